@@ -1,0 +1,2 @@
+Console.WriteLine("glazewright");
+return 0;
