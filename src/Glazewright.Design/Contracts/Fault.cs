@@ -1,66 +1,48 @@
 namespace Glazewright.Design.Contracts;
 
-/// <summary>What sort of thing is wrong in a job document.</summary>
+/// <summary>What kind of wrong an input is.</summary>
 public enum FaultKind
 {
-    /// <summary>The text is not JSON (a comma missing, a quote not closed).</summary>
+    /// <summary>The text is not a JSON document at all.</summary>
     NotJson,
 
-    /// <summary>The document is longer or deeper than is read.</summary>
-    TooBig,
-
-    /// <summary>The document's version is missing, or newer than this program.</summary>
-    Version,
-
-    /// <summary>The same key stands twice in one object.</summary>
-    DuplicateKey,
-
-    /// <summary>A key that means nothing here.</summary>
-    UnknownKey,
-
-    /// <summary>A field that has no default was left out.</summary>
-    Missing,
-
-    /// <summary>A list where a text belongs, and the like.</summary>
+    /// <summary>A value of another JSON type than the field takes.</summary>
     WrongType,
 
-    /// <summary>A quantity, time or date that cannot be read: no unit, a unit of another kind.</summary>
-    Unreadable,
+    /// <summary>A bare number, or a unit of another kind.</summary>
+    Unit,
 
-    /// <summary>Read, but outside the sensible range.</summary>
+    /// <summary>A number that no such thing can have.</summary>
     OutOfRange,
 
-    /// <summary>Not one of the words allowed here.</summary>
-    NotAChoice,
+    /// <summary>A word that is not one of the choices.</summary>
+    UnknownChoice,
 
-    /// <summary>A list with too few or too many entries.</summary>
-    WrongCount,
+    /// <summary>A key that the place does not know.</summary>
+    UnknownKey,
 
-    /// <summary>The same id given to two things.</summary>
-    DuplicateId,
+    /// <summary>A value that must be given and is not.</summary>
+    Missing,
 
-    /// <summary>A name that points to nothing in the job.</summary>
-    UnknownName,
+    /// <summary>An id used twice, or a key given twice.</summary>
+    Duplicate,
 
-    /// <summary>Eaves, ridge and pitches that do not meet.</summary>
-    DoesNotClose,
+    /// <summary>Two values that cannot both hold.</summary>
+    Contradiction,
 
-    /// <summary>Two things in one place, or two periods at one time.</summary>
-    Overlap,
-
-    /// <summary>Something outside the face, house or lot it belongs to.</summary>
+    /// <summary>Geometry that does not fit: off its face, overlapping, outside the house.</summary>
     DoesNotFit,
 
-    /// <summary>Two fields that contradict each other.</summary>
-    Conflict,
+    /// <summary>A reference to something that is not there (a file, an id, a catalogue entry).</summary>
+    NotFound,
 }
 
-/// <summary>The user's bad news: one thing wrong in a job document, with its place and what would be right.</summary>
-/// <param name="Kind">What sort of thing is wrong.</param>
-/// <param name="Pointer">JSON pointer (RFC 6901) to the field; empty for the whole document.</param>
-/// <param name="Id">Path id of the part meant (<c>A/door-1</c>), or empty.</param>
-/// <param name="Line">Line in the text as typed, from 1; 0 when the field is not in the text.</param>
-/// <param name="Column">Column in that line, from 1; 0 when the field is not in the text.</param>
-/// <param name="Wrong">What is wrong, in words.</param>
-/// <param name="Right">What would be right, in words.</param>
+/// <summary>The user's wrong input: what is wrong, where, and what would be right.</summary>
+/// <param name="Kind">The case.</param>
+/// <param name="Pointer">JSON pointer of the place (RFC 6901); empty for the document.</param>
+/// <param name="Id">The id of the thing it belongs to (house, opening), or empty.</param>
+/// <param name="Line">Line in the text, from 1; 0 when the place has none.</param>
+/// <param name="Column">Column in the text, from 1; 0 when the place has none.</param>
+/// <param name="Wrong">What is wrong, in plain words.</param>
+/// <param name="Right">What would be right.</param>
 public sealed record Fault(FaultKind Kind, string Pointer, string Id, int Line, int Column, string Wrong, string Right);
