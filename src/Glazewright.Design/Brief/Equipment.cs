@@ -1,0 +1,111 @@
+using Glazewright.Design.Contracts;
+
+namespace Glazewright.Design.Brief;
+
+/// <summary>A number of one catalogue entry.</summary>
+/// <param name="Entry">Catalogue id.</param>
+/// <param name="Count">How many.</param>
+public sealed record FixedItem(string Entry, int Count);
+
+/// <summary>Equipment the house has, each system absent, to be sized, or fixed. Fixed items say so; an empty list with the system wanted means "size it".</summary>
+/// <param name="Exhaust">Exhaust fans wanted.</param>
+/// <param name="ExhaustFixed">Fans fixed by the job.</param>
+/// <param name="FanFace">End wall with the fans; the intake is on the other end.</param>
+/// <param name="FanFaceSource">Typed, or our choice of the lee end.</param>
+/// <param name="ShadeFraction">Shade of the covering or curtain counted when fans are sized, 0 to 1.</param>
+/// <param name="TemperatureRiseK">Rise allowed from intake to fans, K.</param>
+/// <param name="WetWall">Wet wall wanted.</param>
+/// <param name="WetWallEntry">Catalogue id of the pad; empty to choose.</param>
+/// <param name="WetWallWidthM">Pad width fixed, m; 0 to size.</param>
+/// <param name="WetWallHeightM">Pad height fixed, m; 0 to size.</param>
+/// <param name="Fog">Fog wanted.</param>
+/// <param name="FogEntry">Catalogue id; empty to choose.</param>
+/// <param name="FogNozzles">Nozzles fixed; 0 to size.</param>
+/// <param name="Heaters">Heaters wanted.</param>
+/// <param name="HeatersFixed">Heaters fixed by the job.</param>
+/// <param name="BenchPipeW">Hot-water pipe under the benches, W output; 0 for none.</param>
+/// <param name="Curtains">Number of curtains, 0 to 2.</param>
+/// <param name="CurtainEntry">Catalogue id of the cloth; empty to choose.</param>
+/// <param name="CurtainHeightM">Height of the (first) curtain, m; 0 to place it under the lower eave.</param>
+/// <param name="Circulation">Circulation fans wanted.</param>
+/// <param name="CirculationFixed">Circulation fans fixed.</param>
+/// <param name="PositivePressurePa">Pressure to hold with the filter fan, Pa; 0 for none.</param>
+/// <param name="LampW">Lamps, W electric; 0 for none.</param>
+/// <param name="InsectScreen">Pest size in words, or "none".</param>
+/// <param name="InsectScreenPorosityFraction">Screen porosity; 0 for none.</param>
+/// <param name="RoofVentFraction">Roof vent area over floor area; 0 for none.</param>
+/// <param name="SideVentFraction">Side vent area over floor area; 0 for none.</param>
+/// <param name="SealedCombustion">Sealed combustion heaters; other choices raise a finding.</param>
+public sealed record EquipmentChoice(
+    bool Exhaust,
+    EqList<FixedItem> ExhaustFixed,
+    Form.FaceName FanFace,
+    Source FanFaceSource,
+    double ShadeFraction,
+    double TemperatureRiseK,
+    bool WetWall,
+    string WetWallEntry,
+    double WetWallWidthM,
+    double WetWallHeightM,
+    bool Fog,
+    string FogEntry,
+    int FogNozzles,
+    bool Heaters,
+    EqList<FixedItem> HeatersFixed,
+    double BenchPipeW,
+    int Curtains,
+    string CurtainEntry,
+    double CurtainHeightM,
+    bool Circulation,
+    EqList<FixedItem> CirculationFixed,
+    double PositivePressurePa,
+    double LampW,
+    string InsectScreen,
+    double InsectScreenPorosityFraction,
+    double RoofVentFraction,
+    double SideVentFraction,
+    bool SealedCombustion);
+
+/// <summary>Link buildings.</summary>
+public enum LinkKind
+{
+    /// <summary>Corridor between houses.</summary>
+    Corridor,
+
+    /// <summary>Head house.</summary>
+    HeadHouse,
+
+    /// <summary>Control room, pump or boiler room standing alone.</summary>
+    ControlRoom,
+}
+
+/// <summary>A corridor, head house or control room: a gable building of its own.</summary>
+/// <param name="Id">Id.</param>
+/// <param name="Kind">Kind.</param>
+/// <param name="Name">As printed.</param>
+/// <param name="OriginXM">x of its corner with least x and y, range axes, m.</param>
+/// <param name="OriginYM">y of that corner, m.</param>
+/// <param name="SizeXM">Size along range x, m.</param>
+/// <param name="SizeYM">Size along range y, m.</param>
+/// <param name="EaveM">Eave height, m.</param>
+/// <param name="RiseOverRun">Roof pitch of its centred ridge, which runs along its longer side; 0 for flat.</param>
+/// <param name="Cover">Covering of walls and roof.</param>
+/// <param name="Rooms">Rooms in words with their sizes (control room, pump and boiler room, wash, toilet).</param>
+public sealed record LinkBuilding(
+    string Id,
+    LinkKind Kind,
+    string Name,
+    double OriginXM,
+    double OriginYM,
+    double SizeXM,
+    double SizeYM,
+    double EaveM,
+    double RiseOverRun,
+    CoverChoice Cover,
+    EqList<Room> Rooms);
+
+/// <summary>A room of a link building.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="SizeXM">Size along x, m.</param>
+/// <param name="SizeYM">Size along y, m.</param>
+public sealed record Room(string Name, double SizeXM, double SizeYM);

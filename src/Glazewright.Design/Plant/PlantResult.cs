@@ -1,0 +1,186 @@
+using Glazewright.Design.Contracts;
+
+namespace Glazewright.Design.Plant;
+
+/// <summary>The climate equipment of one house. A system the house does not have is null.</summary>
+/// <param name="House">House id.</param>
+/// <param name="Exhaust">Exhaust fans and their intake.</param>
+/// <param name="WetWall">Wet wall.</param>
+/// <param name="Fog">Fog.</param>
+/// <param name="Heat">Heaters.</param>
+/// <param name="Curtain">Curtain.</param>
+/// <param name="Circulation">Circulation fans.</param>
+/// <param name="Pressure">Positive-pressure fan.</param>
+/// <param name="Vents">Roof and side vents.</param>
+/// <param name="LampW">Lamps, W electric; 0 for none.</param>
+/// <param name="BenchPipeW">Hot-water pipe under the benches, W; 0 for none.</param>
+/// <param name="Loads">Electric loads.</param>
+/// <param name="Report">Figures and findings.</param>
+public sealed record PlantResult(
+    string House,
+    Answer<ExhaustPlant>? Exhaust,
+    Answer<WetWallPlant>? WetWall,
+    Answer<FogPlant>? Fog,
+    Answer<HeatPlant>? Heat,
+    CurtainPlant? Curtain,
+    CirculationPlant? Circulation,
+    PressurePlant? Pressure,
+    VentPlant? Vents,
+    double LampW,
+    double BenchPipeW,
+    EqList<ElectricLoad> Loads,
+    StageReport Report);
+
+/// <summary>Exhaust fans in the order they come on, with what they move.</summary>
+/// <param name="Fans">Fans in stage order.</param>
+/// <param name="Dry">Operating points with 1, 2 … all fans on, air through the louver (and the dry pad when it is the only way in).</param>
+/// <param name="Wet">The same with the pad running; equal to dry when there is no wet wall.</param>
+/// <param name="LouverFreeM2">Free area of the intake louvers, m².</param>
+/// <param name="LouverGrossM2">Frame size of the intake louvers, m².</param>
+/// <param name="LouverTravelS">Time of the motor from shut to open, s.</param>
+/// <param name="HouseSpeedMs">Air speed through the section with all fans on, m/s.</param>
+/// <param name="FanFaceSpeedMs">Air speed at the fan faces, m/s.</param>
+public sealed record ExhaustPlant(
+    EqList<FanUnit> Fans,
+    EqList<OperatingPoint> Dry,
+    EqList<OperatingPoint> Wet,
+    double LouverFreeM2,
+    double LouverGrossM2,
+    double LouverTravelS,
+    double HouseSpeedMs,
+    double FanFaceSpeedMs);
+
+/// <summary>One fan.</summary>
+/// <param name="Id">Path id (<c>A/fan-1</c>).</param>
+/// <param name="Entry">Catalogue id.</param>
+/// <param name="DiameterM">Diameter, m.</param>
+/// <param name="SizeM">Frame size, square, m.</param>
+public sealed record FanUnit(string Id, string Entry, double DiameterM, double SizeM);
+
+/// <summary>Where fan curve and system meet.</summary>
+/// <param name="FansOn">How many fans run, in stage order.</param>
+/// <param name="FlowM3PerS">Total flow, m³/s.</param>
+/// <param name="StaticPa">Static pressure across the fans, Pa.</param>
+/// <param name="PowerW">Electric power, W.</param>
+public sealed record OperatingPoint(int FansOn, double FlowM3PerS, double StaticPa, double PowerW);
+
+/// <summary>Wet wall.</summary>
+/// <param name="Entry">Catalogue id.</param>
+/// <param name="WidthM">Width, m.</param>
+/// <param name="HeightM">Height, m.</param>
+/// <param name="ThicknessM">Pad thickness, m.</param>
+/// <param name="FaceSpeedMs">Air speed through the pad with all fans on, m/s.</param>
+/// <param name="Effectiveness">Saturation effectiveness at that speed.</param>
+/// <param name="PumpFlowM3PerS">Water over the pad, m³/s.</param>
+/// <param name="PumpW">Pump, W electric.</param>
+/// <param name="SumpM3">Sump, m³.</param>
+/// <param name="EvaporationKgPerS">Water evaporated on the design day, kg/s.</param>
+/// <param name="BleedFraction">Bleed-off over evaporation.</param>
+public sealed record WetWallPlant(
+    string Entry,
+    double WidthM,
+    double HeightM,
+    double ThicknessM,
+    double FaceSpeedMs,
+    double Effectiveness,
+    double PumpFlowM3PerS,
+    double PumpW,
+    double SumpM3,
+    double EvaporationKgPerS,
+    double BleedFraction);
+
+/// <summary>Fog.</summary>
+/// <param name="Entry">Catalogue id.</param>
+/// <param name="Nozzles">Nozzles.</param>
+/// <param name="KgPerS">Water sprayed, all nozzles on, kg/s.</param>
+/// <param name="EvaporatedFraction">Share that evaporates before it falls.</param>
+/// <param name="PressurePa">Line pressure, Pa.</param>
+/// <param name="PumpW">Pump, W electric.</param>
+public sealed record FogPlant(string Entry, int Nozzles, double KgPerS, double EvaporatedFraction, double PressurePa, double PumpW);
+
+/// <summary>Heaters, lead first.</summary>
+/// <param name="Heaters">Heaters in stage order.</param>
+/// <param name="OneOutW">Output left when the largest fails, W.</param>
+/// <param name="OneOutHoldsC">Inside temperature that holds at the 99.6 % day, curtain drawn when there is one, °C.</param>
+public sealed record HeatPlant(EqList<HeaterUnit> Heaters, double OneOutW, double OneOutHoldsC);
+
+/// <summary>One heater.</summary>
+/// <param name="Id">Path id (<c>A/heater-1</c>).</param>
+/// <param name="Entry">Catalogue id.</param>
+/// <param name="OutputW">Heat to the house, W.</param>
+/// <param name="EfficiencyFraction">Output over gross fuel input; 1 for electric.</param>
+/// <param name="FanW">Its own fan, W electric.</param>
+/// <param name="Electric">True for electric resistance.</param>
+/// <param name="SealedCombustion">Takes its air from outside.</param>
+/// <param name="ThrowM">Throw, m.</param>
+/// <param name="MassKg">Mass hung from the frame, kg.</param>
+public sealed record HeaterUnit(
+    string Id,
+    string Entry,
+    double OutputW,
+    double EfficiencyFraction,
+    double FanW,
+    bool Electric,
+    bool SealedCombustion,
+    double ThrowM,
+    double MassKg);
+
+/// <summary>Curtain.</summary>
+/// <param name="Entry">Catalogue id.</param>
+/// <param name="HeightM">Height of the cloth, m.</param>
+/// <param name="AreaM2">Area drawn, m².</param>
+/// <param name="SolarTransmittanceFraction">Sun let through.</param>
+/// <param name="SolarReflectanceFraction">Sun turned back.</param>
+/// <param name="EmissivityFraction">Long-wave emissivity, both sides.</param>
+/// <param name="OpennessFraction">Open area of the weave.</param>
+/// <param name="TravelS">Time from open to drawn, s.</param>
+/// <param name="DriveW">Drive motor, W electric.</param>
+/// <param name="Layers">Number of cloths.</param>
+public sealed record CurtainPlant(
+    string Entry,
+    double HeightM,
+    double AreaM2,
+    double SolarTransmittanceFraction,
+    double SolarReflectanceFraction,
+    double EmissivityFraction,
+    double OpennessFraction,
+    double TravelS,
+    double DriveW,
+    int Layers);
+
+/// <summary>Circulation fans.</summary>
+/// <param name="Entry">Catalogue id.</param>
+/// <param name="Count">How many, in a loop.</param>
+/// <param name="FlowEachM3PerS">Flow each, m³/s.</param>
+/// <param name="PowerEachW">Power each, W electric.</param>
+/// <param name="SpacingM">Distance from one to the next along the loop, m.</param>
+/// <param name="CropSpeedMs">Expected air speed at the crop, m/s.</param>
+public sealed record CirculationPlant(
+    string Entry, int Count, double FlowEachM3PerS, double PowerEachW, double SpacingM, double CropSpeedMs);
+
+/// <summary>Positive-pressure fan with filter: a mode of its own, off while exhaust runs.</summary>
+/// <param name="Entry">Catalogue id.</param>
+/// <param name="FlowM3PerS">Flow at the held pressure, m³/s.</param>
+/// <param name="HeldPa">Pressure held in calm air, Pa.</param>
+/// <param name="PowerW">Power, W electric.</param>
+/// <param name="FailsAtWindMs">Wind at which the windward wall's pressure overcomes it, m/s.</param>
+public sealed record PressurePlant(string Entry, double FlowM3PerS, double HeldPa, double PowerW, double FailsAtWindMs);
+
+/// <summary>Roof and side vents.</summary>
+/// <param name="RoofM2">Roof vent opening, m².</param>
+/// <param name="SideM2">Side vent opening, m².</param>
+/// <param name="TravelS">Time from shut to open, s.</param>
+public sealed record VentPlant(double RoofM2, double SideM2, double TravelS);
+
+/// <summary>One line of the electric load list.</summary>
+/// <param name="Id">Path id of the equipment.</param>
+/// <param name="Label">What it is.</param>
+/// <param name="Count">How many.</param>
+/// <param name="RunningW">Running power each, W.</param>
+/// <param name="VoltageV">Voltage, V.</param>
+/// <param name="ThreePhase">Needs three phases.</param>
+/// <param name="FullLoadA">Full-load current each, A.</param>
+/// <param name="StartA">Starting current each, A.</param>
+/// <param name="Backup">Stays on when the mains fail.</param>
+public sealed record ElectricLoad(
+    string Id, string Label, int Count, double RunningW, double VoltageV, bool ThreePhase, double FullLoadA, double StartA, bool Backup);

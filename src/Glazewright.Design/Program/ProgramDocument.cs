@@ -1,0 +1,250 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+
+namespace Glazewright.Design.Program;
+
+/// <summary>The control program of one house as a document: structured data, no expressions. The technician edits it; the interpreter runs it.</summary>
+/// <param name="House">House id.</param>
+/// <param name="Periods">What is wanted through the year; no gaps, no overlaps.</param>
+/// <param name="Actuators">What can be commanded; commands come in this order.</param>
+/// <param name="Cooling">Cooling stages, first on first.</param>
+/// <param name="Heating">Heating stages, lead first.</param>
+/// <param name="Humidity">Drying and humidifying.</param>
+/// <param name="Curtain">Curtain; null without one.</param>
+/// <param name="Lamps">Lamps; null without any.</param>
+/// <param name="Interlocks">What forbids what.</param>
+/// <param name="Alarms">Alarms with delays.</param>
+/// <param name="Report">Figures and findings.</param>
+public sealed record ProgramDocument(
+    string House,
+    EqList<ProgramPeriod> Periods,
+    EqList<Actuator> Actuators,
+    EqList<ControlStage> Cooling,
+    EqList<ControlStage> Heating,
+    HumidityControl Humidity,
+    CurtainControl? Curtain,
+    LampControl? Lamps,
+    EqList<Interlock> Interlocks,
+    EqList<Alarm> Alarms,
+    StageReport Report);
+
+/// <summary>What is wanted in some weeks.</summary>
+/// <param name="Id">Crop period id.</param>
+/// <param name="FromDay">First day of the year, 1 to 365.</param>
+/// <param name="ToDay">Last day; less than the first wraps over the year's end.</param>
+/// <param name="Day">Day target.</param>
+/// <param name="Night">Night target.</param>
+/// <param name="DayStarts">When day begins.</param>
+/// <param name="DayEnds">When day ends.</param>
+/// <param name="RampMinutes">Straight ramp between the targets, min.</param>
+/// <param name="CoolAboveK">Cooling starts this far above the target, K.</param>
+/// <param name="HeatBelowK">Heating starts this far below the target, K.</param>
+public sealed record ProgramPeriod(
+    string Id,
+    int FromDay,
+    int ToDay,
+    ClimateTarget Day,
+    ClimateTarget Night,
+    DayMark DayStarts,
+    DayMark DayEnds,
+    int RampMinutes,
+    double CoolAboveK,
+    double HeatBelowK);
+
+/// <summary>What an actuator is: the house model maps commands by it.</summary>
+public enum ActuatorKind
+{
+    /// <summary>Exhaust fan, on or off.</summary>
+    Fan,
+
+    /// <summary>Motor louver, 0 to 1 with travel time.</summary>
+    Louver,
+
+    /// <summary>Pump of the wet wall, on or off.</summary>
+    WetWallPump,
+
+    /// <summary>Fog, on or off (pulses).</summary>
+    Fog,
+
+    /// <summary>Heater, on or off.</summary>
+    Heater,
+
+    /// <summary>Hot-water pipe, on or off.</summary>
+    BenchPipe,
+
+    /// <summary>Curtain, 0 open to 1 drawn with travel time.</summary>
+    Curtain,
+
+    /// <summary>Circulation fans, on or off.</summary>
+    Circulation,
+
+    /// <summary>Filter fan, on or off.</summary>
+    PressureFan,
+
+    /// <summary>Roof vent, 0 to 1 with travel time.</summary>
+    RoofVent,
+
+    /// <summary>Side vent, 0 to 1 with travel time.</summary>
+    SideVent,
+
+    /// <summary>Lamps, on or off.</summary>
+    Lamps,
+}
+
+/// <summary>One thing that can be commanded.</summary>
+/// <param name="Id">Path id (<c>A/fan-1</c>).</param>
+/// <param name="Kind">What it is.</param>
+/// <param name="MinOnS">Least time on, s.</param>
+/// <param name="MinOffS">Least time off, s.</param>
+/// <param name="TravelS">Full travel of a motor that moves, s; 0 for on/off.</param>
+/// <param name="Rotates">Takes turns with its like for equal wear.</param>
+public sealed record Actuator(string Id, ActuatorKind Kind, int MinOnS, int MinOffS, int TravelS, bool Rotates);
+
+/// <summary>One stage: comes on past a threshold, goes off within it.</summary>
+/// <param name="Id">Stage id (<c>cool-2</c>).</param>
+/// <param name="OnAtK">Distance from the cooling (heating) threshold at which it comes on, K, not negative.</param>
+/// <param name="OffAtK">Distance at which it goes off, K; below <paramref name="OnAtK"/>.</param>
+/// <param name="DelayS">How long past it before it acts, s.</param>
+/// <param name="Settings">Actuators it drives and how far.</param>
+public sealed record ControlStage(string Id, double OnAtK, double OffAtK, int DelayS, EqList<ActuatorSetting> Settings);
+
+/// <summary>An actuator and how far it is driven.</summary>
+/// <param name="Actuator">Actuator id.</param>
+/// <param name="LevelFraction">0 to 1.</param>
+public sealed record ActuatorSetting(string Actuator, double LevelFraction);
+
+/// <summary>Drying and humidifying.</summary>
+/// <param name="DryAbovePercent">Drying starts this far above the humidity target, % RH.</param>
+/// <param name="DryDeadbandPercent">And stops this far below where it started.</param>
+/// <param name="Drying">Actuators driven while drying (a fan or vent a little, heat).</param>
+/// <param name="DryOnlyAboveOutsideC">No drying by outside air when it is colder than this, °C.</param>
+/// <param name="FogBelowPercent">Fog starts this far below the target.</param>
+/// <param name="FogDeadbandPercent">And stops this far above where it started.</param>
+/// <param name="FogCeilingPercent">Never fogs above this humidity, %.</param>
+/// <param name="Fogging">Actuators driven while fogging.</param>
+/// <param name="FogOnS">Pulse on, s.</param>
+/// <param name="FogOffS">Pulse off, s.</param>
+public sealed record HumidityControl(
+    double DryAbovePercent,
+    double DryDeadbandPercent,
+    EqList<ActuatorSetting> Drying,
+    double DryOnlyAboveOutsideC,
+    double FogBelowPercent,
+    double FogDeadbandPercent,
+    double FogCeilingPercent,
+    EqList<ActuatorSetting> Fogging,
+    int FogOnS,
+    int FogOffS);
+
+/// <summary>Curtain rules.</summary>
+/// <param name="Actuator">Actuator id.</param>
+/// <param name="DrawBelowLightWm2">Drawn for warmth when outside light is below this, W/m².</param>
+/// <param name="DrawBelowOutsideC">And outside air is colder than this, °C.</param>
+/// <param name="ShadeAboveLightWm2">Drawn for shade above this light, W/m².</param>
+/// <param name="ShadeAboveInsideK">And inside is this far above the cooling threshold, K.</param>
+/// <param name="ShadeFraction">How far it is drawn for shade.</param>
+/// <param name="GapFraction">Gap left for humidity when drawn at night.</param>
+/// <param name="OpenStepFraction">Opens in steps of this, so that cold air is never dumped.</param>
+/// <param name="OpenStepS">Wait between the steps, s.</param>
+/// <param name="HoldOpenOnSnow">Opened (never drawn) while snow lies or falls.</param>
+public sealed record CurtainControl(
+    string Actuator,
+    double DrawBelowLightWm2,
+    double DrawBelowOutsideC,
+    double ShadeAboveLightWm2,
+    double ShadeAboveInsideK,
+    double ShadeFraction,
+    double GapFraction,
+    double OpenStepFraction,
+    int OpenStepS,
+    bool HoldOpenOnSnow);
+
+/// <summary>Lamp rules.</summary>
+/// <param name="Actuator">Actuator id.</param>
+/// <param name="HoursByPeriod">Photoperiod, h, in the order of the program's periods.</param>
+/// <param name="OffAboveLightWm2">Off above this outside light, W/m².</param>
+public sealed record LampControl(string Actuator, EqList<double> HoursByPeriod, double OffAboveLightWm2);
+
+/// <summary>What forbids what. A closed case.</summary>
+public abstract record Interlock
+{
+    private Interlock()
+    {
+    }
+
+    /// <summary>Never both on: the first wins.</summary>
+    /// <param name="Winner">Actuator id.</param>
+    /// <param name="Loser">Actuator id.</param>
+    public sealed record NotBoth(string Winner, string Loser) : Interlock;
+
+    /// <summary>On only while another is on.</summary>
+    /// <param name="Actuator">Actuator id.</param>
+    /// <param name="Needs">Actuator id that must be on.</param>
+    public sealed record OnlyWith(string Actuator, string Needs) : Interlock;
+
+    /// <summary>On only when the louver's end switch proves it open.</summary>
+    /// <param name="Actuator">Actuator id.</param>
+    public sealed record NeedsLouverProof(string Actuator) : Interlock;
+}
+
+/// <summary>An alarm.</summary>
+/// <param name="Id">Alarm id.</param>
+/// <param name="Reading">What it watches.</param>
+/// <param name="Low">Alarm below, in the reading's unit; null for none.</param>
+/// <param name="High">Alarm above; null for none.</param>
+/// <param name="DelayS">How long before it sounds, s.</param>
+public sealed record Alarm(string Id, Reading Reading, double? Low, double? High, int DelayS);
+
+/// <summary>What the control box reads: the index into the readings, with its fixed-point unit. A missing reading is <see cref="int.MinValue"/>.</summary>
+public enum Reading
+{
+    /// <summary>Air at the crop, 0.01 °C.</summary>
+    InsideTemperature,
+
+    /// <summary>Humidity at the crop, 0.1 %.</summary>
+    InsideHumidity,
+
+    /// <summary>Air above the curtain, 0.01 °C.</summary>
+    UpperTemperature,
+
+    /// <summary>Outside air, 0.01 °C.</summary>
+    OutsideTemperature,
+
+    /// <summary>Outside humidity, 0.1 %.</summary>
+    OutsideHumidity,
+
+    /// <summary>Wind, 0.01 m/s.</summary>
+    Wind,
+
+    /// <summary>Outside global light, W/m².</summary>
+    Light,
+
+    /// <summary>Snow lies or falls: 0 or 1.</summary>
+    Snow,
+
+    /// <summary>Louver end switch proves open: 0 or 1.</summary>
+    LouverOpenProof,
+
+    /// <summary>Static pressure across the fan wall, 0.1 Pa.</summary>
+    StaticPressure,
+
+    /// <summary>Day of the year, 1 to 365.</summary>
+    DayOfYear,
+
+    /// <summary>Time of day, standard, ms.</summary>
+    TimeOfDay,
+
+    /// <summary>Sunrise that day, ms of the day.</summary>
+    Sunrise,
+
+    /// <summary>Sunset that day, ms of the day.</summary>
+    Sunset,
+}
+
+/// <summary>What one actuator is told, and why.</summary>
+/// <param name="Level">0 off or shut to 10 000 on, open or drawn.</param>
+/// <param name="Reason">Why, as a code of the program's reasons.</param>
+/// <param name="A">First number of the reason.</param>
+/// <param name="B">Second number.</param>
+/// <param name="C">Third number.</param>
+public readonly record struct Command(int Level, int Reason, int A, int B, int C);
