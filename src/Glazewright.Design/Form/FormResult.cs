@@ -62,7 +62,7 @@ public sealed record BuildingForm(
 /// <param name="Id">Path id (<c>A/roof-left</c>).</param>
 /// <param name="Name">Which face.</param>
 /// <param name="Plane">Its plane; v runs up the wall or slope.</param>
-/// <param name="Outline">Corner points on the face, counter-clockwise seen from outside.</param>
+/// <param name="Outline">Corner points on the face, counter-clockwise in (u, v).</param>
 /// <param name="Zones">What covers it: pony wall below, covering above; one zone for roofs and floor.</param>
 /// <param name="Openings">Openings in it.</param>
 /// <param name="AreaM2">Gross area, m².</param>

@@ -35,7 +35,7 @@ public readonly record struct Point3(double XM, double YM, double ZM)
 /// <param name="VM">Along the face's v axis.</param>
 public readonly record struct Point2(double UM, double VM);
 
-/// <summary>The plane of a face: origin, two unit axes in it, outward normal u × v.</summary>
+/// <summary>The plane of a face: origin, two unit axes in it, outward normal (u × v or its opposite: u always runs with x or y).</summary>
 /// <param name="Origin">Origin, range axes.</param>
 /// <param name="U">Unit vector along the eave or floor line.</param>
 /// <param name="V">Unit vector up the wall or slope.</param>

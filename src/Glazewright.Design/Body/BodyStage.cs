@@ -1,0 +1,89 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Design.Frame;
+
+namespace Glazewright.Design.Body;
+
+/// <summary>Body: gives every centre line its section and cut length.</summary>
+public static class BodyStage
+{
+    /// <summary>Raise when results change.</summary>
+    public const int Version = 1;
+
+    private const double DegPerRad = 180 / Math.PI;
+
+    /// <summary>Builds the members.</summary>
+    /// <param name="form">Shapes.</param>
+    /// <param name="frames">Frame results of the houses.</param>
+    /// <returns>Members with sections and cut lengths.</returns>
+    /// <exception cref="ArgumentException">A house without a frame result, or a frame without a rafter, column or purlin section.</exception>
+    public static BodyResult Run(FormResult form, EqList<FrameResult> frames)
+    {
+        List<MemberSolid> members = [];
+        List<Figure> figures = [];
+        foreach (BuildingForm house in form.Buildings.Where(b => b.IsHouse))
+        {
+            FrameResult frame = frames.FirstOrDefault(f => f.House == house.Id)
+                ?? throw new ArgumentException($"No frame result for house '{house.Id}'.", nameof(frames));
+            List<MemberSolid> own = [.. house.Members.Select(m => Solid(m, house, frame))];
+            members.AddRange(own);
+            figures.Add(Figure.Observe(
+                $"{house.Id}/body/steel-mass",
+                "Frame tube",
+                Unit.Kilogram,
+                own.Sum(m => m.CutLengthM * m.MassPerM),
+                "Sum over all members of cut length times mass per length",
+                [],
+                "Tube only: no plates, bolts, bracing or door framing",
+                new Source.FirstPrinciples("mass of the sections"),
+                "Preliminary: sections are not yet reviewed by a licensed engineer."));
+        }
+
+        return new BodyResult(
+            members.ToEqList(),
+            new StageReport(
+                figures.ToEqList(),
+                [],
+                ["Members stand on the dimension lines out to out of steel; connection plates, bracing, and framing around doors, fans and pads are not modelled."]));
+    }
+
+    private static MemberSolid Solid(MemberLine line, BuildingForm house, FrameResult frame)
+    {
+        SectionChoice section = SectionOf(line.Role, frame);
+        SectionChoice rafter = SectionOf(MemberRole.Rafter, frame);
+        bool left = line.A.YM - house.Origin.YM < house.Roof.RidgeOffsetM;
+        double pitch = left ? house.Roof.LeftPitch : house.Roof.RightPitch;
+        double slopeRad = Math.Atan(pitch);
+        double underM = rafter.DepthM / Math.Cos(slopeRad);
+        (double lengthM, double angleADeg, double angleBDeg) = line.Role switch
+        {
+            // Under the rafter, cut to its slope; the long point is on the inside face.
+            MemberRole.Column => (line.LengthM - underM + section.DepthM * pitch, 0, slopeRad * DegPerRad),
+
+            // Post ends on the underside of the rafter, long point towards the ridge.
+            MemberRole.EndPost => (line.LengthM - underM + section.WidthM / 2 * pitch, 0, slopeRad * DegPerRad),
+
+            // Plumb cuts at eave and ridge, measured along the top face.
+            MemberRole.Rafter => (line.LengthM, slopeRad * DegPerRad, slopeRad * DegPerRad),
+
+            // Between the undersides of the rafters, each end cut to its slope.
+            MemberRole.CollarTie => (
+                line.LengthM, 90 - Math.Atan(house.Roof.LeftPitch) * DegPerRad, 90 - Math.Atan(house.Roof.RightPitch) * DegPerRad),
+            _ => (line.LengthM, 0, 0),
+        };
+        return new MemberSolid(
+            line, house.Id, section.Section, section.DepthM, section.WidthM, section.WallM, section.MassPerM, lengthM, angleADeg, angleBDeg);
+    }
+
+    // Roles the frame stage does not size take the section of their nearest kin.
+    private static SectionChoice SectionOf(MemberRole role, FrameResult frame) =>
+        frame.Section(role)
+        ?? frame.Section(role switch
+        {
+            MemberRole.CollarTie => MemberRole.Rafter,
+            MemberRole.EndPost => MemberRole.Column,
+            MemberRole.Girt or MemberRole.Ridge or MemberRole.Eave => MemberRole.Purlin,
+            _ => MemberRole.Purlin,
+        })
+        ?? throw new ArgumentException($"House '{frame.House}' has no section for {role}.", nameof(frame));
+}
