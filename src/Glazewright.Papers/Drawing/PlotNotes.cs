@@ -1,0 +1,62 @@
+using Glazewright.Papers.Fonts;
+
+namespace Glazewright.Papers.Drawing;
+
+/// <summary>Draws leaders and level marks.</summary>
+internal static class PlotNotes
+{
+    public static void Leader(Entity.Leader leader, Point2 tip, List<Mark> marks)
+    {
+        string layer = leader.Layer ?? Pens.LayerOf(Role.Dimension);
+        Pen pen = Pens.Of(Role.Dimension);
+        Point2 elbow = tip + leader.ToMm;
+        double side = leader.ToMm.X < 0 ? -1 : 1;
+        Point2 shelf = elbow + new Point2(side * 3, 0);
+        marks.Add(new Mark.Lines([tip, elbow, shelf], false, pen, Role.Dimension, layer, leader.Source));
+        marks.Add(new Mark.Area([Dot(tip, 0.5)], pen.Paint, 1, Role.Dimension, layer, leader.Source));
+        string[] lines = leader.Text.Split('\n');
+        double pitch = 1.65 * leader.CapHeightMm;
+        double top = elbow.Y + leader.CapHeightMm / 2 - pitch * (lines.Length - 1) / 2;
+        for (int i = 0; i < lines.Length; i++)
+        {
+            Entity.Label label = new(new(0, 0), lines[i], leader.CapHeightMm)
+            {
+                Along = side < 0 ? Along.End : Along.Start,
+                Masked = true,
+                Source = leader.Source,
+            };
+            PlotLabel.Draw(label, new Point2(shelf.X + side, top + i * pitch), layer, marks);
+        }
+    }
+
+    public static void Level(Entity.Level level, Point2 at, List<Mark> marks)
+    {
+        string layer = level.Layer ?? Pens.LayerOf(Role.Dimension);
+        Pen pen = Pens.Of(Role.Dimension);
+        const double cap = Lettered.SmallestMm;
+        double side = level.TextOnLeft ? -1 : 1;
+        double widthMm = Lettering.WidthMm(level.Text, Face.Regular, cap);
+        marks.Add(new Mark.Lines(
+            [at, at + new Point2(-1.4, -2.4), at + new Point2(1.4, -2.4)], true, pen, Role.Dimension, layer, level.Source));
+        marks.Add(new Mark.Lines(
+            [at + new Point2(-side * 3, 0), at + new Point2(side * (widthMm + 3.5), 0)], false, pen, Role.Dimension, layer, level.Source));
+        Entity.Label label = new(new(0, 0), level.Text, cap)
+        {
+            Along = level.TextOnLeft ? Along.End : Along.Start,
+            Source = level.Source,
+        };
+        PlotLabel.Draw(label, at + new Point2(side * 2.4, -0.9), layer, marks);
+    }
+
+    private static Point2[] Dot(Point2 centre, double radiusMm)
+    {
+        Point2[] ring = new Point2[12];
+        for (int i = 0; i < ring.Length; i++)
+        {
+            double angle = 2 * Math.PI * i / ring.Length;
+            ring[i] = centre + new Point2(radiusMm * Math.Cos(angle), radiusMm * Math.Sin(angle));
+        }
+
+        return ring;
+    }
+}

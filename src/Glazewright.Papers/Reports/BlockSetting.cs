@@ -1,0 +1,161 @@
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Fonts;
+
+namespace Glazewright.Papers.Reports;
+
+/// <summary>Sets blocks as pieces of a given width.</summary>
+internal static class BlockSetting
+{
+    public static IEnumerable<Piece> Set(Block block, double widthMm) => block switch
+    {
+        Block.Opening opening => [Opening(opening, widthMm)],
+        Block.Heading heading => [Heading(heading, widthMm)],
+        Block.Paragraph paragraph => Lines(
+            TextWrap.Lines(paragraph.Text, Face.Regular, ReportType.BodyMm, widthMm),
+            0,
+            2.2,
+            ReportType.BodyMm,
+            ReportType.BodyLineMm,
+            Face.Regular,
+            paragraph.Quiet ? Tone.Ink2 : Tone.Ink),
+        Block.Lead lead => Lines(
+            TextWrap.Lines(lead.Text, Face.Regular, ReportType.LeadMm, widthMm), 0, 2, ReportType.LeadMm, ReportType.LeadLineMm, Face.Regular, Tone.Ink),
+        Block.Bullets bullets => bullets.Items.SelectMany(i => Bullet(i, widthMm)),
+        Block.Figures figures => FigureSetting.Rows(figures, widthMm),
+        Block.TableOf table => TableRows(table.Table),
+        Block.Picture picture => [Picture(picture, widthMm)],
+        Block.Caution caution => [Caution(caution, widthMm)],
+        Block.NewPage => [new Piece(0, 0, _ => []) { OpensPage = true }],
+        _ => throw new InvalidOperationException("Blocks are a closed set."),
+    };
+
+    private static Entity.Label Words(double x, double y, string text, double capMm, Face face, Tone tone) =>
+        new(new(x, y), text, capMm) { Role = Role.Text, Face = face, Paint = Paint.Of(tone) };
+
+    private static Piece Opening(Block.Opening opening, double widthMm)
+    {
+        List<Entity> all = [];
+        double y = 0;
+        foreach (string line in TextWrap.Lines(opening.Title, Face.SemiBold, 7, widthMm).Take(3))
+        {
+            y += 10.5;
+            all.Add(Words(0, y - 2, line, 7, Face.SemiBold, Tone.Ink));
+        }
+
+        foreach (string line in TextWrap.Lines(opening.Under, Face.Regular, ReportType.LeadMm, widthMm))
+        {
+            y += ReportType.LeadLineMm;
+            all.Add(Words(0, y - 1, line, ReportType.LeadMm, Face.Regular, Tone.Ink2));
+        }
+
+        y += 3;
+        all.Add(new Entity.Polyline([new(0, y), new(widthMm, y)]) { Role = Role.Frame, Pen = new Pen(0.5, [], Paint.Of(Tone.Ink)) });
+        y += 1.5;
+        foreach (string line in opening.Facts.SelectMany(f => TextWrap.Lines(f, Face.Regular, ReportType.BodyMm, widthMm)))
+        {
+            y += ReportType.BodyLineMm;
+            all.Add(Words(0, y - 1, line, ReportType.BodyMm, Face.Regular, Tone.Ink2));
+        }
+
+        return Piece.Of(y + 2, 0, all);
+    }
+
+    private static Piece Heading(Block.Heading heading, double widthMm)
+    {
+        double cap = ReportType.HeadingMm(heading.Level);
+        double pitch = ReportType.HeadingLineMm(heading.Level);
+        IReadOnlyList<string> lines = TextWrap.Lines(heading.Text, Face.SemiBold, cap, widthMm);
+        IEnumerable<Entity> words = lines.Select((l, i) => Words(0, cap + i * pitch, l, cap, Face.SemiBold, heading.Level == 3 ? Tone.Accent : Tone.Ink));
+        return Piece.Of(lines.Count * pitch - (pitch - cap) + 1.5, heading.Level == 1 ? 9 : heading.Level == 2 ? 7 : 5, words) with
+        {
+            KeepWithNext = true,
+            Outline = heading.Level <= 2 ? (heading.Level - 1, heading.Text) : null,
+        };
+    }
+
+    private static IEnumerable<Piece> Lines(
+        IReadOnlyList<string> lines, double indentMm, double beforeMm, double capMm, double pitchMm, Face face, Tone tone)
+    {
+        for (int i = 0; i < lines.Count; i++)
+        {
+            // No line stands alone at the foot or the head of a page.
+            bool keep = i == 0 && lines.Count > 1 || i == lines.Count - 2 && lines.Count > 2;
+            yield return Piece.Of(pitchMm, i == 0 ? beforeMm : 0, [Words(indentMm, pitchMm - 1.4, lines[i], capMm, face, tone)]) with
+            {
+                KeepWithNext = keep,
+            };
+        }
+    }
+
+    private static IEnumerable<Piece> Bullet(string item, double widthMm)
+    {
+        const double indent = 5;
+        bool first = true;
+        foreach (Piece line in Lines(
+            TextWrap.Lines(item, Face.Regular, ReportType.BodyMm, widthMm - indent), indent, 1.2, ReportType.BodyMm, ReportType.BodyLineMm, Face.Regular, Tone.Ink))
+        {
+            if (!first)
+            {
+                yield return line;
+                continue;
+            }
+
+            first = false;
+            MarkGroup dot = new("text", "", null, Plot.OnPaper([Words(1.4, ReportType.BodyLineMm - 1.4, "•", ReportType.BodyMm, Face.Regular, Tone.Ink)]));
+            yield return line with { Draw = at => [dot.Moved(at), .. line.Draw(at)] };
+        }
+    }
+
+    private static IEnumerable<Piece> TableRows(Table table)
+    {
+        TableSetting.SetRow headRow = TableSetting.Head(table);
+        Piece head = Piece.Of(headRow.HeightMm, 3, TableSetting.Draw(table, headRow, true, new(0, 0))) with { KeepWithNext = true };
+        yield return head;
+        foreach (TableSetting.SetRow row in TableSetting.Body(table))
+        {
+            yield return Piece.Of(row.HeightMm, 0, TableSetting.Draw(table, row, false, new(0, 0))) with { Head = head };
+        }
+    }
+
+    private static Piece Picture(Block.Picture picture, double widthMm)
+    {
+        Page page = Plot.Of(picture.Drawing);
+        IReadOnlyList<string> lines = picture.Caption.Length == 0 ? [] : TextWrap.Lines(picture.Caption, Face.Regular, ReportType.BodyMm, widthMm);
+        MarkGroup caption = new("text", "", null, Plot.OnPaper(
+            lines.Select((l, i) => Words(0, page.HeightMm + (i + 1) * ReportType.BodyLineMm - 0.8, l, ReportType.BodyMm, Face.Regular, Tone.Ink2))));
+        double indent = Math.Max(0, (widthMm - page.WidthMm) / 2);
+        return new Piece(
+            page.HeightMm + lines.Count * ReportType.BodyLineMm + 1,
+            4,
+            at => [.. page.Groups.Select(g => g.Moved(at + new Point2(indent, 0))), caption.Moved(at)]);
+    }
+
+    private static Piece Caution(Block.Caution caution, double widthMm)
+    {
+        const double indent = 9;
+        IReadOnlyList<string> lines = TextWrap.Lines(caution.Text, Face.Regular, ReportType.BodyMm, widthMm - indent - 3);
+        double height = 3 + (lines.Count + (caution.Title.Length > 0 ? 1 : 0)) * ReportType.BodyLineMm + 1.2;
+        List<Entity> all =
+        [
+            new Entity.Fill([new Box(0, 0, widthMm, height).Corners()], Paint.Of(Tone.Wash)) { Role = Role.Fill },
+            new Entity.Fill([new Box(0, 0, 1.2, height).Corners()], Paint.Of(Tone.Near)) { Role = Role.Fill },
+            new Entity.Polyline([new(5, 2.9), new(7.3, 6.9), new(2.7, 6.9)], true) { Role = Role.Frame, Pen = new Pen(0.35, [], Paint.Of(Tone.Near)) },
+            new Entity.Polyline([new(5, 4.3), new(5, 5.6)]) { Role = Role.Frame, Pen = new Pen(0.35, [], Paint.Of(Tone.Near)) },
+            new Entity.Polyline([new(5, 6.05), new(5, 6.35)]) { Role = Role.Frame, Pen = new Pen(0.35, [], Paint.Of(Tone.Near)) },
+        ];
+        double y = 3 - 1.4;
+        if (caution.Title.Length > 0)
+        {
+            y += ReportType.BodyLineMm;
+            all.Add(Words(indent, y, TextWrap.Fit(caution.Title, Face.SemiBold, ReportType.BodyMm, widthMm - indent - 3), ReportType.BodyMm, Face.SemiBold, Tone.Near));
+        }
+
+        foreach (string line in lines)
+        {
+            y += ReportType.BodyLineMm;
+            all.Add(Words(indent, y, line, ReportType.BodyMm, Face.Regular, Tone.Ink));
+        }
+
+        return Piece.Of(height, 3, all);
+    }
+}

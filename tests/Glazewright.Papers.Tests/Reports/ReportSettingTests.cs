@@ -1,0 +1,105 @@
+using System.Globalization;
+using Glazewright.Papers.Charts;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Pdf;
+using Glazewright.Papers.Reports;
+using UglyToad.PdfPig;
+
+namespace Glazewright.Papers.Tests.Reports;
+
+public class ReportSettingTests
+{
+    private static Report Sample(int rows, string name = "Two-Ridge") => new(name, "Answers", name + " · predicted under these conditions", null, SheetSize.Letter, [
+        new Block.Opening(name, "What it will do", ["42.0° N"]),
+        new Block.Heading(1, "Answers"),
+        new Block.Lead("Nights yes, hot afternoons no."),
+        new Block.Figures([
+            new("Hours held", "99.1", "%", "wanted 97 %", Standing.Held),
+            new("Too hot", "310", "h", "wanted none", Standing.Miss),
+            new("Lowest", "60.8", "°F", "wanted 62 °F", Standing.Near),
+            new("A very long label that must break into lines " + name, "123456789012345678901234567890", "gal/min", name),
+        ]),
+        new Block.Caution("A typical year leaves the extremes out", "The coldest night of a decade is not in it."),
+        new Block.Heading(2, "Light"),
+        new Block.Picture(MonthBars.Draw("b", "Light", "mol/m²", [new("benches", [1, 2, 3, 4, 5, 6, 6, 5, 4, 3, 2, 1.0])], (4, "wanted"), 170, 60), "Light by month."),
+        new Block.Bullets([.. Enumerable.Range(0, 12).Select(i => $"Point {i}: " + string.Join(' ', Enumerable.Repeat("words that run on", 9)))]),
+        new Block.NewPage(),
+        new Block.Heading(1, "Materials"),
+        new Block.TableOf(new Table(
+            [new("Part", 90), new("Count", 30, Along.End)],
+            [.. Enumerable.Range(1, rows).Select(i => (IReadOnlyList<string>)["Rafter R" + i.ToString(CultureInfo.InvariantCulture), "3"])])),
+        new Block.Paragraph(string.Join(' ', Enumerable.Repeat("The end of it.", 60))),
+    ]);
+
+    [Theory]
+    [InlineData(0), InlineData(3), InlineData(35), InlineData(36), InlineData(200)]
+    public void Nothing_overlaps_and_nothing_leaves_the_page(int rows)
+    {
+        PdfBook book = ReportSetting.Of(Sample(rows));
+        Assert.All(book.Pages, p => Assert.Empty(TextClashes.On(p)));
+        Assert.All(book.Pages, p => Assert.All(p.Words().Where(w => !w.Text.StartsWith("page ", StringComparison.Ordinal) && w.Text != "undated draft"), w =>
+            Assert.True(w.Start.Y < SheetSize.Letter.HeightMm - 8)));
+    }
+
+    [Fact]
+    public void A_long_table_repeats_its_head_and_loses_no_row()
+    {
+        PdfBook book = ReportSetting.Of(Sample(200));
+        Page[] withRows = [.. book.Pages.Where(p => p.Words().Any(w => w.Text.StartsWith("Rafter R", StringComparison.Ordinal)))];
+        Assert.True(withRows.Length >= 5);
+        Assert.All(withRows, p => Assert.Single(p.Words(), w => w.Text == "Count"));
+        Assert.Equal(
+            Enumerable.Range(1, 200).Select(i => "Rafter R" + i.ToString(CultureInfo.InvariantCulture)),
+            book.Pages.SelectMany(p => p.Words()).Where(w => w.Text.StartsWith("Rafter R", StringComparison.Ordinal)).Select(w => w.Text));
+    }
+
+    [Fact]
+    public void Pages_are_counted_and_headings_are_outlined()
+    {
+        PdfBook book = ReportSetting.Of(Sample(60));
+        for (int i = 0; i < book.Pages.Count; i++)
+        {
+            string number = string.Create(CultureInfo.InvariantCulture, $"page {i + 1} of {book.Pages.Count}");
+            Assert.Single(book.Pages[i].Words(), w => w.Text == number);
+        }
+
+        Assert.Equal([("Answers", 0), ("Light", 1), ("Materials", 0)], book.Outline.Select(o => (o.Title, o.Depth)));
+    }
+
+    [Fact]
+    public void A_heading_never_stands_alone_at_the_foot_of_a_page()
+    {
+        for (int lines = 30; lines < 46; lines++)
+        {
+            Report report = new("t", "t", "t", null, SheetSize.Letter, [
+                .. Enumerable.Range(0, lines).Select(i => new Block.Bullets(["filler"])),
+                new Block.Heading(2, "Heading"),
+                new Block.Paragraph("text under it"),
+            ]);
+            Page page = ReportSetting.Of(report).Pages.Single(p => p.Words().Any(w => w.Text == "Heading"));
+            Assert.Contains(page.Words(), w => w.Text == "text under it");
+        }
+    }
+
+    [Fact]
+    public void Long_and_odd_names_stay_on_the_page()
+    {
+        PdfBook book = ReportSetting.Of(Sample(3, "🌱 \"quoted\" / " + new string('N', 500)));
+        Assert.All(book.Pages, p => Assert.Empty(TextClashes.On(p)));
+    }
+
+    [Fact]
+    public void The_written_file_says_the_words_and_is_the_same_twice()
+    {
+        byte[] pdf = ReportSetting.Pdf(Sample(40));
+        Assert.Equal(pdf, ReportSetting.Pdf(Sample(40)));
+        using PdfDocument read = PdfDocument.Open(pdf);
+        string text = string.Join(' ', read.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text));
+        Assert.Contains("Nights yes, hot afternoons no.", text, StringComparison.Ordinal);
+        Assert.Contains("predicted under these conditions", text, StringComparison.Ordinal);
+        Assert.Contains("near the limit", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_empty_report_is_one_page() => Assert.Single(ReportSetting.Of(new Report("t", "t", "t", null, SheetSize.A4, [])).Pages);
+}
