@@ -1,0 +1,63 @@
+using Glazewright.Science.Guards;
+
+namespace Glazewright.Science.Heat;
+
+/// <summary>U-values of layered build-ups in one dimension.</summary>
+/// <remarks>Resistances in series; ASHRAE Handbook—Fundamentals (2017, SI), ch. 25; from memory.</remarks>
+public static class BuildUp
+{
+    /// <summary>Resistance of a solid layer.</summary>
+    /// <param name="thicknessM">Thickness, m, 0 to 5.</param>
+    /// <param name="conductivityWPerMK">Conductivity, W/(m K), 0.005 to 500.</param>
+    /// <returns>Resistance, m² K/W.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
+    public static double LayerM2KPerW(double thicknessM, double conductivityWPerMK)
+    {
+        Within.Require(thicknessM, 0, 5);
+        Within.Require(conductivityWPerMK, 0.005, 500);
+        return thicknessM / conductivityWPerMK;
+    }
+
+    /// <summary>U-value from films and the layers between them.</summary>
+    /// <param name="indoorFilmWPerM2K">Indoor film, W/(m² K), 0.5 to 200.</param>
+    /// <param name="layersM2KPerW">Resistances from inside to outside, m² K/W, each 0 to 50; may be empty.</param>
+    /// <param name="outdoorFilmWPerM2K">Outdoor film, W/(m² K), 0.5 to 200.</param>
+    /// <returns>U-value, W/(m² K).</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
+    public static double UValueWPerM2K(
+        double indoorFilmWPerM2K, ReadOnlySpan<double> layersM2KPerW, double outdoorFilmWPerM2K)
+    {
+        Within.Require(indoorFilmWPerM2K, 0.5, 200);
+        Within.Require(outdoorFilmWPerM2K, 0.5, 200);
+        double resistance = 1 / indoorFilmWPerM2K + 1 / outdoorFilmWPerM2K;
+        foreach (double layer in layersM2KPerW)
+        {
+            Within.Require(layer, 0, 50, nameof(layersM2KPerW));
+            resistance += layer;
+        }
+
+        return 1 / resistance;
+    }
+
+    /// <summary>The same build-up with other films: a catalogue's U-value moved to this slope and this wind.</summary>
+    /// <param name="uValueWPerM2K">U-value with the catalogue's films, W/(m² K), 0.05 to 8.</param>
+    /// <param name="catalogueIndoorWPerM2K">Indoor film the U-value was measured with, W/(m² K), 0.5 to 200.</param>
+    /// <param name="catalogueOutdoorWPerM2K">Outdoor film it was measured with, W/(m² K), 0.5 to 200.</param>
+    /// <param name="indoorWPerM2K">Indoor film here, W/(m² K), 0.5 to 200.</param>
+    /// <param name="outdoorWPerM2K">Outdoor film here, W/(m² K), 0.5 to 200.</param>
+    /// <returns>U-value, W/(m² K). A sheet thinner than its films allow counts as having no resistance of its own.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
+    public static double RefilmedUValueWPerM2K(
+        double uValueWPerM2K,
+        double catalogueIndoorWPerM2K,
+        double catalogueOutdoorWPerM2K,
+        double indoorWPerM2K,
+        double outdoorWPerM2K)
+    {
+        Within.Require(uValueWPerM2K, 0.05, 8);
+        Within.Require(catalogueIndoorWPerM2K, 0.5, 200);
+        Within.Require(catalogueOutdoorWPerM2K, 0.5, 200);
+        double core = Math.Max(1 / uValueWPerM2K - 1 / catalogueIndoorWPerM2K - 1 / catalogueOutdoorWPerM2K, 0);
+        return UValueWPerM2K(indoorWPerM2K, [core], outdoorWPerM2K);
+    }
+}
