@@ -20,7 +20,7 @@ public static class Compass
         }
 
         double azimuthDeg = Math.Atan2(east, north) * 180 / Math.PI;
-        return azimuthDeg < 0 ? azimuthDeg + 360 : azimuthDeg;
+        return azimuthDeg < -1e-9 ? azimuthDeg + 360 : Math.Max(azimuthDeg, 0);
     }
 
     /// <summary>The nearest of eight compass words.</summary>
