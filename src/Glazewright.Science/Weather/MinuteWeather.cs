@@ -1,0 +1,112 @@
+namespace Glazewright.Science.Weather;
+
+/// <summary>
+/// A weather year by the minute: 525,600 values a column, minute m covering m to m + 1 minutes after 1 January 00:00 standard time, values at its middle.
+/// Every hour keeps the global radiation of the hourly file exactly; real clouds within the hour are not in an hourly file, so this sun is smoother than the real one.
+/// </summary>
+/// <remarks>Method and what was tried: docs/methods/weather.md#to-the-minute.</remarks>
+public sealed class MinuteWeather
+{
+    internal MinuteWeather()
+    {
+    }
+
+    /// <summary>Minutes a column.</summary>
+    public static int Count => CommonYear.Minutes;
+
+    /// <summary>Dry bulb, °C.</summary>
+    public ReadOnlySpan<double> DryBulbC => DryBulb;
+
+    /// <summary>Vapour pressure, Pa, never above saturation.</summary>
+    public ReadOnlySpan<double> VapourPressurePa => Vapour;
+
+    /// <summary>Station pressure, Pa.</summary>
+    public ReadOnlySpan<double> PressurePa => Pressure;
+
+    /// <summary>Humidity ratio, kg water per kg dry air.</summary>
+    public ReadOnlySpan<double> HumidityRatio => Humidity;
+
+    /// <summary>Wind speed at the station's height, m/s.</summary>
+    public ReadOnlySpan<double> WindMs => Wind;
+
+    /// <summary>Direction the wind comes from, degrees from north (the hour's, not interpolated).</summary>
+    public ReadOnlySpan<double> WindFromDeg => WindFrom;
+
+    /// <summary>Long-wave radiation from the sky on a horizontal plane, W/m².</summary>
+    public ReadOnlySpan<double> SkyLongwaveWm2 => SkyLongwave;
+
+    /// <summary>Temperature of a black sky of the same radiation, °C.</summary>
+    public ReadOnlySpan<double> SkyC => SkyTemperature;
+
+    /// <summary>Global horizontal, W/m².</summary>
+    public ReadOnlySpan<double> GhiWm2 => Ghi;
+
+    /// <summary>Direct normal, W/m²: beam on the horizontal over the cosine of the zenith angle.</summary>
+    public ReadOnlySpan<double> DniWm2 => Dni;
+
+    /// <summary>Diffuse horizontal, W/m².</summary>
+    public ReadOnlySpan<double> DhiWm2 => Dhi;
+
+    /// <summary>Cosine of the zenith angle, negative below the horizon.</summary>
+    public ReadOnlySpan<double> CosZenith => Up;
+
+    /// <summary>Azimuth of the sun, degrees clockwise from north; 0 while the sun is more than 3° down.</summary>
+    public ReadOnlySpan<double> SunAzimuthDeg => Azimuth;
+
+    internal double[] DryBulb { get; } = new double[CommonYear.Minutes];
+
+    internal double[] Vapour { get; } = new double[CommonYear.Minutes];
+
+    internal double[] Pressure { get; } = new double[CommonYear.Minutes];
+
+    internal double[] Humidity { get; } = new double[CommonYear.Minutes];
+
+    internal double[] Wind { get; } = new double[CommonYear.Minutes];
+
+    internal double[] WindFrom { get; } = new double[CommonYear.Minutes];
+
+    internal double[] SkyLongwave { get; } = new double[CommonYear.Minutes];
+
+    internal double[] SkyTemperature { get; } = new double[CommonYear.Minutes];
+
+    internal double[] Ghi { get; } = new double[CommonYear.Minutes];
+
+    internal double[] Dni { get; } = new double[CommonYear.Minutes];
+
+    internal double[] Dhi { get; } = new double[CommonYear.Minutes];
+
+    internal double[] Up { get; } = new double[CommonYear.Minutes];
+
+    internal double[] Azimuth { get; } = new double[CommonYear.Minutes];
+
+    /// <summary>What the expansion had to bend, for the report.</summary>
+    public required MinuteExpansionLog Log { get; init; }
+
+    /// <summary>Expands a year.</summary>
+    /// <param name="year">The hourly year.</param>
+    /// <returns>All minutes of it.</returns>
+    public static MinuteWeather Expand(WeatherYear year)
+    {
+        ArgumentNullException.ThrowIfNull(year);
+        var minutes = new MinuteWeather { Log = new MinuteExpansionLog() };
+        StateExpansion.Fill(year, minutes);
+        SunExpansion.Fill(year, minutes);
+        return minutes;
+    }
+}
+
+/// <summary>Counts of hours in which the hourly values could not all be kept.</summary>
+public sealed class MinuteExpansionLog
+{
+    /// <summary>Hours whose radiation was spread as pure diffuse, the sun being too low for a clearness.</summary>
+    public int HoursSpreadAsDiffuse { get; internal set; }
+
+    /// <summary>Hours whose file gives more diffuse than global: the diffuse was lowered to the global.</summary>
+    public int HoursWithDiffuseAboveGlobal { get; internal set; }
+
+    /// <summary>Hours in which a beam stronger than the sky allows was turned into diffuse.</summary>
+    public int HoursWithBeamCapped { get; internal set; }
+
+    /// <summary>Energy turned from beam to diffuse over the year, Wh/m² on the horizontal.</summary>
+    public double BeamTurnedToDiffuseWhm2 { get; internal set; }
+}

@@ -1,0 +1,66 @@
+using Glazewright.Science.Maths;
+
+namespace Glazewright.Science.Weather;
+
+/// <summary>
+/// Everything but the sun: straight lines between the stamps in temperature, vapour pressure (not relative humidity), logarithm of pressure and wind speed.
+/// The first hour of the year joins the last: the year is a ring.
+/// </summary>
+internal static class StateExpansion
+{
+    public static void Fill(WeatherYear year, MinuteWeather to)
+    {
+        double[] vapour = new double[CommonYear.Hours];
+        double[] lnPressure = new double[CommonYear.Hours];
+        for (int h = 0; h < CommonYear.Hours; h++)
+        {
+            vapour[h] = WeatherMoisture.SaturationPa(year.DewPointC[h]);
+            lnPressure[h] = Elementary.Log(year.PressurePa[h]);
+        }
+
+        Lines(year.DryBulbC.Span, to.DryBulb);
+        Lines(vapour, to.Vapour);
+        Lines(lnPressure, to.Pressure);
+        Lines(year.WindMs.Span, to.Wind);
+        Infrared(year, to);
+        for (int m = 0; m < CommonYear.Minutes; m++)
+        {
+            // A chord over the convex saturation curve lies above it: between two foggy hours the line would be supersaturated.
+            double e = Math.Min(to.Vapour[m], WeatherMoisture.SaturationPa(to.DryBulb[m]));
+            double pressure = Elementary.Exp(to.Pressure[m]);
+            to.Vapour[m] = e;
+            to.Pressure[m] = pressure;
+            to.Humidity[m] = WeatherMoisture.HumidityRatio(e, pressure);
+            to.SkyTemperature[m] = Math.Sqrt(Math.Sqrt(to.SkyLongwave[m] / SkyInfrared.SigmaWm2K4)) - 273.15;
+        }
+
+        for (int h = 0; h < CommonYear.Hours; h++)
+        {
+            Array.Fill(to.WindFrom, year.WindFromDeg[h], h * 60, 60);
+        }
+    }
+
+    /// <summary>Values at the stamps (ends of the hours) joined by straight lines, taken at the middles of the minutes.</summary>
+    private static void Lines(ReadOnlySpan<double> atStamp, double[] to)
+    {
+        double before = atStamp[^1];
+        for (int h = 0; h < CommonYear.Hours; h++)
+        {
+            double after = atStamp[h];
+            double slope = (after - before) / 60;
+            int m = h * 60;
+            for (int k = 0; k < 60; k++)
+            {
+                to[m + k] = before + slope * (k + 0.5);
+            }
+
+            before = after;
+        }
+    }
+
+    /// <summary>
+    /// The infrared column is computed by its makers from the values at the stamp, though the format calls it the hour's energy: it is
+    /// interpolated like the temperature it follows.
+    /// </summary>
+    private static void Infrared(WeatherYear year, MinuteWeather to) => Lines(year.HorizontalInfraredWhm2.Span, to.SkyLongwave);
+}
