@@ -1,0 +1,318 @@
+using Glazewright.Science.Optics;
+
+namespace Glazewright.Science.Light;
+
+/// <summary>Follows a beam of one direction through the house. Not for use by several threads at once.</summary>
+internal sealed class BeamTracer
+{
+    private const double Grazing = 1e-9;
+
+    private readonly List<Piece> pieces;
+    private readonly Radiosity radiosity;
+    private readonly double[][] outlines;
+    private readonly double[][][] holes;
+    private readonly double[] cosine;
+    private readonly double[] diffuse;
+    private readonly double[] sinks = new double[Radiosity.Sinks];
+    private readonly double[] ownByPiece;
+    private readonly double[] bySurface;
+    private readonly double[] landing;
+
+    internal BeamTracer(List<Piece> pieces, Radiosity radiosity, int surfaces)
+    {
+        this.pieces = pieces;
+        this.radiosity = radiosity;
+        outlines = [.. pieces.Select(p => new double[2 * p.Outline.Length])];
+        holes = [.. pieces.Select(p => p.Holes.Select(h => new double[2 * h.Length]).ToArray())];
+        cosine = new double[pieces.Count];
+        diffuse = new double[pieces.Count];
+        ownByPiece = new double[pieces.Count];
+        landing = new double[pieces.Count];
+        bySurface = new double[surfaces];
+    }
+
+    /// <summary>Adds weight × what each surface absorbed in the last trace.</summary>
+    internal void AddSurfaces(double weight, Span<double> sum)
+    {
+        for (int i = 0; i < bySurface.Length; i++)
+        {
+            sum[i] += weight * bySurface[i];
+        }
+    }
+
+    /// <summary>Row for unit irradiance normal to a beam that comes from a direction.</summary>
+    internal GainRow Trace(Vector3d towardsSun)
+    {
+        Array.Clear(diffuse);
+        Array.Clear(sinks);
+        Array.Clear(ownByPiece);
+        Array.Clear(bySurface);
+        Project(towardsSun);
+
+        double aperture = 0;
+        double opaqueOutside = 0;
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            Piece piece = pieces[i];
+            if (piece.IsCurtain || cosine[i] <= Grazing)
+            {
+                continue;
+            }
+
+            double incident = piece.AreaM2 * cosine[i];
+            if (piece.Covering is FaceCovering.Clear clear)
+            {
+                aperture += incident;
+                Enter(i, clear, incident);
+            }
+            else
+            {
+                opaqueOutside += incident;
+            }
+        }
+
+        SpreadDiffuse();
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            if (pieces[i].Surface >= 0)
+            {
+                bySurface[pieces[i].Surface] += ownByPiece[i];
+            }
+        }
+
+        return new GainRow(
+            aperture, sinks[(int)Sink.Cover], sinks[(int)Sink.Curtain], sinks[(int)Sink.CropPlane], sinks[(int)Sink.Opaque],
+            sinks[(int)Sink.Frame], sinks[(int)Sink.Escapes], opaqueOutside);
+    }
+
+    private void Enter(int i, FaceCovering.Clear clear, double incident)
+    {
+        LightShares shares = clear.Optics.AtCosine(cosine[i]);
+        LightShares back = clear.Optics.Diffuse;
+        sinks[(int)Sink.Escapes] += incident * shares.ReflectanceFraction;
+        Keep(i, incident * shares.AbsorptanceFraction);
+
+        // Bars stand inside the cover; what they throw back meets the cover as diffuse light.
+        double passed = incident * shares.TransmittanceFraction;
+        double onBars = passed * clear.FrameFraction;
+        double fromBars = onBars * clear.FrameReflectanceFraction;
+        sinks[(int)Sink.Frame] += onBars - fromBars;
+        sinks[(int)Sink.Escapes] += fromBars * back.TransmittanceFraction;
+        Keep(i, fromBars * back.AbsorptanceFraction);
+        diffuse[i] += fromBars * back.ReflectanceFraction;
+
+        double inside = passed - onBars;
+        diffuse[i] += inside * clear.Optics.HazeFraction;
+        Land(i, inside * (1 - clear.Optics.HazeFraction));
+    }
+
+    // The beam that entered through one piece, on all pieces of its cell that it can leave through.
+    private void Land(int from, double beam)
+    {
+        if (beam <= 0)
+        {
+            return;
+        }
+
+        double whole = 0;
+        for (int j = 0; j < pieces.Count; j++)
+        {
+            landing[j] = pieces[j].Cell == pieces[from].Cell && cosine[j] < -Grazing ? CommonArea(from, j) : 0;
+            whole += landing[j];
+        }
+
+        // Rounding alone can leave a sliver of a face without a landing place; its light stays with the face.
+        if (whole <= 0)
+        {
+            diffuse[from] += beam;
+            return;
+        }
+
+        for (int j = 0; j < pieces.Count; j++)
+        {
+            if (landing[j] > 0)
+            {
+                Hit(j, beam * landing[j] / whole);
+            }
+        }
+
+        int curtain = CurtainOf(pieces[from].Cell);
+        if (curtain >= 0 && landing[curtain] > 0)
+        {
+            double passes = beam * landing[curtain] / whole * pieces[curtain].PassShare;
+            diffuse[OtherSide(curtain)] += passes * pieces[curtain].ScatterFraction;
+            LandThrough(from, curtain, passes * (1 - pieces[curtain].ScatterFraction));
+        }
+    }
+
+    private void LandThrough(int from, int curtain, double beam)
+    {
+        if (beam <= 0)
+        {
+            return;
+        }
+
+        int otherCell = pieces[OtherSide(curtain)].Cell;
+        double whole = 0;
+        for (int j = 0; j < pieces.Count; j++)
+        {
+            landing[j] = pieces[j].Cell == otherCell && !pieces[j].IsCurtain && cosine[j] < -Grazing
+                ? CommonAreaThrough(from, curtain, j)
+                : 0;
+            whole += landing[j];
+        }
+
+        if (whole <= 0)
+        {
+            diffuse[OtherSide(curtain)] += beam;
+            return;
+        }
+
+        for (int j = 0; j < pieces.Count; j++)
+        {
+            if (landing[j] > 0)
+            {
+                Hit(j, beam * landing[j] / whole);
+            }
+        }
+    }
+
+    private void Hit(int j, double beam)
+    {
+        Piece piece = pieces[j];
+        if (piece.Covering is FaceCovering.Clear clear)
+        {
+            double onBars = beam * clear.FrameFraction;
+            sinks[(int)Sink.Frame] += onBars * (1 - clear.FrameReflectanceFraction);
+            double onCover = beam - onBars;
+            LightShares shares = clear.Optics.AtCosine(-cosine[j]);
+            sinks[(int)Sink.Escapes] += onCover * shares.TransmittanceFraction;
+            Keep(j, onCover * shares.AbsorptanceFraction);
+            diffuse[j] += (onBars * clear.FrameReflectanceFraction) + (onCover * shares.ReflectanceFraction);
+            return;
+        }
+
+        Keep(j, beam * piece.OwnShare);
+        diffuse[j] += beam * piece.Reflectance;
+    }
+
+    private void Keep(int i, double absorbed)
+    {
+        sinks[(int)pieces[i].OwnSink] += absorbed;
+        ownByPiece[i] += absorbed;
+    }
+
+    private void SpreadDiffuse()
+    {
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            double e = diffuse[i];
+            if (e <= 0)
+            {
+                continue;
+            }
+
+            for (int s = 0; s < Radiosity.Sinks; s++)
+            {
+                sinks[s] += e * radiosity.BySink[i, s];
+            }
+
+            for (int j = 0; j < pieces.Count; j++)
+            {
+                ownByPiece[j] += e * radiosity.OwnByPiece[i, j];
+            }
+        }
+    }
+
+    private int OtherSide(int curtain) => CurtainOf(pieces[curtain].Cell == Pieces.Below ? Pieces.Above : Pieces.Below);
+
+    private int CurtainOf(int cell)
+    {
+        for (int i = pieces.Count - 1; i >= 0 && pieces[i].IsCurtain; i--)
+        {
+            if (pieces[i].Cell == cell)
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>Flat outlines seen along the beam, all turned anticlockwise.</summary>
+    private void Project(Vector3d towardsSun)
+    {
+        Vector3d side = Math.Abs(towardsSun.Z) < 0.9 ? new Vector3d(0, 0, 1) : new Vector3d(1, 0, 0);
+        Vector3d u = side.Cross(towardsSun).Unit();
+        Vector3d v = towardsSun.Cross(u);
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            cosine[i] = pieces[i].Normal.Dot(towardsSun);
+            bool turned = cosine[i] < 0;
+            Flatten(pieces[i].Outline, u, v, turned, outlines[i]);
+            for (int h = 0; h < holes[i].Length; h++)
+            {
+                Flatten(pieces[i].Holes[h], u, v, turned, holes[i][h]);
+            }
+        }
+    }
+
+    private static void Flatten(Vector3d[] polygon, Vector3d u, Vector3d v, bool turned, double[] flat)
+    {
+        for (int k = 0; k < polygon.Length; k++)
+        {
+            Vector3d p = polygon[turned ? polygon.Length - 1 - k : k];
+            flat[2 * k] = u.Dot(p);
+            flat[(2 * k) + 1] = v.Dot(p);
+        }
+    }
+
+    private double CommonArea(int a, int b)
+    {
+        double area = FlatClip.CommonArea(outlines[a], outlines[b]);
+        foreach (double[] hole in holes[b])
+        {
+            area -= FlatClip.CommonArea(outlines[a], hole);
+        }
+
+        foreach (double[] hole in holes[a])
+        {
+            area -= FlatClip.CommonArea(hole, outlines[b]);
+            foreach (double[] other in holes[b])
+            {
+                area += FlatClip.CommonArea(hole, other);
+            }
+        }
+
+        return Math.Max(0, area);
+    }
+
+    private double CommonAreaThrough(int a, int curtain, int b)
+    {
+        Span<double> seen = stackalloc double[FlatClip.Room];
+        double area = Seen(outlines[a], outlines[curtain], b, seen);
+        foreach (double[] hole in holes[a])
+        {
+            area -= Seen(hole, outlines[curtain], b, seen);
+        }
+
+        return Math.Max(0, area);
+    }
+
+    private double Seen(double[] a, double[] curtain, int b, Span<double> room)
+    {
+        int count = FlatClip.Clip(a, curtain, room);
+        if (count < 6)
+        {
+            return 0;
+        }
+
+        double area = FlatClip.CommonArea(room[..count], outlines[b]);
+        foreach (double[] hole in holes[b])
+        {
+            area -= FlatClip.CommonArea(room[..count], hole);
+        }
+
+        return area;
+    }
+}

@@ -1,0 +1,157 @@
+using Glazewright.Science.Guards;
+using Glazewright.Science.Optics;
+
+namespace Glazewright.Science.Light;
+
+/// <summary>What a face is to light, seen from inside.</summary>
+public abstract record FaceCovering
+{
+    private FaceCovering()
+    {
+    }
+
+    /// <summary>Lets light in and out.</summary>
+    /// <param name="Optics">Table of the cover.</param>
+    /// <param name="FrameFraction">Share of the face that bars and members take, 0 to 0.9, the same at all angles (a first estimate).</param>
+    /// <param name="FrameReflectanceFraction">Of the bars, 0 to 1.</param>
+    public sealed record Clear(CoverOptics Optics, double FrameFraction, double FrameReflectanceFraction) : FaceCovering;
+
+    /// <summary>Lets nothing through.</summary>
+    /// <param name="InsideReflectanceFraction">Diffuse, 0 to 1.</param>
+    public sealed record Opaque(double InsideReflectanceFraction) : FaceCovering;
+
+    /// <summary>Crop and floor together, as the plane that light is wanted on.</summary>
+    /// <param name="ReflectanceFraction">Diffuse, 0 to 1.</param>
+    public sealed record CropPlane(double ReflectanceFraction) : FaceCovering;
+}
+
+/// <summary>A part of a face with a covering of its own, such as a door in a wall.</summary>
+/// <param name="Id">Name.</param>
+/// <param name="Polygon">Convex, in the face's plane, inside its outline, same sense of turning.</param>
+/// <param name="Covering">What it is.</param>
+public sealed record EnclosurePatch(string Id, IReadOnlyList<Vector3d> Polygon, FaceCovering Covering);
+
+/// <summary>A plane face of a closed convex body. Several faces may lie in one plane (a pony wall below a clear wall).</summary>
+/// <param name="Id">Name.</param>
+/// <param name="Polygon">Convex outline, anticlockwise seen from outside, m.</param>
+/// <param name="Covering">What it is outside its patches.</param>
+/// <param name="Patches">Parts with another covering; they must not overlap.</param>
+public sealed record EnclosureFace(
+    string Id, IReadOnlyList<Vector3d> Polygon, FaceCovering Covering, IReadOnlyList<EnclosurePatch> Patches);
+
+/// <summary>A curtain drawn level through the whole house.</summary>
+/// <param name="HeightM">Above z = 0, m.</param>
+/// <param name="TransmittanceFraction">Of the cloth, 0 to 1.</param>
+/// <param name="ReflectanceAboveFraction">Upper side, diffuse.</param>
+/// <param name="ReflectanceBelowFraction">Lower side, diffuse.</param>
+/// <param name="ScatterFraction">Share of what passes that is scattered, 0 to 1.</param>
+public sealed record CurtainPlane(
+    double HeightM,
+    double TransmittanceFraction,
+    double ReflectanceAboveFraction,
+    double ReflectanceBelowFraction,
+    double ScatterFraction);
+
+/// <summary>A closed convex body of plane faces, checked.</summary>
+public sealed class Enclosure
+{
+    private const double ToleranceM = 1e-4;
+
+    private Enclosure(IReadOnlyList<EnclosureFace> faces) => Faces = faces;
+
+    /// <summary>The faces.</summary>
+    public IReadOnlyList<EnclosureFace> Faces { get; }
+
+    /// <summary>Checks and keeps the faces.</summary>
+    /// <param name="faces">At least four.</param>
+    /// <returns>The body.</returns>
+    /// <exception cref="ArgumentException">Not closed, not convex, a face not plane or a patch outside its face; the message names it.</exception>
+    public static Enclosure Of(IReadOnlyList<EnclosureFace> faces)
+    {
+        ArgumentNullException.ThrowIfNull(faces);
+        if (faces.Count < 4)
+        {
+            throw new ArgumentException("A closed body has at least four faces.", nameof(faces));
+        }
+
+        var all = faces.SelectMany(f => f.Polygon).ToList();
+        var closing = default(Vector3d);
+        double area = 0;
+        foreach (EnclosureFace face in faces)
+        {
+            Vector3d vector = Polygons.AreaVector(face.Polygon);
+            closing += vector;
+            area += vector.Length;
+            RequirePlaneConvex(face.Id, face.Polygon, vector.Unit());
+            double reach = vector.Unit().Dot(face.Polygon[0]);
+            if (all.Any(p => vector.Unit().Dot(p) > reach + ToleranceM))
+            {
+                throw new ArgumentException($"Face '{face.Id}' leaves part of the body outside: not convex.", nameof(faces));
+            }
+
+            RequireCovering(face.Covering);
+            foreach (EnclosurePatch patch in face.Patches)
+            {
+                RequirePatch(face, patch, vector.Unit());
+            }
+        }
+
+        if (closing.Length > 1e-6 * area)
+        {
+            throw new ArgumentException("The faces do not close.", nameof(faces));
+        }
+
+        return new Enclosure(faces);
+    }
+
+    private static void RequirePlaneConvex(string id, IReadOnlyList<Vector3d> polygon, Vector3d normal)
+    {
+        if (polygon.Count < 3)
+        {
+            throw new ArgumentException($"Face '{id}' has fewer than three corners.");
+        }
+
+        for (int i = 0; i < polygon.Count; i++)
+        {
+            Vector3d a = polygon[i];
+            Vector3d b = polygon[(i + 1) % polygon.Count];
+            Vector3d inward = normal.Cross(b - a);
+            if (Math.Abs(normal.Dot(a - polygon[0])) > ToleranceM
+                || polygon.Any(p => inward.Dot(p - a) < -ToleranceM * Math.Max(1, inward.Length)))
+            {
+                throw new ArgumentException($"Face '{id}' is not plane and convex.");
+            }
+        }
+    }
+
+    private static void RequirePatch(EnclosureFace face, EnclosurePatch patch, Vector3d normal)
+    {
+        RequireCovering(patch.Covering);
+        RequirePlaneConvex(patch.Id, patch.Polygon, normal);
+        if (patch.Polygon.Any(p => Math.Abs(normal.Dot(p - face.Polygon[0])) > ToleranceM
+            || Polygons.Containment(face.Polygon, normal, p) < -ToleranceM)
+            || Polygons.AreaVector(patch.Polygon).Dot(normal) <= 0)
+        {
+            throw new ArgumentException($"Patch '{patch.Id}' does not lie in face '{face.Id}'.");
+        }
+    }
+
+    private static void RequireCovering(FaceCovering covering)
+    {
+        switch (covering)
+        {
+            case FaceCovering.Clear clear:
+                Within.Require(clear.FrameFraction, 0, 0.9);
+                Within.Require(clear.FrameReflectanceFraction, 0, 1);
+                break;
+            case FaceCovering.Opaque opaque:
+                Within.Require(opaque.InsideReflectanceFraction, 0, 0.99);
+                break;
+            case FaceCovering.CropPlane crop:
+                Within.Require(crop.ReflectanceFraction, 0, 0.99);
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(covering));
+        }
+    }
+}

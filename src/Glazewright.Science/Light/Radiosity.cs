@@ -1,0 +1,130 @@
+namespace Glazewright.Science.Light;
+
+/// <summary>
+/// Where one unit of diffuse light that leaves a piece is at last absorbed, after all reflections: rows by emitting piece, columns by sink and by
+/// receiving piece. Each row of sinks sums to 1.
+/// </summary>
+internal sealed class Radiosity
+{
+    internal const int Sinks = 6;
+
+    private Radiosity(double[,] bySink, double[,] ownByPiece)
+    {
+        BySink = bySink;
+        OwnByPiece = ownByPiece;
+    }
+
+    internal double[,] BySink { get; }
+
+    /// <summary>Absorbed in the piece's own material (cover, panel, crop, curtain), not in its frame.</summary>
+    internal double[,] OwnByPiece { get; }
+
+    internal static Radiosity Solve(IReadOnlyList<Piece> pieces, double[,] exchangeAreas)
+    {
+        int n = pieces.Count;
+        int curtainBelow = IndexOfCurtain(pieces, Pieces.Below);
+        int curtainAbove = IndexOfCurtain(pieces, Pieces.Above);
+
+        // out = e + (reflect and pass) · arriving, arriving = Fᵀ out.
+        var system = new double[n, n];
+        for (int i = 0; i < n; i++)
+        {
+            int partner = i == curtainBelow ? curtainAbove : i == curtainAbove ? curtainBelow : -1;
+            for (int j = 0; j < n; j++)
+            {
+                double arriving = exchangeAreas[j, i] / pieces[j].AreaM2;
+                double fromPartner = partner < 0 ? 0 : pieces[partner].PassShare * exchangeAreas[j, partner] / pieces[j].AreaM2;
+                system[i, j] = (i == j ? 1 : 0) - (pieces[i].Reflectance * arriving) - fromPartner;
+            }
+        }
+
+        double[,] inverse = Inverse(system);
+        var bySink = new double[n, Sinks];
+        var own = new double[n, n];
+        for (int e = 0; e < n; e++)
+        {
+            for (int i = 0; i < n; i++)
+            {
+                double arriving = 0;
+                for (int j = 0; j < n; j++)
+                {
+                    arriving += exchangeAreas[j, i] / pieces[j].AreaM2 * inverse[j, e];
+                }
+
+                own[e, i] = arriving * pieces[i].OwnShare;
+                bySink[e, (int)pieces[i].OwnSink] += own[e, i];
+                bySink[e, (int)Sink.Frame] += arriving * pieces[i].FrameShare;
+                bySink[e, (int)Sink.Escapes] += arriving * pieces[i].EscapeShare;
+            }
+        }
+
+        return new Radiosity(bySink, own);
+    }
+
+    private static int IndexOfCurtain(IReadOnlyList<Piece> pieces, int cell)
+    {
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            if (pieces[i].IsCurtain && pieces[i].Cell == cell)
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    // Gauss–Jordan with row pivoting; the matrix is diagonally dominant by columns, so it has an inverse.
+    private static double[,] Inverse(double[,] matrix)
+    {
+        int n = matrix.GetLength(0);
+        var a = (double[,])matrix.Clone();
+        var b = new double[n, n];
+        for (int i = 0; i < n; i++)
+        {
+            b[i, i] = 1;
+        }
+
+        for (int c = 0; c < n; c++)
+        {
+            int pivot = c;
+            for (int r = c + 1; r < n; r++)
+            {
+                if (Math.Abs(a[r, c]) > Math.Abs(a[pivot, c]))
+                {
+                    pivot = r;
+                }
+            }
+
+            for (int k = 0; k < n && pivot != c; k++)
+            {
+                (a[c, k], a[pivot, k]) = (a[pivot, k], a[c, k]);
+                (b[c, k], b[pivot, k]) = (b[pivot, k], b[c, k]);
+            }
+
+            double scale = 1 / a[c, c];
+            for (int k = 0; k < n; k++)
+            {
+                a[c, k] *= scale;
+                b[c, k] *= scale;
+            }
+
+            for (int r = 0; r < n; r++)
+            {
+                double factor = a[r, c];
+                if (r == c || factor == 0)
+                {
+                    continue;
+                }
+
+                for (int k = 0; k < n; k++)
+                {
+                    a[r, k] -= factor * a[c, k];
+                    b[r, k] -= factor * b[c, k];
+                }
+            }
+        }
+
+        return b;
+    }
+}

@@ -1,0 +1,149 @@
+namespace Glazewright.Science.Light;
+
+/// <summary>
+/// Which share of the diffuse light leaving one piece reaches each other piece of its convex cell: evenly strewn rays of a Halton sequence, then made
+/// reciprocal (A_i F_ij = A_j F_ji) and closed (each row sums to 1).
+/// </summary>
+/// <remarks>Halton 1960, Numer. Math. 2:84; closing by symmetric scaling after Sinkhorn &amp; Knopp 1967, Pacific J. Math. 21:343.</remarks>
+internal static class ViewFactors
+{
+    private const int ScalingSteps = 500;
+
+    /// <summary>Exchange areas A_i F_ij, m², symmetric, rows summing to A_i.</summary>
+    internal static double[,] ExchangeAreas(IReadOnlyList<Piece> pieces, int raysPerPiece)
+    {
+        int n = pieces.Count;
+        var counted = new double[n, n];
+        for (int i = 0; i < n; i++)
+        {
+            Shoot(pieces, i, raysPerPiece, counted);
+        }
+
+        var exchange = new double[n, n];
+        for (int i = 0; i < n; i++)
+        {
+            for (int j = 0; j < n; j++)
+            {
+                exchange[i, j] = (counted[i, j] + counted[j, i]) / 2;
+            }
+        }
+
+        Close(pieces, exchange);
+        return exchange;
+    }
+
+    private static void Close(IReadOnlyList<Piece> pieces, double[,] exchange)
+    {
+        int n = pieces.Count;
+        double[] scale = [.. Enumerable.Repeat(1.0, n)];
+        for (int step = 0; step < ScalingSteps; step++)
+        {
+            double worst = 0;
+            var next = new double[n];
+            for (int i = 0; i < n; i++)
+            {
+                double sum = 0;
+                for (int j = 0; j < n; j++)
+                {
+                    sum += exchange[i, j] * scale[j];
+                }
+
+                // A piece too small to be hit would divide by zero; it keeps its scale.
+                double ratio = sum > 0 ? pieces[i].AreaM2 / (scale[i] * sum) : 1;
+                worst = Math.Max(worst, Math.Abs(ratio - 1));
+                next[i] = scale[i] * Math.Sqrt(ratio);
+            }
+
+            scale = next;
+            if (worst < 1e-14)
+            {
+                break;
+            }
+        }
+
+        for (int i = 0; i < n; i++)
+        {
+            for (int j = 0; j < n; j++)
+            {
+                exchange[i, j] *= scale[i] * scale[j];
+            }
+        }
+    }
+
+    private static void Shoot(IReadOnlyList<Piece> pieces, int from, int rays, double[,] counted)
+    {
+        Piece source = pieces[from];
+        Vector3d inward = -1 * source.Normal;
+        Vector3d across = (source.Outline[1] - source.Outline[0]).Unit();
+        Vector3d along = inward.Cross(across);
+        var strewn = new Strewn(source.Outline);
+        int hits = 0;
+        var tally = new int[pieces.Count];
+        for (uint k = 1; hits < rays; k++)
+        {
+            Vector3d start = strewn.Point(Halton(k, 2), Halton(k, 3));
+            if (source.Holes.Any(h => Polygons.Containment(h, source.Normal, start) > 0))
+            {
+                continue;
+            }
+
+            // Cosine-weighted direction.
+            double radius = Math.Sqrt(Halton(k, 5));
+            (double sin, double cos) = Math.SinCos(2 * Math.PI * Halton(k, 7));
+            Vector3d direction = (radius * cos * across) + (radius * sin * along)
+                + (Math.Sqrt(Math.Max(0, 1 - (radius * radius))) * inward);
+            tally[Sight.FirstHit(pieces, source.Cell, start, direction, from)]++;
+            hits++;
+        }
+
+        for (int j = 0; j < tally.Length; j++)
+        {
+            counted[from, j] = source.AreaM2 * tally[j] / hits;
+        }
+    }
+
+    private static double Halton(uint index, uint digitBase)
+    {
+        double value = 0;
+        double unit = 1.0 / digitBase;
+        for (double part = unit; index > 0; index /= digitBase, part *= unit)
+        {
+            value += (index % digitBase) * part;
+        }
+
+        return value;
+    }
+
+    /// <summary>Even points of a convex polygon from the unit square, by a fan of triangles.</summary>
+    private sealed class Strewn
+    {
+        private readonly Vector3d[] outline;
+        private readonly double[] upTo;
+
+        internal Strewn(Vector3d[] outline)
+        {
+            this.outline = outline;
+            upTo = new double[outline.Length - 2];
+            double sum = 0;
+            for (int i = 0; i < upTo.Length; i++)
+            {
+                sum += (outline[i + 1] - outline[0]).Cross(outline[i + 2] - outline[0]).Length;
+                upTo[i] = sum;
+            }
+        }
+
+        internal Vector3d Point(double u, double v)
+        {
+            double place = u * upTo[^1];
+            int t = 0;
+            while (t < upTo.Length - 1 && place >= upTo[t])
+            {
+                t++;
+            }
+
+            double before = t == 0 ? 0 : upTo[t - 1];
+            double local = Math.Sqrt(Math.Clamp((place - before) / (upTo[t] - before), 0, 1));
+            return outline[0] + ((local * (1 - v)) * (outline[t + 1] - outline[0])) + ((local * v) * (outline[t + 2] - outline[0]));
+        }
+    }
+}
