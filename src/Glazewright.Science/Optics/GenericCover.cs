@@ -66,20 +66,20 @@ public static class GenericCovers
     public static IReadOnlyList<GenericCover> All { get; } = Array.AsReadOnly(new[]
     {
         new GenericCover(
-            "glass-single", "single glass, 4 mm, low iron", new CoverMake.Plain(GlassSheet, 1), 0.905, NumberMark.Computed, 0,
+            "glass-4", "single glass, 4 mm, low iron", new CoverMake.Plain(GlassSheet, 1), 0.905, NumberMark.Computed, 0,
             5.8, NumberMark.FromMemory, 6.2, NumberMark.FromMemory, 10, 0, "Light from index 1.526 and K·L 0.0125."),
         new GenericCover(
-            "glass-double", "double glass, two 4 mm panes", new CoverMake.Plain(GlassSheet, 2), 0.825, NumberMark.Computed, 0,
+            "glass-4-double", "double glass, two 4 mm panes", new CoverMake.Plain(GlassSheet, 2), 0.825, NumberMark.Computed, 0,
             2.8, NumberMark.FromMemory, 3.7, NumberMark.FromMemory, 20, 0, "No coating."),
         new GenericCover(
             "polycarbonate-single", "single polycarbonate, corrugated or flat", new CoverMake.Plain(SolidSheet, 1), 0.889, NumberMark.Computed, 0.05,
             5.8, NumberMark.FromMemory, 6.2, NumberMark.FromMemory, 1.2, 0.02, "Area by developed surface if corrugated."),
-        Ribbed("twin-6", "6 mm twin-wall polycarbonate", 2, 0.80, NumberMark.Read, 3.5, NumberMark.Read, 3.6, NumberMark.FromMemory, 1.3),
-        Ribbed("twin-8", "8 mm twin-wall polycarbonate", 2, 0.80, NumberMark.Read, 3.4, NumberMark.Read, 3.5, NumberMark.FromMemory, 1.5),
-        Ribbed("twin-10", "10 mm twin-wall polycarbonate", 2, 0.80, NumberMark.Read, 3.2, NumberMark.Read, 3.3, NumberMark.CommonPractice, 1.7),
-        Ribbed("triple-16", "16 mm triple-wall polycarbonate", 3, 0.73, NumberMark.Read, 2.4, NumberMark.FromMemory, 2.6, NumberMark.FromMemory, 2.7),
-        Ribbed("multi-16", "16 mm multi-wall polycarbonate, crossed ribs", 4, 0.59, NumberMark.Read, 2.2, NumberMark.FromMemory, 2.4, NumberMark.CommonPractice, 2.7),
-        Ribbed("multi-25", "25 mm multi-wall polycarbonate", 5, 0.58, NumberMark.FromMemory, 1.5, NumberMark.FromMemory, 1.7, NumberMark.CommonPractice, 3.5),
+        Ribbed("polycarbonate-6-twin", "6 mm twin-wall polycarbonate", 2, 0.80, NumberMark.Read, 3.5, NumberMark.Read, 3.6, NumberMark.FromMemory, 1.3),
+        Ribbed("polycarbonate-8-twin", "8 mm twin-wall polycarbonate", 2, 0.80, NumberMark.Read, 3.4, NumberMark.Read, 3.5, NumberMark.FromMemory, 1.5),
+        Ribbed("polycarbonate-10-twin", "10 mm twin-wall polycarbonate", 2, 0.80, NumberMark.Read, 3.2, NumberMark.Read, 3.3, NumberMark.CommonPractice, 1.7),
+        Ribbed("polycarbonate-16-triple", "16 mm triple-wall polycarbonate", 3, 0.73, NumberMark.Read, 2.4, NumberMark.FromMemory, 2.6, NumberMark.FromMemory, 2.7),
+        Ribbed("polycarbonate-16-multi", "16 mm multi-wall polycarbonate, crossed ribs", 4, 0.59, NumberMark.Read, 2.2, NumberMark.FromMemory, 2.4, NumberMark.CommonPractice, 2.7),
+        Ribbed("polycarbonate-25-multi", "25 mm multi-wall polycarbonate", 5, 0.58, NumberMark.FromMemory, 1.5, NumberMark.FromMemory, 1.7, NumberMark.CommonPractice, 3.5),
         new GenericCover(
             "film-single", "single polyethylene film, 0.2 mm", new CoverMake.Plain(FilmSheet, 1), 0.902, NumberMark.Computed, 0.25,
             6.2, NumberMark.FromMemory, 6.5, NumberMark.FromMemory, 0.19, 0.45, "Heat film: long-wave transmittance near 0.2."),
@@ -87,11 +87,11 @@ public static class GenericCovers
             "film-double", "double inflated polyethylene film", new CoverMake.Plain(FilmSheet, 2), 0.819, NumberMark.Computed, 0.35,
             4.0, NumberMark.FromMemory, 4.0, NumberMark.FromMemory, 0.38, 0.25, "Blower running."),
         new GenericCover(
-            "panel-3in", "3 in insulated metal panel, white inside", new CoverMake.Opaque(0.70), 0, NumberMark.CommonPractice, 0,
+            "panel-76", "3 in insulated metal panel, white inside", new CoverMake.Opaque(0.70), 0, NumberMark.CommonPractice, 0,
             0.32, NumberMark.Computed, 0.35, NumberMark.CommonPractice, 12, 0,
             "Foam 76 mm at 0.026 W/mK aged plus films; joints and fasteners raise it. Inside reflectance 0.70, white coating."),
         new GenericCover(
-            "panel-4in", "4 in insulated metal panel, white inside", new CoverMake.Opaque(0.70), 0, NumberMark.CommonPractice, 0,
+            "panel-102", "4 in insulated metal panel, white inside", new CoverMake.Opaque(0.70), 0, NumberMark.CommonPractice, 0,
             0.25, NumberMark.Computed, 0.28, NumberMark.CommonPractice, 13, 0,
             "Foam 102 mm at 0.026 W/mK aged plus films; joints and fasteners raise it. Inside reflectance 0.70, white coating."),
     });

@@ -146,11 +146,11 @@ public class PvlibIncidenceModifiers
 public class MultiwallSheets
 {
     [Theory]
-    [InlineData("twin-6", 0.80, 3.5, 1.3)]
-    [InlineData("twin-8", 0.80, 3.4, 1.5)]
-    [InlineData("twin-10", 0.80, 3.2, 1.7)]
-    [InlineData("triple-16", 0.73, 2.4, 2.7)]
-    [InlineData("multi-16", 0.59, 2.4, 2.7)]
+    [InlineData("polycarbonate-6-twin", 0.80, 3.5, 1.3)]
+    [InlineData("polycarbonate-8-twin", 0.80, 3.4, 1.5)]
+    [InlineData("polycarbonate-10-twin", 0.80, 3.2, 1.7)]
+    [InlineData("polycarbonate-16-triple", 0.73, 2.4, 2.7)]
+    [InlineData("polycarbonate-16-multi", 0.59, 2.4, 2.7)]
     public void Light_U_and_mass(string id, double light, double uWm2K, double massKgm2)
     {
         Assert.True(GenericCovers.TryFind(id, out GenericCover? cover));
@@ -160,10 +160,10 @@ public class MultiwallSheets
     }
 
     [Theory]
-    [InlineData("glass-single", 6.2)]
+    [InlineData("glass-4", 6.2)]
     [InlineData("film-double", 4.0)]
-    [InlineData("glass-double", 3.7)]
-    [InlineData("twin-8", 3.5)]
+    [InlineData("glass-4-double", 3.7)]
+    [InlineData("polycarbonate-8-twin", 3.5)]
     public void Practice_U(string id, double uWm2K)
     {
         Assert.True(GenericCovers.TryFind(id, out GenericCover? cover));
@@ -173,12 +173,12 @@ public class MultiwallSheets
     [Fact]
     public void Thicker_is_warmer_and_more_walls_are_warmer_and_darker()
     {
-        string[] twins = ["twin-6", "twin-8", "twin-10"];
+        string[] twins = ["polycarbonate-6-twin", "polycarbonate-8-twin", "polycarbonate-10-twin"];
         double[] u = [.. twins.Select(Find).Select(c => c.CentreUWm2K)];
         Assert.True(u[0] > u[1] && u[1] > u[2]);
-        Assert.True(Find("triple-16").CentreUWm2K > Find("multi-16").CentreUWm2K);
-        Assert.True(Find("triple-16").NominalTransmittanceFraction > Find("multi-16").NominalTransmittanceFraction);
-        Assert.Equal(150, Find("twin-8").MassKgm2 * 100, 1e-9);
+        Assert.True(Find("polycarbonate-16-triple").CentreUWm2K > Find("polycarbonate-16-multi").CentreUWm2K);
+        Assert.True(Find("polycarbonate-16-triple").NominalTransmittanceFraction > Find("polycarbonate-16-multi").NominalTransmittanceFraction);
+        Assert.Equal(150, Find("polycarbonate-8-twin").MassKgm2 * 100, 1e-9);
     }
 
     private static GenericCover Find(string id) =>

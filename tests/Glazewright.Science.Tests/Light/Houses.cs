@@ -38,14 +38,14 @@ internal static class Houses
 
     /// <summary>All clear, unequal, the case most tests use.</summary>
     internal static Enclosure Usual() => Enclosure.Of(Gable(
-        30, 8, 2.3, 2.9, 5.2, 4.9, Clear("twin-8"), Clear("twin-8"), Clear("triple-16"), Clear("triple-16"), Clear("twin-8"), Crop));
+        30, 8, 2.3, 2.9, 5.2, 4.9, Clear("polycarbonate-8-twin"), Clear("polycarbonate-8-twin"), Clear("polycarbonate-16-triple"), Clear("polycarbonate-16-triple"), Clear("polycarbonate-8-twin"), Crop));
 
     /// <summary>Opaque on the right side, a door in the left wall.</summary>
     internal static Enclosure HalfOpaque()
     {
         var panel = new FaceCovering.Opaque(0.7);
         List<EnclosureFace> faces = Gable(
-            30, 8, 2.3, 2.9, 5.2, 4.9, Clear("twin-8"), panel, Clear("triple-16"), panel, Clear("twin-8"), Crop);
+            30, 8, 2.3, 2.9, 5.2, 4.9, Clear("polycarbonate-8-twin"), panel, Clear("polycarbonate-16-triple"), panel, Clear("polycarbonate-8-twin"), Crop);
         faces[0] = faces[0] with
         {
             Patches =

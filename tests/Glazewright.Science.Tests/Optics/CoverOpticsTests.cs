@@ -37,7 +37,7 @@ public class CoverOpticsTests
     [Fact]
     public void Dirt_takes_its_share_and_warms_the_cover()
     {
-        Assert.True(GenericCovers.TryFind("twin-8", out GenericCover? cover));
+        Assert.True(GenericCovers.TryFind("polycarbonate-8-twin", out GenericCover? cover));
         LightShares clean = cover.Optics(CoverCondition.New).At(30);
         LightShares dirty = cover.Optics(new CoverCondition(0.1, 0)).At(30);
         Assert.Equal(0.9 * clean.TransmittanceFraction, dirty.TransmittanceFraction, 1e-12);
