@@ -9,13 +9,13 @@ public static class QuantityFormat
     /// <summary>A value in one family of units: <c>26'-0"</c> or <c>7.92 m</c>.</summary>
     /// <param name="kind">What it measures.</param>
     /// <param name="inside">Value in the kind's inside unit, finite.</param>
-    /// <param name="system">Family; a kind that has one family only is written in it.</param>
+    /// <param name="family">Family; a kind that has one family only is written in it.</param>
     /// <returns>The text.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not finite.</exception>
-    public static string In(QuantityKind kind, double inside, UnitSystem system)
+    public static string In(QuantityKind kind, double inside, UnitFamily family)
     {
         Science.Guards.Within.RequireFinite(inside);
-        return WithUnit(kind, inside, Shown(kind, inside, system), 4);
+        return WithUnit(kind, inside, Shown(kind, inside, family), 4);
     }
 
     /// <summary>What was understood: the value in the typed unit, and in the other family where there is one.</summary>
@@ -26,18 +26,18 @@ public static class QuantityFormat
         string typed = WithUnit(quantity.Kind, quantity.Inside, quantity.Unit, 9);
         if (quantity.Kind == Pitch)
         {
-            string other = quantity.Unit.Symbol == ":12" ? Degrees(quantity.Inside) : WithUnit(Pitch, quantity.Inside, Shown(Pitch, 0, UnitSystem.Both), 4);
+            string other = quantity.Unit.Symbol == ":12" ? Degrees(quantity.Inside) : WithUnit(Pitch, quantity.Inside, Shown(Pitch, 0, UnitFamily.Both), 4);
             return $"{typed} ({other})";
         }
 
-        UnitSystem otherSystem = quantity.Unit.System switch
+        UnitFamily otherFamily = quantity.Unit.Family switch
         {
-            UnitSystem.Customary => UnitSystem.Metric,
-            UnitSystem.Metric => UnitSystem.Customary,
-            _ => UnitSystem.Both,
+            UnitFamily.Customary => UnitFamily.Metric,
+            UnitFamily.Metric => UnitFamily.Customary,
+            _ => UnitFamily.Both,
         };
-        UnitOfMeasure shown = Shown(quantity.Kind, quantity.Inside, otherSystem);
-        bool same = otherSystem == UnitSystem.Both || shown.System == UnitSystem.Both || shown.Symbol == quantity.Unit.Symbol;
+        UnitOfMeasure shown = Shown(quantity.Kind, quantity.Inside, otherFamily);
+        bool same = otherFamily == UnitFamily.Both || shown.Family == UnitFamily.Both || shown.Symbol == quantity.Unit.Symbol;
         string both = same ? typed : $"{typed} ({WithUnit(quantity.Kind, quantity.Inside, shown, 4)})";
         return quantity.Currency.Length == 0 ? both : both.Replace("$", quantity.Currency, StringComparison.Ordinal);
     }
@@ -68,7 +68,7 @@ public static class QuantityFormat
 
     private static string WithUnit(QuantityKind kind, double inside, UnitOfMeasure unit, int digits)
     {
-        if (kind == Length && unit.System == UnitSystem.Customary && Math.Abs(inside) < 1000)
+        if (kind == Length && unit.Family == UnitFamily.Customary && Math.Abs(inside) < 1000)
         {
             return FeetInches.Format(inside);
         }
@@ -99,13 +99,13 @@ public static class QuantityFormat
     private static string Degrees(double riseOverRun) => Number(Math.Atan(riseOverRun) * 180 / Math.PI, 4) + " deg";
 
     // Small pressures are said in inches of water or Pa, large ones in psi or kPa; short lengths in mm.
-    private static UnitOfMeasure Shown(QuantityKind kind, double inside, UnitSystem system)
+    private static UnitOfMeasure Shown(QuantityKind kind, double inside, UnitFamily family)
     {
         KindWords words = KindWords.Of(kind);
-        string symbol = system == UnitSystem.Customary ? words.Customary : words.Metric;
+        string symbol = family == UnitFamily.Customary ? words.Customary : words.Metric;
         if (kind == Pressure && Math.Abs(inside) >= 5000)
         {
-            symbol = system == UnitSystem.Customary ? "psi" : "kPa";
+            symbol = family == UnitFamily.Customary ? "psi" : "kPa";
         }
         else if (kind == Length && symbol == "m" && Math.Abs(inside) < 0.5)
         {
@@ -113,13 +113,13 @@ public static class QuantityFormat
         }
         else if (kind == WaterFlow && Math.Abs(inside) < 2e-5)
         {
-            symbol = system == UnitSystem.Customary ? "gph" : "L/h";
+            symbol = family == UnitFamily.Customary ? "gph" : "L/h";
         }
 
         return symbol switch
         {
-            "" => new UnitOfMeasure("", Ratio, 1, 0, UnitSystem.Both),
-            ":12" => new UnitOfMeasure(":12", Pitch, 1.0 / 12, 0, UnitSystem.Both),
+            "" => new UnitOfMeasure("", Ratio, 1, 0, UnitFamily.Both),
+            ":12" => new UnitOfMeasure(":12", Pitch, 1.0 / 12, 0, UnitFamily.Both),
             _ => UnitTable.Of(kind).First(u => u.Symbol == symbol),
         };
     }

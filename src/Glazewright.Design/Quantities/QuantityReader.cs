@@ -6,8 +6,8 @@ namespace Glazewright.Design.Quantities;
 public static class QuantityReader
 {
     private const int LongestText = 60;
-    private static readonly UnitOfMeasure s_number = new("", QuantityKind.Ratio, 1, 0, UnitSystem.Both);
-    private static readonly UnitOfMeasure s_risePerTwelve = new(":12", QuantityKind.Pitch, 1.0 / 12, 0, UnitSystem.Both);
+    private static readonly UnitOfMeasure s_number = new("", QuantityKind.Ratio, 1, 0, UnitFamily.Both);
+    private static readonly UnitOfMeasure s_risePerTwelve = new(":12", QuantityKind.Pitch, 1.0 / 12, 0, UnitFamily.Both);
     private static readonly string[] s_currencies = ["$", "€", "£"];
 
     /// <summary>Reads a text as a quantity of one kind.</summary>

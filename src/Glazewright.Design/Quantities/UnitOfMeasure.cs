@@ -1,7 +1,7 @@
 namespace Glazewright.Design.Quantities;
 
 /// <summary>Which of the two families of units a text was in.</summary>
-public enum UnitSystem
+public enum UnitFamily
 {
     /// <summary>Metres, kilograms, degrees Celsius.</summary>
     Metric,
@@ -18,14 +18,14 @@ public enum UnitSystem
 /// <param name="Kind">What it measures.</param>
 /// <param name="FactorToInside">Size in the kind's inside unit.</param>
 /// <param name="OffsetToInside">Shift of the zero, in the kind's inside unit; only for temperatures.</param>
-/// <param name="System">The family.</param>
+/// <param name="Family">The family.</param>
 /// <param name="Spellings">Other ways it is read, in normal form (no spaces, dots, or middle dots).</param>
 public sealed record UnitOfMeasure(
     string Symbol,
     QuantityKind Kind,
     double FactorToInside,
     double OffsetToInside,
-    UnitSystem System,
+    UnitFamily Family,
     params string[] Spellings)
 {
     /// <summary>True when upper and lower case mean different units (MJ is not mJ).</summary>

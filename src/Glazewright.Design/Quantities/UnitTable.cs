@@ -1,5 +1,5 @@
 using static Glazewright.Design.Quantities.QuantityKind;
-using static Glazewright.Design.Quantities.UnitSystem;
+using static Glazewright.Design.Quantities.UnitFamily;
 
 namespace Glazewright.Design.Quantities;
 
@@ -201,6 +201,6 @@ public static class UnitTable
     public static IReadOnlyList<UnitOfMeasure> Spelled(string key) =>
         [.. s_bySpelling[key.ToLowerInvariant()].Where(u => !u.CaseMatters || key.StartsWith('M') || !key.Equals(u.Symbol, StringComparison.OrdinalIgnoreCase))];
 
-    private static UnitOfMeasure Of(string symbol, QuantityKind kind, double factor, UnitSystem system, params string[] spellings) =>
+    private static UnitOfMeasure Of(string symbol, QuantityKind kind, double factor, UnitFamily system, params string[] spellings) =>
         new(symbol, kind, factor, 0, system, spellings);
 }

@@ -26,7 +26,7 @@ public class RoundTripTests
         Gen.Select(Gen.Int[0, s_kinds.Length - 1], Gen.Double[0.5, 900], Gen.Bool).Sample((index, typed, customary) =>
         {
             QuantityKind kind = s_kinds[index];
-            string text = QuantityFormat.In(kind, typed, customary ? UnitSystem.Customary : UnitSystem.Metric);
+            string text = QuantityFormat.In(kind, typed, customary ? UnitFamily.Customary : UnitFamily.Metric);
             double read = QuantityReaderTests.Read(text, kind).Inside;
             // Four digits, a sixteenth of an inch, a centimetre, a tenth of a degree.
             Assert.InRange(read, typed * (1 - 5.1e-4) - 0.051, typed * (1 + 5.1e-4) + 0.051);
