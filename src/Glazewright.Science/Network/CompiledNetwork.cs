@@ -1,3 +1,6 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+
 namespace Glazewright.Science.Network;
 
 /// <summary>
@@ -15,7 +18,9 @@ public sealed class CompiledNetwork
     private readonly bool[] linkIsAdvection;
     private readonly EliminationOrder order;
 
-    private readonly LinkPlace[] places;
+    private readonly LinkPlace[] innerLinks; // both ends solved, conductances first, then streams
+    private readonly LinkPlace[] edgeLinks; // one end on a boundary
+    private readonly int conductanceCount;
     private readonly double[] matrix; // pivots, then the rows of U, then the columns of L
     private readonly double[] pivotInverse;
     private readonly double[] rightSide, solution, response, stage, stageBase;
@@ -36,25 +41,24 @@ public sealed class CompiledNetwork
         response = new double[order.RowCount];
         stage = new double[order.RowCount];
         stageBase = new double[nodes.Count];
-        places = new LinkPlace[links.Count];
-        for (int link = 0; link < places.Length; link++)
+        List<LinkPlace> conductances = [], streams = [], edges = [];
+        for (int link = 0; link < links.Count; link++)
         {
             int rowFrom = order.RowOfNode[linkFrom[link]], rowTo = order.RowOfNode[linkTo[link]];
-            places[link] = (rowFrom, rowTo, linkIsAdvection[link]) switch
+            if (rowFrom < 0 || rowTo < 0)
             {
-                ( >= 0, >= 0, false) => new(LinkKind.Both, rowFrom, rowTo, order.PlaceOf(rowFrom, rowTo), order.PlaceOf(rowTo, rowFrom)),
-                ( >= 0, >= 0, true) => new(LinkKind.Stream, rowFrom, rowTo, 0, order.PlaceOf(rowTo, rowFrom)),
-                ( >= 0, < 0, _) => new(LinkKind.ToBoundary, rowFrom, linkTo[link], 0, 0),
-                _ => new(LinkKind.ToBoundary, rowTo, linkFrom[link], 0, 0),
-            };
+                edges.Add(rowFrom < 0 ? new(link, rowTo, linkFrom[link], 0, 0) : new(link, rowFrom, linkTo[link], 0, 0));
+            }
+            else
+            {
+                (linkIsAdvection[link] ? streams : conductances)
+                    .Add(new(link, rowFrom, rowTo, order.PlaceOf(rowFrom, rowTo), order.PlaceOf(rowTo, rowFrom)));
+            }
         }
-    }
 
-    private enum LinkKind
-    {
-        Both,
-        Stream,
-        ToBoundary,
+        conductanceCount = conductances.Count;
+        innerLinks = [.. conductances, .. streams];
+        edgeLinks = [.. edges];
     }
 
     /// <summary>Number of nodes, boundaries counted.</summary>
@@ -167,101 +171,109 @@ public sealed class CompiledNetwork
         return worstW;
     }
 
+    // The loops below take references once: their indices come from the plan compiled above and never leave the arrays.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Factorise(NetworkState state, double perS)
     {
-        double[] a = matrix;
-        Array.Clear(a);
+        Array.Clear(matrix);
+        ref double a = ref MemoryMarshal.GetArrayDataReference(matrix);
         int[] nodeOfRow = order.NodeOfRow;
+        double[] capacity = state.CapacityJPerK;
         for (int row = 0; row < nodeOfRow.Length; row++)
         {
-            a[row] = state.CapacityJPerK[nodeOfRow[row]] * perS;
+            Unsafe.Add(ref a, row) = capacity[nodeOfRow[row]] * perS;
         }
 
         double[] rates = state.LinkWPerK;
-        for (int link = 0; link < places.Length; link++)
+        LinkPlace[] inner = innerLinks;
+        for (int i = 0; i < inner.Length; i++)
         {
-            double rate = rates[link];
-            ref readonly LinkPlace place = ref places[link];
-            switch (place.Kind)
+            ref readonly LinkPlace place = ref inner[i];
+            double rate = rates[place.Link];
+            Unsafe.Add(ref a, place.RowTo) += rate;
+            Unsafe.Add(ref a, place.ToFrom) -= rate;
+            if (i < conductanceCount)
             {
-                case LinkKind.Both:
-                    a[place.RowFrom] += rate;
-                    a[place.RowTo] += rate;
-                    a[place.FromTo] -= rate;
-                    a[place.ToFrom] -= rate;
-                    break;
-                case LinkKind.Stream:
-                    a[place.RowTo] += rate;
-                    a[place.ToFrom] -= rate;
-                    break;
-                default:
-                    a[place.RowFrom] += rate;
-                    break;
+                Unsafe.Add(ref a, place.RowFrom) += rate;
+                Unsafe.Add(ref a, place.FromTo) -= rate;
             }
         }
 
-        int rows = nodeOfRow.Length, toUpper = rows, toLower = rows + order.LaterRow.Length, next = 0;
-        int[] start = order.LaterStart, target = order.UpdateTarget;
+        LinkPlace[] edges = edgeLinks;
+        for (int i = 0; i < edges.Length; i++)
+        {
+            Unsafe.Add(ref a, edges[i].RowFrom) += rates[edges[i].Link];
+        }
+
+        int rows = nodeOfRow.Length;
+        ref double upper = ref Unsafe.Add(ref a, rows);
+        ref double lower = ref Unsafe.Add(ref a, rows + order.LaterRow.Length);
+        ref int target = ref MemoryMarshal.GetArrayDataReference(order.UpdateTarget);
+        int[] start = order.LaterStart;
         for (int k = 0; k < rows; k++)
         {
-            double inverse = 1.0 / a[k];
+            double inverse = 1.0 / Unsafe.Add(ref a, k);
             pivotInverse[k] = inverse;
             int first = start[k], last = start[k + 1];
             for (int i = first; i < last; i++)
             {
-                double factor = a[toLower + i] * inverse;
-                a[toLower + i] = factor;
+                double factor = Unsafe.Add(ref lower, i) * inverse;
+                Unsafe.Add(ref lower, i) = factor;
                 for (int j = first; j < last; j++)
                 {
-                    a[target[next++]] -= factor * a[toUpper + j];
+                    Unsafe.Add(ref a, target) -= factor * Unsafe.Add(ref upper, j);
+                    target = ref Unsafe.Add(ref target, 1);
                 }
             }
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void FillRightSide(NetworkState state, double perS, double[] fromC)
     {
         int[] nodeOfRow = order.NodeOfRow;
+        double[] capacity = state.CapacityJPerK, gain = state.GainW, rates = state.LinkWPerK, right = rightSide;
         for (int row = 0; row < nodeOfRow.Length; row++)
         {
             int node = nodeOfRow[row];
-            rightSide[row] = state.CapacityJPerK[node] * perS * fromC[node] + state.GainW[node];
+            right[row] = capacity[node] * perS * fromC[node] + gain[node];
         }
 
-        double[] rates = state.LinkWPerK;
-        for (int link = 0; link < places.Length; link++)
+        LinkPlace[] edges = edgeLinks;
+        for (int i = 0; i < edges.Length; i++)
         {
-            ref readonly LinkPlace place = ref places[link];
-            if (place.Kind == LinkKind.ToBoundary)
-            {
-                rightSide[place.RowFrom] += rates[link] * fromC[place.RowTo];
-            }
+            right[edges[i].RowFrom] += rates[edges[i].Link] * fromC[edges[i].RowTo];
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Solve(double[] right, double[] into)
     {
-        double[] a = matrix;
-        int rows = pivotInverse.Length, toUpper = rows, toLower = rows + order.LaterRow.Length;
-        int[] start = order.LaterStart, later = order.LaterRow;
+        int rows = pivotInverse.Length;
+        ref double upper = ref Unsafe.Add(ref MemoryMarshal.GetArrayDataReference(matrix), rows);
+        ref double lower = ref Unsafe.Add(ref upper, order.LaterRow.Length);
+        ref double x = ref MemoryMarshal.GetArrayDataReference(into);
+        ref double b = ref MemoryMarshal.GetArrayDataReference(right);
+        ref int later = ref MemoryMarshal.GetArrayDataReference(order.LaterRow);
+        int[] start = order.LaterStart;
         for (int k = 0; k < rows; k++)
         {
-            double value = right[k];
+            double value = Unsafe.Add(ref b, k);
             for (int i = start[k]; i < start[k + 1]; i++)
             {
-                right[later[i]] -= a[toLower + i] * value;
+                Unsafe.Add(ref b, Unsafe.Add(ref later, i)) -= Unsafe.Add(ref lower, i) * value;
             }
         }
 
         for (int k = rows - 1; k >= 0; k--)
         {
-            double value = right[k];
+            double value = Unsafe.Add(ref b, k);
             for (int i = start[k]; i < start[k + 1]; i++)
             {
-                value -= a[toUpper + i] * into[later[i]];
+                value -= Unsafe.Add(ref upper, i) * Unsafe.Add(ref x, Unsafe.Add(ref later, i));
             }
 
-            into[k] = value * pivotInverse[k];
+            Unsafe.Add(ref x, k) = value * pivotInverse[k];
         }
     }
 
@@ -283,16 +295,19 @@ public sealed class CompiledNetwork
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void BookFluxes(NetworkState state, double keep, double weight)
     {
-        double[] temperatureC = state.TemperatureC, flux = state.FluxW, rates = state.LinkWPerK;
-        for (int link = 0; link < flux.Length; link++)
+        ref double temperature = ref MemoryMarshal.GetArrayDataReference(state.TemperatureC);
+        double[] flux = state.FluxW, rates = state.LinkWPerK;
+        int[] from = linkFrom, to = linkTo;
+        for (int link = 0; link < flux.Length && link < rates.Length && link < from.Length && link < to.Length; link++)
         {
-            double nowW = rates[link] * (temperatureC[linkFrom[link]] - temperatureC[linkTo[link]]) * weight;
+            double nowW = rates[link] * (Unsafe.Add(ref temperature, from[link]) - Unsafe.Add(ref temperature, to[link])) * weight;
             flux[link] = keep == 0.0 ? nowW : flux[link] * keep + nowW;
         }
     }
 
-    // RowTo holds the boundary's node where the link ends on one.
-    private readonly record struct LinkPlace(LinkKind Kind, int RowFrom, int RowTo, int FromTo, int ToFrom);
+    // Where a link's rate goes in the matrix; RowTo holds the boundary's node where the link ends on one.
+    private readonly record struct LinkPlace(int Link, int RowFrom, int RowTo, int FromTo, int ToFrom);
 }

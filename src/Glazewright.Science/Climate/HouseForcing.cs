@@ -1,0 +1,116 @@
+namespace Glazewright.Science.Climate;
+
+/// <summary>
+/// What acts on the house over one step: weather, absorbed sun by part, and the equipment as it really acts (after travel, curves and limits).
+/// Values out of physical range are clamped by the model, which stays finite.
+/// </summary>
+public struct HouseForcing
+{
+    /// <summary>Outside dry bulb, °C.</summary>
+    public double OutsideC { get; set; }
+
+    /// <summary>Outside humidity ratio, kg/kg dry air.</summary>
+    public double OutsideHumidityRatio { get; set; }
+
+    /// <summary>Barometric pressure, Pa.</summary>
+    public double PressurePa { get; set; }
+
+    /// <summary>Wind at the house, m/s.</summary>
+    public double WindMPerS { get; set; }
+
+    /// <summary>Sky temperature, °C.</summary>
+    public double SkyC { get; set; }
+
+    /// <summary>Undisturbed ground below the last layer, °C.</summary>
+    public double DeepGroundC { get; set; }
+
+    /// <summary>Sun absorbed in the clear shell above, W.</summary>
+    public double SunUpperClearW { get; set; }
+
+    /// <summary>Sun absorbed in the clear shell below, W.</summary>
+    public double SunLowerClearW { get; set; }
+
+    /// <summary>Sun absorbed on the inner face of the opaque shell above, W.</summary>
+    public double SunUpperOpaqueInnerW { get; set; }
+
+    /// <summary>Sun absorbed on the inner face of the opaque shell below, W.</summary>
+    public double SunLowerOpaqueInnerW { get; set; }
+
+    /// <summary>Sun absorbed on the outer face of the opaque shell above, W.</summary>
+    public double SunUpperOpaqueOuterW { get; set; }
+
+    /// <summary>Sun absorbed on the outer face of the opaque shell below, W.</summary>
+    public double SunLowerOpaqueOuterW { get; set; }
+
+    /// <summary>Sun absorbed in the curtain, W.</summary>
+    public double SunCurtainW { get; set; }
+
+    /// <summary>Sun absorbed in the canopy, W.</summary>
+    public double SunCanopyW { get; set; }
+
+    /// <summary>Sun absorbed by floor and benches, W.</summary>
+    public double SunFloorW { get; set; }
+
+    /// <summary>Sun absorbed by the slow mass, W.</summary>
+    public double SunMassW { get; set; }
+
+    /// <summary>Sun that bars below the curtain hand to the air at once, W.</summary>
+    public double SunAirBelowW { get; set; }
+
+    /// <summary>Sun that bars above the curtain hand to the air at once, W.</summary>
+    public double SunAirAboveW { get; set; }
+
+    /// <summary>Leaf area per floor area, m²/m².</summary>
+    public double LeafAreaIndex { get; set; }
+
+    /// <summary>Carbon dioxide, ppm.</summary>
+    public double Co2Ppm { get; set; }
+
+    /// <summary>Exhaust from below the curtain, m³/s.</summary>
+    public double FanBelowM3PerS { get; set; }
+
+    /// <summary>Exhaust from above the curtain, m³/s; its air passes the curtain's gaps.</summary>
+    public double FanAboveM3PerS { get; set; }
+
+    /// <summary>Effectiveness of the wet wall on the intake air, 0 dry to 1.</summary>
+    public double PadEffectiveness { get; set; }
+
+    /// <summary>Outdoor air blown in by the positive-pressure fan, m³/s.</summary>
+    public double PositivePressureM3PerS { get; set; }
+
+    /// <summary>Open roof vent area, m².</summary>
+    public double RoofVentM2 { get; set; }
+
+    /// <summary>Open side vent area, m² (open louvers and doors too, while no fan runs).</summary>
+    public double SideVentM2 { get; set; }
+
+    /// <summary>Water sprayed as fog, kg/s.</summary>
+    public double FogKgPerS { get; set; }
+
+    /// <summary>Share of the fog that evaporates in dry air (0.7 to 0.95 at 60 bar and above, 0.3 to 0.6 at 4 bar).</summary>
+    public double FogEfficiency { get; set; }
+
+    /// <summary>Heat delivered, W, the on-fraction counted.</summary>
+    public double HeatW { get; set; }
+
+    /// <summary>Share of the heat that goes to the air above the curtain.</summary>
+    public double HeatAboveFraction { get; set; }
+
+    /// <summary>Share of the heat radiated to canopy and floor.</summary>
+    public double HeatRadiantFraction { get; set; }
+
+    /// <summary>Water vapour let into the house (unvented burners, evaporators), kg/s; its latent heat comes with it.</summary>
+    public double VapourKgPerS { get; set; }
+
+    /// <summary>Electric power of lamps and motors inside, W.</summary>
+    public double LampW { get; set; }
+
+    /// <summary>Share of that power that reaches canopy and floor as radiation.</summary>
+    public double LampRadiantFraction { get; set; }
+
+    /// <summary>Closed share of the curtain, 0 open to 1 closed.</summary>
+    public double CurtainClosedFraction { get; set; }
+
+    /// <summary>Circulation fans, 0 off to 1 all on.</summary>
+    public double CirculationFraction { get; set; }
+}
