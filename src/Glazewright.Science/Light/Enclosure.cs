@@ -81,7 +81,7 @@ public sealed class Enclosure
         {
             Vector3d vector = Polygons.AreaVector(face.Polygon);
             closing += vector;
-            area += vector.Length;
+            area += vector.LengthM;
             RequirePlaneConvex(face.Id, face.Polygon, vector.Unit());
             double reach = vector.Unit().Dot(face.Polygon[0]);
             if (all.Any(p => vector.Unit().Dot(p) > reach + ToleranceM))
@@ -96,7 +96,7 @@ public sealed class Enclosure
             }
         }
 
-        if (closing.Length > 1e-6 * area)
+        if (closing.LengthM > 1e-6 * area)
         {
             throw new ArgumentException("The faces do not close.", nameof(faces));
         }
@@ -117,7 +117,7 @@ public sealed class Enclosure
             Vector3d b = polygon[(i + 1) % polygon.Count];
             Vector3d inward = normal.Cross(b - a);
             if (Math.Abs(normal.Dot(a - polygon[0])) > ToleranceM
-                || polygon.Any(p => inward.Dot(p - a) < -ToleranceM * Math.Max(1, inward.Length)))
+                || polygon.Any(p => inward.Dot(p - a) < -ToleranceM * Math.Max(1, inward.LengthM)))
             {
                 throw new ArgumentException($"Face '{id}' is not plane and convex.");
             }

@@ -37,8 +37,8 @@ public sealed record EnclosureGainTable(
         }
 
         SunGridPlace p = Grid.At(houseAzimuthDeg, elevationDeg);
-        return (p.WeightFraction0 * Beam[p.Node0]) + (p.WeightFraction1 * Beam[p.Node1])
-            + (p.WeightFraction2 * Beam[p.Node2]) + (p.WeightFraction3 * Beam[p.Node3]);
+        return (p.Weight0Fraction * Beam[p.Node0]) + (p.Weight1Fraction * Beam[p.Node1])
+            + (p.Weight2Fraction * Beam[p.Node2]) + (p.Weight3Fraction * Beam[p.Node3]);
     }
 }
 

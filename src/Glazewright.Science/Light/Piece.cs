@@ -26,7 +26,7 @@ internal sealed class Piece
         Normal = normal;
         Outline = outline;
         Holes = [.. holes];
-        AreaM2 = Polygons.AreaVector(outline).Length - Holes.Sum(h => Polygons.AreaVector(h).Length);
+        AreaM2 = Polygons.AreaVector(outline).LengthM - Holes.Sum(h => Polygons.AreaVector(h).LengthM);
         switch (covering)
         {
             case FaceCovering.Clear clear:

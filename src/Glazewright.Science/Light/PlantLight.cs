@@ -38,14 +38,14 @@ public static class PlantLight
     }
 
     /// <summary>Daily light integral of a lamp.</summary>
-    /// <param name="fluxMicromolM2s">Photon flux, µmol/m² s, 0 to 3000.</param>
+    /// <param name="fluxUmolPerM2S">Photon flux, µmol/m² s, 0 to 3000.</param>
     /// <param name="hoursH">Hours a day, 0 to 24.</param>
     /// <returns>mol/m² day.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
-    public static double LampMolM2Day(double fluxMicromolM2s, double hoursH)
+    public static double LampMolM2Day(double fluxUmolPerM2S, double hoursH)
     {
-        Within.Require(fluxMicromolM2s, 0, 3000);
+        Within.Require(fluxUmolPerM2S, 0, 3000);
         Within.Require(hoursH, 0, 24);
-        return fluxMicromolM2s * hoursH * 3600 / 1e6;
+        return fluxUmolPerM2S * hoursH * 3600 / 1e6;
     }
 }

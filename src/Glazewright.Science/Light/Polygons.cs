@@ -23,7 +23,7 @@ internal static class Polygons
         {
             Vector3d a = polygon[i];
             Vector3d edge = polygon[(i + 1) % polygon.Count] - a;
-            double length = edge.Length;
+            double length = edge.LengthM;
             if (length > 1e-12)
             {
                 least = Math.Min(least, normal.Cross(edge).Dot(point - a) / length);
@@ -56,7 +56,7 @@ internal static class Polygons
             }
         }
 
-        return kept.Count >= 3 && AreaVector(kept).Length > 1e-9 ? [.. kept] : [];
+        return kept.Count >= 3 && AreaVector(kept).LengthM > 1e-9 ? [.. kept] : [];
     }
 
     /// <summary>Outline of a convex body at a level, anticlockwise seen from above; empty when the level misses it.</summary>

@@ -1,3 +1,5 @@
+using Glazewright.Science.Guards;
+
 namespace Glazewright.Science.Light;
 
 /// <summary>Nodes of sun direction in house coordinates: azimuth anticlockwise from +x in even steps, elevations finer near the horizon.</summary>
@@ -15,6 +17,18 @@ public sealed class SunGrid
     /// <summary>72 azimuths; 0 to 10° by 2.5°, then by 5° to the zenith.</summary>
     public static SunGrid Standard { get; } = new(
         72, [0, 2.5, 5, 7.5, 10, 15, 20, 25, 30, 35, 40, 45, 50, 55, 60, 65, 70, 75, 80, 85, 90]);
+
+    /// <summary>A grid of even steps in both angles.</summary>
+    /// <param name="azimuths">How many azimuths, 4 to 360.</param>
+    /// <param name="elevationSteps">Steps from the horizon to the zenith, 2 to 180.</param>
+    /// <returns>The grid.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range.</exception>
+    public static SunGrid Even(int azimuths, int elevationSteps)
+    {
+        Within.Require(azimuths, 4, 360);
+        Within.Require(elevationSteps, 2, 180);
+        return new SunGrid(azimuths, [.. Enumerable.Range(0, elevationSteps + 1).Select(i => 90.0 * i / elevationSteps)]);
+    }
 
     /// <summary>How many azimuths.</summary>
     public int Azimuths { get; }
@@ -64,10 +78,10 @@ public sealed class SunGrid
 /// <param name="Node1">Lower elevation, second azimuth.</param>
 /// <param name="Node2">Upper elevation, first azimuth.</param>
 /// <param name="Node3">Upper elevation, second azimuth.</param>
-/// <param name="WeightFraction0">Of node 0.</param>
-/// <param name="WeightFraction1">Of node 1.</param>
-/// <param name="WeightFraction2">Of node 2.</param>
-/// <param name="WeightFraction3">Of node 3.</param>
+/// <param name="Weight0Fraction">Of node 0.</param>
+/// <param name="Weight1Fraction">Of node 1.</param>
+/// <param name="Weight2Fraction">Of node 2.</param>
+/// <param name="Weight3Fraction">Of node 3.</param>
 public readonly record struct SunGridPlace(
     int Node0, int Node1, int Node2, int Node3,
-    double WeightFraction0, double WeightFraction1, double WeightFraction2, double WeightFraction3);
+    double Weight0Fraction, double Weight1Fraction, double Weight2Fraction, double Weight3Fraction);

@@ -7,7 +7,7 @@ namespace Glazewright.Science.Light;
 public readonly record struct Vector3d(double X, double Y, double Z)
 {
     /// <summary>Length.</summary>
-    public double Length => Math.Sqrt(Dot(this));
+    public double LengthM => Math.Sqrt(Dot(this));
 
     /// <summary>Sum.</summary>
     public static Vector3d operator +(Vector3d a, Vector3d b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
@@ -31,7 +31,7 @@ public readonly record struct Vector3d(double X, double Y, double Z)
 
     /// <summary>The same direction with length 1.</summary>
     /// <returns>Unit vector.</returns>
-    public Vector3d Unit() => (1 / Length) * this;
+    public Vector3d Unit() => (1 / LengthM) * this;
 
     /// <summary>Unit vector towards the sun from its house azimuth (anticlockwise from +x, seen from above) and elevation.</summary>
     /// <param name="houseAzimuthDeg">Degrees from +x towards +y.</param>

@@ -127,7 +127,7 @@ internal static class ViewFactors
             double sum = 0;
             for (int i = 0; i < upTo.Length; i++)
             {
-                sum += (outline[i + 1] - outline[0]).Cross(outline[i + 2] - outline[0]).Length;
+                sum += (outline[i + 1] - outline[0]).Cross(outline[i + 2] - outline[0]).LengthM;
                 upTo[i] = sum;
             }
         }

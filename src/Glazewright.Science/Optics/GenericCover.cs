@@ -27,7 +27,7 @@ public enum NumberMark
 /// <param name="CentreUMark">Where that comes from.</param>
 /// <param name="PracticeUWm2K">U used for heating greenhouses, W/m²K, with its films and sky.</param>
 /// <param name="PracticeUMark">Where that comes from.</param>
-/// <param name="MassKgm2">Mass, kg/m².</param>
+/// <param name="MassKgPerM2">Mass, kg/m².</param>
 /// <param name="LongWaveTransmittanceFraction">Of heat radiation (from memory).</param>
 /// <param name="Note">What a reader must know.</param>
 public sealed record GenericCover(
@@ -41,7 +41,7 @@ public sealed record GenericCover(
     NumberMark CentreUMark,
     double PracticeUWm2K,
     NumberMark PracticeUMark,
-    double MassKgm2,
+    double MassKgPerM2,
     double LongWaveTransmittanceFraction,
     string Note)
 {
@@ -108,7 +108,7 @@ public static class GenericCovers
 
     private static GenericCover Ribbed(
         string id, string name, int walls, double nominalFraction, NumberMark nominalMark,
-        double centreUWm2K, NumberMark centreMark, double practiceUWm2K, NumberMark practiceMark, double massKgm2) =>
+        double centreUWm2K, NumberMark centreMark, double practiceUWm2K, NumberMark practiceMark, double massKgPerM2) =>
         new(id, name, new CoverMake.Ribbed(ThinWall, walls, nominalFraction), nominalFraction, nominalMark, 0.15,
-            centreUWm2K, centreMark, practiceUWm2K, practiceMark, massKgm2, 0.02, "Typical; confirm with the supplier.");
+            centreUWm2K, centreMark, practiceUWm2K, practiceMark, massKgPerM2, 0.02, "Typical; confirm with the supplier.");
 }

@@ -16,8 +16,8 @@ public static class IncidenceModifier
         SurfaceReflection oblique = Fresnel.At(incidenceDeg, sheet.RefractiveIndexRatio);
         SurfaceReflection normal = Fresnel.At(0, sheet.RefractiveIndexRatio);
         double cosIn = Math.Cos(oblique.RefractionDeg * Math.PI / 180);
-        double obliquePath = sheet.ExtinctionThickness == 0 ? 1 : Math.Exp(-sheet.ExtinctionThickness / Math.Max(cosIn, 1e-12));
-        return (1 - oblique.MeanFraction) * obliquePath / ((1 - normal.MeanFraction) * Math.Exp(-sheet.ExtinctionThickness));
+        double obliquePath = sheet.ExtinctionThicknessFactor == 0 ? 1 : Math.Exp(-sheet.ExtinctionThicknessFactor / Math.Max(cosIn, 1e-12));
+        return (1 - oblique.MeanFraction) * obliquePath / ((1 - normal.MeanFraction) * Math.Exp(-sheet.ExtinctionThicknessFactor));
     }
 
     /// <summary>1 − b (1/cos θ − 1), not below zero.</summary>

@@ -4,8 +4,8 @@ namespace Glazewright.Science.Optics;
 
 /// <summary>One plain sheet.</summary>
 /// <param name="RefractiveIndexRatio">Against air, 1 to 3.</param>
-/// <param name="ExtinctionThickness">Extinction coefficient times thickness, K·L, a pure number, 0 to 10.</param>
-public readonly record struct Sheet(double RefractiveIndexRatio, double ExtinctionThickness);
+/// <param name="ExtinctionThicknessFactor">Extinction coefficient times thickness, K·L, a pure number, 0 to 10.</param>
+public readonly record struct Sheet(double RefractiveIndexRatio, double ExtinctionThicknessFactor);
 
 /// <summary>Parallel sheets with air between them: each polarisation is followed through all reflections, and only then averaged.</summary>
 /// <remarks>
@@ -24,14 +24,14 @@ public static class SheetStack
     {
         Within.Require(incidenceDeg, 0, 90);
         Within.Require(sheet.RefractiveIndexRatio, 1, 3);
-        Within.Require(sheet.ExtinctionThickness, 0, 10);
+        Within.Require(sheet.ExtinctionThicknessFactor, 0, 10);
         Within.Require(count, 1, 20);
         double cosOut = incidenceDeg >= 90 ? 0 : Math.Cos(incidenceDeg * Math.PI / 180);
         double sinIn = Math.Sin(incidenceDeg * Math.PI / 180) / sheet.RefractiveIndexRatio;
         double cosIn = Math.Sqrt(Math.Max(0, 1 - (sinIn * sinIn)));
 
         // An index of 1 at grazing incidence has an infinite path inside; a clear sheet still passes all of it.
-        double along = sheet.ExtinctionThickness == 0 ? 1 : Math.Exp(-sheet.ExtinctionThickness / Math.Max(cosIn, 1e-12));
+        double along = sheet.ExtinctionThicknessFactor == 0 ? 1 : Math.Exp(-sheet.ExtinctionThicknessFactor / Math.Max(cosIn, 1e-12));
         (double perpendicular, double parallel) = Fresnel.Kernel(cosOut, cosIn, sheet.RefractiveIndexRatio);
         (double t1, double r1) = Stack(perpendicular, along, count);
         (double t2, double r2) = Stack(parallel, along, count);

@@ -29,15 +29,15 @@ public static class ErbsSplit
         Within.Require(globalWm2, 0, 1500);
         Within.Require(zenithDeg, 0, 180);
         Within.Require(extraterrestrialNormalWm2, 1300, 1450);
-        double cosZenith = Math.Cos(zenithDeg * Math.PI / 180);
-        double clearness = Math.Clamp(globalWm2 / (extraterrestrialNormalWm2 * Math.Max(CosineFloor, cosZenith)), 0, 1);
+        double zenithCosine = Math.Cos(zenithDeg * Math.PI / 180);
+        double clearness = Math.Clamp(globalWm2 / (extraterrestrialNormalWm2 * Math.Max(CosineFloor, zenithCosine)), 0, 1);
         if (zenithDeg > LowSunZenithDeg)
         {
             return new BeamAndDiffuse(0, globalWm2, clearness);
         }
 
         double diffuseWm2 = globalWm2 * DiffuseFraction(clearness);
-        return new BeamAndDiffuse((globalWm2 - diffuseWm2) / cosZenith, diffuseWm2, clearness);
+        return new BeamAndDiffuse((globalWm2 - diffuseWm2) / zenithCosine, diffuseWm2, clearness);
     }
 
     private static double DiffuseFraction(double kt) => kt switch

@@ -73,10 +73,10 @@ public static class PerezSky
         Within.Require(zenithDeg, 0, 180);
         Within.Require(extraterrestrialNormalWm2, 1300, 1450);
         Within.Require(albedoFraction, 0, 1);
-        double cosZenith = Math.Cos(zenithDeg * Math.PI / 180);
-        double globalWm2 = (beamNormalWm2 * Math.Max(0, cosZenith)) + diffuseHorizontalWm2;
+        double zenithCosine = Math.Cos(zenithDeg * Math.PI / 180);
+        double globalWm2 = (beamNormalWm2 * Math.Max(0, zenithCosine)) + diffuseHorizontalWm2;
         return Kernel(
-            beamNormalWm2, diffuseHorizontalWm2, globalWm2, zenithDeg, cosZenith,
+            beamNormalWm2, diffuseHorizontalWm2, globalWm2, zenithDeg, zenithCosine,
             AirMass.Kernel(zenithDeg), extraterrestrialNormalWm2, albedoFraction);
     }
 
@@ -85,7 +85,7 @@ public static class PerezSky
     /// <param name="diffuseHorizontalWm2">W/m².</param>
     /// <param name="globalHorizontalWm2">W/m², lights the ground.</param>
     /// <param name="zenithDeg">Refracted zenith angle, degrees.</param>
-    /// <param name="cosZenith">Its cosine.</param>
+    /// <param name="zenithCosine">Its cosine.</param>
     /// <param name="relativeAirMassRatio">Relative air mass.</param>
     /// <param name="extraterrestrialNormalWm2">W/m².</param>
     /// <param name="albedoFraction">0 to 1.</param>
@@ -95,19 +95,19 @@ public static class PerezSky
         double diffuseHorizontalWm2,
         double globalHorizontalWm2,
         double zenithDeg,
-        double cosZenith,
+        double zenithCosine,
         double relativeAirMassRatio,
         double extraterrestrialNormalWm2,
         double albedoFraction)
     {
         double groundWm2 = Math.Max(0, globalHorizontalWm2) * albedoFraction;
-        double beamWm2 = cosZenith > 0 ? Math.Max(0, beamNormalWm2) : 0;
+        double beamWm2 = zenithCosine > 0 ? Math.Max(0, beamNormalWm2) : 0;
         if (!(diffuseHorizontalWm2 > 0))
         {
             return new SkySources(beamWm2, 0, 0, 0, groundWm2);
         }
 
-        if (!(cosZenith > 0))
+        if (!(zenithCosine > 0))
         {
             return new SkySources(0, 0, diffuseHorizontalWm2, 0, groundWm2);
         }
@@ -127,7 +127,7 @@ public static class PerezSky
         double f2 = Bins[row + 4] + (Bins[row + 5] * brightness) + (Bins[row + 6] * z);
         return new SkySources(
             beamWm2,
-            diffuseHorizontalWm2 * f1 / Math.Max(CosineFloor, cosZenith),
+            diffuseHorizontalWm2 * f1 / Math.Max(CosineFloor, zenithCosine),
             diffuseHorizontalWm2 * (1 - f1),
             diffuseHorizontalWm2 * f2,
             groundWm2);

@@ -43,18 +43,18 @@ public static class DaySpan
     /// <param name="latitudeDeg">North positive, −90 to 90.</param>
     /// <param name="longitudeDeg">East positive, −180 to 180.</param>
     /// <param name="zoneHoursH">Standard time's offset from UT, h, −14 to 14.</param>
-    /// <param name="deltaTSeconds">Terrestrial minus universal time, s.</param>
+    /// <param name="ttMinusUtSeconds">Terrestrial minus universal time, s.</param>
     /// <returns>The closed cases of <see cref="SunDay"/>; on the day a polar season begins or ends an event that falls out is put at the sun's lowest stand.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
     /// <remarks>Horizon as in Reda &amp; Andreas 2004, appendix A.2 (−0.8333° of the geocentric centre), solved by bisection on the ephemeris itself.</remarks>
     public static SunDay Of(
-        int year, int month, int day, double latitudeDeg, double longitudeDeg, double zoneHoursH, double deltaTSeconds)
+        int year, int month, int day, double latitudeDeg, double longitudeDeg, double zoneHoursH, double ttMinusUtSeconds)
     {
         Within.Require(latitudeDeg, -90, 90);
         Within.Require(longitudeDeg, -180, 180);
-        Within.Require(deltaTSeconds, -200, 2000);
+        Within.Require(ttMinusUtSeconds, -200, 2000);
         double midnightJd = JulianDay.Of(year, month, day, 0, zoneHoursH);
-        var place = new Place(midnightJd, latitudeDeg, longitudeDeg, deltaTSeconds);
+        var place = new Place(midnightJd, latitudeDeg, longitudeDeg, ttMinusUtSeconds);
 
         double transitH = 12 - ((longitudeDeg / 15) - zoneHoursH);
         for (int i = 0; i < 4; i++)

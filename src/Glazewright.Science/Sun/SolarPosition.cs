@@ -65,7 +65,7 @@ public static class SolarPosition
     /// <param name="elevationM">Above sea level, m, −500 to 9000.</param>
     /// <param name="pressurePa">Yearly or momentary station pressure, Pa, 30 000 to 110 000.</param>
     /// <param name="airC">Air temperature for the refraction, °C, −80 to 60.</param>
-    /// <param name="deltaTSeconds">Terrestrial minus universal time, s, −200 to 2000; <see cref="DeltaTSeconds"/> for our years.</param>
+    /// <param name="ttMinusUtSeconds">Terrestrial minus universal time, s, −200 to 2000; <see cref="DeltaTSeconds"/> for our years.</param>
     /// <returns>Angles in degrees; see <see cref="SunPosition"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
     public static SunPosition At(
@@ -75,8 +75,8 @@ public static class SolarPosition
         double elevationM,
         double pressurePa,
         double airC,
-        double deltaTSeconds) =>
-        Working(julianDayUt, latitudeDeg, longitudeDeg, elevationM, pressurePa, airC, deltaTSeconds).Position;
+        double ttMinusUtSeconds) =>
+        Working(julianDayUt, latitudeDeg, longitudeDeg, elevationM, pressurePa, airC, ttMinusUtSeconds).Position;
 
     /// <summary>Position of the sun with its intermediate results; arguments and throws as <see cref="At"/>.</summary>
     /// <param name="julianDayUt">Julian day, UT.</param>
@@ -85,7 +85,7 @@ public static class SolarPosition
     /// <param name="elevationM">Above sea level, m.</param>
     /// <param name="pressurePa">Station pressure, Pa.</param>
     /// <param name="airC">Air temperature, °C.</param>
-    /// <param name="deltaTSeconds">Terrestrial minus universal time, s.</param>
+    /// <param name="ttMinusUtSeconds">Terrestrial minus universal time, s.</param>
     /// <returns>All steps.</returns>
     public static SunPositionWorking Working(
         double julianDayUt,
@@ -94,7 +94,7 @@ public static class SolarPosition
         double elevationM,
         double pressurePa,
         double airC,
-        double deltaTSeconds)
+        double ttMinusUtSeconds)
     {
         Within.Require(julianDayUt, 2_300_000, 2_820_000);
         Within.Require(latitudeDeg, -90, 90);
@@ -102,9 +102,9 @@ public static class SolarPosition
         Within.Require(elevationM, -500, 9000);
         Within.Require(pressurePa, 30_000, 110_000);
         Within.Require(airC, -80, 60);
-        Within.Require(deltaTSeconds, -200, 2000);
+        Within.Require(ttMinusUtSeconds, -200, 2000);
 
-        SunEphemerisState sun = SunEphemeris.At(julianDayUt, deltaTSeconds);
+        SunEphemerisState sun = SunEphemeris.At(julianDayUt, ttMinusUtSeconds);
         double hourAngleDeg = Turn(sun.ApparentSiderealDeg + longitudeDeg - sun.RightAscensionDeg);
         ObserverOnEarth observer = ObserverOnEarth.At(latitudeDeg, elevationM);
 

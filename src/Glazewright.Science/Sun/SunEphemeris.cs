@@ -4,10 +4,10 @@ namespace Glazewright.Science.Sun;
 
 /// <summary>The sun as seen from the middle of the earth, with every step of the computation that a worked example prints.</summary>
 /// <param name="JulianDayUt">Julian day, UT.</param>
-/// <param name="JulianCentury">Julian centuries from 2000, UT.</param>
+/// <param name="JulianCenturyUt">Julian centuries from 2000, UT.</param>
 /// <param name="JulianEphemerisDay">Julian day, terrestrial time.</param>
-/// <param name="JulianEphemerisCentury">Julian centuries from 2000, terrestrial time.</param>
-/// <param name="JulianEphemerisMillennium">Julian millennia from 2000, terrestrial time.</param>
+/// <param name="JulianEphemerisCenturyNumber">Julian centuries from 2000, terrestrial time.</param>
+/// <param name="JulianEphemerisMillenniumNumber">Julian millennia from 2000, terrestrial time.</param>
 /// <param name="HeliocentricLongitudeDeg">L, 0 to 360.</param>
 /// <param name="HeliocentricLatitudeDeg">B.</param>
 /// <param name="DistanceAu">R, earth to sun.</param>
@@ -30,10 +30,10 @@ namespace Glazewright.Science.Sun;
 /// <param name="DeclinationDeg">δ.</param>
 public readonly record struct SunEphemerisState(
     double JulianDayUt,
-    double JulianCentury,
+    double JulianCenturyUt,
     double JulianEphemerisDay,
-    double JulianEphemerisCentury,
-    double JulianEphemerisMillennium,
+    double JulianEphemerisCenturyNumber,
+    double JulianEphemerisMillenniumNumber,
     double HeliocentricLongitudeDeg,
     double HeliocentricLatitudeDeg,
     double DistanceAu,
@@ -60,7 +60,7 @@ public readonly record struct SunEphemerisState(
     {
         get
         {
-            double t = JulianEphemerisMillennium;
+            double t = JulianEphemerisMillenniumNumber;
             double meanDeg = 280.4664567 + (t * (360007.6982779 + (t * (0.03032028
                 + (t * ((1 / 49931.0) + (t * ((-1 / 15300.0) - (t / 2000000.0)))))))));
             double differenceDeg = meanDeg - 0.0057183 - RightAscensionDeg + (NutationLongitudeDeg * Cos(TrueObliquityDeg));
@@ -76,10 +76,10 @@ public readonly record struct SunEphemerisState(
 /// <remarks>Reda &amp; Andreas 2004, NREL/TP-560-34302 (rev. 2008), eqs 1 to 31; equations from memory, checked by the report's worked example.</remarks>
 internal static class SunEphemeris
 {
-    internal static SunEphemerisState At(double julianDayUt, double deltaTSeconds)
+    internal static SunEphemerisState At(double julianDayUt, double ttMinusUtSeconds)
     {
         double century = (julianDayUt - 2451545) / 36525;
-        double ephemerisDay = julianDayUt + (deltaTSeconds / 86400);
+        double ephemerisDay = julianDayUt + (ttMinusUtSeconds / 86400);
         double jce = (ephemerisDay - 2451545) / 36525;
         double jme = jce / 10;
 

@@ -151,12 +151,12 @@ public class MultiwallSheets
     [InlineData("polycarbonate-10-twin", 0.80, 3.2, 1.7)]
     [InlineData("polycarbonate-16-triple", 0.73, 2.4, 2.7)]
     [InlineData("polycarbonate-16-multi", 0.59, 2.4, 2.7)]
-    public void Light_U_and_mass(string id, double light, double uWm2K, double massKgm2)
+    public void Light_U_and_mass(string id, double light, double uWm2K, double massKgPerM2)
     {
         Assert.True(GenericCovers.TryFind(id, out GenericCover? cover));
         Assert.Equal(light, cover.Optics(CoverCondition.New).At(0).TransmittanceFraction, 0.08);
         Assert.Equal(uWm2K, cover.CentreUWm2K, 0.2001);
-        Assert.Equal(massKgm2, cover.MassKgm2, 0.2001);
+        Assert.Equal(massKgPerM2, cover.MassKgPerM2, 0.2001);
     }
 
     [Theory]
@@ -178,7 +178,7 @@ public class MultiwallSheets
         Assert.True(u[0] > u[1] && u[1] > u[2]);
         Assert.True(Find("polycarbonate-16-triple").CentreUWm2K > Find("polycarbonate-16-multi").CentreUWm2K);
         Assert.True(Find("polycarbonate-16-triple").NominalTransmittanceFraction > Find("polycarbonate-16-multi").NominalTransmittanceFraction);
-        Assert.Equal(150, Find("polycarbonate-8-twin").MassKgm2 * 100, 1e-9);
+        Assert.Equal(150, Find("polycarbonate-8-twin").MassKgPerM2 * 100, 1e-9);
     }
 
     private static GenericCover Find(string id) =>

@@ -11,7 +11,7 @@ public class NrelSolarPositionAlgorithm
     private static readonly double Jd = JulianDay.Of(2003, 10, 17, 12 + (30.5 / 60), -7);
 
     private static readonly SunPositionWorking Example = SolarPosition.Working(
-        Jd, latitudeDeg: 39.742476, longitudeDeg: -105.1786, elevationM: 1830.14, pressurePa: 82_000, airC: 11, deltaTSeconds: 67);
+        Jd, latitudeDeg: 39.742476, longitudeDeg: -105.1786, elevationM: 1830.14, pressurePa: 82_000, airC: 11, ttMinusUtSeconds: 67);
 
     // Tolerance: half a unit of the last printed digit.
     [Fact]
@@ -19,10 +19,10 @@ public class NrelSolarPositionAlgorithm
     {
         SunEphemerisState s = Example.Ephemeris;
         Assert.Equal(2452930.312847, s.JulianDayUt, 5e-7);
-        Assert.Equal(0.0379277987, s.JulianCentury, 1e-9);
+        Assert.Equal(0.0379277987, s.JulianCenturyUt, 1e-9);
         Assert.Equal(2452930.313623, s.JulianEphemerisDay, 5e-7);
-        Assert.Equal(0.037927819917, s.JulianEphemerisCentury, 1e-11);
-        Assert.Equal(0.003792781992, s.JulianEphemerisMillennium, 1e-12);
+        Assert.Equal(0.037927819917, s.JulianEphemerisCenturyNumber, 1e-11);
+        Assert.Equal(0.003792781992, s.JulianEphemerisMillenniumNumber, 1e-12);
     }
 
     [Fact]

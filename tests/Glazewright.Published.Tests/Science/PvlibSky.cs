@@ -23,10 +23,10 @@ public class PvlibSky
     [MemberData(nameof(Moments))]
     public void Sky_diffuse_on_a_tilted_plane(double[] m, double isotropicWm2, double perezWm2)
     {
-        double cosZenith = Math.Cos(m[3] * Math.PI / 180);
+        double zenithCosine = Math.Cos(m[3] * Math.PI / 180);
         double facing = PlaneToSun.IncidenceCosine(40, 180, m[3], m[4]);
         SkySources even = PerezSky.Isotropic(m[1], m[2], m[0], 0.2);
-        SkySources perez = PerezSky.Kernel(m[1], m[2], m[0], m[3], cosZenith, m[5], 1321.1656, 0.2);
+        SkySources perez = PerezSky.Kernel(m[1], m[2], m[0], m[3], zenithCosine, m[5], 1321.1656, 0.2);
         Assert.Equal(isotropicWm2, PerezSky.OnPlane(even, facing, 40).SkyDiffuseWm2, 0.001);
         Assert.Equal(perezWm2, PerezSky.OnPlane(perez, facing, 40).SkyDiffuseWm2, 0.01);
         if (m[0] == 0)

@@ -49,10 +49,10 @@ public class EnclosureGainsTests
         foreach (EnclosureFace face in Houses.Usual().Faces.Where(f => f.Covering is FaceCovering.Clear))
         {
             Vector3d vector = AreaVector(face.Polygon);
-            double cos = vector.Z / vector.Length;
-            dome += vector.Length * (1 + cos) / 2;
-            ground += vector.Length * (1 - cos) / 2;
-            band += vector.Length * Math.Sqrt(1 - (cos * cos));
+            double cos = vector.Z / vector.LengthM;
+            dome += vector.LengthM * (1 + cos) / 2;
+            ground += vector.LengthM * (1 - cos) / 2;
+            band += vector.LengthM * Math.Sqrt(1 - (cos * cos));
         }
 
         Assert.Equal(dome, Usual.Dome.ApertureM2, 0.003 * dome);
@@ -153,7 +153,7 @@ public class EnclosureGainsTests
     public void Rows_between_nodes_are_close_to_rows_at_the_place()
     {
         BeamTracer tracer = Tracer(Houses.HalfOpaque(), null);
-        double clearM2 = Houses.HalfOpaque().Faces.Where(f => f.Covering is FaceCovering.Clear).Sum(f => AreaVector(f.Polygon).Length);
+        double clearM2 = Houses.HalfOpaque().Faces.Where(f => f.Covering is FaceCovering.Clear).Sum(f => AreaVector(f.Polygon).LengthM);
         double worst = 0;
         double sum = 0;
         int count = 0;
