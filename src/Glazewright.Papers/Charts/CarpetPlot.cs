@@ -89,11 +89,11 @@ public static class CarpetPlot
     {
         int days = hourly.Count / 24;
         int[] classOf = [.. hourly.Select(v => ClassOf(v, classes))];
-        Point2 OnPaper(Point2 p) => new(plot.Left + p.X * plot.Width / days, plot.Bottom - p.Y * plot.Height / 24);
+        Spot OnPaper(Spot p) => new(plot.Left + p.X * plot.Width / days, plot.Bottom - p.Y * plot.Height / 24);
         for (int c = 0; c < classes.Count; c++)
         {
             // Each class is laid over the ones below it as "this much or more", so that no gap shows between neighbours.
-            IReadOnlyList<IReadOnlyList<Point2>> region = Region(cell => cell >= c);
+            IReadOnlyList<IReadOnlyList<Spot>> region = Region(cell => cell >= c);
             if (region.Count > 0)
             {
                 yield return new Entity.Fill(region, classes[c].Paint) { Role = Role.Fill };
@@ -108,9 +108,9 @@ public static class CarpetPlot
             }
         }
 
-        IReadOnlyList<IReadOnlyList<Point2>> Region(Func<int, bool> belongs) =>
+        IReadOnlyList<IReadOnlyList<Spot>> Region(Func<int, bool> belongs) =>
         [
-            .. GridOutline.Of(days, 24, (day, hour) => belongs(classOf[24 * day + hour])).Select(r => (IReadOnlyList<Point2>)[.. r.Select(OnPaper)]),
+            .. GridOutline.Of(days, 24, (day, hour) => belongs(classOf[24 * day + hour])).Select(r => (IReadOnlyList<Spot>)[.. r.Select(OnPaper)]),
         ];
     }
 

@@ -39,7 +39,7 @@ internal sealed class ChartBox(double widthMm, double heightMm, double leftMm, d
 internal static class ChartKey
 {
     /// <summary>Swatches and names in a row that ends at a point on the baseline, mm.</summary>
-    public static IEnumerable<Entity> Row(IEnumerable<(string Name, Tone Tone)> entries, Point2 endMm)
+    public static IEnumerable<Entity> Row(IEnumerable<(string Name, Tone Tone)> entries, Spot endMm)
     {
         double x = endMm.X;
         foreach ((string name, Tone tone) in entries.Reverse())

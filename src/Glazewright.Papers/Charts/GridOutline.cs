@@ -10,7 +10,7 @@ public static class GridOutline
     /// <param name="columns">Columns of the grid.</param>
     /// <param name="rows">Rows of the grid.</param>
     /// <param name="isMarked">Whether the cell (column, row) is marked.</param>
-    public static IReadOnlyList<IReadOnlyList<Point2>> Of(int columns, int rows, Func<int, int, bool> isMarked)
+    public static IReadOnlyList<IReadOnlyList<Spot>> Of(int columns, int rows, Func<int, int, bool> isMarked)
     {
         ArgumentNullException.ThrowIfNull(isMarked);
         bool Marked(int c, int r) => c >= 0 && r >= 0 && c < columns && r < rows && isMarked(c, r);
@@ -34,7 +34,7 @@ public static class GridOutline
             }
         }
 
-        List<IReadOnlyList<Point2>> rings = [];
+        List<IReadOnlyList<Spot>> rings = [];
         for (int corner = 0; corner < leaving.Length; corner++)
         {
             while (leaving[corner] != 0)
@@ -54,9 +54,9 @@ public static class GridOutline
         }
     }
 
-    private static List<Point2> Walk(byte[] leaving, int wide, int start)
+    private static List<Spot> Walk(byte[] leaving, int wide, int start)
     {
-        List<Point2> ring = [];
+        List<Spot> ring = [];
         int corner = start;
         int came = -1;
         do
@@ -64,7 +64,7 @@ public static class GridOutline
             int direction = Next(leaving[corner], came);
             if (direction != came)
             {
-                ring.Add(new Point2(corner % wide, corner / wide));
+                ring.Add(new Spot(corner % wide, corner / wide));
             }
 
             leaving[corner] &= (byte)~(1 << direction);

@@ -71,15 +71,15 @@ public static class StripChart
         return new Sheet(id, title, Sentence(title, unit, strips, ticks), widthMm, heightMm, [], all);
     }
 
-    private static IEnumerable<IReadOnlyList<Point2>> Pieces(Strip strip, ChartBox box, AxisTicks ticks)
+    private static IEnumerable<IReadOnlyList<Spot>> Pieces(Strip strip, ChartBox box, AxisTicks ticks)
     {
-        List<Point2> piece = [];
+        List<Spot> piece = [];
         int last = Math.Max(1, strip.Values.Count - 1);
         for (int i = 0; i < strip.Values.Count; i++)
         {
             if (double.IsFinite(strip.Values[i]))
             {
-                piece.Add(new Point2(box.Plot.Left + box.Plot.Width * i / last, box.Y(ticks, strip.Values[i])));
+                piece.Add(new Spot(box.Plot.Left + box.Plot.Width * i / last, box.Y(ticks, strip.Values[i])));
                 continue;
             }
 

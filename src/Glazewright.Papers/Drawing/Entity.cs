@@ -68,22 +68,22 @@ public abstract record Entity
     public Pen? Pen { get; init; }
 
     /// <summary>A chain of straight lines.</summary>
-    public sealed record Polyline(IReadOnlyList<Point2> Points, bool Closed = false) : Entity;
+    public sealed record Polyline(IReadOnlyList<Spot> Points, bool Closed = false) : Entity;
 
     /// <summary>A circle or a part of one; angles counter-clockwise from the x axis as seen on paper, degrees.</summary>
-    public sealed record Arc(Point2 Centre, double Radius, double StartDeg = 0, double SweepDeg = 360) : Entity;
+    public sealed record Arc(Spot Centre, double Radius, double StartDeg = 0, double SweepDeg = 360) : Entity;
 
     /// <summary>A coloured area; rings after the first cut holes (even-odd).</summary>
-    public sealed record Fill(IReadOnlyList<IReadOnlyList<Point2>> Rings, Paint Paint, double OpacityFraction = 1) : Entity;
+    public sealed record Fill(IReadOnlyList<IReadOnlyList<Spot>> Rings, Paint Paint, double OpacityFraction = 1) : Entity;
 
     /// <summary>A hatched area; rings after the first cut holes (even-odd).</summary>
-    public sealed record Hatch(IReadOnlyList<IReadOnlyList<Point2>> Rings, HatchPattern Pattern, double SpacingMm = 2) : Entity;
+    public sealed record Hatch(IReadOnlyList<IReadOnlyList<Spot>> Rings, HatchPattern Pattern, double SpacingMm = 2) : Entity;
 
     /// <summary>Lettering at a point, in one line.</summary>
     /// <param name="At">Reference point.</param>
     /// <param name="Text">What it says.</param>
     /// <param name="CapHeightMm">Height of its capitals on paper, mm.</param>
-    public sealed record Label(Point2 At, string Text, double CapHeightMm = Lettered.SmallestMm) : Entity
+    public sealed record Label(Spot At, string Text, double CapHeightMm = Lettered.SmallestMm) : Entity
     {
         /// <summary>Which weight.</summary>
         public Face Face { get; init; } = Face.Regular;
@@ -104,7 +104,7 @@ public abstract record Entity
         public bool Masked { get; init; }
 
         /// <summary>Shift on paper from the reference point, mm (x right, y down).</summary>
-        public Point2 ShiftMm { get; init; }
+        public Spot ShiftMm { get; init; }
     }
 
     /// <summary>A chain of dimensions; its texts are made from the distances themselves.</summary>
@@ -114,20 +114,20 @@ public abstract record Entity
     /// <param name="OffsetMm">Distance on paper of the dimension line from the points, to the left of the direction as seen on paper; negative to the right.</param>
     /// <param name="Style">How lengths are written.</param>
     public sealed record Dimensions(
-        Point2 From, Point2 Direction, IReadOnlyList<double> StationsM, double OffsetMm, LengthStyle Style) : Entity;
+        Spot From, Spot Direction, IReadOnlyList<double> StationsM, double OffsetMm, LengthStyle Style) : Entity;
 
     /// <summary>A note with a line to the thing it is about.</summary>
     /// <param name="Tip">The point it is about.</param>
     /// <param name="ToMm">Where the note stands, as a shift on paper from the tip, mm (x right, y down).</param>
     /// <param name="Text">The note; line ends break it.</param>
-    public sealed record Leader(Point2 Tip, Point2 ToMm, string Text) : Entity
+    public sealed record Leader(Spot Tip, Spot ToMm, string Text) : Entity
     {
         /// <summary>Height of capitals, mm.</summary>
         public double CapHeightMm { get; init; } = Lettered.SmallestMm;
     }
 
     /// <summary>A level mark: a small triangle standing on the level, with its value.</summary>
-    public sealed record Level(Point2 At, string Text, bool TextOnLeft = false) : Entity;
+    public sealed record Level(Spot At, string Text, bool TextOnLeft = false) : Entity;
 }
 
 /// <summary>The rule for lettering on sheets.</summary>

@@ -79,13 +79,13 @@ public static class Furniture
     /// <param name="centreMm">Its centre on paper, mm.</param>
     /// <param name="upBearingDeg">True bearing that points straight up the paper, degrees.</param>
     /// <param name="radiusMm">Its radius, mm.</param>
-    public static IReadOnlyList<Entity> North(Point2 centreMm, double upBearingDeg, double radiusMm = 9)
+    public static IReadOnlyList<Entity> North(Spot centreMm, double upBearingDeg, double radiusMm = 9)
     {
         double angle = upBearingDeg * Math.PI / 180;
-        Point2 north = new(-Math.Sin(angle), -Math.Cos(angle));
-        Point2 east = new(-north.Y, north.X);
-        Point2 tip = centreMm + radiusMm * north;
-        Point2 tail = centreMm - radiusMm * north;
+        Spot north = new(-Math.Sin(angle), -Math.Cos(angle));
+        Spot east = new(-north.Y, north.X);
+        Spot tip = centreMm + radiusMm * north;
+        Spot tail = centreMm - radiusMm * north;
         return
         [
             new Entity.Arc(centreMm, radiusMm) { Role = Role.Dimension },
@@ -100,7 +100,7 @@ public static class Furniture
     }
 
     /// <summary>A scale bar of a round length near 50 mm of paper.</summary>
-    public static IReadOnlyList<Entity> ScaleBar(Point2 atMm, DrawingScale scale, LengthStyle style)
+    public static IReadOnlyList<Entity> ScaleBar(Spot atMm, DrawingScale scale, LengthStyle style)
     {
         ArgumentNullException.ThrowIfNull(scale);
         double unitM = style == LengthStyle.FeetInches ? 0.3048 : 1;
@@ -129,14 +129,14 @@ public static class Furniture
     }
 
     /// <summary>The title under a view, with its scale.</summary>
-    public static IReadOnlyList<Entity> ViewTitle(Point2 atMm, string title, string scale, double widthMm) =>
+    public static IReadOnlyList<Entity> ViewTitle(Spot atMm, string title, string scale, double widthMm) =>
     [
         new Entity.Polyline([new(atMm.X, atMm.Y + 1.6), new(atMm.X + widthMm, atMm.Y + 1.6)]) { Role = Role.Frame },
         new Entity.Label(atMm, TextWrap.Fit(title, Face.SemiBold, 3.5, widthMm), 3.5) { Role = Role.Text, Face = Face.SemiBold },
         new Entity.Label(new(atMm.X, atMm.Y + 6), scale) { Role = Role.Text, Paint = Paint.Of(Tone.Ink2) },
     ];
 
-    private static Entity.Polyline Rule(IReadOnlyList<Point2> points, bool closed, double widthMm) =>
+    private static Entity.Polyline Rule(IReadOnlyList<Spot> points, bool closed, double widthMm) =>
         new(points, closed) { Role = Role.Frame, Pen = new Pen(widthMm, [], Paint.Of(Tone.Ink)) };
 
     private static double RoundDown(double value)

@@ -5,8 +5,8 @@ public static class HatchLines
 {
     /// <summary>The pieces of the pattern's lines that lie within the rings (even-odd), mm.</summary>
     /// <remarks>Lines pass through fixed places of the sheet, so areas side by side hatch alike.</remarks>
-    public static IReadOnlyList<(Point2 A, Point2 B)> Of(
-        IReadOnlyList<IReadOnlyList<Point2>> rings, HatchPattern pattern, double spacingMm)
+    public static IReadOnlyList<(Spot A, Spot B)> Of(
+        IReadOnlyList<IReadOnlyList<Spot>> rings, HatchPattern pattern, double spacingMm)
     {
         ArgumentNullException.ThrowIfNull(rings);
         if (!(spacingMm >= 0.2))
@@ -14,7 +14,7 @@ public static class HatchLines
             throw new ArgumentOutOfRangeException(nameof(spacingMm), spacingMm, "Hatch lines stand at least 0.2 mm apart.");
         }
 
-        List<(Point2 A, Point2 B)> pieces = [];
+        List<(Spot A, Spot B)> pieces = [];
         switch (pattern)
         {
             case HatchPattern.Slanted:
@@ -38,14 +38,14 @@ public static class HatchLines
     }
 
     private static void Add(
-        IReadOnlyList<IReadOnlyList<Point2>> rings, double angleDeg, double spacingMm, List<(Point2 A, Point2 B)> pieces)
+        IReadOnlyList<IReadOnlyList<Spot>> rings, double angleDeg, double spacingMm, List<(Spot A, Spot B)> pieces)
     {
         double angle = angleDeg * Math.PI / 180;
-        Point2 along = new(Math.Cos(angle), -Math.Sin(angle));
-        Point2 across = new(Math.Sin(angle), Math.Cos(angle));
+        Spot along = new(Math.Cos(angle), -Math.Sin(angle));
+        Spot across = new(Math.Sin(angle), Math.Cos(angle));
         double low = double.PositiveInfinity;
         double high = double.NegativeInfinity;
-        foreach (Point2 p in rings.SelectMany(r => r))
+        foreach (Spot p in rings.SelectMany(r => r))
         {
             low = Math.Min(low, p.Dot(across));
             high = Math.Max(high, p.Dot(across));
@@ -56,7 +56,7 @@ public static class HatchLines
         {
             double c = i * spacingMm;
             crossings.Clear();
-            foreach (IReadOnlyList<Point2> ring in rings)
+            foreach (IReadOnlyList<Spot> ring in rings)
             {
                 Crossings(ring, along, across, c, crossings);
             }
@@ -72,12 +72,12 @@ public static class HatchLines
         }
     }
 
-    private static void Crossings(IReadOnlyList<Point2> ring, Point2 along, Point2 across, double c, List<double> crossings)
+    private static void Crossings(IReadOnlyList<Spot> ring, Spot along, Spot across, double c, List<double> crossings)
     {
         for (int i = 0; i < ring.Count; i++)
         {
-            Point2 a = ring[i];
-            Point2 b = ring[(i + 1) % ring.Count];
+            Spot a = ring[i];
+            Spot b = ring[(i + 1) % ring.Count];
             double da = a.Dot(across) - c;
             double db = b.Dot(across) - c;
             if ((da < 0) != (db < 0))

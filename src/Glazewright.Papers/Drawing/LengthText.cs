@@ -1,4 +1,5 @@
 using System.Globalization;
+using Glazewright.Design.Quantities;
 
 namespace Glazewright.Papers.Drawing;
 
@@ -12,11 +13,9 @@ public enum LengthStyle
     Millimetres,
 }
 
-/// <summary>Writes lengths as a drawing shows them.</summary>
+/// <summary>Writes lengths as a drawing shows them; a length below one foot has no feet.</summary>
 public static class LengthText
 {
-    private const double InchM = 0.0254;
-
     /// <summary>The length in the given style.</summary>
     /// <param name="lengthM">Length, m, finite.</param>
     /// <param name="style">How.</param>
@@ -30,7 +29,7 @@ public static class LengthText
         }
 
         return style == LengthStyle.FeetInches
-            ? FeetInches(lengthM, parts)
+            ? FeetInches.Format(lengthM, parts)
             : Math.Round(1000 * lengthM, MidpointRounding.AwayFromZero).ToString("0", CultureInfo.InvariantCulture);
     }
 
@@ -40,29 +39,5 @@ public static class LengthText
         string text = Of(Math.Abs(heightM), style);
         string zero = Of(0, style);
         return (text == zero ? "±" : heightM > 0 ? "+" : "−") + text;
-    }
-
-    private static string FeetInches(double lengthM, int parts)
-    {
-        long total = (long)Math.Round(Math.Abs(lengthM) / InchM * parts, MidpointRounding.AwayFromZero);
-        long feet = total / (12 * parts);
-        long rest = total % (12 * parts);
-        long inches = rest / parts;
-        long over = rest % parts;
-        string sign = lengthM < 0 && total > 0 ? "−" : "";
-        string fraction = "";
-        if (over > 0)
-        {
-            long under = parts;
-            while (over % 2 == 0)
-            {
-                over /= 2;
-                under /= 2;
-            }
-
-            fraction = string.Create(CultureInfo.InvariantCulture, $" {over}/{under}");
-        }
-
-        return string.Create(CultureInfo.InvariantCulture, $"{sign}{feet}'-{inches}{fraction}\"");
     }
 }

@@ -6,33 +6,33 @@ namespace Glazewright.Papers.Drawing;
 public abstract record Mark(Role Role, string Layer, string Source)
 {
     /// <summary>A stroked chain of straight lines.</summary>
-    public sealed record Lines(IReadOnlyList<Point2> Points, bool Closed, Pen Pen, Role Role, string Layer, string Source)
+    public sealed record Lines(IReadOnlyList<Spot> Points, bool Closed, Pen Pen, Role Role, string Layer, string Source)
         : Mark(Role, Layer, Source);
 
     /// <summary>A stroked circle or part of one; angles counter-clockwise as seen, degrees.</summary>
     public sealed record Curve(
-        Point2 Centre, double RadiusMm, double StartDeg, double SweepDeg, Pen Pen, Role Role, string Layer, string Source)
+        Spot Centre, double RadiusMm, double StartDeg, double SweepDeg, Pen Pen, Role Role, string Layer, string Source)
         : Mark(Role, Layer, Source);
 
     /// <summary>A filled area, even-odd.</summary>
     public sealed record Area(
-        IReadOnlyList<IReadOnlyList<Point2>> Rings, Paint Paint, double OpacityFraction, Role Role, string Layer, string Source)
+        IReadOnlyList<IReadOnlyList<Spot>> Rings, Paint Paint, double OpacityFraction, Role Role, string Layer, string Source)
         : Mark(Role, Layer, Source);
 
     /// <summary>One line of lettering whose baseline starts at <paramref name="Start"/>.</summary>
     public sealed record Words(
-        Point2 Start, string Text, Face Face, double CapHeightMm, double AngleDeg, Paint Paint, Role Role, string Layer, string Source)
+        Spot Start, string Text, Face Face, double CapHeightMm, double AngleDeg, Paint Paint, Role Role, string Layer, string Source)
         : Mark(Role, Layer, Source)
     {
         /// <summary>Length of the baseline, mm.</summary>
         public double WidthMm() => Lettering.WidthMm(Text, Face, CapHeightMm);
 
         /// <summary>The corners of the box from baseline to cap height, in order round it.</summary>
-        public IReadOnlyList<Point2> Corners()
+        public IReadOnlyList<Spot> Corners()
         {
             double angle = AngleDeg * Math.PI / 180;
-            Point2 along = WidthMm() * new Point2(Math.Cos(angle), -Math.Sin(angle));
-            Point2 up = CapHeightMm * new Point2(-Math.Sin(angle), -Math.Cos(angle));
+            Spot along = WidthMm() * new Spot(Math.Cos(angle), -Math.Sin(angle));
+            Spot up = CapHeightMm * new Spot(-Math.Sin(angle), -Math.Cos(angle));
             return [Start, Start + along, Start + along + up, Start + up];
         }
     }
@@ -46,13 +46,13 @@ public abstract record Mark(Role Role, string Layer, string Source)
 public sealed record MarkGroup(string Id, string Title, Box? ClipMm, IReadOnlyList<Mark> Marks)
 {
     /// <summary>The same marks moved over the paper, mm.</summary>
-    public MarkGroup Moved(Point2 byMm)
+    public MarkGroup Moved(Spot byMm)
     {
         Box? clip = ClipMm is Box box ? box with { Left = box.Left + byMm.X, Top = box.Top + byMm.Y } : null;
         return this with { ClipMm = clip, Marks = [.. Marks.Select(m => Moved(m, byMm))] };
     }
 
-    private static Mark Moved(Mark mark, Point2 by) => mark switch
+    private static Mark Moved(Mark mark, Spot by) => mark switch
     {
         Mark.Lines lines => lines with { Points = Moved(lines.Points, by) },
         Mark.Curve curve => curve with { Centre = curve.Centre + by },
@@ -61,7 +61,7 @@ public sealed record MarkGroup(string Id, string Title, Box? ClipMm, IReadOnlyLi
         _ => throw new InvalidOperationException("Marks are a closed set."),
     };
 
-    private static IReadOnlyList<Point2> Moved(IReadOnlyList<Point2> points, Point2 by) => [.. points.Select(p => p + by)];
+    private static IReadOnlyList<Spot> Moved(IReadOnlyList<Spot> points, Spot by) => [.. points.Select(p => p + by)];
 }
 
 /// <summary>A page ready to be written.</summary>

@@ -4,7 +4,7 @@ namespace Glazewright.Papers.Drawing;
 /// <param name="OriginMm">Where the coordinate origin lies on paper, mm.</param>
 /// <param name="MmPerUnit">Scale.</param>
 /// <param name="YUp">Whether y grows upwards.</param>
-public readonly record struct Placement(Point2 OriginMm, double MmPerUnit, bool YUp)
+public readonly record struct Placement(Spot OriginMm, double MmPerUnit, bool YUp)
 {
     /// <summary>The sheet's own placement.</summary>
     public static Placement OnSheet => new(new(0, 0), 1, false);
@@ -19,16 +19,16 @@ public readonly record struct Placement(Point2 OriginMm, double MmPerUnit, bool 
     }
 
     /// <summary>The point on paper, mm.</summary>
-    public Point2 At(Point2 p) => OriginMm + Turn(p);
+    public Spot At(Spot p) => OriginMm + Turn(p);
 
     /// <summary>The vector on paper, mm.</summary>
-    public Point2 Turn(Point2 v) => new(MmPerUnit * v.X, YUp ? -MmPerUnit * v.Y : MmPerUnit * v.Y);
+    public Spot Turn(Spot v) => new(MmPerUnit * v.X, YUp ? -MmPerUnit * v.Y : MmPerUnit * v.Y);
 
     /// <summary>The points on paper, mm.</summary>
-    public IReadOnlyList<Point2> At(IReadOnlyList<Point2> points)
+    public IReadOnlyList<Spot> At(IReadOnlyList<Spot> points)
     {
         ArgumentNullException.ThrowIfNull(points);
-        Point2[] placed = new Point2[points.Count];
+        Spot[] placed = new Spot[points.Count];
         for (int i = 0; i < placed.Length; i++)
         {
             placed[i] = At(points[i]);

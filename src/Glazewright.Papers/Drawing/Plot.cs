@@ -64,7 +64,7 @@ public static class Plot
                 break;
             case Entity.Hatch hatch:
                 Pen hatchPen = entity.Pen ?? Pens.Of(Role.Hatch);
-                foreach ((Point2 a, Point2 b) in HatchLines.Of([.. hatch.Rings.Select(placement.At)], hatch.Pattern, hatch.SpacingMm))
+                foreach ((Spot a, Spot b) in HatchLines.Of([.. hatch.Rings.Select(placement.At)], hatch.Pattern, hatch.SpacingMm))
                 {
                     marks.Add(new Mark.Lines([a, b], false, hatchPen, Role.Hatch, entity.Layer ?? "hatch", entity.Source));
                 }
@@ -106,13 +106,13 @@ public static class Plot
         }
     }
 
-    private static bool IsFinite(Point2 p) => double.IsFinite(p.X) && double.IsFinite(p.Y);
+    private static bool IsFinite(Spot p) => double.IsFinite(p.X) && double.IsFinite(p.Y);
 }
 
 /// <summary>Lays one label: its anchor, its mask, its smallest size.</summary>
 internal static class PlotLabel
 {
-    public static void Draw(Entity.Label label, Point2 at, string layer, List<Mark> marks)
+    public static void Draw(Entity.Label label, Spot at, string layer, List<Mark> marks)
     {
         if (!(label.CapHeightMm >= Lettered.SmallestMm))
         {
@@ -129,15 +129,15 @@ internal static class PlotLabel
         double back = label.Along switch { Along.Middle => widthMm / 2, Along.End => widthMm, _ => 0 };
         double down = label.Across switch { Across.Middle => label.CapHeightMm / 2, Across.Top => label.CapHeightMm, _ => 0 };
         double angle = label.AngleDeg * Math.PI / 180;
-        Point2 along = new(Math.Cos(angle), -Math.Sin(angle));
-        Point2 under = new(Math.Sin(angle), Math.Cos(angle));
-        Point2 start = at + -back * along + down * under;
+        Spot along = new(Math.Cos(angle), -Math.Sin(angle));
+        Spot under = new(Math.Sin(angle), Math.Cos(angle));
+        Spot start = at + -back * along + down * under;
         if (label.Masked)
         {
             double m = 0.6;
-            Point2 lowLeft = start + -m * along + m * under;
-            Point2 wide = (widthMm + 2 * m) * along;
-            Point2 tall = -(label.CapHeightMm + 2 * m) * under;
+            Spot lowLeft = start + -m * along + m * under;
+            Spot wide = (widthMm + 2 * m) * along;
+            Spot tall = -(label.CapHeightMm + 2 * m) * under;
             marks.Add(new Mark.Area(
                 [[lowLeft, lowLeft + wide, lowLeft + wide + tall, lowLeft + tall]], Paint.Of(Tone.Sheet), 1, Role.Text, layer, ""));
         }

@@ -19,28 +19,28 @@ internal static class PlotDimensions
         }
 
         string layer = chain.Layer ?? Pens.LayerOf(Role.Dimension);
-        Point2 unit = chain.Direction.Unit();
-        Point2 along = placement.Turn(unit).Unit();
-        Point2 left = new(along.Y, -along.X);
+        Spot unit = chain.Direction.Unit();
+        Spot along = placement.Turn(unit).Unit();
+        Spot left = new(along.Y, -along.X);
         double side = chain.OffsetMm < 0 ? -1 : 1;
-        Point2 out_ = side * left;
+        Spot out_ = side * left;
         double offset = Math.Abs(chain.OffsetMm);
         Pen pen = Pens.Of(Role.Dimension);
 
-        List<Point2> feet = [];
+        List<Spot> feet = [];
         foreach (double station in chain.StationsM)
         {
             feet.Add(placement.At(chain.From + station * unit));
         }
 
-        void Line(Point2 a, Point2 b) =>
+        void Line(Spot a, Spot b) =>
             marks.Add(new Mark.Lines([a, b], false, pen, Role.Dimension, layer, chain.Source));
 
-        foreach (Point2 foot in feet)
+        foreach (Spot foot in feet)
         {
             Line(foot + Math.Min(GapMm, offset / 2) * out_, foot + (offset + PastMm) * out_);
-            Point2 on = foot + offset * out_;
-            Point2 tick = TickMm * (along + left).Unit();
+            Spot on = foot + offset * out_;
+            Spot tick = TickMm * (along + left).Unit();
             marks.Add(new Mark.Lines(
                 [on - tick, on + tick], false, new Pen(0.35, [], pen.Paint), Role.Dimension, layer, chain.Source));
         }
@@ -51,18 +51,18 @@ internal static class PlotDimensions
 
     private static void Texts(
         Entity.Dimensions chain,
-        List<Point2> feet,
-        Point2 along,
-        Point2 toLine,
+        List<Spot> feet,
+        Spot along,
+        Spot toLine,
         string layer,
         List<Mark> marks,
-        Action<Point2, Point2> line)
+        Action<Spot, Spot> line)
     {
         const double cap = Lettered.SmallestMm;
         double angleDeg = Readable(Math.Atan2(-along.Y, along.X) * 180 / Math.PI);
         double angle = angleDeg * Math.PI / 180;
-        Point2 run = new(Math.Cos(angle), -Math.Sin(angle));
-        Point2 up = new(-Math.Sin(angle), -Math.Cos(angle));
+        Spot run = new(Math.Cos(angle), -Math.Sin(angle));
+        Spot up = new(-Math.Sin(angle), -Math.Cos(angle));
         double forward = along.Dot(run) < 0 ? -1 : 1;
         List<double> rowEnds = [];
         int[] order = [.. Enumerable.Range(0, feet.Count - 1)];
@@ -75,7 +75,7 @@ internal static class PlotDimensions
         {
             string text = LengthText.Of(chain.StationsM[i + 1] - chain.StationsM[i], chain.Style);
             double widthMm = Lettering.WidthMm(text, Face.Regular, cap);
-            Point2 middle = 0.5 * (feet[i] + feet[i + 1]) + toLine;
+            Spot middle = 0.5 * (feet[i] + feet[i + 1]) + toLine;
             double room = (feet[i + 1] - feet[i]).Length();
             double startAt = middle.Dot(run) - widthMm / 2;
             bool fits = widthMm + BesideMm <= room;
@@ -98,7 +98,7 @@ internal static class PlotDimensions
 
             rowEnds[row] = startAt + widthMm;
             double riseMm = ClearMm + row * (cap + 1.3);
-            Point2 start = middle + -widthMm / 2 * run + riseMm * up;
+            Spot start = middle + -widthMm / 2 * run + riseMm * up;
             marks.Add(new Mark.Words(
                 start, text, Face.Regular, cap, angleDeg, Paint.Of(Tone.Ink), Role.Dimension, layer, chain.Source));
             if (row > 0)

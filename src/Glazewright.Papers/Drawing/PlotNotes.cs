@@ -5,13 +5,13 @@ namespace Glazewright.Papers.Drawing;
 /// <summary>Draws leaders and level marks.</summary>
 internal static class PlotNotes
 {
-    public static void Leader(Entity.Leader leader, Point2 tip, List<Mark> marks)
+    public static void Leader(Entity.Leader leader, Spot tip, List<Mark> marks)
     {
         string layer = leader.Layer ?? Pens.LayerOf(Role.Dimension);
         Pen pen = Pens.Of(Role.Dimension);
-        Point2 elbow = tip + leader.ToMm;
+        Spot elbow = tip + leader.ToMm;
         double side = leader.ToMm.X < 0 ? -1 : 1;
-        Point2 shelf = elbow + new Point2(side * 3, 0);
+        Spot shelf = elbow + new Spot(side * 3, 0);
         marks.Add(new Mark.Lines([tip, elbow, shelf], false, pen, Role.Dimension, layer, leader.Source));
         marks.Add(new Mark.Area([Dot(tip, 0.5)], pen.Paint, 1, Role.Dimension, layer, leader.Source));
         string[] lines = leader.Text.Split('\n');
@@ -25,11 +25,11 @@ internal static class PlotNotes
                 Masked = true,
                 Source = leader.Source,
             };
-            PlotLabel.Draw(label, new Point2(shelf.X + side, top + i * pitch), layer, marks);
+            PlotLabel.Draw(label, new Spot(shelf.X + side, top + i * pitch), layer, marks);
         }
     }
 
-    public static void Level(Entity.Level level, Point2 at, List<Mark> marks)
+    public static void Level(Entity.Level level, Spot at, List<Mark> marks)
     {
         string layer = level.Layer ?? Pens.LayerOf(Role.Dimension);
         Pen pen = Pens.Of(Role.Dimension);
@@ -37,24 +37,24 @@ internal static class PlotNotes
         double side = level.TextOnLeft ? -1 : 1;
         double widthMm = Lettering.WidthMm(level.Text, Face.Regular, cap);
         marks.Add(new Mark.Lines(
-            [at, at + new Point2(-1.4, -2.4), at + new Point2(1.4, -2.4)], true, pen, Role.Dimension, layer, level.Source));
+            [at, at + new Spot(-1.4, -2.4), at + new Spot(1.4, -2.4)], true, pen, Role.Dimension, layer, level.Source));
         marks.Add(new Mark.Lines(
-            [at + new Point2(-side * 3, 0), at + new Point2(side * (widthMm + 3.5), 0)], false, pen, Role.Dimension, layer, level.Source));
+            [at + new Spot(-side * 3, 0), at + new Spot(side * (widthMm + 3.5), 0)], false, pen, Role.Dimension, layer, level.Source));
         Entity.Label label = new(new(0, 0), level.Text, cap)
         {
             Along = level.TextOnLeft ? Along.End : Along.Start,
             Source = level.Source,
         };
-        PlotLabel.Draw(label, at + new Point2(side * 2.4, -0.9), layer, marks);
+        PlotLabel.Draw(label, at + new Spot(side * 2.4, -0.9), layer, marks);
     }
 
-    private static Point2[] Dot(Point2 centre, double radiusMm)
+    private static Spot[] Dot(Spot centre, double radiusMm)
     {
-        Point2[] ring = new Point2[12];
+        Spot[] ring = new Spot[12];
         for (int i = 0; i < ring.Length; i++)
         {
             double angle = 2 * Math.PI * i / ring.Length;
-            ring[i] = centre + new Point2(radiusMm * Math.Cos(angle), radiusMm * Math.Sin(angle));
+            ring[i] = centre + new Spot(radiusMm * Math.Cos(angle), radiusMm * Math.Sin(angle));
         }
 
         return ring;

@@ -8,7 +8,7 @@ namespace Glazewright.Papers.Drawing;
 /// <param name="AtMm">Where the window's upper left corner lies on the sheet, mm.</param>
 /// <param name="Entities">What is drawn, in order: later things cover earlier ones.</param>
 public sealed record View(
-    string Id, string Title, DrawingScale Scale, Box WindowM, Point2 AtMm, IReadOnlyList<Entity> Entities)
+    string Id, string Title, DrawingScale Scale, Box WindowM, Spot AtMm, IReadOnlyList<Entity> Entities)
 {
     /// <summary>The window on paper, mm.</summary>
     public Box OnSheetMm() => new(

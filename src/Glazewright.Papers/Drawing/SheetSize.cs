@@ -57,17 +57,16 @@ public sealed record DrawingScale(double Denominator, string Text)
     /// <param name="roomHeightMm">Room on paper, mm.</param>
     /// <param name="style">Feet or metric scales.</param>
     /// <returns>The smallest scale there is when nothing fits: the window will be cut off.</returns>
-    public static DrawingScale Choose(double widthM, double heightM, double roomWidthMm, double roomHeightMm, LengthStyle style)
-    {
-        DrawingScale[] scales = style == LengthStyle.FeetInches ? FeetScales : MetricScales;
-        foreach (DrawingScale scale in scales)
-        {
-            if (widthM * scale.MmPerM <= roomWidthMm && heightM * scale.MmPerM <= roomHeightMm)
-            {
-                return scale;
-            }
-        }
+    public static DrawingScale Choose(double widthM, double heightM, double roomWidthMm, double roomHeightMm, LengthStyle style) =>
+        Largest(style, scale => widthM * scale.MmPerM <= roomWidthMm && heightM * scale.MmPerM <= roomHeightMm);
 
-        return scales[^1];
+    /// <summary>The largest usual scale for which something holds; the smallest scale there is when it never does.</summary>
+    /// <param name="style">Feet or metric scales.</param>
+    /// <param name="fits">What must hold.</param>
+    public static DrawingScale Largest(LengthStyle style, Func<DrawingScale, bool> fits)
+    {
+        ArgumentNullException.ThrowIfNull(fits);
+        DrawingScale[] scales = style == LengthStyle.FeetInches ? FeetScales : MetricScales;
+        return scales.FirstOrDefault(fits) ?? scales[^1];
     }
 }

@@ -39,7 +39,7 @@ public static class TableSetting
     /// <param name="row">The row.</param>
     /// <param name="isHead">Whether it is the head.</param>
     /// <param name="at">Its upper left corner, mm.</param>
-    public static IEnumerable<Entity> Draw(Table table, SetRow row, bool isHead, Point2 at)
+    public static IEnumerable<Entity> Draw(Table table, SetRow row, bool isHead, Spot at)
     {
         ArgumentNullException.ThrowIfNull(table);
         ArgumentNullException.ThrowIfNull(row);
@@ -76,7 +76,7 @@ public static class TableSetting
     }
 
     /// <summary>The whole table at a place on paper, with no page break.</summary>
-    public static IReadOnlyList<Entity> DrawAll(Table table, Point2 at)
+    public static IReadOnlyList<Entity> DrawAll(Table table, Spot at)
     {
         SetRow head = Head(table);
         List<Entity> entities = [.. Draw(table, head, true, at)];

@@ -15,13 +15,13 @@ public static class TextClashes
     {
         ArgumentNullException.ThrowIfNull(page);
         List<TextClash> clashes = [];
-        List<(string Text, IReadOnlyList<Point2> Corners)> boxes = [];
+        List<(string Text, IReadOnlyList<Spot> Corners)> boxes = [];
         foreach (MarkGroup group in page.Groups)
         {
             Box room = group.ClipMm ?? new Box(0, 0, page.WidthMm, page.HeightMm);
             foreach (Mark.Words words in group.Marks.OfType<Mark.Words>())
             {
-                IReadOnlyList<Point2> corners = words.Corners();
+                IReadOnlyList<Spot> corners = words.Corners();
                 if (corners.Any(c => c.X < room.Left - TouchMm || c.X > room.Right + TouchMm || c.Y < room.Top - TouchMm || c.Y > room.Bottom + TouchMm))
                 {
                     clashes.Add(new TextClash(words.Text, ""));
@@ -46,14 +46,14 @@ public static class TextClashes
     }
 
     /// <summary>Whether two convex four-cornered boxes share more than an edge (separating axes).</summary>
-    private static bool Overlap(IReadOnlyList<Point2> a, IReadOnlyList<Point2> b) =>
+    private static bool Overlap(IReadOnlyList<Spot> a, IReadOnlyList<Spot> b) =>
         !Parted(a, b, a) && !Parted(a, b, b);
 
-    private static bool Parted(IReadOnlyList<Point2> a, IReadOnlyList<Point2> b, IReadOnlyList<Point2> sides)
+    private static bool Parted(IReadOnlyList<Spot> a, IReadOnlyList<Spot> b, IReadOnlyList<Spot> sides)
     {
         for (int i = 0; i < 2; i++)
         {
-            Point2 axis = (sides[i + 1] - sides[i]).Unit();
+            Spot axis = (sides[i + 1] - sides[i]).Unit();
             (double lowA, double highA) = Span(a, axis);
             (double lowB, double highB) = Span(b, axis);
             if (highA <= lowB + TouchMm || highB <= lowA + TouchMm)
@@ -65,11 +65,11 @@ public static class TextClashes
         return false;
     }
 
-    private static (double Low, double High) Span(IReadOnlyList<Point2> box, Point2 axis)
+    private static (double Low, double High) Span(IReadOnlyList<Spot> box, Spot axis)
     {
         double low = double.PositiveInfinity;
         double high = double.NegativeInfinity;
-        foreach (Point2 corner in box)
+        foreach (Spot corner in box)
         {
             low = Math.Min(low, corner.Dot(axis));
             high = Math.Max(high, corner.Dot(axis));

@@ -59,7 +59,7 @@ internal sealed class PdfMarks
                 break;
             case Mark.Area area:
                 XGraphicsPath path = new() { FillMode = XFillMode.Alternate };
-                foreach (IReadOnlyList<Point2> ring in area.Rings)
+                foreach (IReadOnlyList<Spot> ring in area.Rings)
                 {
                     path.AddPolygon(Points(ring));
                 }
@@ -115,9 +115,9 @@ internal sealed class PdfMarks
         return XColor.FromArgb(alpha, (rgb >> 16) & 0xFF, (rgb >> 8) & 0xFF, rgb & 0xFF);
     }
 
-    private static XPoint[] Points(IReadOnlyList<Point2> points) => [.. points.Select(Point)];
+    private static XPoint[] Points(IReadOnlyList<Spot> points) => [.. points.Select(Point)];
 
-    private static XPoint Point(Point2 p) => new(Pt(p.X), Pt(p.Y));
+    private static XPoint Point(Spot p) => new(Pt(p.X), Pt(p.Y));
 
     private static double Pt(double mm) => mm * PdfBookWriter.PtPerMm;
 }

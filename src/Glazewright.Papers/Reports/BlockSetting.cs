@@ -127,7 +127,7 @@ internal static class BlockSetting
         return new Piece(
             page.HeightMm + lines.Count * ReportType.BodyLineMm + 1,
             4,
-            at => [.. page.Groups.Select(g => g.Moved(at + new Point2(indent, 0))), caption.Moved(at)]);
+            at => [.. page.Groups.Select(g => g.Moved(at + new Spot(indent, 0))), caption.Moved(at)]);
     }
 
     private static Piece Caution(Block.Caution caution, double widthMm)

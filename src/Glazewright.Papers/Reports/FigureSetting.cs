@@ -97,17 +97,17 @@ internal static class FigureSetting
 internal static class StandingMark
 {
     /// <summary>Shape and word on a baseline that starts at a point, mm.</summary>
-    public static IEnumerable<Entity> Draw(Standing standing, Point2 at)
+    public static IEnumerable<Entity> Draw(Standing standing, Spot at)
     {
         Tone tone = standing switch { Standing.Held => Tone.Held, Standing.Near => Tone.Near, _ => Tone.Miss };
         Paint paint = Paint.Of(tone);
         yield return standing switch
         {
-            Standing.Held => new Entity.Fill([Round(at + new Point2(1.25, -1.25), 1.25)], paint) { Role = Role.Fill },
-            Standing.Near => new Entity.Fill([[at, at + new Point2(1.4, -2.5), at + new Point2(2.8, 0)]], paint) { Role = Role.Fill },
+            Standing.Held => new Entity.Fill([Round(at + new Spot(1.25, -1.25), 1.25)], paint) { Role = Role.Fill },
+            Standing.Near => new Entity.Fill([[at, at + new Spot(1.4, -2.5), at + new Spot(2.8, 0)]], paint) { Role = Role.Fill },
             _ => new Entity.Fill([new Box(at.X, at.Y - 2.5, 2.5, 2.5).Corners()], paint) { Role = Role.Fill },
         };
-        yield return new Entity.Label(at + new Point2(3.8, 0), Word(standing)) { Role = Role.Text, Face = Face.SemiBold, Paint = paint };
+        yield return new Entity.Label(at + new Spot(3.8, 0), Word(standing)) { Role = Role.Text, Face = Face.SemiBold, Paint = paint };
     }
 
     /// <summary>The word.</summary>
@@ -119,13 +119,13 @@ internal static class StandingMark
         _ => "",
     };
 
-    private static Point2[] Round(Point2 centre, double radiusMm)
+    private static Spot[] Round(Spot centre, double radiusMm)
     {
-        Point2[] ring = new Point2[24];
+        Spot[] ring = new Spot[24];
         for (int i = 0; i < ring.Length; i++)
         {
             double angle = 2 * Math.PI * i / ring.Length;
-            ring[i] = centre + radiusMm * new Point2(Math.Cos(angle), Math.Sin(angle));
+            ring[i] = centre + radiusMm * new Spot(Math.Cos(angle), Math.Sin(angle));
         }
 
         return ring;

@@ -6,7 +6,7 @@ namespace Glazewright.Papers.Reports;
 /// <param name="HeightMm">Height, mm.</param>
 /// <param name="BeforeMm">Space before it, dropped at the top of a page.</param>
 /// <param name="Draw">Its marks when its upper left corner lies at a place, mm.</param>
-internal sealed record Piece(double HeightMm, double BeforeMm, Func<Point2, IReadOnlyList<MarkGroup>> Draw)
+internal sealed record Piece(double HeightMm, double BeforeMm, Func<Spot, IReadOnlyList<MarkGroup>> Draw)
 {
     /// <summary>Whether the next piece must stand on the same page.</summary>
     public bool KeepWithNext { get; init; }

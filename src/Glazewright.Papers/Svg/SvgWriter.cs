@@ -84,7 +84,7 @@ public static class SvgWriter
                     break;
                 case Mark.Area area:
                     StringBuilder rings = new();
-                    foreach (IReadOnlyList<Point2> ring in area.Rings)
+                    foreach (IReadOnlyList<Spot> ring in area.Rings)
                     {
                         PathOf(rings, ring, true);
                     }
@@ -113,20 +113,20 @@ public static class SvgWriter
             return;
         }
 
-        Point2 from = On(curve, curve.StartDeg);
-        Point2 to = On(curve, curve.StartDeg + curve.SweepDeg);
+        Spot from = On(curve, curve.StartDeg);
+        Spot to = On(curve, curve.StartDeg + curve.SweepDeg);
         int large = Math.Abs(curve.SweepDeg) > 180 ? 1 : 0;
         int clockwise = curve.SweepDeg < 0 ? 1 : 0;
         body.Append(Invariant($"<path class=\"{className}\"{Part(curve)} d=\"M{Number(from.X)} {Number(from.Y)}A{radius} {radius} 0 {large} {clockwise} {Number(to.X)} {Number(to.Y)}\"/>\n"));
     }
 
-    private static Point2 On(Mark.Curve curve, double angleDeg)
+    private static Spot On(Mark.Curve curve, double angleDeg)
     {
         double angle = angleDeg * Math.PI / 180;
-        return curve.Centre + curve.RadiusMm * new Point2(Math.Cos(angle), -Math.Sin(angle));
+        return curve.Centre + curve.RadiusMm * new Spot(Math.Cos(angle), -Math.Sin(angle));
     }
 
-    private static void PathOf(StringBuilder d, IReadOnlyList<Point2> points, bool closed)
+    private static void PathOf(StringBuilder d, IReadOnlyList<Spot> points, bool closed)
     {
         for (int i = 0; i < points.Count; i++)
         {

@@ -27,7 +27,7 @@ public class ChartTests
     public void Outlines_hold_exactly_the_marked_cells() =>
         Gen.Bool.Array2D[7, 5].Sample(cells =>
         {
-            IReadOnlyList<IReadOnlyList<Point2>> rings = GridOutline.Of(7, 5, (c, r) => cells[c, r]);
+            IReadOnlyList<IReadOnlyList<Spot>> rings = GridOutline.Of(7, 5, (c, r) => cells[c, r]);
             for (int c = 0; c < 7; c++)
             {
                 for (int r = 0; r < 5; r++)
@@ -62,15 +62,15 @@ public class ChartTests
         Assert.All(charts, c => Assert.Empty(TextClashes.On(Plot.Of(c))));
     }
 
-    private static bool Inside(IReadOnlyList<IReadOnlyList<Point2>> rings, Point2 p)
+    private static bool Inside(IReadOnlyList<IReadOnlyList<Spot>> rings, Spot p)
     {
         bool inside = false;
-        foreach (IReadOnlyList<Point2> ring in rings)
+        foreach (IReadOnlyList<Spot> ring in rings)
         {
             for (int i = 0; i < ring.Count; i++)
             {
-                Point2 a = ring[i];
-                Point2 b = ring[(i + 1) % ring.Count];
+                Spot a = ring[i];
+                Spot b = ring[(i + 1) % ring.Count];
                 if ((a.Y > p.Y) != (b.Y > p.Y) && p.X < a.X + (p.Y - a.Y) / (b.Y - a.Y) * (b.X - a.X))
                 {
                     inside = !inside;

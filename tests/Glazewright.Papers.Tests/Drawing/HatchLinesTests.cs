@@ -8,8 +8,8 @@ public class HatchLinesTests
     [Fact]
     public void Length_times_spacing_is_the_area_without_its_hole()
     {
-        Point2[] outer = [new(3, 2), new(43, 7), new(38, 31), new(9, 25)];
-        Point2[] hole = [new(15, 12), new(25, 12), new(25, 20), new(15, 20)];
+        Spot[] outer = [new(3, 2), new(43, 7), new(38, 31), new(9, 25)];
+        Spot[] hole = [new(15, 12), new(25, 12), new(25, 20), new(15, 20)];
         double length = HatchLines.Of([outer, hole], HatchPattern.Slanted, 0.2).Sum(p => (p.B - p.A).Length());
         double area = Math.Abs(Area(outer)) - Math.Abs(Area(hole));
         Assert.Equal(area, 0.2 * length, 0.002 * area);
@@ -18,13 +18,13 @@ public class HatchLinesTests
     [Fact]
     public void An_empty_area_has_no_lines() => Assert.Empty(HatchLines.Of([], HatchPattern.Crossed, 2));
 
-    private static double Area(Point2[] ring)
+    private static double Area(Spot[] ring)
     {
         double twice = 0;
         for (int i = 0; i < ring.Length; i++)
         {
-            Point2 a = ring[i];
-            Point2 b = ring[(i + 1) % ring.Length];
+            Spot a = ring[i];
+            Spot b = ring[(i + 1) % ring.Length];
             twice += a.X * b.Y - b.X * a.Y;
         }
 

@@ -14,8 +14,8 @@ public class PlotTests
         ]);
         Page page = Plot.Of(new Sheet("s", "s", "s", 300, 200, [view], []));
         Mark.Lines line = Assert.IsType<Mark.Lines>(Assert.Single(page.Groups[0].Marks));
-        Assert.Equal(new Point2(50, 120), line.Points[0]);
-        Assert.Equal(new Point2(110, 100), line.Points[1]);
+        Assert.Equal(new Spot(50, 120), line.Points[0]);
+        Assert.Equal(new Spot(110, 100), line.Points[1]);
         Assert.Equal(new Box(30, 40, 200, 120), page.Groups[0].ClipMm);
     }
 
@@ -38,7 +38,7 @@ public class PlotTests
                 stations.Add(stations[^1] + step);
             }
 
-            Point2 direction = quarter switch { 0 => new(1, 0), 1 => new(0, 1), 2 => new(-1, 0), _ => new(0.6, 0.8) };
+            Spot direction = quarter switch { 0 => new(1, 0), 1 => new(0, 1), 2 => new(-1, 0), _ => new(0.6, 0.8) };
             Entity chain = new Entity.Dimensions(new(0, 0), direction, stations, flipped ? -10 : 10, LengthStyle.FeetInches);
             View view = new("v", "v", new DrawingScale(48, ""), new Box(-60, -60, 120, 120), new(0, 0), [chain]);
             Page page = Plot.Of(new Sheet("s", "s", "s", 3000, 3000, [view], []));

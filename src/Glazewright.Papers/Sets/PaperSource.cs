@@ -1,0 +1,111 @@
+using Glazewright.Design.Body;
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Cuts;
+using Glazewright.Design.Duty;
+using Glazewright.Design.Form;
+using Glazewright.Design.Frame;
+using Glazewright.Design.GainTables;
+using Glazewright.Design.Layout;
+using Glazewright.Design.LightMaps;
+using Glazewright.Design.Plant;
+using Glazewright.Design.Price;
+using Glazewright.Design.Program;
+using Glazewright.Design.Takeoff;
+using Glazewright.Design.Year;
+
+namespace Glazewright.Papers.Sets;
+
+/// <summary>Everything the papers are made from: the job and what every stage said.</summary>
+/// <param name="Job">The job.</param>
+/// <param name="Form">Shapes of all buildings.</param>
+/// <param name="Body">Members with their sizes.</param>
+/// <param name="Houses">What the stages said of each house, in the job's order.</param>
+/// <param name="Takeoff">What must be bought or made.</param>
+/// <param name="Cuts">How bars are cut.</param>
+/// <param name="Price">The price, with the contractor's own numbers.</param>
+/// <param name="Covers">How each covering that the job uses is named and drawn.</param>
+/// <param name="Defaults">Every default the job relies on.</param>
+/// <param name="Version">Version of the program that computed it.</param>
+public sealed record PaperSource(
+    Job Job,
+    FormResult Form,
+    BodyResult Body,
+    EqList<HouseResults> Houses,
+    TakeoffResult Takeoff,
+    CutsResult Cuts,
+    PriceResult Price,
+    EqList<CoverLook> Covers,
+    EqList<DefaultUsed> Defaults,
+    string Version)
+{
+    /// <summary>How a covering is drawn; an unknown kind is drawn as opaque and called by its id.</summary>
+    /// <param name="cover">The choice.</param>
+    public CoverLook Look(CoverChoice cover)
+    {
+        ArgumentNullException.ThrowIfNull(cover);
+        return Covers.FirstOrDefault(c => c.Kind == cover.Kind) ?? new CoverLook(cover.Kind, cover.Kind, false, 0.05);
+    }
+
+    /// <summary>Reports of all stages, in the order of the pipeline.</summary>
+    public IEnumerable<StageReport> Reports()
+    {
+        yield return Form.Report;
+        foreach (HouseResults house in Houses)
+        {
+            yield return house.Frame.Report;
+        }
+
+        yield return Body.Report;
+        foreach (HouseResults house in Houses)
+        {
+            yield return house.Gains.Report;
+            yield return house.Duty.Report;
+            yield return house.Plant.Report;
+            yield return house.Layout.Report;
+            yield return house.Light.Report;
+            yield return house.Program.Report;
+            yield return house.Year.Report;
+        }
+
+        yield return Takeoff.Report;
+        yield return Cuts.Report;
+        yield return Price.Report;
+    }
+}
+
+/// <summary>What the stages said of one house.</summary>
+/// <param name="House">The house as asked for.</param>
+/// <param name="Form">Its shape.</param>
+/// <param name="Frame">First structural look.</param>
+/// <param name="Gains">Where sunlight goes.</param>
+/// <param name="Duty">Design days.</param>
+/// <param name="Plant">Equipment.</param>
+/// <param name="Layout">Where it sits.</param>
+/// <param name="Light">Light maps.</param>
+/// <param name="Program">Control program.</param>
+/// <param name="Year">The year run.</param>
+public sealed record HouseResults(
+    House House,
+    BuildingForm Form,
+    FrameResult Frame,
+    GainTable Gains,
+    DutyResult Duty,
+    PlantResult Plant,
+    LayoutResult Layout,
+    LightMap Light,
+    ProgramDocument Program,
+    YearResult Year);
+
+/// <summary>How a covering is named and drawn.</summary>
+/// <param name="Kind">Id of the cover kind.</param>
+/// <param name="Name">As printed.</param>
+/// <param name="Clear">Whether light passes.</param>
+/// <param name="ThicknessM">Thickness drawn, m.</param>
+public sealed record CoverLook(string Kind, string Name, bool Clear, double ThicknessM);
+
+/// <summary>A default that stands where the job is silent.</summary>
+/// <param name="Pointer">JSON pointer of the field that would override it.</param>
+/// <param name="Value">The value, as a builder reads it.</param>
+/// <param name="Reason">Why this value.</param>
+public sealed record DefaultUsed(string Pointer, string Value, string Reason);

@@ -1,0 +1,173 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Form;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Fonts;
+using Glazewright.Papers.Sets;
+
+namespace Glazewright.Papers.Sheets;
+
+/// <summary>The plan of the whole range on its lot.</summary>
+public static class RangePlan
+{
+    /// <summary>The sheet.</summary>
+    /// <param name="source">What the papers are made from.</param>
+    /// <param name="number">Sheet number.</param>
+    public static Sheet Draw(PaperSource source, string number)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        SheetSize size = SheetStyle.Size(source.Job);
+        Box room = Furniture.RoomMm(size);
+        View view = ViewOf(source, new Box(room.Left, room.Top, room.Width, room.Height - 14), withLot: true);
+        LengthStyle style = SheetStyle.Lengths(source.Job);
+        List<Entity> paper =
+        [
+            .. SheetStyle.Border(source.Job, "Range plan", number, view.Scale.Text, SheetStyle.Preliminary, "Lot lines as typed in the job, not surveyed. Call the utilities before digging."),
+            .. Furniture.ViewTitle(new(room.Left, room.Bottom - 7), "Range plan", view.Scale.Text, 110),
+            .. Furniture.ScaleBar(new(room.Right - 80, room.Bottom - 9), view.Scale, style),
+            .. Furniture.North(new(room.Right - 16, room.Top + 18), source.Job.Site.RangeBearingDeg - 90),
+        ];
+        return new Sheet("plan", "Range plan", Description(source), size.WidthMm, size.HeightMm, [view], paper);
+    }
+
+    /// <summary>The plan alone, as a picture for a report.</summary>
+    /// <param name="source">What the papers are made from.</param>
+    /// <param name="widthMm">Width of the picture, mm.</param>
+    /// <param name="heightMm">Height of the picture, mm.</param>
+    public static Sheet Picture(PaperSource source, double widthMm, double heightMm)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        View view = ViewOf(source, new Box(0, 0, widthMm, heightMm), withLot: false);
+        return new Sheet(
+            "plan-picture", "Range plan", Description(source), widthMm, heightMm, [view], [.. Furniture.North(new(widthMm - 9, heightMm - 11), source.Job.Site.RangeBearingDeg - 90, 6)]);
+    }
+
+    private static string Description(PaperSource source) => string.Join(
+        " ",
+        source.Form.Buildings.Select(b => $"{b.Name}: {LengthText.Of(b.WidthM, SheetStyle.Lengths(source.Job))} by {LengthText.Of(b.LengthM, SheetStyle.Lengths(source.Job))}."));
+
+    private static View ViewOf(PaperSource source, Box roomMm, bool withLot)
+    {
+        LengthStyle style = SheetStyle.Lengths(source.Job);
+        IReadOnlyList<Spot> corners = [.. source.Form.Buildings.SelectMany(PlanSymbols.Footprint), .. (withLot ? LotRing(source.Job.Lot) : null) ?? []];
+        if (corners.Count == 0)
+        {
+            corners = [new(0, 0), new(10, 10)];
+        }
+
+        (double lowX, double highX) = (corners.Min(c => c.X), corners.Max(c => c.X));
+        (double lowY, double highY) = (corners.Min(c => c.Y), corners.Max(c => c.Y));
+        double sideMm = withLot ? 26 : 17;
+        DrawingScale scale = DrawingScale.Choose(highX - lowX, highY - lowY, roomMm.Width - 2 * sideMm, roomMm.Height - 2 * sideMm, style);
+        double wide = roomMm.Width / scale.MmPerM;
+        double tall = roomMm.Height / scale.MmPerM;
+        Box window = new((lowX + highX - wide) / 2, (lowY + highY - tall) / 2, wide, tall);
+        List<Entity> all = [];
+        if (withLot)
+        {
+            Lot(all, source.Job.Lot, style, scale);
+        }
+
+        foreach (BuildingForm b in source.Form.Buildings.Reverse())
+        {
+            all.AddRange(PlanSymbols.Building(b, source.Houses.FirstOrDefault(h => h.Form.Id == b.Id)));
+        }
+
+        foreach (BuildingForm b in source.Form.Buildings)
+        {
+            Name(all, b, style, scale);
+        }
+
+        Dimensions(all, source.Form, style);
+        return new View("plan", "Range plan", scale, window, new(roomMm.Left, roomMm.Top), all);
+    }
+
+    private static IReadOnlyList<Spot>? LotRing(Lot lot) => lot.SizeXM > 0 && lot.SizeYM > 0
+        ? new Box(lot.OriginXM, lot.OriginYM, lot.SizeXM, lot.SizeYM).Corners()
+        : null;
+
+    private static void Lot(List<Entity> all, Lot lot, LengthStyle style, DrawingScale scale)
+    {
+        if (LotRing(lot) is not IReadOnlyList<Spot> ring)
+        {
+            return;
+        }
+
+        all.Add(new Entity.Polyline(ring, true) { Role = Role.Lot, Source = "lot" });
+        Box inside = new(
+            lot.OriginXM + lot.SetbackEnd1M,
+            lot.OriginYM + lot.SetbackLeftM,
+            lot.SizeXM - lot.SetbackEnd1M - lot.SetbackEnd2M,
+            lot.SizeYM - lot.SetbackLeftM - lot.SetbackRightM);
+        if (inside.Width > 0 && inside.Height > 0 && (inside.Width < lot.SizeXM || inside.Height < lot.SizeYM))
+        {
+            all.Add(new Entity.Polyline(inside.Corners(), true) { Role = Role.Setback, Source = "lot/setback" });
+            if (lot.SetbackLeftM * scale.MmPerM > 5)
+            {
+                all.Add(new Entity.Label(new(inside.Left, inside.Top), "setback") { Role = Role.Text, Across = Across.Top, Paint = Paint.Of(Tone.Ink2), ShiftMm = new(1, 1.2) });
+            }
+        }
+
+        all.Add(new Entity.Dimensions(new(lot.OriginXM, lot.OriginYM), new(1, 0), [0, lot.SizeXM], -14, style) { Source = "lot" });
+        all.Add(new Entity.Dimensions(new(lot.OriginXM + lot.SizeXM, lot.OriginYM), new(0, 1), [0, lot.SizeYM], -14, style) { Source = "lot" });
+    }
+
+    private static void Name(List<Entity> all, BuildingForm b, LengthStyle style, DrawingScale scale)
+    {
+        IReadOnlyList<Spot> ring = PlanSymbols.Footprint(b);
+        double wideMm = (ring.Max(p => p.X) - ring.Min(p => p.X)) * scale.MmPerM;
+        double tallMm = (ring.Max(p => p.Y) - ring.Min(p => p.Y)) * scale.MmPerM;
+        Spot middle = 0.5 * (ring[0] + ring[2]);
+        string size = $"{LengthText.Of(b.WidthM, style)} × {LengthText.Of(b.LengthM, style)}";
+        double need = Lettering.WidthMm(size, Face.Regular, 2.5) + 2;
+        if (b.IsHouse || (wideMm > need && tallMm > 9))
+        {
+            double room = Math.Max(wideMm - 2, need);
+            all.Add(new Entity.Label(middle, TextWrap.Fit(b.IsHouse ? $"{b.Id}  {b.Name}" : b.Name, Face.SemiBold, 3, room), 3)
+            {
+                Role = Role.Text, Face = Face.SemiBold, Along = Along.Middle, Masked = true, ShiftMm = new(0, -1), Source = b.Id,
+            });
+            all.Add(new Entity.Label(middle, size) { Role = Role.Text, Along = Along.Middle, Masked = true, ShiftMm = new(0, 4), Source = b.Id });
+        }
+        else
+        {
+            all.Add(new Entity.Label(middle, TextWrap.Fit(b.Name, Face.Regular, 2.5, Math.Max(wideMm, tallMm) - 1))
+            {
+                Role = Role.Text, Along = Along.Middle, Across = Across.Middle, AngleDeg = tallMm > wideMm ? 90 : 0, Masked = true, Source = b.Id,
+            });
+        }
+    }
+
+    /// <summary>Positions of all walls along x and along y, so that every gap is dimensioned.</summary>
+    private static void Dimensions(List<Entity> all, FormResult form, LengthStyle style)
+    {
+        IReadOnlyList<Spot>[] rings = [.. form.Buildings.Select(PlanSymbols.Footprint)];
+        if (rings.Length == 0)
+        {
+            return;
+        }
+
+        List<double> xs = Stations(rings.SelectMany(r => r.Select(p => p.X)));
+        List<double> ys = Stations(rings.Where((_, i) => form.Buildings[i].IsHouse).SelectMany(r => r.Select(p => p.Y)));
+        double lowX = rings.SelectMany(r => r).Min(p => p.X);
+        double highY = rings.SelectMany(r => r).Max(p => p.Y);
+        all.Add(new Entity.Dimensions(new(0, highY), new(1, 0), xs, 8, style) { Source = "range" });
+        if (ys.Count > 1)
+        {
+            all.Add(new Entity.Dimensions(new(lowX, 0), new(0, 1), ys, 8, style) { Source = "range" });
+        }
+    }
+
+    private static List<double> Stations(IEnumerable<double> values)
+    {
+        List<double> kept = [];
+        foreach (double value in values.Order())
+        {
+            if (kept.Count == 0 || value - kept[^1] > 0.05)
+            {
+                kept.Add(value);
+            }
+        }
+
+        return kept;
+    }
+}
