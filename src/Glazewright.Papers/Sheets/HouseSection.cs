@@ -59,7 +59,7 @@ public static class HouseSection
         // Beside, below and above the house dimensions, levels and the sun's key take room on paper.
         const double sideMm = 42;
         const double aboveMm = 14;
-        double belowM = house.House.Frame.PierDepthM + 0.15;
+        double belowM = house.House.Frame.PierDepthM + 0.05;
         DrawingScale scale = DrawingScale.Largest(style, s =>
             b.WidthM * s.MmPerM + 2 * sideMm <= roomMm.Width
             && Math.Max(belowM * s.MmPerM, BelowMm) + b.Roof.RidgeM * s.MmPerM + aboveMm <= roomMm.Height);

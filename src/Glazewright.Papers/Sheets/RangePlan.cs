@@ -111,6 +111,7 @@ public static class RangePlan
         all.Add(new Entity.Dimensions(new(lot.OriginXM + lot.SizeXM, lot.OriginYM), new(0, 1), [0, lot.SizeYM], -14, style) { Source = "lot" });
     }
 
+    /// <summary>Name and size if there is room, else the name, else the id, else nothing.</summary>
     private static void Name(List<Entity> all, BuildingForm b, LengthStyle style, DrawingScale scale)
     {
         IReadOnlyList<Spot> ring = PlanSymbols.Footprint(b);
@@ -118,22 +119,26 @@ public static class RangePlan
         double tallMm = (ring.Max(p => p.Y) - ring.Min(p => p.Y)) * scale.MmPerM;
         Spot middle = 0.5 * (ring[0] + ring[2]);
         string size = $"{LengthText.Of(b.WidthM, style)} × {LengthText.Of(b.LengthM, style)}";
-        double need = Lettering.WidthMm(size, Face.Regular, 2.5) + 2;
-        if (b.IsHouse || (wideMm > need && tallMm > 9))
+        string name = b.IsHouse ? $"{b.Id}  {b.Name}" : b.Name;
+        Entity.Label Line(string text, double capMm, Face face, double shiftMm, double angleDeg) => new(middle, text, capMm)
         {
-            double room = Math.Max(wideMm - 2, need);
-            all.Add(new Entity.Label(middle, TextWrap.Fit(b.IsHouse ? $"{b.Id}  {b.Name}" : b.Name, Face.SemiBold, 3, room), 3)
-            {
-                Role = Role.Text, Face = Face.SemiBold, Along = Along.Middle, Masked = true, ShiftMm = new(0, -1), Source = b.Id,
-            });
-            all.Add(new Entity.Label(middle, size) { Role = Role.Text, Along = Along.Middle, Masked = true, ShiftMm = new(0, 4), Source = b.Id });
+            Role = Role.Text, Face = face, Along = Along.Middle, Across = Across.Middle, Masked = true, AngleDeg = angleDeg, ShiftMm = new(0, shiftMm), Source = b.Id,
+        };
+        double Room(string text, double capMm, Face face) => Lettering.WidthMm(Lettering.Drawable(text), face, capMm) + 2;
+
+        if (tallMm > 10 && wideMm > Room(size, 2.5, Face.Regular))
+        {
+            all.Add(Line(TextWrap.Fit(name, Face.SemiBold, 3, wideMm - 2), 3, Face.SemiBold, -2.4, 0));
+            all.Add(Line(size, 2.5, Face.Regular, 2.4, 0));
+            return;
         }
-        else
+
+        (double longMm, double shortMm, double turnDeg) = tallMm > wideMm ? (tallMm, wideMm, 90.0) : (wideMm, tallMm, 0.0);
+        string[] shorter = [$"{b.Id}  {size}", name, b.Id];
+        string? fits = shorter.Skip(b.IsHouse ? 0 : 1).FirstOrDefault(t => Room(t, 2.5, Face.Regular) <= longMm);
+        if (shortMm > 3.6 && fits is not null)
         {
-            all.Add(new Entity.Label(middle, TextWrap.Fit(b.Name, Face.Regular, 2.5, Math.Max(wideMm, tallMm) - 1))
-            {
-                Role = Role.Text, Along = Along.Middle, Across = Across.Middle, AngleDeg = tallMm > wideMm ? 90 : 0, Masked = true, Source = b.Id,
-            });
+            all.Add(Line(fits, 2.5, Face.Regular, 0, turnDeg));
         }
     }
 

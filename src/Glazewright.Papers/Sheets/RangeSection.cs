@@ -50,7 +50,7 @@ public static class RangeSection
             IReadOnlyList<Spot> ring = [.. Profile.Points(b).Select(p => new Spot(p.X + b.Origin.YM, p.Y + b.Origin.ZM))];
             all.Add(new Entity.Fill([ring], Paint.Of(Tone.Sheet)) { Role = Role.Fill, Source = b.Id });
             all.Add(new Entity.Polyline(ring, true) { Role = Role.Visible, Source = b.Id });
-            all.Add(new Entity.Label(new(b.Origin.YM + b.WidthM / 2, 0), b.Id, 4) { Role = Role.Text, Face = Face.SemiBold, Along = Along.Middle, ShiftMm = new(0, -4), Source = b.Id });
+            all.Add(new Entity.Label(new(b.Origin.YM + b.Roof.RidgeOffsetM, Math.Min(b.Roof.LeftEaveM, b.Roof.RightEaveM)), b.Id, 4) { Role = Role.Text, Face = Face.SemiBold, Along = Along.Middle, Source = b.Id });
         }
 
         Spot back = new((sun.FromLeft ? -1 : 1) * Math.Cos(sun.ProfileDeg * Math.PI / 180), Math.Sin(sun.ProfileDeg * Math.PI / 180));
