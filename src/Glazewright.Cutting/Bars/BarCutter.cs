@@ -10,7 +10,8 @@ public static class BarCutter
     /// <remarks>
     /// First fit decreasing first; if that meets the length bound no solver is loaded. Otherwise column generation (Gilmore and Gomory 1961, 1963) for the
     /// bound, diving on it, and the integer program over the patterns found. The plan depends on the problem alone: every limit is a count. Usable drops
-    /// are reported, not credited. With a set-up charge the bound is the sum of two bounds (sticks; fewest patterns), so a gap may remain although the plan is best.
+    /// are reported, not credited. With a set-up charge the bound is the sum of two bounds (sticks; fewest patterns) unless
+    /// the program over all patterns left can be solved to its end; so a gap may remain although the plan is best.
     /// </remarks>
     public static CutAnswer Cut(CutProblem problem)
     {
@@ -63,8 +64,8 @@ public static class BarCutter
             CutList.Write(problem, stocks, sizes, best),
             best.SticksCents(reduced) - handlingCents,
             handlingCents,
-            best.Patterns,
-            best.Patterns * setUpCents,
+            best.SetUps,
+            best.SetUps * setUpCents,
             bound,
             solver);
     }
@@ -97,6 +98,11 @@ public static class BarCutter
         {
             IEnumerable<Pattern> choice = cheapest.Runs.Select(run => run.Pattern).Concat(inUse).Concat(pool);
             best = IntegerMaster.Improve(reduced, choice, setUpCents, best, bound.TotalCents);
+            bool isProved = best.TotalCents(reduced, setUpCents) > bound.TotalCents && CloseSetUpGap(reduced, root, setUpCents, ref best, bound);
+            if (isProved)
+            {
+                bound = new CutBound(best.SticksCents(reduced), best.SetUps * setUpCents, BoundMethod.IntegerProgram);
+            }
         }
 
         return (best, bound);
@@ -115,5 +121,18 @@ public static class BarCutter
         return allowedCents >= root.BoundCents && CandidatePatterns.TryList(reduced, root, allowedCents, out all)
             ? IntegerMaster.Prove(reduced, all, cheapest, root.BoundCents)
             : (cheapest, false);
+    }
+
+    /// <summary>With few patterns left, the program with set-up charges over all of them can end: then the total is proved.</summary>
+    private static bool CloseSetUpGap(CutCase reduced, Relaxation root, long setUpCents, ref Packing best, CutBound bound)
+    {
+        long allowedCents = best.TotalCents(reduced, setUpCents) - 1 - bound.SetUpsCents;
+        if (!CandidatePatterns.TryList(reduced, root, allowedCents, out List<Pattern> all) || all.Count > IntegerMaster.MostChargedForProof)
+        {
+            return false;
+        }
+
+        (best, bool isProved) = IntegerMaster.ProveWithSetUps(reduced, all, setUpCents, best, bound.TotalCents);
+        return isProved;
     }
 }

@@ -15,10 +15,11 @@ internal static class CutList
             problem.Demands.Where(d => d.LengthTicks == size && d.Count > 0).Select(d => (d.Mark, d.Count))));
         (string Mark, int Left)[] open = new (string, int)[sizes.Length];
         List<CutRun> runs = [];
-        int setUp = 0;
-        foreach ((Pattern pattern, int times) in InSawOrder(packing, stocks))
+        (Pattern Pattern, int Times)[] ordered = [.. InSawOrder(packing, stocks)];
+        Pattern[] setUps = [.. ordered.Select(run => run.Pattern).Where(pattern => !ordered.Any(other => pattern.IsPartOf(other.Pattern)))];
+        foreach ((Pattern pattern, int times) in ordered.OrderBy(run => SetUpOf(run.Pattern)))
         {
-            setUp++;
+            int setUp = SetUpOf(pattern) + 1;
             StockLength stock = stocks[pattern.Stock];
             for (int stick = 0; stick < times; stick++)
             {
@@ -43,6 +44,8 @@ internal static class CutList
         }
 
         return runs;
+
+        int SetUpOf(Pattern pattern) => Array.FindIndex(setUps, full => full.Equals(pattern) || pattern.IsPartOf(full));
 
         string NextMark(int i)
         {

@@ -15,7 +15,7 @@ public sealed record CutPattern(
     StockLength Stock, IReadOnlyList<CutPiece> Pieces, int KerfTicks, int DropTicks, bool DropIsUsable);
 
 /// <summary>Sticks cut alike, marks included.</summary>
-/// <param name="SetUp">Number of the saw set-up, from 1: runs that differ only in marks share one.</param>
+/// <param name="SetUp">Number of the saw set-up, from 1: runs that differ only in marks, or in pieces left out, share one.</param>
 /// <param name="Sticks">How many.</param>
 /// <param name="Pattern">How each is cut.</param>
 public sealed record CutRun(int SetUp, int Sticks, CutPattern Pattern);

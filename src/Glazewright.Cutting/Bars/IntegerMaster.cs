@@ -2,7 +2,7 @@ using Google.OrTools.LinearSolver;
 
 namespace Glazewright.Cutting.Bars;
 
-/// <summary>The integer program over the patterns at hand, with a fixed charge for each pattern used when set-ups cost money.</summary>
+/// <summary>The integer program over the patterns at hand, with a fixed charge for each set-up used when set-ups cost money.</summary>
 /// <remarks>The search is stopped by nodes, never by time, so that the same case gives the same plan on every machine and load.</remarks>
 internal static class IntegerMaster
 {
@@ -11,6 +11,16 @@ internal static class IntegerMaster
     private const int MostNodesForProof = 5_000;
     private const int MostColumns = 1_500;
     private const int MostChargedColumns = 60;
+
+    /// <summary>Most patterns for which the program with set-up charges is asked for a proof.</summary>
+    public const int MostChargedForProof = 120;
+
+    private const int MostChargedNodesForProof = 400;
+
+    /// <summary>As <see cref="Prove"/>, with set-ups charged.</summary>
+    public static (Packing Best, bool IsProved) ProveWithSetUps(
+        CutCase of, IReadOnlyList<Pattern> all, long setUpCents, Packing best, long boundCents) =>
+        Solve(of, all, setUpCents, best, boundCents, MostChargedNodesForProof);
 
     /// <summary>Looks for the cheapest plan made of every pattern that could be in one.</summary>
     /// <param name="of">The case.</param>
@@ -90,8 +100,14 @@ internal static class IntegerMaster
             next.Add(columns[c], (int)Math.Round(times[c].SolutionValue()));
         }
 
-        next = next.Trimmed(of);
-        return (next.TotalCents(of, setUpCents) < best.TotalCents(of, setUpCents) ? next : best, status == Solver.ResultStatus.OPTIMAL);
+        // A stick moved to a cheaper stock may need a set-up of its own: take the better of both.
+        foreach (Packing trimmed in (Packing[])[next.Trimmed(of), next.Trimmed(of, mayMove: false)])
+        {
+            best = trimmed.TotalCents(of, setUpCents) < best.TotalCents(of, setUpCents) ? trimmed : best;
+        }
+
+        bool isOptimal = status == Solver.ResultStatus.OPTIMAL && best.TotalCents(of, setUpCents) <= (long)Math.Round(solver.Objective().Value());
+        return (best, isOptimal);
 
         void Charge(Variable variable, long costCents)
         {

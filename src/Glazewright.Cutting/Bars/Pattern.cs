@@ -29,6 +29,25 @@ internal sealed class Pattern : IEquatable<Pattern>
         return hash.ToHashCode();
     }
 
+    /// <summary>True when another pattern of the same stock holds all these pieces and more.</summary>
+    public bool IsPartOf(Pattern other)
+    {
+        if (other.Stock != Stock || Equals(other))
+        {
+            return false;
+        }
+
+        for (int i = 0; i < Counts.Length; i++)
+        {
+            if (Counts[i] > other.Counts[i])
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     /// <summary>How often the pattern can be cut without making a piece too many.</summary>
     public int Repeats(int[] demand)
     {
@@ -52,7 +71,8 @@ internal sealed class Packing
     private readonly List<Pattern> patterns = [];
     private readonly List<int> times = [];
 
-    public int Patterns => patterns.Count;
+    /// <summary>Saw set-ups: a stick that only leaves out pieces of another pattern on the same stock shares that one's.</summary>
+    public int SetUps => patterns.Count(pattern => !patterns.Exists(pattern.IsPartOf));
 
     public IEnumerable<(Pattern Pattern, int Times)> Runs => patterns.Select((pattern, i) => (pattern, times[i]));
 
@@ -105,10 +125,10 @@ internal sealed class Packing
         return cost;
     }
 
-    public long TotalCents(CutCase from, long setUpCents) => SticksCents(from) + (setUpCents * Patterns);
+    public long TotalCents(CutCase from, long setUpCents) => SticksCents(from) + (setUpCents * SetUps);
 
-    /// <summary>Takes surplus pieces off again and moves each stick to the cheapest stock that still holds it.</summary>
-    public Packing Trimmed(CutCase to)
+    /// <summary>Takes surplus pieces off again; each stick may then move to the cheapest stock that still holds it.</summary>
+    public Packing Trimmed(CutCase to, bool mayMove = true)
     {
         int[] surplus = Array.ConvertAll(to.Demand, count => -count);
         foreach ((Pattern pattern, int count) in Runs)
@@ -140,20 +160,20 @@ internal sealed class Packing
                 if (cut)
                 {
                     left--;
-                    Place(counts, 1);
+                    Place(pattern.Stock, counts, 1);
                 }
             }
 
-            Place(pattern.Counts, whole);
+            Place(pattern.Stock, pattern.Counts, whole);
         }
 
         return trimmed;
 
-        void Place(int[] counts, int sticks)
+        void Place(int stock, int[] counts, int sticks)
         {
             if (sticks > 0 && Array.Exists(counts, n => n > 0))
             {
-                trimmed.Add(new Pattern(to.CheapestFor(to.Used(counts)), counts), sticks);
+                trimmed.Add(new Pattern(mayMove ? to.CheapestFor(to.Used(counts)) : stock, counts), sticks);
             }
         }
     }

@@ -50,5 +50,5 @@ public static class SheetOrder
         return room.Count;
     }
 
-    private static string Marks(IEnumerable<SheetPiece> pieces) => string.Join(' ', pieces.Select(piece => piece.Mark));
+    private static string Marks(IEnumerable<SheetPiece> pieces) => string.Join(' ', pieces.Select(piece => piece.Mark).Distinct());
 }

@@ -148,6 +148,9 @@ public enum ScopeSystem
 
     /// <summary>Permits and engineer.</summary>
     Permits,
+
+    /// <summary>Mobilising, lifts, freight, cleaning up.</summary>
+    General,
 }
 
 /// <summary>Who supplies one system.</summary>

@@ -23,7 +23,9 @@ public enum Severity
 /// <param name="What">What is so, with its numbers in SI-free words made by the room's words file.</param>
 /// <param name="Mend">What would mend it; empty when nothing is to be done.</param>
 /// <param name="Source">Rule behind it.</param>
-public sealed record Finding(string Code, Severity Severity, string Id, string What, string Mend, Source Source);
+/// <param name="Confidential">True when its words tell cost, margin or price book: contractor's eyes only.</param>
+public sealed record Finding(
+    string Code, Severity Severity, string Id, string What, string Mend, Source Source, bool Confidential = false);
 
 /// <summary>What every stage hands over beside its result.</summary>
 /// <param name="Figures">Numbers with their workings.</param>

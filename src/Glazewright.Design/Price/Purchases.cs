@@ -1,0 +1,38 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Cuts;
+using Glazewright.Design.Takeoff;
+
+namespace Glazewright.Design.Price;
+
+/// <summary>Turns the takeoff's net lines of tube and sheet into what the cut lists really buy.</summary>
+public static class Purchases
+{
+    /// <summary>The lines as bought.</summary>
+    /// <param name="takeoff">Takeoff.</param>
+    /// <param name="cuts">Cut lists.</param>
+    /// <returns>The takeoff's lines in their order; a tube or sheet line with a cut list has the bought quantity.</returns>
+    public static EqList<TakeoffLine> Of(TakeoffResult takeoff, CutsResult cuts) => takeoff.Lines.Select(line =>
+    {
+        SectionCuts? section = cuts.Sections.FirstOrDefault(s => s.Section == line.Label);
+        if (section is null)
+        {
+            return line;
+        }
+
+        double stockM = section.Patterns.Sum(p => p.Times * p.StockM);
+        double? perM = line.Item == LineItems.Tube
+            ? takeoff.Marks.Where(m => m.Section == section.Section).Select(m => (double?)(m.MassEachKg / m.LengthM)).FirstOrDefault()
+            : line.Item == LineItems.Sheet(line.Label)
+                ? takeoff.Sheets.Where(s => s.CoverKind == section.Section).Select(s => (double?)s.ModuleM).FirstOrDefault()
+                : null;
+        return perM is { } each
+            ? line with { Quantity = stockM * each, From = FormattableString.Invariant($"{section.Bars} pieces of stock, {stockM:0.0} m, by the cut list") }
+            : line;
+    }).ToEqList();
+
+    /// <summary>True when we pay for a line.</summary>
+    /// <param name="by">Who supplies it.</param>
+    /// <returns>True for our own scope and allowances.</returns>
+    public static bool IsOurs(ScopeBy by) => by is ScopeBy.Us or ScopeBy.Allowance;
+}

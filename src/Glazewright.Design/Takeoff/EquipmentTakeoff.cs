@@ -1,0 +1,86 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Design.Plant;
+
+namespace Glazewright.Design.Takeoff;
+
+/// <summary>The climate plant of one house.</summary>
+internal static class EquipmentTakeoff
+{
+    public static void Book(LineBook book, PlantResult plant, BuildingForm house)
+    {
+        Cooling(book, plant, house);
+        Heating(book, plant, house);
+        string id = house.Id;
+        if (plant.Curtain is { } curtain)
+        {
+            book.Add(ScopeSystem.Curtain, "curtain/cloth", "Curtain cloth with seals", curtain.AreaM2 * curtain.Layers * 1.08, "m²", $"{id}: area drawn × layers, 8 % for seals and hems");
+            book.Add(ScopeSystem.Curtain, "curtain/wire", "Support wire and end fixings",
+                curtain.Layers * Math.Ceiling(house.WidthM / TakeoffRules.CurtainWireM) * house.LengthM, "m", $"{id}: every {TakeoffRules.CurtainWireM.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture)} m");
+            book.Add(ScopeSystem.Curtain, "curtain/drive", "Curtain drive, shafts, limit switches", curtain.Layers, "each", id);
+        }
+
+        if (plant.Circulation is { } air)
+        {
+            book.Add(ScopeSystem.AirAndLamps, "air/circulation-fan", "Circulation fan, guarded, hung", air.Count, "each", $"{id}: {air.Entry}");
+        }
+
+        book.Add(ScopeSystem.AirAndLamps, "air/lamp", "Lamp fixture, wet location", Math.Ceiling(plant.LampW / TakeoffRules.LampFixtureW), "each", $"{id}: lamp power over 600 W");
+    }
+
+    private static void Cooling(LineBook book, PlantResult plant, BuildingForm house)
+    {
+        string id = house.Id;
+        if (plant.Exhaust?.Choice is { } exhaust)
+        {
+            foreach (IGrouping<string, FanUnit> size in exhaust.Fans.GroupBy(fan => LineItems.Fan(fan.DiameterM)))
+            {
+                book.Add(ScopeSystem.Cooling, size.Key, $"Exhaust fan {size.Key[(size.Key.IndexOf('-', StringComparison.Ordinal) + 1)..]} in with shutter and guard", size.Count(), "each",
+                    $"{id}: {size.First().Entry}");
+            }
+
+            book.Add(ScopeSystem.Cooling, "cooling/louver", "Motor louver with end switch", exhaust.LouverGrossM2, "m²", $"{id}: frame size");
+        }
+
+        if (plant.WetWall?.Choice is { } wall)
+        {
+            book.Add(ScopeSystem.Cooling, "cooling/pad", "Wet wall: pad, header, gutter, frame", wall.WidthM * wall.HeightM, "m²", $"{id}: {wall.Entry}");
+            book.Add(ScopeSystem.Cooling, "cooling/pad-pump", "Wet wall pump, sump, bleed", 1, "each", id);
+        }
+
+        if (plant.Fog?.Choice is { } fog)
+        {
+            book.Add(ScopeSystem.Cooling, "cooling/fog-nozzle", "Fog nozzle with rated line and hangers", fog.Nozzles, "each", $"{id}: {fog.Entry}");
+            book.Add(ScopeSystem.Cooling, fog.PressurePa > 10e6 ? "cooling/fog-pump-3000" : "cooling/fog-pump-1000", "Fog pump station: filter, relief, guard", 1, "each", id);
+        }
+
+        if (plant.Pressure is { } pressure)
+        {
+            book.Add(ScopeSystem.Cooling, "cooling/filter-fan", "Filter fan with filter box and damper", 1, "each", $"{id}: {pressure.Entry}");
+        }
+
+        if (plant.Vents is { } vents)
+        {
+            book.Add(ScopeSystem.Cooling, "cooling/vent", "Roof and side vent with drive", vents.RoofM2 + vents.SideM2, "m²", id);
+        }
+    }
+
+    private static void Heating(LineBook book, PlantResult plant, BuildingForm house)
+    {
+        string id = house.Id;
+        if (plant.Heat?.Choice is { } heat)
+        {
+            book.Add(ScopeSystem.Heating, "heating/unit-heater", "Unit heater, hung, with thermostat and flue or circuit", heat.Heaters.Count, "each",
+                $"{id}: {string.Join(", ", heat.Heaters.Select(h => h.Entry).Distinct())}");
+            book.Add(ScopeSystem.Heating, "heating/kilowatt", "Unit heater, by output", heat.Heaters.Sum(h => h.OutputW) / 1000, "kW", id);
+        }
+
+        if (plant.BenchPipeW > 0)
+        {
+            book.Add(ScopeSystem.Heating, "heating/boiler", "Boiler, pump, expansion, controls", 1, "each", id);
+            book.Add(ScopeSystem.Heating, "heating/bench-pipe", "Hot-water pipe under benches", plant.BenchPipeW / TakeoffRules.BenchPipeWPerM, "m",
+                FormattableString.Invariant($"{id}: output over {TakeoffRules.BenchPipeWPerM:0} W/m"));
+        }
+    }
+}

@@ -1,0 +1,102 @@
+using Glazewright.Design.Body;
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Design.Plant;
+
+namespace Glazewright.Design.Takeoff;
+
+/// <summary>Controls, power, water, gas, permits and what the job costs as a whole. Routing is not drawn: lengths are by rule.</summary>
+internal static class ServicesTakeoff
+{
+    public static void Controls(LineBook book, EqList<PlantResult> plants)
+    {
+        foreach (PlantResult plant in plants)
+        {
+            string id = plant.House;
+            book.Add(ScopeSystem.Controls, "controls/box", "Control box, wired and tested", 1, "each", id);
+            book.Add(ScopeSystem.Controls, "controls/point", "Output with hand-off-auto switch", plant.Loads.Sum(l => l.Count), "each", $"{id}: loads");
+            book.Add(ScopeSystem.Controls, "controls/sensor", "Sensor station, aspirated", 2, "each", $"{id}: crop and spare");
+        }
+
+        if (plants.Count > 0)
+        {
+            book.Add(ScopeSystem.Controls, "controls/outside", "Outdoor station: temperature, humidity, sun, wind, rain", 1, "each", "range");
+            book.Add(ScopeSystem.Controls, "controls/alarm", "Independent alarm: high, low, power, water, CO; dialler with battery", 1, "each", "range");
+        }
+    }
+
+    public static void Electrical(LineBook book, TakeoffInput input, FormResult form, EqList<PlantResult> plants)
+    {
+        foreach (PlantResult plant in plants)
+        {
+            BuildingForm house = form.Building(plant.House);
+            int loads = plant.Loads.Sum(l => l.Count);
+            book.Add(ScopeSystem.Electrical, "electrical/circuit", "Circuit with disconnect in sight", loads, "each", $"{plant.House}: loads");
+            book.Add(ScopeSystem.Electrical, "electrical/conduit", "Conduit and wire", loads * house.LengthM / 2, "m", $"{plant.House}: loads × half the length");
+        }
+
+        foreach (BuildingForm b in form.Buildings)
+        {
+            book.Add(ScopeSystem.Electrical, "electrical/general", "Lights, receptacles (GFCI), bonding", b.FloorAreaM2, "m²", b.Id);
+        }
+
+        book.Add(ScopeSystem.Electrical, "electrical/feeder", "Feeder in trench from the pole", input.PoleDistanceM, "m", "distance to the pole");
+        book.Add(ScopeSystem.Electrical, "electrical/panel", "Main and house panels, surge protection, generator inlet with transfer switch", 1 + plants.Count, "each", "main and one a house");
+    }
+
+    public static void Plumbing(LineBook book, TakeoffInput input, FormResult form, EqList<PlantResult> plants)
+    {
+        foreach (BuildingForm house in form.Buildings.Where(b => b.IsHouse))
+        {
+            book.Add(ScopeSystem.Plumbing, "plumbing/main", "Water main, valves, drain-down", house.LengthM, "m", house.Id);
+            book.Add(ScopeSystem.Plumbing, "plumbing/bib", "Hose bib with vacuum breaker", Math.Ceiling((house.LengthM / TakeoffRules.HoseBibM) - 1e-9), "each", house.Id);
+            book.Add(ScopeSystem.Plumbing, "plumbing/drain", "Floor drain line to sump", house.LengthM, "m", house.Id);
+        }
+
+        foreach (TakeoffHouse house in input.Houses)
+        {
+            book.Add(ScopeSystem.Plumbing, "plumbing/irrigation", "Irrigation to benches: header, filter, valves", house.Benches.Sum(b => b.WidthM * b.LengthM), "m²", $"{house.Id}: bench area");
+        }
+
+        foreach (PlantResult plant in plants)
+        {
+            bool burns = input.Fuel != FuelKind.None && plant.Heat?.Choice.Heaters.Any(h => !h.Electric) == true;
+            int burners = burns ? plant.Heat!.Choice.Heaters.Count(h => !h.Electric) : 0;
+            book.Add(ScopeSystem.Plumbing, "plumbing/gas", "Gas line with regulator and shut-off", burners == 0 ? 0 : form.Building(plant.House).LengthM + (6.0 * burners), "m",
+                $"{plant.House}: length and 6 m a burner");
+        }
+
+        int wet = input.Links.SelectMany(l => l.Rooms).Count(r => Has(r, "wash") || Has(r, "toilet"));
+        book.Add(ScopeSystem.Plumbing, "plumbing/fixture", "Sink or toilet, supply, waste, vent", wet, "each", "wash and toilet rooms");
+        if (form.Buildings.Count > 0)
+        {
+            book.Add(ScopeSystem.Plumbing, "plumbing/entry", "Water entry: backflow preventer, filter, meter, injector", 1, "each", "range");
+        }
+    }
+
+    public static void Whole(LineBook book, FormResult form, BodyResult body, EqList<SheetPiece> sheets)
+    {
+        if (form.Buildings.Count == 0)
+        {
+            return;
+        }
+
+        double floorM2 = form.Buildings.Sum(b => b.FloorAreaM2);
+        double envelopeM2 = form.Buildings.SelectMany(b => b.Faces).Where(f => f.Name != FaceName.Floor).Sum(f => f.ExposedM2);
+        double tubeKg = body.Members.Sum(m => m.CutLengthM * m.MassPerM);
+
+        // 2.7 kg/m² multiwall sheet, 13 kg/m² panel (middle values, from memory).
+        double coverKg = sheets.Sum(s => s.Count * s.LengthM * s.ModuleM * (s.Mark.StartsWith('P') ? 13 : 2.7));
+        double freightKg = (tubeKg + coverKg) * 1.25;
+        book.Add(ScopeSystem.Permits, "permits/permit", "Building permit and plan review", floorM2, "m²", "all floors");
+        book.Add(ScopeSystem.Permits, "permits/engineer", "Licensed engineer: review and seal, soils letter", 1, "each", "range");
+        book.Add(ScopeSystem.General, "general/mobilise", "Mobilise, fence, office, power and toilet on site", 1, "each", "range");
+        book.Add(ScopeSystem.General, "general/lift", "Lift and telehandler on site", Math.Ceiling(envelopeM2 / TakeoffRules.EnvelopePerLiftDayM2), "day", "envelope over 60 m² a day");
+        book.Add(ScopeSystem.General, "general/freight", "Freight, unloaded", Math.Ceiling(freightKg / TakeoffRules.TruckLoadKg * 4) / 4, "load",
+            FormattableString.Invariant($"{freightKg:0} kg of tube, covering and a quarter for the rest"));
+        book.Add(ScopeSystem.General, "general/clean", "Clean up, punch list, hand over, train", floorM2, "m²", "all floors");
+    }
+
+    private static bool Has(Room room, string word) => room.Name.Contains(word, StringComparison.OrdinalIgnoreCase);
+}

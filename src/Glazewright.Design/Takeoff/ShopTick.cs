@@ -1,0 +1,28 @@
+using Glazewright.Design.Contracts;
+
+namespace Glazewright.Design.Takeoff;
+
+/// <summary>The step in which the shop measures: 1/16 in, or 1 mm. Cut lengths are whole steps, so "identical" and "fits" are exact.</summary>
+/// <param name="StepM">Length of one step, m.</param>
+public readonly record struct ShopTick(double StepM)
+{
+    /// <summary>The step of a unit system.</summary>
+    /// <param name="units">What people read.</param>
+    /// <returns>1/16 in or 1 mm.</returns>
+    public static ShopTick For(UnitSystem units) => new(units == UnitSystem.Us ? 0.0254 / 16 : 0.001);
+
+    /// <summary>Nearest whole step.</summary>
+    /// <param name="lengthM">Length, m.</param>
+    /// <returns>Steps.</returns>
+    public int Nearest(double lengthM) => (int)Math.Round(lengthM / StepM, MidpointRounding.AwayFromZero);
+
+    /// <summary>Whole steps that hold a length.</summary>
+    /// <param name="lengthM">Length, m.</param>
+    /// <returns>Steps; within a thousandth of a step counts as whole.</returns>
+    public int Up(double lengthM) => (int)Math.Ceiling((lengthM / StepM) - 1e-3);
+
+    /// <summary>Length of some steps.</summary>
+    /// <param name="steps">Steps.</param>
+    /// <returns>Length, m.</returns>
+    public double Metres(long steps) => steps * StepM;
+}

@@ -1,0 +1,143 @@
+using Glazewright.Design.Body;
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+
+namespace Glazewright.Design.Takeoff;
+
+/// <summary>Ground, concrete, frame, doors and benches.</summary>
+internal static class StructureTakeoff
+{
+    public static void Ground(LineBook book, FormResult form)
+    {
+        (double fromX, double toX, double fromY, double toY) = Extent(form);
+        double m = TakeoffRules.GroundMarginM;
+        double padM2 = (toX - fromX + (2 * m)) * (toY - fromY + (2 * m));
+        double floorM2 = form.Buildings.Sum(b => b.FloorAreaM2);
+        string extent = FormattableString.Invariant($"range {toX - fromX:0.00} m × {toY - fromY:0.00} m and {m:0.0} m around");
+        book.Add(ScopeSystem.Sitework, "site/strip-grade", "Strip, grade and proof-roll", padM2, "m²", extent);
+        book.Add(ScopeSystem.Sitework, "site/gravel", "Gravel base", floorM2 * TakeoffRules.GravelM, "m³", FormattableString.Invariant($"all floors × {TakeoffRules.GravelM:0.000} m"));
+        book.Add(ScopeSystem.Sitework, "site/drain", "Swale and drain around the range", 2 * (toX - fromX + toY - fromY + (4 * m)), "m", extent);
+        book.Add(ScopeSystem.Sitework, "site/erosion", "Silt fence, seeding", 2 * (toX - fromX + toY - fromY + (4 * m)), "m", extent);
+    }
+
+    /// <summary>Piers under columns and end posts; slabs of link buildings and aisles. Foundation not checked.</summary>
+    public static int Concrete(LineBook book, TakeoffInput input, FormResult form)
+    {
+        int piers = 0;
+        foreach (TakeoffHouse house in input.Houses)
+        {
+            BuildingForm building = form.Building(house.Id);
+            int columns = building.Members.Count(m => m.Role == MemberRole.Column);
+            int posts = building.Members.Count(m => m.Role == MemberRole.EndPost);
+            double eachM3 = PierM3(house);
+            string count = FormattableString.Invariant($"{house.Id}: {columns} columns, {posts} end posts");
+            piers += columns + posts;
+            book.Add(ScopeSystem.Concrete, "concrete/pier", "Pier: drill, form, set anchor (foundation not checked)", columns + posts, "each", count);
+            book.Add(ScopeSystem.Concrete, "concrete/pier-concrete", "Pier concrete (foundation not checked)",
+                (columns + posts) * eachM3 * (1 + TakeoffRules.ConcreteWasteFraction), "m³", count);
+            double pavedM2 = Math.Max(0, building.FloorAreaM2 - house.Benches.Sum(b => b.WidthM * b.LengthM));
+            book.Add(ScopeSystem.Concrete, "concrete/slab", "Slab 4 in with mesh, aisles", pavedM2, "m²", $"{house.Id}: floor without benches");
+            if (house.EdgeInsulated)
+            {
+                book.Add(ScopeSystem.Concrete, "concrete/edge-insulation", "Edge insulation", building.PerimeterM * TakeoffRules.EdgeInsulationM, "m²",
+                    $"{house.Id}: perimeter × {TakeoffRules.EdgeInsulationM.ToString("0.000", System.Globalization.CultureInfo.InvariantCulture)} m");
+            }
+        }
+
+        foreach (LinkBuilding link in input.Links)
+        {
+            BuildingForm building = form.Building(link.Id);
+            book.Add(ScopeSystem.Concrete, "concrete/slab", "Slab 4 in with mesh, link buildings", building.FloorAreaM2, "m²", $"{link.Id}: floor");
+            book.Add(ScopeSystem.Concrete, "concrete/slab-edge", "Thickened slab edge (foundation not checked)",
+                building.PerimeterM * TakeoffRules.SlabEdgeM * TakeoffRules.SlabEdgeM, "m³", $"{link.Id}: perimeter");
+        }
+
+        return piers;
+    }
+
+    public static void Frame(LineBook book, TakeoffInput input, FormResult form, BodyResult body, EqList<ShopMark> marks, int piers)
+    {
+        foreach (var section in marks.GroupBy(mark => mark.Section))
+        {
+            book.Add(ScopeSystem.Frame, LineItems.Tube, section.Key, section.Sum(mark => mark.Count * mark.MassEachKg), "kg",
+                FormattableString.Invariant($"{section.Sum(mark => mark.Count)} pieces, {section.Sum(mark => mark.Count * mark.LengthM):0.0} m, net of cutting"));
+        }
+
+        foreach (BuildingForm house in form.Buildings.Where(b => b.IsHouse))
+        {
+            int frames = house.FrameLinesXM.Count;
+            int ties = house.Members.Count(m => m.Role == MemberRole.CollarTie);
+            int lines = body.Members.Count(m => m.House == house.Id
+                && m.Line.Role is MemberRole.Purlin or MemberRole.Girt or MemberRole.Eave or MemberRole.Ridge
+                && m.Line.A.XM <= house.Origin.XM + 1e-6);
+            book.Add(ScopeSystem.Frame, "frame/knee", "Eave, ridge and tie connection, plates and bolts (not designed)", (3 * frames) + (2 * ties), "each",
+                $"{house.Id}: {frames} frames, {ties} ties");
+            book.Add(ScopeSystem.Frame, "frame/clip", "Purlin and girt clip with screws", lines * frames, "each", $"{house.Id}: {lines} lines over {frames} frames");
+            book.Add(ScopeSystem.Frame, "frame/erect", "Stand frames, plumb, brace", frames, "each", $"{house.Id}: {frames} frames");
+            book.Add(ScopeSystem.Frame, "frame/bracing", "Rod bracing, two bays a side in walls and roof (not designed)", 8, "each", $"{house.Id}: allowance");
+        }
+
+        book.Add(ScopeSystem.Frame, "frame/base", "Base plate with anchor bolts (not designed)", piers, "each", "one a pier");
+        int pieces = marks.Sum(mark => mark.Count);
+        book.Add(ScopeSystem.Frame, "frame/cut", "Saw, drill, mark, repair zinc", pieces, "each", "one a piece");
+        foreach (LinkBuilding link in input.Links)
+        {
+            book.Add(ScopeSystem.Frame, "frame/link", "Frame of link buildings (not modelled: by floor area)", form.Building(link.Id).FloorAreaM2, "m²", link.Id);
+        }
+    }
+
+    public static void Doors(LineBook book, TakeoffInput input, FormResult form)
+    {
+        foreach (OpeningForm opening in form.Buildings.SelectMany(b => b.Faces).SelectMany(f => f.Openings))
+        {
+            Opening o = opening.Opening;
+            (string item, string label)? door = o.Kind switch
+            {
+                OpeningKind.Door => ("doors/single", "Single door, frame, threshold, hardware"),
+                OpeningKind.DoubleDoor => ("doors/double", "Double door, frame, threshold, hardware"),
+                OpeningKind.Window => ("doors/window", "Window"),
+                _ => null,
+            };
+            if (door is ({ } item2, { } label2))
+            {
+                book.Add(ScopeSystem.Doors, item2, label2, 1, "each", opening.Id);
+            }
+        }
+
+        // Link buildings carry no typed openings: a corridor needs a door at each end, a head house one way out and one to goods.
+        foreach (LinkBuilding link in input.Links)
+        {
+            bool corridor = link.Kind == LinkKind.Corridor;
+            book.Add(ScopeSystem.Doors, "doors/single", "Single door, frame, threshold, hardware", corridor ? 0 : 1 + link.Rooms.Count, "each", $"{link.Id}: one out, one a room");
+            book.Add(ScopeSystem.Doors, "doors/double", "Double door, frame, threshold, hardware", corridor ? 2 : 1, "each",
+                corridor ? $"{link.Id}: one at each end" : $"{link.Id}: goods");
+        }
+    }
+
+    public static void Benches(LineBook book, TakeoffInput input)
+    {
+        foreach (TakeoffHouse house in input.Houses)
+        {
+            book.Add(ScopeSystem.Benches, "benches/top", "Bench, rolling top and legs", house.Benches.Sum(b => b.WidthM * b.LengthM), "m²",
+                $"{house.Id}: {house.Benches.Count} runs");
+        }
+    }
+
+    /// <summary>Volume of one pier: π/4 · d² · depth.</summary>
+    public static double PierM3(TakeoffHouse house) => Math.PI / 4 * house.PierDiameterM * house.PierDiameterM * house.PierDepthM;
+
+    private static (double FromX, double ToX, double FromY, double ToY) Extent(FormResult form)
+    {
+        List<Point3> corners = [];
+        foreach (BuildingForm b in form.Buildings)
+        {
+            corners.Add(b.Origin);
+            corners.Add(b.Origin + b.LengthM * b.AlongX + b.WidthM * b.AlongY);
+        }
+
+        return corners.Count == 0
+            ? (0, 0, 0, 0)
+            : (corners.Min(p => p.XM), corners.Max(p => p.XM), corners.Min(p => p.YM), corners.Max(p => p.YM));
+    }
+}

@@ -1,0 +1,52 @@
+using Glazewright.Design.Body;
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Design.Layout;
+using Glazewright.Design.Plant;
+
+namespace Glazewright.Design.Takeoff;
+
+/// <summary>Takeoff: counts and measures everything that must be bought or made.</summary>
+public static class TakeoffStage
+{
+    /// <summary>Raise when results change.</summary>
+    public const int Version = 1;
+
+    /// <summary>Takes off the range.</summary>
+    /// <param name="input">What the job says of scope, piers, benches, links and services.</param>
+    /// <param name="form">Shapes.</param>
+    /// <param name="body">Members.</param>
+    /// <param name="plants">Plants of the houses.</param>
+    /// <param name="layouts">Layouts of the houses: openings for fans, louvers and wet walls.</param>
+    /// <returns>Marks, sheets and lines.</returns>
+    public static TakeoffResult Run(
+        TakeoffInput input, FormResult form, BodyResult body, EqList<PlantResult> plants, EqList<LayoutResult> layouts)
+    {
+        LineBook book = new(input.Scope);
+        EqList<ShopMark> marks = ShopMarks.Of(body.Members, ShopTick.For(input.Units));
+        StructureTakeoff.Ground(book, form);
+        int piers = StructureTakeoff.Concrete(book, input, form);
+        StructureTakeoff.Frame(book, input, form, body, marks, piers);
+        EqList<SheetPiece> sheets = CoverTakeoff.Book(book, input, form, layouts);
+        foreach (var kind in sheets.Where(s => CoverBuying.Of(s.CoverKind, input.Units).Form == CoverForm.Sheet).GroupBy(s => s.CoverKind))
+        {
+            book.Add(ScopeSystem.Glazing, LineItems.Sheet(kind.Key), kind.Key, kind.Sum(s => s.Count * s.LengthM * s.TrimmedWidthM), "m²",
+                FormattableString.Invariant($"{kind.Sum(s => s.Count)} pieces, net of cutting"));
+        }
+
+        StructureTakeoff.Doors(book, input, form);
+        foreach (PlantResult plant in plants)
+        {
+            EquipmentTakeoff.Book(book, plant, form.Building(plant.House));
+        }
+
+        ServicesTakeoff.Controls(book, plants);
+        ServicesTakeoff.Electrical(book, input, form, plants);
+        ServicesTakeoff.Plumbing(book, input, form, plants);
+        StructureTakeoff.Benches(book, input);
+        ServicesTakeoff.Whole(book, form, body, sheets);
+        EqList<TakeoffLine> lines = book.Finish();
+        return new TakeoffResult(marks, sheets, lines, TakeoffWorkings.Report(input, form, marks, sheets, lines));
+    }
+}

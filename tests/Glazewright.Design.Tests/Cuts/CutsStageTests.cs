@@ -1,0 +1,72 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Cuts;
+using Glazewright.Design.Takeoff;
+using Glazewright.Design.Tests.Takeoff;
+
+namespace Glazewright.Design.Tests.Cuts;
+
+public class CutsStageTests
+{
+    private const double Ft = 0.3048;
+
+    private static readonly CutsInput Input = new(UnitSystem.Us, [20 * Ft, 24 * Ft], 0.0025);
+
+    private static readonly CutsResult Cuts = CutsStage.Run(Input, TwoHouses.Takeoff, CancellationToken.None);
+
+    [Fact]
+    public void Every_marked_piece_is_cut_once()
+    {
+        Dictionary<string, int> cut = [];
+        foreach (BarPattern pattern in Cuts.Sections.SelectMany(s => s.Patterns))
+        {
+            foreach (CutPiece piece in pattern.Pieces)
+            {
+                cut[piece.Mark] = cut.GetValueOrDefault(piece.Mark) + pattern.Times;
+            }
+        }
+
+        Assert.All(TwoHouses.Takeoff.Marks, mark => Assert.Equal(mark.Count, cut[mark.Mark]));
+    }
+
+    [Fact]
+    public void Pieces_and_drop_never_exceed_the_bar() => Assert.All(Cuts.Sections.SelectMany(s => s.Patterns), pattern =>
+        Assert.True(pattern.Pieces.Sum(p => p.LengthM) + pattern.DropM <= pattern.StockM + 1e-9));
+
+    [Fact]
+    public void Objectives_stand_on_or_above_their_bounds_and_figures_agree() => Assert.All(Cuts.Sections, section =>
+    {
+        Assert.True(section.Bound <= section.Objective + 1e-9);
+        Assert.Equal(section.Proven, section.Objective <= section.Bound + 1e-9);
+        Assert.Equal(section.Bound, Cuts.Report.Figures.Single(f => f.Id == $"cuts/{section.Section}/bound").Value, tolerance: 1e-12);
+        Assert.InRange(section.WasteFraction, 0, 0.2);
+    });
+
+    [Fact]
+    public void A_piece_of_the_bars_own_length_is_taken_as_delivered_and_a_longer_one_is_a_finding()
+    {
+        TakeoffResult takeoff = TwoHouses.Takeoff with
+        {
+            Sheets = [],
+            Marks = [new ShopMark("L-01", "tube", 24 * Ft, 0, 0, 3, 50, ""), new ShopMark("L-02", "tube", 30 * Ft, 0, 0, 2, 60, ""), new ShopMark("L-03", "tube", 8 * Ft, 0, 0, 2, 20, "")],
+        };
+        CutsResult cuts = CutsStage.Run(Input, takeoff, TestContext.Current.CancellationToken);
+        SectionCuts section = Assert.Single(cuts.Sections);
+        BarPattern whole = Assert.Single(section.Patterns, p => p.Pieces[0].Mark == "L-01");
+        Assert.Equal((3, 0.0), (whole.Times, Math.Round(whole.DropM, 9)));
+        Assert.Equal(30 * Ft, Assert.Single(section.Patterns, p => p.Pieces[0].Mark == "L-02").StockM, tolerance: 1e-9);
+        Assert.Equal("L-02", Assert.Single(cuts.Report.Findings).Id);
+        Assert.Equal(3 + 2 + 1, section.Bars);
+    }
+
+    [Fact]
+    public void Nothing_to_cut_gives_no_list() =>
+        Assert.Empty(CutsStage.Run(Input, TwoHouses.Takeoff with { Marks = [], Sheets = [] }, TestContext.Current.CancellationToken).Sections);
+
+    [Fact]
+    public void The_same_takeoff_gives_the_same_lists() =>
+        Assert.Equal(Cuts, CutsStage.Run(Input, TwoHouses.Takeoff, TestContext.Current.CancellationToken));
+
+    [Fact]
+    public void A_cancelled_call_stops() => Assert.Throws<OperationCanceledException>(
+        () => CutsStage.Run(Input, TwoHouses.Takeoff, new CancellationToken(canceled: true)));
+}
