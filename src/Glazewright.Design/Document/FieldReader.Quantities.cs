@@ -99,6 +99,46 @@ public sealed partial class FieldReader
         return list.Items.Select((n, i) => Typed(JsonPointer.Append(At(key), Text(i)), n, kind, least, most)).ToEqList();
     }
 
+    /// <summary>Reads a price that may be typed in several ways (by volume or by energy).</summary>
+    /// <param name="key">Key.</param>
+    /// <param name="kinds">Kinds that are taken, the likeliest first.</param>
+    /// <param name="default">What holds when it is left out.</param>
+    /// <param name="doc">What it is for.</param>
+    /// <returns>The price, with the kind it was typed in.</returns>
+    public Quantity Price(string key, QuantityKind[] kinds, string @default, string doc)
+    {
+        if (IsDescribing)
+        {
+            Describe(key, doc, PriceShape(kinds), JsonText.Quote(@default), "");
+        }
+
+        Node? node = Take(key);
+        string? text = node switch { null => @default, TextNode t => t.Text, NumberNode n => n.Typed, _ => null };
+        if (node is null)
+        {
+            NoteDefault(key, @default, doc);
+        }
+
+        foreach (QuantityKind kind in kinds)
+        {
+            if (text is not null && QuantityReader.TryRead(text, kind, out Quantity quantity, out _) && quantity.Inside >= 0)
+            {
+                OneCurrency(At(key), node ?? _node, node is null ? "" : quantity.Currency);
+                return quantity;
+            }
+        }
+
+        string right = string.Join(" or ", kinds.Select(k => KindWords.Of(k).Examples[0]));
+        Report(text is null ? FaultKind.WrongType : FaultKind.Unit, At(key), node?.Place ?? _place, text is null ? $"{node!.Called} stands where a price belongs" : $"'{text}' is not a price that is known here", right);
+        return new Quantity(kinds[0], 0, UnitTable.Of(kinds[0])[0], "");
+    }
+
+    private static FieldShape PriceShape(QuantityKind[] kinds)
+    {
+        FieldShape[] each = [.. kinds.Select(k => new FieldShape.Measure(k, "0 " + KindWords.Of(k).Units[0], "1000000 " + KindWords.Of(k).Units[0]))];
+        return each.Reverse().Aggregate((second, first) => new FieldShape.Either(first, second));
+    }
+
     /// <summary>A length, m.</summary>
     public double LengthM(string key, string least, string most, string? @default, string doc) => Quantity(key, QuantityKind.Length, least, most, @default, doc);
 
@@ -155,6 +195,7 @@ public sealed partial class FieldReader
             return Inside(least, kind);
         }
 
+        OneCurrency(pointer, node, quantity.Currency);
         double low = Inside(least, kind);
         double high = Inside(most, kind);
         if (!(quantity.Inside >= low - Slack(low) && quantity.Inside <= high + Slack(high)))
@@ -165,6 +206,24 @@ public sealed partial class FieldReader
         }
 
         return quantity.Inside;
+    }
+
+    // A job reckons in one currency: nothing is converted.
+    private void OneCurrency(string pointer, Node node, string sign)
+    {
+        if (sign.Length == 0)
+        {
+            return;
+        }
+
+        if (_session.Currency.Sign.Length == 0)
+        {
+            _session.Currency = (sign, pointer);
+        }
+        else if (_session.Currency.Sign != sign)
+        {
+            Report(FaultKind.Contradiction, pointer, node.Place, $"{sign} here, {_session.Currency.Sign} at {_session.Currency.Pointer}", "one currency in a job; nothing is converted");
+        }
     }
 
     // The same number in another unit of the same kind that would fit: 88 C for 88 F.

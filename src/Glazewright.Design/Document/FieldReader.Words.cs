@@ -199,6 +199,36 @@ public sealed partial class FieldReader
         }
     }
 
+    /// <summary>Reads a date.</summary>
+    /// <param name="key">Key.</param>
+    /// <param name="blank">What a blank date means.</param>
+    /// <param name="doc">What it is for.</param>
+    /// <returns>The date as typed (2027-05-18), or empty.</returns>
+    public string DateText(string key, string blank, string doc)
+    {
+        if (IsDescribing)
+        {
+            Describe(key, doc, new FieldShape.Prose(10, "^$|^[0-9]{4}-[0-9]{2}-[0-9]{2}$", "2027-05-18"), "", blank);
+            return "";
+        }
+
+        Node? node = Take(key);
+        if (node is null or TextNode { Text: "" })
+        {
+            _session.Defaults.Add(new DefaultUsed(At(key), blank, doc));
+            return "";
+        }
+
+        string text = node is TextNode t ? t.Text : "";
+        if (!DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _))
+        {
+            string wrong = node is TextNode ? $"'{(text.Length > 30 ? text[..30] + "…" : text)}' is not a date" : $"{node.Called} stands where a date belongs";
+            Report(node is TextNode ? FaultKind.Unit : FaultKind.WrongType, At(key), node.Place, wrong, "year-month-day, as in 2027-05-18");
+        }
+
+        return text;
+    }
+
     /// <summary>Reads a time of day.</summary>
     /// <param name="key">Key.</param>
     /// <param name="default">What holds when it is left out.</param>
@@ -258,7 +288,7 @@ public sealed partial class FieldReader
             return "";
         }
 
-        _session.Defaults.Add(new DefaultUsed(At(key), @default, doc));
+        _session.Defaults.Add(new DefaultUsed(At(key), @default.Length == 0 ? "blank" : @default, doc));
         return @default;
     }
 

@@ -96,6 +96,17 @@ public sealed partial class FieldReader
         Report(kind, key.Length == 0 ? Pointer : At(key), place, wrong, right);
     }
 
+    /// <summary>Adds a fault at something inside this object.</summary>
+    /// <param name="kind">What sort.</param>
+    /// <param name="below">Keys and indices from here, joined by slashes.</param>
+    /// <param name="wrong">What is wrong.</param>
+    /// <param name="right">What would be right.</param>
+    public void AddBelow(FaultKind kind, string below, string wrong, string right)
+    {
+        Node? node = JsonPointer.Find(_node, "/" + below);
+        Report(kind, $"{Pointer}/{below}", node?.Place ?? _place, wrong, right);
+    }
+
     /// <summary>Notes a default that was worked out from other fields.</summary>
     /// <param name="key">Field.</param>
     /// <param name="value">What holds.</param>
@@ -105,6 +116,20 @@ public sealed partial class FieldReader
         if (!IsDescribing)
         {
             _session.Defaults.Add(new DefaultUsed(At(key), value, doc));
+        }
+    }
+
+    /// <summary>Accepts a key that the job itself makes no use of, such as the schema's address for an editor.</summary>
+    /// <param name="key">Key.</param>
+    /// <param name="shape">What stands in it.</param>
+    /// <param name="blank">What leaving it out means; empty when it must be given.</param>
+    /// <param name="doc">What it is for.</param>
+    public void Allow(string key, FieldShape shape, string blank, string doc)
+    {
+        _known.Add(key);
+        if (IsDescribing)
+        {
+            Describe(key, doc, shape, "", blank);
         }
     }
 
@@ -159,5 +184,8 @@ public sealed partial class FieldReader
         public List<Fault> Faults { get; } = [];
 
         public List<DefaultUsed> Defaults { get; } = [];
+
+        /// <summary>Currency of the first price, and where it stands.</summary>
+        public (string Sign, string Pointer) Currency { get; set; } = ("", "");
     }
 }

@@ -1,0 +1,161 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Document;
+using Glazewright.Design.Quantities;
+
+namespace Glazewright.Design.Brief.Reading;
+
+/// <summary>Fields of the crop schedule, its climate, and the benches.</summary>
+internal static class CropFields
+{
+    private const double FootM = 0.3048;
+    private const int WeeksInYear = 52;
+
+    public static HeldBand Band(FieldReader f) => new(
+        f.DifferenceK("temperature", "0.5 F°", "15 F°", "3 F°", "Half width of the temperature band that counts as held."),
+        100 * f.Fraction("humidity", "1 %", "40 %", "10 %", "Half width of the humidity band that counts as held."));
+
+    public static EqList<CropPeriod> Schedule(FieldReader house)
+    {
+        int before = house.FaultCount;
+        EqList<CropPeriod> periods = house.Several("schedule", 1, 60, "one crop of potted herbs all year, 72 F day and 62 F night", "Crops and their climate by weeks; together they cover the year.", Period);
+        if (!house.IsGiven("schedule"))
+        {
+            return [new CropPeriod("all-year", "potted herbs", 1, WeeksInYear, new ClimateTarget(Celsius(72), 65), new ClimateTarget(Celsius(62), 75), new DayMark.Sunrise(0), new DayMark.Sunset(0), 60, Celsius(80), 2, 0.65, 0, 0, false)];
+        }
+
+        if (house.FaultCount == before)
+        {
+            CoverTheYear(house, periods);
+        }
+
+        return periods;
+    }
+
+    public static EqList<Bench> Benches(FieldReader house, double widthM, double lengthM, double mainAisleM, bool sized)
+    {
+        int before = house.FaultCount;
+        EqList<Bench> benches = house.Several("benches", 0, 60, "runs of about 5 ft with aisles of 2 ft, the whole length behind the main aisle", "Bench runs along the house.", f => Bench(f, lengthM, mainAisleM));
+        if (!house.IsGiven("benches"))
+        {
+            return sized ? Usual(widthM, lengthM, mainAisleM) : [];
+        }
+
+        for (int i = 0; sized && house.FaultCount == before && i < benches.Count; i++)
+        {
+            Bench b = benches[i];
+            if (b.OffsetYM + b.WidthM > widthM + 1e-6 || b.StartXM + b.LengthM > lengthM + 1e-6)
+            {
+                house.AddBelow(FaultKind.DoesNotFit, "benches/" + HouseFields.Text(i), $"{b.Id} reaches out of the house of {FeetInches.Format(widthM)} x {FeetInches.Format(lengthM)}", "a bench inside the walls");
+            }
+
+            for (int j = 0; j < i; j++)
+            {
+                Bench other = benches[j];
+                bool apart = b.OffsetYM >= other.OffsetYM + other.WidthM - 1e-6 || other.OffsetYM >= b.OffsetYM + b.WidthM - 1e-6
+                    || b.StartXM >= other.StartXM + other.LengthM - 1e-6 || other.StartXM >= b.StartXM + b.LengthM - 1e-6;
+                if (!apart)
+                {
+                    house.AddBelow(FaultKind.DoesNotFit, "benches/" + HouseFields.Text(i), $"{b.Id} and {other.Id} overlap", "benches beside each other with an aisle between");
+                }
+            }
+        }
+
+        return benches;
+    }
+
+    private static CropPeriod Period(FieldReader f)
+    {
+        string id = f.IdText("period-" + HouseFields.Text(f.Index + 1), "Short id.");
+        string crop = f.Words("crop", "potted herbs", "What grows, as printed; parked or empty for none.", "plugs", 60);
+        YearSpan weeks = f.Span("weeks", "all year", "Weeks, first to last; they may run over new year.");
+        bool whole = weeks.FirstDay % 7 == 1 && (weeks.LastDay % 7 == 0 || weeks.LastDay == 365) && weeks.FirstDay <= 358;
+        if (!whole)
+        {
+            f.Add(FaultKind.Unit, "weeks", "a period runs over whole weeks", $"wk {HouseFields.Text((weeks.FirstDay - 1) / 7 + 1)}-{HouseFields.Text(Math.Min(WeeksInYear, (weeks.LastDay + 6) / 7))}");
+        }
+
+        ClimateTarget day = f.Group("day", "Climate by day.", g => Target(g, "72 F", "65 %"));
+        ClimateTarget night = f.Group("night", "Climate by night.", g => Target(g, "62 F", "75 %"));
+        return new CropPeriod(
+            id,
+            crop,
+            Math.Min(WeeksInYear, (weeks.FirstDay + 6) / 7),
+            Math.Min(WeeksInYear, (weeks.LastDay + 6) / 7),
+            day,
+            night,
+            Mark(f.Time("dayStarts", "sunrise", "When the day's target begins.")),
+            Mark(f.Time("dayEnds", "sunset", "When it ends.")),
+            (int)Math.Round(f.DurationS("ramp", "0 min", "6 h", "60 min", "Straight ramp between the targets.") / 60),
+            f.QuantityOrBlank("neverAbove", QuantityKind.Temperature, "40 F", "130 F", "not asked", "Temperature that should never be exceeded.") ?? 99,
+            f.Ratio("leafArea", "0", "8", "2", "Leaf area per planted area."),
+            f.Fraction("planted", "0 %", "100 %", "65 %", "Share of the floor that is crop."),
+            f.DurationS("lamps", "0 h", "24 h", "0 h", "Hours of light a day, made up by lamps.") / 3600,
+            f.Quantity("light", QuantityKind.DailyLight, "0 mol/m2d", "60 mol/m2d", "0 mol/m2d", "Daily light that the crop lives on; 0 when not asked."),
+            f.Flag("doorsOpen", false, "Doors stand open in opening hours."));
+    }
+
+    private static ClimateTarget Target(FieldReader f, string temperature, string humidity) => new(
+        f.TemperatureC("temperature", "28 F", "110 F", temperature, "Air temperature at the crop."),
+        100 * f.Fraction("humidity", "0 %", "98 %", humidity, "Relative humidity; 0 % when it does not matter."));
+
+    private static DayMark Mark(TimeOfDay time) => time switch
+    {
+        TimeOfDay.Clock clock => new DayMark.Clock(clock.Minutes % 1440),
+        TimeOfDay.Sun { IsSunrise: true } sun => new DayMark.Sunrise(sun.OffsetMinutes),
+        TimeOfDay.Sun sun => new DayMark.Sunset(sun.OffsetMinutes),
+        _ => new DayMark.Sunrise(0),
+    };
+
+    private static void CoverTheYear(FieldReader house, EqList<CropPeriod> periods)
+    {
+        int[] owner = new int[WeeksInYear + 1];
+        Array.Fill(owner, -1);
+        for (int i = 0; i < periods.Count; i++)
+        {
+            int count = (periods[i].ToWeek - periods[i].FromWeek + WeeksInYear) % WeeksInYear + 1;
+            for (int k = 0; k < count; k++)
+            {
+                int week = (periods[i].FromWeek - 1 + k) % WeeksInYear + 1;
+                if (owner[week] >= 0)
+                {
+                    house.AddBelow(FaultKind.Contradiction, $"schedule/{HouseFields.Text(i)}/weeks", $"{periods[i].Id} and {periods[owner[week]].Id} both hold week {HouseFields.Text(week)}", "periods that follow each other");
+                    return;
+                }
+
+                owner[week] = i;
+            }
+        }
+
+        int first = Array.IndexOf(owner, -1, 1);
+        if (first > 0)
+        {
+            int last = first;
+            while (last < WeeksInYear && owner[last + 1] < 0)
+            {
+                last++;
+            }
+
+            house.Add(FaultKind.Missing, "schedule", first == last ? $"no period holds week {HouseFields.Text(first)}" : $"no period holds weeks {HouseFields.Text(first)} to {HouseFields.Text(last)}", "a period for them; crop \"parked\" or \"empty\" with the temperature that keeps");
+        }
+    }
+
+    private static Bench Bench(FieldReader f, double lengthM, double mainAisleM) => new(
+        f.IdText("bench-" + HouseFields.Text(f.Index + 1), "Id."),
+        f.LengthM("offset", "0 ft", "120 ft", null, "Nearer edge from the left wall."),
+        f.LengthM("width", "1 ft", "20 ft", "5 ft", "Width."),
+        f.LengthMOrBlank("start", "0 ft", "1000 ft", "behind the main aisle", "Start from end 1.") ?? mainAisleM,
+        f.LengthMOrBlank("length", "1 ft", "1000 ft", "to 4 ft before end 2", "Length.") ?? Math.Max(FootM, lengthM - mainAisleM - 4 * FootM),
+        f.LengthM("height", "0 ft", "5 ft", "2'-8\"", "Height of the top."));
+
+    private static EqList<Bench> Usual(double widthM, double lengthM, double mainAisleM)
+    {
+        double aisleM = 2 * FootM;
+        double runM = lengthM - mainAisleM - 4 * FootM;
+        int runs = Math.Max(1, (int)Math.Round((widthM - aisleM) / (7 * FootM)));
+        double benchM = (widthM - (runs + 1) * aisleM) / runs;
+        return runM < FootM || benchM < FootM ? [] : Enumerable.Range(0, runs)
+            .Select(i => new Bench("bench-" + HouseFields.Text(i + 1), aisleM + i * (benchM + aisleM), benchM, mainAisleM, runM, 32 * FootM / 12)).ToEqList();
+    }
+
+    private static double Celsius(double fahrenheit) => (fahrenheit - 32) / 1.8;
+}

@@ -1,0 +1,77 @@
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Document;
+using Glazewright.Design.Form;
+using Glazewright.Design.Quantities;
+
+namespace Glazewright.Design.Brief.Reading;
+
+/// <summary>Fields of a house's climate equipment.</summary>
+internal static class EquipmentFields
+{
+    private static readonly string[] s_sizeOrNone = ["size", "none"];
+
+    private enum FanEnd
+    {
+        End1,
+        End2,
+    }
+
+    public static EquipmentChoice Read(FieldReader f, HouseContext context, double lowerEaveM, bool roofed)
+    {
+        Catalogue c = context.Catalogue;
+        WordOrList<FixedItem> exhaust = f.WordOrSeveral("exhaust", s_sizeOrNone, "size", 12, "Exhaust fans: size them, none, or which.", i => Fan(i, context));
+        FanEnd end = f.Choice<FanEnd>("fanEnd", FanEnd.End2, "End wall with the fans; the intake is on the other.");
+        Source endSource = f.SourceOf("fanEnd", "end 2 is taken for the lee end");
+        double shade = f.Fraction("shade", "0 %", "80 %", "30 %", "Shade of whitewash or curtain that is counted on when fans are sized.");
+        double riseK = f.DifferenceK("temperatureRise", "2 F°", "20 F°", "7 F°", "Rise allowed from intake to fans.");
+        (bool wet, string pad, double padWidthM, double padHeightM) = f.Group("wetWall", "Wet wall (evaporative pad).", w => (
+            w.Flag("use", true, "A wet wall is wanted."),
+            w.Word("pad", [.. c.Pads.Select(p => p.Id)], "", "Pad."),
+            w.LengthMOrBlank("width", "2 ft", "200 ft", "sized", "Pad width.") ?? 0,
+            w.LengthMOrBlank("height", "2 ft", "10 ft", "sized", "Pad height.") ?? 0));
+        (bool fog, string fogEntry, int nozzles) = f.Group("fog", "Fog.", g => (
+            g.Flag("use", false, "Fog is wanted."),
+            g.Word("class", [.. c.Fogs.Select(e => e.Id)], "", "Pressure class. High pressure cuts skin: see the cautions."),
+            g.Whole("nozzles", 0, 5000, 0, "Nozzles; 0 to size them.")));
+        WordOrList<FixedItem> heaters = f.WordOrSeveral("heaters", s_sizeOrNone, "size", 12, "Unit heaters: size them, none, or which.", i => Item(i, [.. c.Heaters.Select(e => e.Id)]));
+        double pipeW = f.PowerW("benchPipe", "0 kBtu/h", "5000 kBtu/h", "0 kBtu/h", "Hot-water pipe under the benches, output.");
+        int curtains = f.Whole("curtains", 0, 2, 1, "Number of curtains.");
+        string cloth = f.Word("curtainCloth", [.. c.Curtains.Select(e => e.Id)], "", "Curtain cloth.");
+        double curtainM = f.LengthMOrBlank("curtainHeight", "3 ft", "40 ft", "placed under the lower eave", "Height of the (first) curtain.") ?? 0;
+        if (roofed && curtains > 0 && curtainM >= lowerEaveM)
+        {
+            f.Add(FaultKind.DoesNotFit, "curtainHeight", $"a curtain at {FeetInches.Format(curtainM)} lies above the lower eave at {FeetInches.Format(lowerEaveM)}", $"{FeetInches.Format(lowerEaveM - 0.1524)} or lower, or left out");
+        }
+
+        WordOrList<FixedItem> circulation = f.WordOrSeveral("circulation", s_sizeOrNone, "size", 6, "Circulation fans: size them, none, or which.", i => Item(i, [.. c.Circulation.Select(e => e.Id)]));
+        double pressurePa = f.PressurePa("positivePressure", "0 inwg", "0.1 inwg", "0 inwg", "Pressure to hold with a filter fan while the exhaust is off; 0 for none.");
+        double lampW = f.PowerW("lamps", "0 kW", "1000 kW", "0 kW", "Lamps, electric power.");
+        (string pest, double porosity) = f.Group("insectScreen", "Insect screen.", s => (
+            s.Words("pest", "none", "Smallest pest to keep out, or none.", "thrips", 40),
+            s.Fraction("porosity", "0 %", "90 %", "0 %", "Open share of the screen; 0 for none.")));
+        double roofVent = f.Fraction("roofVents", "0 %", "50 %", "0 %", "Roof vent area over floor area.");
+        double sideVent = f.Fraction("sideVents", "0 %", "50 %", "0 %", "Side vent area over floor area.");
+        bool sealedCombustion = f.Flag("sealedCombustion", true, "Heaters take combustion air from outside; others can back-draft beside exhaust fans.");
+        return new EquipmentChoice(
+            exhaust.Word != "none", exhaust.Items, end == FanEnd.End1 ? FaceName.End1 : FaceName.End2, endSource, shade, riseK,
+            wet, pad, padWidthM, padHeightM, fog, fogEntry, nozzles, heaters.Word != "none", heaters.Items, pipeW, curtains, cloth, curtainM,
+            circulation.Word != "none", circulation.Items, pressurePa, lampW, pest, porosity, roofVent, sideVent, sealedCombustion);
+    }
+
+    private static FixedItem Item(FieldReader f, IReadOnlyList<string> entries) => new(
+        f.Word("entry", entries, null, "Catalogue entry."),
+        f.Whole("count", 1, 200, 1, "How many."));
+
+    private static FixedItem Fan(FieldReader f, HouseContext context)
+    {
+        FixedItem item = Item(f, [.. context.Catalogue.Fans.Select(e => e.Id)]);
+        bool threePhase = context.Catalogue.Fans.FirstOrDefault(e => e.Id == item.Entry) is { Phases: 3 };
+        if (threePhase && context.Utilities.Phase == Phase.Single && f.IsGiven("entry"))
+        {
+            f.Add(FaultKind.Contradiction, "entry", $"{item.Entry} has a three-phase motor, and the lot has single-phase service", "a single-phase fan, or utilities.phase \"three\" when the utility brings it");
+        }
+
+        return item;
+    }
+}

@@ -1,0 +1,70 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Document;
+using Glazewright.Design.Quantities;
+using Glazewright.Science.Heat;
+
+namespace Glazewright.Design.Brief.Reading;
+
+/// <summary>Fields of scope, tariffs and pricing.</summary>
+internal static class MoneyFields
+{
+    private const double KWhJ = 3.6e6;
+    private const double GallonM3 = 0.003785411784;
+
+    // Gross heat of natural gas per m³ at 15 °C: 1 025 Btu/ft³ (common practice for pipeline gas).
+    private const double GasJPerM3 = 1025 * Fuel.BtuJ / 0.028316846592;
+
+    public static ScopeLine Scope(FieldReader f) => new(
+        f.Choice<ScopeSystem>("system", null, "System."),
+        f.Choice<ScopeBy>("by", null, "Who supplies it: us, owner, other-trade, excluded or allowance."),
+        f.Words("note", "", "What the quote says of it.", "owner digs the trenches", 200));
+
+    public static Tariffs Tariffs(FieldReader f, Brief.FuelKind fuel)
+    {
+        (string usual, string name) = fuel switch
+        {
+            Brief.FuelKind.Propane => ("2.10 $/gal", "propane"),
+            Brief.FuelKind.NaturalGas => ("1.20 $/therm", "natural gas"),
+            Brief.FuelKind.Oil => ("3.60 $/gal", "fuel oil"),
+            _ => ("0 $/kWh", "no fuel"),
+        };
+        Quantity price = f.Price("fuel", [QuantityKind.MoneyPerVolume, QuantityKind.MoneyPerEnergy], usual, "Fuel, delivered: by volume or by energy of gross heat. The default goes with the fuel.");
+        return new Tariffs(
+            price.Kind == QuantityKind.MoneyPerEnergy ? price.Inside / KWhJ : price.Inside / HeatJPerM3(fuel),
+            $"{QuantityFormat.Number(price.Unit.FromInside(price.Inside), 6)} {price.Unit.Symbol} {name}",
+            f.Quantity("power", QuantityKind.MoneyPerEnergy, "0 $/kWh", "5 $/kWh", "0.14 $/kWh", "Electric energy.") / KWhJ,
+            f.Quantity("demand", QuantityKind.MoneyPerPower, "0 $/kW", "200 $/kW", "9 $/kW", "Electric demand, a month.") / 1000,
+            f.Quantity("water", QuantityKind.MoneyPerVolume, "0 $/kgal", "200 $/kgal", "6 $/kgal", "Water."),
+            f.Fraction("spread", "0 %", "100 %", "20 %", "Half width of the band that the yearly cost is shown with."),
+            f.Words("priceDate", "", "Date of these prices.", "2027-02", 40));
+    }
+
+    public static Pricing Pricing(FieldReader f)
+    {
+        string book = f.Words("book", "", "Name of the price book; left out, the embedded generic one with invented prices.", "yard-2027", 80);
+        double labour = f.Quantity("labour", QuantityKind.MoneyPerTime, "1 $/h", "1000 $/h", "58 $/h", "Labour rate, burden included.");
+        double overhead = f.Fraction("overhead", "0 %", "100 %", "9 %", "Overhead on direct cost.");
+        double contingency = f.Fraction("contingency", "0 %", "100 %", "4 %", "Contingency on direct cost.");
+        double margin = f.Fraction("margin", "0 %", "80 %", "14 %", "Margin as a share of the price, not a mark-up on cost.");
+        double tax = f.Fraction("salesTax", "0 %", "30 %", "0 %", "Sales tax on material.");
+        int validDays = f.Whole("validDays", 1, 365, 30, "Days the quote is valid.");
+        int before = f.FaultCount;
+        EqList<double> draws = f.Quantities("draws", QuantityKind.Fraction, "0 %", "100 %", 1, 12, ["20 %", "25 %", "25 %", "20 %", "10 %"], "Payment draws; together 100 %.");
+        if (f.FaultCount == before && Math.Abs(draws.Sum() - 1) > 1e-6)
+        {
+            f.Add(FaultKind.Contradiction, "draws", $"the draws come to {QuantityFormat.Number(100 * draws.Sum(), 6)} %", "draws that come to 100 %");
+        }
+
+        EqList<PriceOverride> overrides = f.Several("overrides", 0, 400, "the price book holds", "Unit prices fixed by the job.", o => new PriceOverride(
+            o.Words("item", null, "Item of the price book.", "slab", 80),
+            o.Quantity("unitCost", QuantityKind.Money, "0 $", "10000000 $", null, "Money per the item's unit.")));
+        return new Pricing(book, labour, overhead, contingency, margin, tax, validDays, draws, overrides);
+    }
+
+    private static double HeatJPerM3(Brief.FuelKind fuel) => fuel switch
+    {
+        Brief.FuelKind.Propane => Fuel.HeatJPerUnit(Science.Heat.FuelKind.PropaneGallon) / GallonM3,
+        Brief.FuelKind.Oil => Fuel.HeatJPerUnit(Science.Heat.FuelKind.FuelOilGallon) / GallonM3,
+        _ => GasJPerM3,
+    };
+}
