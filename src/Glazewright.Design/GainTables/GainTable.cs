@@ -3,7 +3,7 @@ using Glazewright.Design.Contracts;
 namespace Glazewright.Design.GainTables;
 
 /// <summary>Where sunlight that meets a house goes, from one direction or one part of the sky. The shares sum to 1.</summary>
-/// <param name="ApertureM2">Effective area, m²: watts arriving per W/m² of beam-normal (direction bins) or of horizontal (sky, ground) irradiance.</param>
+/// <param name="ApertureM2">Effective area, m²: watts falling on clear faces per W/m² of the source (beam-normal; for sky parts see <see cref="GainSet"/>).</param>
 /// <param name="CoverShare">Absorbed in the covering.</param>
 /// <param name="CurtainShare">Absorbed in the curtain.</param>
 /// <param name="CropPlaneShare">Absorbed at the crop plane: canopy and floor, split by leaf area when used.</param>
@@ -25,8 +25,8 @@ public readonly record struct GainRow(
 
 /// <summary>One house's gains with the curtain in one position: the one contract between light and heat.</summary>
 /// <param name="Beam">Rows by direction: azimuth bin major, elevation bin minor, in house axes (see <see cref="GainTable"/>).</param>
-/// <param name="Sky">Sky dome, isotropic part, per W/m² of horizontal diffuse.</param>
-/// <param name="Horizon">Horizon band of the sky, per W/m² of horizontal diffuse in it.</param>
+/// <param name="Sky">Sky dome, isotropic part, per W/m² of its horizontal irradiance (Perez: (1 − F1) times horizontal diffuse).</param>
+/// <param name="Horizon">Horizon band of the sky, per W/m² of the band's irradiance on an upright wall (Perez: F2 times horizontal diffuse; may be negative).</param>
 /// <param name="Ground">Ground-reflected light, per W/m² of global horizontal times albedo.</param>
 public sealed record GainSet(EqList<GainRow> Beam, GainRow Sky, GainRow Horizon, GainRow Ground);
 

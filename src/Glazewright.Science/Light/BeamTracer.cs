@@ -31,6 +31,9 @@ internal sealed class BeamTracer
         bySurface = new double[surfaces];
     }
 
+    /// <summary>What the last trace's beam brought to the crop plane before any reflection or scattering, m².</summary>
+    internal double DirectOnCropM2 { get; private set; }
+
     /// <summary>Adds weight × what each surface absorbed in the last trace.</summary>
     internal void AddSurfaces(double weight, Span<double> sum)
     {
@@ -47,6 +50,7 @@ internal sealed class BeamTracer
         Array.Clear(sinks);
         Array.Clear(ownByPiece);
         Array.Clear(bySurface);
+        DirectOnCropM2 = 0;
         Project(towardsSun);
 
         double aperture = 0;
@@ -192,6 +196,7 @@ internal sealed class BeamTracer
             return;
         }
 
+        DirectOnCropM2 += piece.Covering is FaceCovering.CropPlane ? beam : 0;
         Keep(j, beam * piece.OwnShare);
         diffuse[j] += beam * piece.Reflectance;
     }

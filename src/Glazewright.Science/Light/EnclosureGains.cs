@@ -13,6 +13,8 @@ namespace Glazewright.Science.Light;
 /// <param name="DomeBySurfaceM2">The same for the dome.</param>
 /// <param name="HorizonBySurfaceM2">The same for the horizon band.</param>
 /// <param name="GroundBySurfaceM2">The same for the ground.</param>
+/// <param name="BeamDirectOnCropM2">Part of each beam row's light that meets the crop plane unscattered, before it is absorbed or reflected.</param>
+/// <param name="DomeDirectOnCropM2">The same for the dome.</param>
 public sealed record EnclosureGainTable(
     SunGrid Grid,
     IReadOnlyList<string> SurfaceIds,
@@ -23,7 +25,9 @@ public sealed record EnclosureGainTable(
     IReadOnlyList<double> BeamBySurfaceM2,
     IReadOnlyList<double> DomeBySurfaceM2,
     IReadOnlyList<double> HorizonBySurfaceM2,
-    IReadOnlyList<double> GroundBySurfaceM2)
+    IReadOnlyList<double> GroundBySurfaceM2,
+    IReadOnlyList<double> BeamDirectOnCropM2,
+    double DomeDirectOnCropM2)
 {
     /// <summary>Beam row at a sun direction, bilinear between nodes.</summary>
     /// <param name="houseAzimuthDeg">Anticlockwise from the house's +x.</param>
@@ -55,21 +59,6 @@ public static class EnclosureGains
     /// <summary>Rays a piece for the view factors: 8192 keep them within about 0.003 of the closed forms.</summary>
     public const int Rays = 8192;
 
-    private const int SkyAzimuths = 36;
-
-    // Gauss–Legendre nodes and weights on 0..1, eight points (Abramowitz & Stegun, table 25.4, shifted).
-    private static readonly double[] GaussNode =
-    [
-        0.019855071751231884, 0.10166676129318664, 0.2372337950418355, 0.4082826787521751,
-        0.5917173212478249, 0.7627662049581645, 0.8983332387068134, 0.9801449282487681,
-    ];
-
-    private static readonly double[] GaussWeight =
-    [
-        0.050614268145188130, 0.11119051722668724, 0.15685332293894363, 0.18134189168918100,
-        0.18134189168918100, 0.15685332293894363, 0.11119051722668724, 0.050614268145188130,
-    ];
-
     /// <summary>Computes the table.</summary>
     /// <param name="enclosure">The house.</param>
     /// <param name="curtain">A drawn curtain, or null.</param>
@@ -96,37 +85,37 @@ public static class EnclosureGains
 
         var beam = new GainRow[grid.Count];
         var beamSurfaces = new double[grid.Count * ids.Count];
+        var beamDirect = new double[grid.Count];
         for (int node = 0; node < grid.Count; node++)
         {
             beam[node] = tracer.Trace(grid.Direction(node));
+            beamDirect[node] = tracer.DirectOnCropM2;
             tracer.AddSurfaces(1, beamSurfaces.AsSpan(node * ids.Count, ids.Count));
         }
 
-        (GainRow dome, double[] domeSurfaces) = Hemisphere(tracer, ids.Count, 1);
-        (GainRow ground, double[] groundSurfaces) = Hemisphere(tracer, ids.Count, -1);
+        (GainRow dome, double[] domeSurfaces, double domeDirect) = Hemisphere(tracer, ids.Count, 1);
+        (GainRow ground, double[] groundSurfaces, _) = Hemisphere(tracer, ids.Count, -1);
         (GainRow horizon, double[] horizonSurfaces) = Band(tracer, ids.Count);
         return new EnclosureGainTable(
-            grid, ids, beam, dome, horizon, ground, beamSurfaces, domeSurfaces, horizonSurfaces, groundSurfaces);
+            grid, ids, beam, dome, horizon, ground, beamSurfaces, domeSurfaces, horizonSurfaces, groundSurfaces,
+            beamDirect, domeDirect);
     }
 
     // Radiance 1/π over the half space: unit irradiance on a level plane facing it.
-    private static (GainRow Row, double[] Surfaces) Hemisphere(BeamTracer tracer, int surfaces, int side)
+    private static (GainRow Row, double[] Surfaces, double DirectOnCrop) Hemisphere(BeamTracer tracer, int surfaces, int side)
     {
         var row = default(GainRow);
         var bySurface = new double[surfaces];
-        for (int e = 0; e < GaussNode.Length; e++)
+        double direct = 0;
+        foreach (SkyPatch patch in SkyPatches.UpperHalf)
         {
-            double elevationDeg = 90 * GaussNode[e];
-            double weight = GaussWeight[e] * (Math.PI / 2) * Math.Cos(elevationDeg * Math.PI / 180)
-                * (2 * Math.PI / SkyAzimuths) / Math.PI;
-            for (int a = 0; a < SkyAzimuths; a++)
-            {
-                row += weight * tracer.Trace(Vector3d.Towards((a + 0.5) * 360 / SkyAzimuths, side * elevationDeg));
-                tracer.AddSurfaces(weight, bySurface);
-            }
+            Vector3d from = patch.Towards with { Z = side * patch.Towards.Z };
+            row += patch.IrradianceFactor * tracer.Trace(from);
+            tracer.AddSurfaces(patch.IrradianceFactor, bySurface);
+            direct += patch.IrradianceFactor * tracer.DirectOnCropM2;
         }
 
-        return (row, bySurface);
+        return (row, bySurface, direct);
     }
 
     // A thin band on the horizon, half a unit per radian of azimuth: unit irradiance on an upright wall.
@@ -134,10 +123,10 @@ public static class EnclosureGains
     {
         var row = default(GainRow);
         var bySurface = new double[surfaces];
-        const double weight = 0.5 * 2 * Math.PI / SkyAzimuths;
-        for (int a = 0; a < SkyAzimuths; a++)
+        const double weight = 0.5 * 2 * Math.PI / SkyPatches.Azimuths;
+        for (int a = 0; a < SkyPatches.Azimuths; a++)
         {
-            row += weight * tracer.Trace(Vector3d.Towards((a + 0.5) * 360 / SkyAzimuths, 0));
+            row += weight * tracer.Trace(Vector3d.Towards((a + 0.5) * 360 / SkyPatches.Azimuths, 0));
             tracer.AddSurfaces(weight, bySurface);
         }
 

@@ -3,7 +3,9 @@ using static Glazewright.Science.Sun.Degrees;
 
 namespace Glazewright.Science.Sun;
 
-/// <summary>Unit vectors to the refracted sun for every minute of a 365-day year in a zone's standard time: east, north and up.</summary>
+/// <summary>
+/// Unit vectors to the refracted sun for every minute (or every few minutes) of a 365-day year in a zone's standard time: east, north and up.
+/// </summary>
 /// <remarks>
 /// The ephemeris is computed once a day at midnight and carried through the day by the cubic through four midnights; parallax and refraction are
 /// computed each minute. Against the full algorithm minute by minute the tests find less than 0.0003°.
@@ -27,7 +29,7 @@ public sealed class SunYear
         this.distanceAu = distanceAu;
     }
 
-    /// <summary>East part of the unit vector, one value a minute.</summary>
+    /// <summary>East part of the unit vector, one value a step.</summary>
     public ReadOnlySpan<double> East => east;
 
     /// <summary>North part.</summary>
@@ -39,15 +41,15 @@ public sealed class SunYear
     /// <summary>Earth to sun at each day's local midnight, AU, 365 values.</summary>
     public ReadOnlySpan<double> DistanceAu => distanceAu;
 
-    /// <summary>Bearing of the sun in a minute, degrees clockwise from north, 0 to 360.</summary>
-    /// <param name="minute">0 to 525 599.</param>
+    /// <summary>Bearing of the sun in a step, degrees clockwise from north, 0 to 360.</summary>
+    /// <param name="step">Step of the year; minute of the year when the steps are minutes.</param>
     /// <returns>Degrees.</returns>
-    public double AzimuthDeg(int minute) => Turn(FromRad(Math.Atan2(east[minute], north[minute])));
+    public double AzimuthDeg(int step) => Turn(FromRad(Math.Atan2(east[step], north[step])));
 
-    /// <summary>Refracted elevation in a minute, degrees.</summary>
-    /// <param name="minute">0 to 525 599.</param>
+    /// <summary>Refracted elevation in a step, degrees.</summary>
+    /// <param name="step">Step of the year.</param>
     /// <returns>Degrees, negative at night.</returns>
-    public double ElevationDeg(int minute) => FromRad(Math.Asin(Math.Clamp(up[minute], -1, 1)));
+    public double ElevationDeg(int step) => FromRad(Math.Asin(Math.Clamp(up[step], -1, 1)));
 
     /// <summary>Computes the year.</summary>
     /// <param name="year">A year without 29 February, 1601 to 2999: the ephemeris of that year is used.</param>
@@ -57,9 +59,10 @@ public sealed class SunYear
     /// <param name="elevationM">Above sea level, m, −500 to 9000.</param>
     /// <param name="pressurePa">Yearly mean station pressure for the refraction, Pa, 30 000 to 110 000.</param>
     /// <param name="airC">Yearly mean air temperature for the refraction, °C, −80 to 60.</param>
-    /// <param name="momentFraction">Where in each minute the sun is taken: 0 its start, 0.5 its middle, 1 its end.</param>
+    /// <param name="momentFraction">Where in each step the sun is taken: 0 its start, 0.5 its middle, 1 its end.</param>
+    /// <param name="stepMinutes">Length of a step, a divisor of 1440.</param>
     /// <returns>The table.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Out of range, NaN, or a leap year.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range, NaN, a leap year, or steps that do not fill a day.</exception>
     public static SunYear Compute(
         int year,
         double latitudeDeg,
@@ -68,7 +71,8 @@ public sealed class SunYear
         double elevationM,
         double pressurePa,
         double airC,
-        double momentFraction = 0.5)
+        double momentFraction = 0.5,
+        int stepMinutes = 1)
     {
         Within.Require(year, 1601, 2999);
         if (DateTime.IsLeapYear(year))
@@ -82,12 +86,19 @@ public sealed class SunYear
         Within.Require(pressurePa, 30_000, 110_000);
         Within.Require(airC, -80, 60);
         Within.Require(momentFraction, 0, 1);
+        if (stepMinutes < 1 || MinutesInDay % stepMinutes != 0)
+        {
+            throw new ArgumentOutOfRangeException(nameof(stepMinutes), stepMinutes, "Must divide a day of 1440 minutes.");
+        }
+
 
         double firstJd = JulianDay.Of(year, 1, 1, 0, zoneHoursH);
         var knots = new Knots(firstJd, longitudeDeg);
         ObserverOnEarth observer = ObserverOnEarth.At(latitudeDeg, elevationM);
         var table = new SunYear(
-            new double[MinutesInYear], new double[MinutesInYear], new double[MinutesInYear], new double[365]);
+            new double[MinutesInYear / stepMinutes], new double[MinutesInYear / stepMinutes],
+            new double[MinutesInYear / stepMinutes], new double[365]);
+        int steps = MinutesInDay / stepMinutes;
         double sinLatitude = Sin(latitudeDeg);
         double cosLatitude = Cos(latitudeDeg);
         double refractionScale = pressurePa / 101_000 * (283 / (273 + airC)) * 1.02 / 60;
@@ -100,9 +111,9 @@ public sealed class SunYear
             double sinParallax = Sin(8.794 / (3600 * knots.DistanceAu[day + 1]));
             double across = observer.EquatorialRadii * sinParallax;
             double along = observer.PolarRadii * sinParallax;
-            for (int m = 0; m < MinutesInDay; m++)
+            for (int m = 0; m < steps; m++)
             {
-                double t = (m + momentFraction) / MinutesInDay;
+                double t = (m + momentFraction) / steps;
                 (double sinHour, double cosHour) = Math.SinCos(hour.At(t) * RadPerDeg);
                 (double sinDeclination, double cosDeclination) = Math.SinCos(declination.At(t) * RadPerDeg);
 
@@ -115,10 +126,10 @@ public sealed class SunYear
                 double northward = ((cosLatitude * toPole) - (sinLatitude * toEquator)) * scale;
                 double eastward = -west * scale;
                 Refract(ref eastward, ref northward, ref upward, refractionScale);
-                int minute = (day * MinutesInDay) + m;
-                table.east[minute] = eastward;
-                table.north[minute] = northward;
-                table.up[minute] = upward;
+                int step = (day * steps) + m;
+                table.east[step] = eastward;
+                table.north[step] = northward;
+                table.up[step] = upward;
             }
         }
 

@@ -1,0 +1,76 @@
+using Glazewright.Design.Body;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Science.Light;
+
+namespace Glazewright.Design.GainTables;
+
+/// <summary>GainTables: where sunlight from every direction, the sky and the ground ends in one house.</summary>
+public static class GainTableStage
+{
+    /// <summary>Raise when results change.</summary>
+    public const int Version = 1;
+
+    private const int Azimuths = 72;
+    private const int ElevationSteps = 36;
+
+    /// <summary>Computes one house.</summary>
+    /// <param name="input">What the job says.</param>
+    /// <param name="form">Shapes.</param>
+    /// <param name="body">Members with sections.</param>
+    /// <param name="cancel">Looked at between the two curtain positions.</param>
+    /// <returns>The table.</returns>
+    /// <exception cref="ArgumentException">No such house, or an unknown cover kind.</exception>
+    public static GainTable Run(GainInput input, FormResult form, BodyResult body, CancellationToken cancel)
+    {
+        BuildingForm house = form.Building(input.House);
+        Enclosure enclosure = HouseEnclosure.Of(
+            house, form.Shared, body.Members, input.GlazingBarFraction, input.FrameReflectance, input.CropReflectance);
+        SunGrid grid = SunGrid.Even(Azimuths, ElevationSteps);
+        cancel.ThrowIfCancellationRequested();
+        GainSet open = Set(EnclosureGains.Compute(enclosure, null, grid));
+        cancel.ThrowIfCancellationRequested();
+        CurtainPlane? curtain = Curtain(input, house);
+        GainSet drawn = curtain is null ? open : Set(EnclosureGains.Compute(enclosure, curtain, grid));
+        GainTable table = new(
+            input.House, 360.0 / Azimuths, 90.0 / ElevationSteps, open, drawn, input.CanopyExtinctionFraction, StageReport.Empty);
+        return table with { Report = GainWorkings.Report(input, house, body.Members, table) };
+    }
+
+    private static CurtainPlane? Curtain(GainInput input, BuildingForm house) =>
+        input.CurtainHeightM <= 0 || input.CurtainHeightM >= house.Roof.RidgeM
+            ? null
+            : new CurtainPlane(
+                input.CurtainHeightM,
+                input.CurtainTransmittance,
+                input.CurtainReflectance,
+                input.CurtainReflectance,
+                input.CurtainTransmittance > 0 ? 1 - input.CurtainOpennessFraction / input.CurtainTransmittance : 1);
+
+    private static GainSet Set(EnclosureGainTable table)
+    {
+        // The light computation turns anticlockwise and runs elevation first; the contract clockwise and azimuth first.
+        GainRow[] beam = new GainRow[table.Grid.Count];
+        for (int i = 0; i < Azimuths; i++)
+        {
+            for (int j = 0; j <= ElevationSteps; j++)
+            {
+                beam[i * (ElevationSteps + 1) + j] = Row(table.Beam[j * Azimuths + (Azimuths - i) % Azimuths]);
+            }
+        }
+
+        return new GainSet(EqList.Own(beam), Row(table.Dome), Row(table.Horizon), Row(table.Ground));
+    }
+
+    // A direction that meets no clear face has an aperture of 0; its share is put to what is turned away.
+    private static GainRow Row(Science.Light.GainRow row) => row.ApertureM2 > 0
+        ? new GainRow(
+            row.ApertureM2,
+            row.Share(row.CoverM2),
+            row.Share(row.CurtainM2),
+            row.Share(row.CropPlaneM2),
+            row.Share(row.OpaqueM2),
+            row.Share(row.FrameM2),
+            row.Share(row.EscapesM2))
+        : new GainRow(0, 0, 0, 0, 0, 0, 1);
+}

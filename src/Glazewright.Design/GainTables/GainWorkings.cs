@@ -1,0 +1,93 @@
+using Glazewright.Design.Body;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Science.Sky;
+using Glazewright.Science.Sun;
+
+namespace Glazewright.Design.GainTables;
+
+/// <summary>Figures of GainTables.</summary>
+internal static class GainWorkings
+{
+    private const double SolsticeDeclinationDeg = 23.44;
+
+    private static readonly Source Optics = new Source.Paper(
+        "Duffie and Beckman, Solar Engineering of Thermal Processes", "eqs 5.1.1 to 5.3.4 (Fresnel, Bouguer, stacks of sheets)", Source.Mark.FromMemory);
+
+    private static readonly Source Geometry = new Source.FirstPrinciples("projection of faces along the sun; diffuse exchange with view factors");
+
+    public static StageReport Report(GainInput input, BuildingForm house, EqList<MemberSolid> members, GainTable table)
+    {
+        string id = input.House + "/gain";
+        List<FaceForm> clear = [.. house.Faces.Where(f => f.Zones.Any(z => IsClear(z.Cover.Kind)))];
+        double clearM2 = clear.Sum(f => f.Zones.Where(z => IsClear(z.Cover.Kind)).Sum(z => z.NetM2));
+        double shadedM2 = clear.Sum(f => f.Zones.Where(z => IsClear(z.Cover.Kind)).Sum(z => z.NetM2)
+            * HouseEnclosure.FrameFraction(house, f, members, input.GlazingBarFraction));
+        Term floor = Term.Of("floor", "Floor area", house.FloorAreaM2, Unit.SquareMetre, Geometry);
+
+        List<Figure> figures =
+        [
+            Figure.Observe(
+                $"{id}/clear-area", "Clear covering against outdoor air", Unit.SquareMetre, clearM2,
+                "Sum of the clear zones less openings and shared pieces", [], "Planes through the dimension lines", Geometry),
+            Figure.Observe(
+                $"{id}/frame-share", "Share of the clear covering under frame and bars", Unit.Fraction,
+                clearM2 > 0 ? shadedM2 / clearM2 : 0,
+                "Length times face width of the members that stand in each face, kinds combined, and glazing bars",
+                [
+                    new WorkingInput("bars", "Glazing bars", "", input.GlazingBarFraction, Unit.Fraction,
+                        new Source.CommonPractice("sheet joints and profiles take about 30 mm in each metre")),
+                ],
+                "The same share at every angle of the sun: members' depth is not counted",
+                Geometry,
+                "First estimate: the light issue traces members one by one."),
+            SkyFigure("sky-to-crop", "Even sky light taken by the crop plane, over outdoors", table.CurtainOpen),
+        ];
+        if (table.CurtainDrawn != table.CurtainOpen)
+        {
+            figures.Add(SkyFigure("sky-to-crop-drawn", "The same with the curtain drawn", table.CurtainDrawn));
+        }
+
+        GainField field = new(table, drawn: false);
+        foreach ((string name, string label, double declinationDeg) in new[]
+        {
+            ("noon-winter", "Noon beam taken by the crop plane at the winter solstice, over outdoors", -SolsticeDeclinationDeg),
+            ("noon-equinox", "Noon beam taken by the crop plane at the equinox, over outdoors", 0.0),
+            ("noon-summer", "Noon beam taken by the crop plane at the summer solstice, over outdoors", SolsticeDeclinationDeg),
+        })
+        {
+            double declination = input.LatitudeDeg >= 0 ? declinationDeg : -declinationDeg;
+            SunAngles noon = HourAngleSun.At(input.LatitudeDeg, declination, 0);
+            if (noon.ElevationDeg < 1)
+            {
+                continue;
+            }
+
+            SunW taken = field.At(new SkySources(1, 0, 0, 0, 0), noon.AzimuthDeg, noon.ElevationDeg, input.RangeBearingDeg);
+            Term crop = Term.Of("crop", "Crop plane's share of a unit beam", taken.CropPlaneW, Unit.SquareMetre, Optics);
+            Term sine = Term.Of("sine", "Sine of the sun's noon elevation", Math.Sin(noon.ElevationDeg * Math.PI / 180), Unit.None, Geometry);
+            figures.Add(Figure.Derive($"{id}/{name}", label, Unit.Fraction, crop / (floor * sine), Optics));
+        }
+
+        return new StageReport(
+            figures.ToEqList(),
+            [],
+            [
+                "Frame and bars shade by a share of each face, the same at every angle: a first estimate.",
+                "Neighbouring houses, trees and the horizon do not shade the house in these tables.",
+                "Inside reflections are taken as diffuse; crop and floor are one level plane without height.",
+                "Sun absorbed on the outside of opaque panels is not counted as gain.",
+                "One transmittance serves all sunlight; colour is not followed.",
+            ]);
+
+        Figure SkyFigure(string name, string label, GainSet set)
+        {
+            Term aperture = Term.Of("aperture", "Even sky light on clear faces, per unit on the ground", set.Sky.ApertureM2, Unit.SquareMetre, Geometry);
+            Term share = Term.Of("share", "Of it taken by crop and floor", set.Sky.CropPlaneShare, Unit.Fraction, Optics);
+            return Figure.Derive($"{id}/{name}", label, Unit.Fraction, aperture * share / floor, Optics);
+        }
+    }
+
+    private static bool IsClear(string kind) =>
+        Science.Optics.GenericCovers.TryFind(kind, out Science.Optics.GenericCover? cover) && cover.Make is not Science.Optics.CoverMake.Opaque;
+}

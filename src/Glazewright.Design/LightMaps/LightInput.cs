@@ -1,0 +1,51 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.GainTables;
+using Glazewright.Science.Light;
+
+namespace Glazewright.Design.LightMaps;
+
+/// <summary>What LightMaps reads of the job for one house.</summary>
+/// <param name="House">House id.</param>
+/// <param name="RangeBearingDeg">Bearing of +x.</param>
+/// <param name="AlbedoFraction">Ground reflectance without snow.</param>
+/// <param name="Benches">Benches: the map lies on them when there are any.</param>
+/// <param name="Schedule">For the crop's light wish.</param>
+/// <param name="UmolPerJ">Photons per joule of all sunlight, µmol/J.</param>
+/// <param name="GlazingBarFraction">Share of clear faces under sheet joints.</param>
+/// <param name="FrameReflectance">Of bars and members.</param>
+/// <param name="CropReflectance">Of crop and floor, photosynthetic light.</param>
+public sealed record LightInput(
+    string House,
+    double RangeBearingDeg,
+    double AlbedoFraction,
+    EqList<Bench> Benches,
+    EqList<CropPeriod> Schedule,
+    double UmolPerJ,
+    double GlazingBarFraction,
+    double FrameReflectance,
+    double CropReflectance)
+{
+    /// <summary>A leafy crop turns back little photosynthetic light (common practice: 0.05 to 0.10, more over bare concrete).</summary>
+    public const double UsualCropParReflectance = 0.10;
+
+    /// <summary>Projects the job.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="house">House id.</param>
+    /// <returns>The input.</returns>
+    /// <exception cref="ArgumentException">No such house.</exception>
+    public static LightInput From(Job job, string house)
+    {
+        House h = job.Houses.FirstOrDefault(x => x.Id == house) ?? throw new ArgumentException($"No house '{house}'.", nameof(house));
+        return new LightInput(
+            house,
+            job.Site.RangeBearingDeg,
+            job.Site.Ground.AlbedoFraction,
+            h.Benches,
+            h.Schedule,
+            PlantLight.MicromolPerJoule,
+            GainInput.UsualGlazingBarFraction,
+            GainInput.UsualFrameReflectance,
+            UsualCropParReflectance);
+    }
+}

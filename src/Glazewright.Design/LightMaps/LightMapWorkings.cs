@@ -1,0 +1,99 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Science.Weather;
+
+namespace Glazewright.Design.LightMaps;
+
+/// <summary>Figures and findings of LightMaps.</summary>
+internal static class LightMapWorkings
+{
+    private static readonly string[] Names =
+        ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
+
+    private static readonly Source Photons = new Source.Paper("Faust and Logan 2018, HortScience 53:1250", "abstract: 0.007265 mol/Wh", Source.Mark.Read);
+
+    private static readonly Source Sky = new Source.Paper(
+        "Perez, Ineichen, Seals, Michalsky and Stewart 1990, Solar Energy 44:271", "all-sites coefficients", Source.Mark.ReadSecondHand);
+
+    public static StageReport Report(LightInput input, BuildingForm house, LightMap map, double overheadFraction, string weather)
+    {
+        string id = input.House + "/light";
+        EqList<WorkingInput> inputs =
+        [
+            new WorkingInput("photons", "Photons per joule of sunlight, µmol/J", "", input.UmolPerJ, Unit.None, Photons),
+            new WorkingInput("overhead", "Plan area of lamps, heaters and fans overhead, over floor", "", overheadFraction, Unit.Fraction, Sky),
+            new WorkingInput("height", "Height of the map", "", map.HeightM, Unit.Metre, new Source.FirstPrinciples("mean bench height; floor without benches")),
+        ];
+        const string limits = "Members, bars and equipment as even shares; no neighbour or horizon shade; curtain open; typical or synthetic year, not the darkest.";
+        string method = $"Quarter-hour sun of the weather year ({weather}) traced from {map.CountX} × {map.CountY} points to the face it comes through; "
+            + "scattered and reflected light spread evenly";
+        List<Figure> figures = [];
+        foreach (int m in new[] { 11, 5 })
+        {
+            string word = Names[m].ToLowerInvariant();
+            LightMonth month = map.Months[m];
+            Observe($"{word}-mean", $"{Names[m]} daily light, mean of the map", Unit.MolPerSquareMetreDay, month.MeanMolPerM2Day);
+            Observe($"{word}-least", $"{Names[m]} daily light at the darkest point", Unit.MolPerSquareMetreDay, month.LeastMolPerM2Day);
+            Observe($"{word}-evenness", $"{Names[m]} evenness, darkest over mean", Unit.None, month.EvennessRatio);
+            Observe($"{word}-outside", $"{Names[m]} daily light outdoors", Unit.MolPerSquareMetreDay, map.OutsideMolPerM2Day[m]);
+            if (map.OutsideMolPerM2Day[m] > 0)
+            {
+                figures.Add(Figure.Derive(
+                    $"{id}/{word}-share", $"{Names[m]} light inside over outdoors", Unit.Fraction,
+                    Term.Of("inside", figures[^4]) / Term.Of("outside", figures[^1]), new Source.FirstPrinciples("ratio")));
+            }
+        }
+
+        double yearMol = map.Months.Select((m, i) => m.MeanMolPerM2Day * CommonYear.DaysIn(i + 1)).Sum();
+        double outsideMol = map.OutsideMolPerM2Day.Select((m, i) => m * CommonYear.DaysIn(i + 1)).Sum();
+        Observe("year-share", "Light inside over outdoors, whole year", Unit.Fraction, outsideMol > 0 ? yearMol / outsideMol : 0);
+        return new StageReport(
+            figures.ToEqList(),
+            Wishes(input, map).ToEqList(),
+            [
+                "Frame members, glazing bars and equipment dim the map by even shares: their single shadows are not drawn yet.",
+                "Neighbouring houses, trees and the horizon do not shade the map yet.",
+                "Light scattered by the covering and reflected inside is spread evenly over the floor.",
+                "Lamps are not added; the curtain is open all day.",
+            ]);
+
+        void Observe(string name, string label, Unit unit, double value) =>
+            figures.Add(Figure.Observe($"{id}/{name}", label, unit, value, method, inputs, limits, Sky, "Members as a first estimate."));
+    }
+
+    // One finding a crop period that wishes for light: its darkest month.
+    private static IEnumerable<Finding> Wishes(LightInput input, LightMap map)
+    {
+        foreach (Brief.CropPeriod period in input.Schedule.Where(p => p.LightWishMolPerM2Day > 0))
+        {
+            int darkest = Months(period).MinBy(m => map.Months[m].MeanMolPerM2Day);
+            double mean = map.Months[darkest].MeanMolPerM2Day;
+            double shortMol = period.LightWishMolPerM2Day - mean;
+            if (shortMol <= 0)
+            {
+                continue;
+            }
+
+            double hours = period.LampHours > 0 ? period.LampHours : 18;
+            double flux = shortMol * 1e6 / (hours * 3600);
+            yield return new Finding(
+                "light/below-wish",
+                shortMol > 0.1 * period.LightWishMolPerM2Day ? Severity.Miss : Severity.Near,
+                $"{input.House}/{period.Id}",
+                FormattableString.Invariant(
+                    $"{Names[darkest]} gives {period.Crop} {mean:0.0} of the {period.LightWishMolPerM2Day:0.0} mol/m² a day it is to have."),
+                FormattableString.Invariant(
+                    $"Lamps of {flux:0} µmol/m²s for {hours:0.#} h a day would make up the {shortMol:0.0} mol; or a clearer roof, or another crop then."),
+                Photons);
+        }
+    }
+
+    private static IEnumerable<int> Months(Brief.CropPeriod period)
+    {
+        int weeks = (period.ToWeek - period.FromWeek + 52) % 52 + 1;
+        return Enumerable.Range(0, weeks)
+            .Select(i => (period.FromWeek - 1 + i) % 52)
+            .Select(week => CommonYear.MonthOfDay(Math.Min(364, week * 7 + 3)) - 1)
+            .Distinct();
+    }
+}

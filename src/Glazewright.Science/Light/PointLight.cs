@@ -1,0 +1,131 @@
+using Glazewright.Science.Guards;
+
+namespace Glazewright.Science.Light;
+
+/// <summary>
+/// Unscattered light at points inside a house: a ray from each point towards the light finds the face it comes through. What the covers scatter and what
+/// is reflected inside is not here; the gain table has it as a whole.
+/// </summary>
+public sealed class PointLight
+{
+    private readonly List<Piece> pieces;
+    private readonly int[][] planes;
+
+    /// <summary>Prepares a house.</summary>
+    /// <param name="enclosure">The house.</param>
+    public PointLight(Enclosure enclosure)
+    {
+        ArgumentNullException.ThrowIfNull(enclosure);
+        pieces = Pieces.Of(enclosure, null);
+        planes = ByPlane(pieces);
+    }
+
+    /// <summary>Light on a level spot at each point from a beam of unit normal irradiance.</summary>
+    /// <param name="points">Inside the house, m.</param>
+    /// <param name="houseAzimuthDeg">Anticlockwise from +x.</param>
+    /// <param name="elevationDeg">0 to 90.</param>
+    /// <param name="horizontalFactor">Filled: horizontal irradiance over beam-normal irradiance, one a point.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range, or too little room.</exception>
+    public void FromBeam(ReadOnlySpan<Vector3d> points, double houseAzimuthDeg, double elevationDeg, Span<double> horizontalFactor)
+    {
+        Within.RequireFinite(houseAzimuthDeg);
+        Within.Require(elevationDeg, 0, 90);
+        Within.Require(horizontalFactor.Length, points.Length, points.Length);
+        horizontalFactor.Clear();
+        Add(points, Vector3d.Towards(houseAzimuthDeg, elevationDeg), 1, horizontalFactor);
+    }
+
+    /// <summary>Light on a level spot at each point from an even sky of unit horizontal irradiance.</summary>
+    /// <param name="points">Inside the house, m.</param>
+    /// <param name="horizontalFactor">Filled: horizontal irradiance inside over outside, one a point.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Too little room.</exception>
+    public void FromEvenSky(ReadOnlySpan<Vector3d> points, Span<double> horizontalFactor)
+    {
+        Within.Require(horizontalFactor.Length, points.Length, points.Length);
+        horizontalFactor.Clear();
+        foreach (SkyPatch patch in SkyPatches.UpperHalf)
+        {
+            Add(points, patch.Towards, patch.IrradianceFactor, horizontalFactor);
+        }
+    }
+
+    private void Add(ReadOnlySpan<Vector3d> points, Vector3d towards, double strength, Span<double> sum)
+    {
+        Span<double> passes = stackalloc double[pieces.Count];
+        Span<double> closing = stackalloc double[pieces.Count];
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            closing[i] = pieces[i].Normal.Dot(towards);
+            passes[i] = closing[i] > 1e-9 && pieces[i].Covering is FaceCovering.Clear clear
+                ? strength * towards.Z * clear.Optics.AtCosine(closing[i]).TransmittanceFraction
+                    * (1 - clear.FrameFraction) * (1 - clear.Optics.HazeFraction)
+                : 0;
+        }
+
+        for (int k = 0; k < points.Length; k++)
+        {
+            double nearest = double.PositiveInfinity;
+            int[] exit = [];
+            foreach (int[] plane in planes)
+            {
+                Piece first = pieces[plane[0]];
+                if (closing[plane[0]] > 1e-9)
+                {
+                    double away = first.Normal.Dot(first.Outline[0] - points[k]) / closing[plane[0]];
+                    if (away < nearest)
+                    {
+                        nearest = away;
+                        exit = plane;
+                    }
+                }
+            }
+
+            if (exit.Length > 0)
+            {
+                sum[k] += passes[exit.Length == 1 ? exit[0] : Holder(exit, points[k] + (Math.Max(0, nearest) * towards))];
+            }
+        }
+    }
+
+    // The piece of a plane that holds a point best.
+    private int Holder(int[] plane, Vector3d point)
+    {
+        int best = plane[0];
+        double bestHold = double.NegativeInfinity;
+        foreach (int i in plane)
+        {
+            double hold = Polygons.Containment(pieces[i].Outline, pieces[i].Normal, point);
+            foreach (Vector3d[] hole in pieces[i].Holes)
+            {
+                hold = Math.Min(hold, -Polygons.Containment(hole, pieces[i].Normal, point));
+            }
+
+            if (hold > bestHold)
+            {
+                bestHold = hold;
+                best = i;
+            }
+        }
+
+        return best;
+    }
+
+    private static int[][] ByPlane(List<Piece> pieces)
+    {
+        var groups = new List<List<int>>();
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            List<int>? group = groups.Find(g => Sight.SamePlane(pieces[g[0]], pieces[i]));
+            if (group is null)
+            {
+                groups.Add([i]);
+            }
+            else
+            {
+                group.Add(i);
+            }
+        }
+
+        return [.. groups.Select(g => g.ToArray())];
+    }
+}

@@ -1,0 +1,96 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Design.LightMaps;
+using Glazewright.Design.Tests.Contracts;
+using Glazewright.Design.Tests.GainTables;
+
+namespace Glazewright.Design.Tests.LightMaps;
+
+public class LightMapStageTests
+{
+    private static readonly LightMap Usual = LightJobs.Map(TestJobs.OneHouse());
+
+    // What nature sets: no more light inside than outside, none missing.
+    [Fact]
+    public void No_point_has_more_light_than_outdoors()
+    {
+        Assert.Equal(12, Usual.Months.Count);
+        for (int m = 0; m < 12; m++)
+        {
+            Assert.Equal(Usual.CountX * Usual.CountY, Usual.Months[m].PointMolPerM2Day.Count);
+            Assert.All(Usual.Months[m].PointMolPerM2Day, p => Assert.InRange(p, 0.01, Usual.OutsideMolPerM2Day[m]));
+            Assert.Equal(Usual.Months[m].PointMolPerM2Day.Average(), Usual.Months[m].MeanMolPerM2Day, 1e-9);
+            Assert.Equal(Usual.Months[m].PointMolPerM2Day.Min(), Usual.Months[m].LeastMolPerM2Day, 1e-9);
+        }
+    }
+
+    // The outside column is the weather file's own global energy.
+    [Fact]
+    public void Outside_is_the_file_s_energy_in_photons()
+    {
+        double julyWh = Enumerable.Range(181 * 24, 31 * 24).Sum(h => LightJobs.Weather.GhiWhm2[h]);
+        Assert.Equal(julyWh * 0.007265 / 31, Usual.OutsideMolPerM2Day[6], 1e-6);
+    }
+
+    // A toy multiplies everything by one factor. Here each change moves each month by another share.
+    [Fact]
+    public void Turning_the_house_moves_each_month_by_a_different_share() =>
+        EachMonthMovesOnItsOwn(LightJobs.Map(LightJobs.Turned(TestJobs.OneHouse(), 185)), least: 0.02);
+
+    [Fact]
+    public void A_clear_north_roof_moves_each_month_by_a_different_share()
+    {
+        LightMap clear = LightJobs.Map(LightJobs.Covered(TestJobs.OneHouse(), (FaceName.RoofRight, TestJobs.TripleWall)));
+        EachMonthMovesOnItsOwn(clear, least: 0.05);
+
+        // It gives more in June, when the sun is high and far round to the north, than in December.
+        Assert.True(
+            clear.Months[5].MeanMolPerM2Day / Usual.Months[5].MeanMolPerM2Day
+            > clear.Months[11].MeanMolPerM2Day / Usual.Months[11].MeanMolPerM2Day);
+    }
+
+    // Opaque north side: in summer the strip along it is in the dark of its own roof.
+    [Fact]
+    public void An_opaque_north_roof_darkens_the_strip_below_it_in_June()
+    {
+        double south = RowMean(5, 2);
+        double north = RowMean(5, Usual.CountY - 1);
+        Assert.True(north < 0.8 * south, $"{north} against {south}");
+    }
+
+    [Fact]
+    public void A_dark_month_for_the_crop_is_a_finding_with_lamps_to_mend_it()
+    {
+        Finding finding = Assert.Single(Usual.Report.Findings, f => f.Code == "light/below-wish");
+        Assert.Equal(Severity.Miss, finding.Severity);
+        Assert.Contains("Lamps of", finding.Mend, StringComparison.Ordinal);
+        CropPeriod easy = TestJobs.OneHouse().Houses[0].Schedule[0] with { LightWishMolPerM2Day = 0.5 };
+        Job job = TestJobs.OneHouse();
+        Assert.Empty(LightJobs.Map(job with { Houses = [job.Houses[0] with { Schedule = [easy] }] }).Report.Findings);
+    }
+
+    [Fact]
+    public void Derived_figures_follow_from_their_printed_inputs()
+    {
+        foreach (Figure figure in Usual.Report.Figures)
+        {
+            if (figure.Working is Working.Derived derived)
+            {
+                Assert.Equal(figure.Value, FormulaReader.Evaluate(derived.Formula, derived.Inputs), 1e-9);
+            }
+        }
+
+        Assert.Contains(Usual.Report.LeftOut, l => l.Contains("even shares", StringComparison.Ordinal));
+    }
+
+    private static void EachMonthMovesOnItsOwn(LightMap changed, double least)
+    {
+        double[] moved = [.. Enumerable.Range(0, 12).Select(m => changed.Months[m].MeanMolPerM2Day / Usual.Months[m].MeanMolPerM2Day)];
+        Assert.Equal(12, moved.Select(r => Math.Round(r, 5)).Distinct().Count());
+        Assert.True(moved.Max() - moved.Min() > least, string.Join(" ", moved));
+    }
+
+    private static double RowMean(int month, int j) =>
+        Usual.Months[month].PointMolPerM2Day.Skip(j * Usual.CountX).Take(Usual.CountX).Average();
+}
