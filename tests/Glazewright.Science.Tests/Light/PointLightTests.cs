@@ -23,14 +23,15 @@ public class PointLightTests
         Assert.Equal(0, factor[1]);
     }
 
-    // Two ways to one number: rays from the floor, and faces projected on the floor. 1 % for 80 × 40 points.
+    // Two ways to one number: rays from the floor, and faces projected on the floor. 1 % of the aperture for 3200 points of the R2
+    // sequence: rows of a plain grid would run along the shadow's edge.
     [Fact]
     public void Points_over_the_floor_add_up_to_the_gain_table_s_direct_light()
     {
         Enclosure house = Houses.HalfOpaque();
         EnclosureGainTable table = EnclosureGains.Compute(house, null, SunGrid.Standard);
         var light = new PointLight(house);
-        Vector3d[] points = [.. Enumerable.Range(0, 3200).Select(i => new Vector3d(((i % 80) + 0.5) * 30 / 80, ((i / 80) + 0.5) * 8 / 40, 0))];
+        Vector3d[] points = [.. Enumerable.Range(0, 3200).Select(i => new Vector3d(30 * (i * 0.7548776662 % 1), 8 * (i * 0.5698402910 % 1), 0))];
         double[] factor = new double[points.Length];
         light.FromEvenSky(points, factor);
         Assert.Equal(table.DomeDirectOnCropM2, factor.Average() * 240, 0.01 * table.DomeDirectOnCropM2);
