@@ -20,6 +20,15 @@ public static class CutsRules
     /// <summary>Kerf of the fine-tooth blade on sheet (1/8 in).</summary>
     public const double SheetKerfM = 0.003175;
 
+    /// <summary>Shortest panel a mill makes (8 ft): shorter pieces are cut from longer panels.</summary>
+    public const double ShortestPanelM = 2.4384;
+
+    /// <summary>Longest panel that shorter pieces are cut from (20 ft: two can carry it to the saw).</summary>
+    public const double LongestCutPanelM = 6.096;
+
+    /// <summary>Kerf of the cold saw on panel (1/8 in).</summary>
+    public const double PanelKerfM = 0.003175;
+
     /// <summary>Lengths multiwall sheet is sold in: 8 to 40 ft, or 2 to 12 m.</summary>
     /// <param name="units">Unit system of the job.</param>
     /// <returns>Lengths, m.</returns>

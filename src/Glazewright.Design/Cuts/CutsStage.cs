@@ -48,13 +48,17 @@ public static class CutsStage
                     CutCosts.MetalOnly);
                 Add(kind.Key, problem, buying.ModuleM);
             }
+            else if (buying.Form == CoverForm.Panel && ShortPanels(kind, tick) is { } problem)
+            {
+                Add(ShortPanelSection(kind.Key), problem, buying.ModuleM);
+            }
         }
 
         return new CutsResult(sections.ToEqList(), new StageReport(figures.ToEqList(), findings.ToEqList(), EqList.Create<string>(
         [
             "Kerf rule: n − 1, the saw passes between pieces; both mill ends of tube are squared first (1/2 in a stick). Pieces as long as the stock are taken as delivered: check them square.",
             "Mitred pieces are cut at their long points; one mitre is not nested in the next. Usable drops are listed, not credited.",
-            "Panels are made to length by the mill and have no cut list.",
+            "Panels of 8 ft and more are made to length by the mill; shorter pieces are cut from longer panels of any length.",
         ])));
 
         void Add(string name, CutProblem problem, double moduleM)
@@ -68,6 +72,32 @@ public static class CutsStage
             figures.AddRange(CutsWorkings.Figures(section, answer.Plan, tick, moduleM));
             findings.AddRange(uncut.Where(u => u.IsSpecial).Select(u => CutsWorkings.TooLong(name, u.Demand, tick)));
         }
+    }
+
+    /// <summary>Name of the cut list of a panel kind's short pieces.</summary>
+    /// <param name="kind">Cover kind id.</param>
+    /// <returns>Section name.</returns>
+    public static string ShortPanelSection(string kind) => $"{kind}, short pieces";
+
+    /// <summary>Pieces too short for the mill, to be cut from panels made to the length of some of them end to end; null when there are none.</summary>
+    private static CutProblem? ShortPanels(IEnumerable<SheetPiece> pieces, ShopTick tick)
+    {
+        CutDemand[] demands = [.. pieces.Where(p => p.LengthM < CutsRules.ShortestPanelM - 1e-6).Select(p => new CutDemand(p.Mark, tick.Nearest(p.LengthM), p.Count))];
+        int kerf = tick.Up(CutsRules.PanelKerfM);
+        int least = tick.Nearest(CutsRules.ShortestPanelM);
+        int most = tick.Nearest(CutsRules.LongestCutPanelM);
+        SortedSet<int> lengths = demands.Length == 0 ? [] : [least];
+        foreach (int length in demands.Select(d => d.LengthTicks))
+        {
+            for (int n = 1; (n * length) + ((n - 1) * kerf) <= most; n++)
+            {
+                lengths.Add(Math.Max(least, (n * length) + ((n - 1) * kerf)));
+            }
+        }
+
+        return demands.Length == 0
+            ? null
+            : new CutProblem(demands, Stocks(lengths, tick), new SawRules(KerfRule.BetweenPieces, kerf, 0, least), CutCosts.MetalOnly);
     }
 
     /// <summary>A piece that no trimmed stick gives: taken as delivered when it is just the stock's length, else ordered specially.</summary>
@@ -111,8 +141,10 @@ public static class CutsStage
             stockM > 0 ? Math.Max(0, stockM - piecesM - usableM) / stockM : 0);
     }
 
-    private static StockLength[] Stocks(EqList<double> lengthsM, ShopTick tick) =>
-        [.. lengthsM.Select(m => tick.Nearest(m)).Distinct().Select(steps =>
+    private static StockLength[] Stocks(EqList<double> lengthsM, ShopTick tick) => Stocks(lengthsM.Select(m => tick.Nearest(m)).Distinct(), tick);
+
+    private static StockLength[] Stocks(IEnumerable<int> lengths, ShopTick tick) =>
+        [.. lengths.Select(steps =>
             new StockLength(FormattableString.Invariant($"{tick.Metres(steps):0.000} m"), steps, steps))];
 
     private static List<PlacedSheet> Sheets(IEnumerable<SheetPiece> pieces, ShopTick tick) =>

@@ -14,6 +14,11 @@ public static class Purchases
     /// <returns>The takeoff's lines in their order; a tube or sheet line with a cut list has the bought quantity.</returns>
     public static EqList<TakeoffLine> Of(TakeoffResult takeoff, CutsResult cuts) => takeoff.Lines.Select(line =>
     {
+        if (line.System == ScopeSystem.Panels && ShortPanels(line, takeoff, cuts) is { } panels)
+        {
+            return panels;
+        }
+
         SectionCuts? section = cuts.Sections.FirstOrDefault(s => s.Section == line.Label);
         if (section is null)
         {
@@ -30,6 +35,16 @@ public static class Purchases
             ? line with { Quantity = stockM * each, From = FormattableString.Invariant($"{section.Bars} pieces of stock, {stockM:0.0} m, by the cut list") }
             : line;
     }).ToEqList();
+
+    /// <summary>A panel line with what its short pieces lose when they are cut from longer panels.</summary>
+    private static TakeoffLine? ShortPanels(TakeoffLine line, TakeoffResult takeoff, CutsResult cuts)
+    {
+        SheetPiece? of = takeoff.Sheets.FirstOrDefault(s => LineItems.Panel(s.CoverKind) == line.Item);
+        SectionCuts? section = of is null ? null : cuts.Sections.FirstOrDefault(s => s.Section == CutsStage.ShortPanelSection(of.CoverKind));
+        return section is null
+            ? null
+            : line with { Quantity = line.Quantity + (of!.ModuleM * section.Patterns.Sum(p => p.Times * (p.StockM - p.Pieces.Sum(piece => piece.LengthM)))) };
+    }
 
     /// <summary>True when we pay for a line.</summary>
     /// <param name="by">Who supplies it.</param>

@@ -22,11 +22,12 @@ internal static class CoverTakeoff
             double purlinM = input.Houses.FirstOrDefault(h => h.Id == building.Id)?.PurlinSpacingM ?? 1.2192;
             foreach (FaceForm face in building.Faces)
             {
-                Rectangle[] holes = [.. Holes(building, face, form, layouts)];
+                Hole[] openings = [.. Openings(building, face, layouts)];
+                Hole[] holes = [.. openings, .. LeanedOn(building, face, form)];
                 foreach (CoverZone zone in face.Zones)
                 {
                     CoverBuying buying = CoverBuying.Of(zone.Cover.Kind, input.Units);
-                    Fixings(book, building, face, zone, buying, purlinM);
+                    Fixings(book, building, face, zone, buying, purlinM, openings);
                     if (buying.Form is CoverForm.Sheet or CoverForm.Panel)
                     {
                         IReadOnlyList<CutPiece> pieces = SheetLayout.Place(ToFace(zone, holes, tick), buying.Rules);
@@ -40,31 +41,37 @@ internal static class CoverTakeoff
         return Marked(placed, tick);
     }
 
-    /// <summary>Openings of the face: typed ones, equipment placed in it, and (for a link building) the part that leans on another building.</summary>
-    private static IEnumerable<Rectangle> Holes(BuildingForm building, FaceForm face, FormResult form, EqList<LayoutResult> layouts)
+    /// <summary>Openings typed for the face, and equipment placed in it where nothing was typed.</summary>
+    private static List<Hole> Openings(BuildingForm building, FaceForm face, EqList<LayoutResult> layouts)
     {
+        List<Hole> holes = [];
         foreach (OpeningForm opening in face.Openings)
         {
             Opening o = opening.Opening;
-            yield return new Rectangle(o.OffsetM, o.OffsetM + o.WidthM, o.SillM, o.SillM + o.HeightM);
+            holes.Add(new Hole(opening.Id, o.OffsetM, o.OffsetM + o.WidthM, o.SillM, o.SillM + o.HeightM));
         }
 
-        foreach (PlacedItem item in layouts.Where(l => l.House == building.Id).SelectMany(l => l.Placed).Where(p => p.Face == face.Name
-            && p.Kind is PlacedKind.Fan or PlacedKind.Louver or PlacedKind.WetWall))
+        bool end = face.Name is FaceName.End1 or FaceName.End2;
+        foreach (PlacedItem item in layouts.Where(l => l.House == building.Id).SelectMany(l => l.Placed))
         {
-            bool end = face.Name is FaceName.End1 or FaceName.End2;
             double fromM = end ? item.Corner.YM : item.Corner.XM;
-            yield return new Rectangle(fromM, fromM + (end ? item.Size.YM : item.Size.XM), item.Corner.ZM, item.Corner.ZM + item.Size.ZM);
+            Hole hole = new(item.Id, fromM, fromM + (end ? item.Size.YM : item.Size.XM), item.Corner.ZM, item.Corner.ZM + item.Size.ZM);
+            bool cuts = item.Kind is PlacedKind.Fan or PlacedKind.Louver or PlacedKind.WetWall;
+            if (cuts && item.Face == face.Name && !holes.Exists(hole.Meets))
+            {
+                holes.Add(hole);
+            }
         }
 
-        foreach (SharedPiece piece in form.Shared.Where(p => !building.IsHouse && p.FaceId == face.Id))
-        {
-            yield return new Rectangle(
-                piece.Outline.Min(p => p.UM), piece.Outline.Max(p => p.UM), piece.Outline.Min(p => p.VM), piece.Outline.Max(p => p.VM));
-        }
+        return holes;
     }
 
-    private static SheetFace ToFace(CoverZone zone, Rectangle[] holes, ShopTick tick) => new(
+    /// <summary>The part of a link building's wall that leans on another building: it has no covering of its own there.</summary>
+    private static IEnumerable<Hole> LeanedOn(BuildingForm building, FaceForm face, FormResult form) =>
+        form.Shared.Where(p => !building.IsHouse && p.FaceId == face.Id).Select(piece => new Hole(
+            "", piece.Outline.Min(p => p.UM), piece.Outline.Max(p => p.UM), piece.Outline.Min(p => p.VM), piece.Outline.Max(p => p.VM)));
+
+    private static SheetFace ToFace(CoverZone zone, Hole[] holes, ShopTick tick) => new(
         zone.Id,
         [.. zone.Outline.Select(p => new FacePoint(tick.Nearest(p.UM), tick.Nearest(p.VM)))],
         [.. holes.Select(h => new FaceOpening(tick.Nearest(h.FromUM), tick.Nearest(h.ToUM), tick.Nearest(h.FromVM), tick.Nearest(h.ToVM)))]);
@@ -106,13 +113,13 @@ internal static class CoverTakeoff
         {
             double moduleM = kind.First().Buying.ModuleM;
             double lengthM = kind.Sum(p => tick.Metres(p.Piece.LengthTicks));
-            book.Add(ScopeSystem.Panels, $"panels/{kind.Key}", $"Insulated panel {kind.Key}", lengthM * moduleM, "m²",
+            book.Add(ScopeSystem.Panels, LineItems.Panel(kind.Key), $"Insulated panel {kind.Key}", lengthM * moduleM, "m²",
                 FormattableString.Invariant($"{kind.Count()} panels to length, whole modules of {moduleM:0.000} m"));
             book.Add(ScopeSystem.Panels, "panels/butyl", "Butyl in panel joints", lengthM * 2, "m", "two beads along every panel");
         }
     }
 
-    private static void Fixings(LineBook book, BuildingForm building, FaceForm face, CoverZone zone, CoverBuying buying, double purlinM)
+    private static void Fixings(LineBook book, BuildingForm building, FaceForm face, CoverZone zone, CoverBuying buying, double purlinM, Hole[] openings)
     {
         double widthM = zone.Outline.Max(p => p.UM) - zone.Outline.Min(p => p.UM);
         double lengthM = zone.Outline.Max(p => p.VM) - zone.Outline.Min(p => p.VM);
@@ -155,17 +162,16 @@ internal static class CoverTakeoff
             book.Add(ScopeSystem.Panels, "panels/downspout", "Downspout", Math.Ceiling(building.LengthM / TakeoffRules.DownspoutM - EdgeM), "each", from);
         }
 
-        foreach (OpeningForm opening in face.Openings.Where(o => Inside(zone, o.Opening)))
+        foreach (Hole o in openings.Where(o => Inside(zone, o)))
         {
-            book.Add(
-                ScopeSystem.Panels, "panels/flashing", "Flashing and sealant at openings", 2 * (opening.Opening.WidthM + opening.Opening.HeightM), "m", opening.Id);
+            book.Add(ScopeSystem.Panels, "panels/flashing", "Flashing and sealant at openings", 2 * (o.ToUM - o.FromUM + o.ToVM - o.FromVM), "m", o.Id);
         }
     }
 
-    private static bool Inside(CoverZone zone, Opening o)
+    private static bool Inside(CoverZone zone, Hole o)
     {
-        double midM = o.SillM + (o.HeightM / 2);
-        return midM >= zone.Outline.Min(p => p.VM) && midM <= zone.Outline.Max(p => p.VM);
+        double midM = (o.FromVM + o.ToVM) / 2;
+        return midM >= zone.Outline.Min(p => p.VM) && midM < zone.Outline.Max(p => p.VM);
     }
 
     private static double Perimeter(EqList<Point2> outline)
@@ -181,5 +187,8 @@ internal static class CoverTakeoff
         return sumM;
     }
 
-    private readonly record struct Rectangle(double FromUM, double ToUM, double FromVM, double ToVM);
+    private readonly record struct Hole(string Id, double FromUM, double ToUM, double FromVM, double ToVM)
+    {
+        public bool Meets(Hole other) => FromUM < other.ToUM - EdgeM && ToUM > other.FromUM + EdgeM && FromVM < other.ToVM - EdgeM && ToVM > other.FromVM + EdgeM;
+    }
 }

@@ -52,7 +52,13 @@ internal static class EquipmentTakeoff
         if (plant.Fog?.Choice is { } fog)
         {
             book.Add(ScopeSystem.Cooling, "cooling/fog-nozzle", "Fog nozzle with rated line and hangers", fog.Nozzles, "each", $"{id}: {fog.Entry}");
-            book.Add(ScopeSystem.Cooling, fog.PressurePa > 10e6 ? "cooling/fog-pump-3000" : "cooling/fog-pump-1000", "Fog pump station: filter, relief, guard", 1, "each", id);
+            (string item, string label) = fog.PressurePa switch
+            {
+                < 1e6 => ("cooling/mist-station", "Mist station: filter, valve, regulator"),
+                < 10e6 => ("cooling/fog-pump-1000", "Fog pump station 1,000 psi: filter, relief, guard"),
+                _ => ("cooling/fog-pump-3000", "Fog pump station 3,000 psi: filter, relief, guard"),
+            };
+            book.Add(ScopeSystem.Cooling, item, label, 1, "each", id);
         }
 
         if (plant.Pressure is { } pressure)

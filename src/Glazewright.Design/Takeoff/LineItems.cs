@@ -14,6 +14,11 @@ public static class LineItems
     /// <returns>Price-book item id.</returns>
     public static string Sheet(string kind) => SheetPrefix + kind;
 
+    /// <summary>Item of a panel kind.</summary>
+    /// <param name="kind">Cover kind id.</param>
+    /// <returns>Price-book item id.</returns>
+    public static string Panel(string kind) => $"panels/{kind}";
+
     /// <summary>Fan item by its size in whole half-feet (6 in steps).</summary>
     /// <param name="diameterM">Diameter, m.</param>
     /// <returns>Price-book item id (<c>cooling/fan-36</c>).</returns>

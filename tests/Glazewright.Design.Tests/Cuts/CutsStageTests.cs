@@ -58,6 +58,20 @@ public class CutsStageTests
         Assert.Equal(3 + 2 + 1, section.Bars);
     }
 
+    /// <summary>By hand: 4 pieces of 30 in and 3 kerfs of 1/8 in (2 steps of 1/16) make a panel of 120 3/8 in, 8 pieces two of them (or one of 8 pieces a little longer).</summary>
+    [Fact]
+    public void Pony_wall_panels_are_cut_from_panels_the_mill_can_make()
+    {
+        TakeoffResult takeoff = TwoHouses.Takeoff with { Marks = [], Sheets = [new SheetPiece("P-01", "panel-76", "A/left/pony", 1.0668, 30 * 0.0254, 8, 1.0668)] };
+        SectionCuts section = Assert.Single(CutsStage.Run(Input, takeoff, TestContext.Current.CancellationToken).Sections);
+        Assert.Equal(CutsStage.ShortPanelSection("panel-76"), section.Section);
+        Assert.True(section.Proven);
+        Assert.All(section.Patterns, p => Assert.True(p.StockM >= 8 * Ft - 1e-9));
+        Assert.Equal(2 * 120.375 * 0.0254, section.Objective, tolerance: 0.0254 / 8);
+        Assert.Empty(CutsStage.Run(
+            Input, takeoff with { Sheets = [takeoff.Sheets[0] with { LengthM = 9 * Ft }] }, TestContext.Current.CancellationToken).Sections);
+    }
+
     [Fact]
     public void Nothing_to_cut_gives_no_list() =>
         Assert.Empty(CutsStage.Run(Input, TwoHouses.Takeoff with { Marks = [], Sheets = [] }, TestContext.Current.CancellationToken).Sections);
