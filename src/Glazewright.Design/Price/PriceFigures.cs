@@ -63,7 +63,7 @@ internal sealed class PriceFigures
             "price/contingency", "Contingency", Unit.Dollar, directTerm * Given("share", "Contingency on direct cost", input.Pricing.ContingencyFraction, Unit.Fraction, "contingency"), secret: true);
         Figure cost = Derive("price/cost", "Cost", Unit.Dollar, directTerm + Term.Of("overhead", overhead) + Term.Of("contingency", contingency), secret: true);
         Term costTerm = Term.Of("cost", cost);
-        Term marginTerm = Given("margin", "Margin, share of the price", input.Pricing.MarginOfPriceFraction, Unit.Fraction, "marginOfPrice");
+        Term marginTerm = Given("margin", "Margin, share of the price", input.Pricing.MarginOfPriceFraction, Unit.Fraction, "margin");
 
         // The working of the price would tell cost and margin: the figure the customer may see is stated, its twin with the formula is ours.
         Figure worked = Derive("price/worked", "Price, with its working", Unit.Dollar, costTerm / (1 - marginTerm), secret: true);

@@ -150,7 +150,7 @@ internal static class CoverTakeoff
                 book.Add(ScopeSystem.Glazing, "glazing/lay-glass", "Glaze", zone.NetM2, "m²", from);
                 break;
             default:
-                book.Add(ScopeSystem.Glazing, "glazing/film", $"Film {zone.Cover.Kind} with locking profile", zone.GrossM2 * 1.1, "m²", from);
+                book.Add(ScopeSystem.Glazing, $"glazing/{zone.Cover.Kind}", $"Film {zone.Cover.Kind} with locking profile", zone.GrossM2 * 1.1, "m²", from);
                 book.Add(ScopeSystem.Glazing, "glazing/lay-film", "Pull and lock film", zone.GrossM2, "m²", from);
                 break;
         }

@@ -3,6 +3,7 @@ using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.Plant;
+using Glazewright.Science.Optics;
 
 namespace Glazewright.Design.Takeoff;
 
@@ -75,7 +76,7 @@ internal static class ServicesTakeoff
         }
     }
 
-    public static void Whole(LineBook book, FormResult form, BodyResult body, EqList<SheetPiece> sheets)
+    public static void Whole(LineBook book, FormResult form, BodyResult body)
     {
         if (form.Buildings.Count == 0)
         {
@@ -86,8 +87,8 @@ internal static class ServicesTakeoff
         double envelopeM2 = form.Buildings.SelectMany(b => b.Faces).Where(f => f.Name != FaceName.Floor).Sum(f => f.ExposedM2);
         double tubeKg = body.Members.Sum(m => m.CutLengthM * m.MassPerM);
 
-        // 2.7 kg/m² multiwall sheet, 13 kg/m² panel (middle values, from memory).
-        double coverKg = sheets.Sum(s => s.Count * s.LengthM * s.ModuleM * (s.Mark.StartsWith('P') ? 13 : 2.7));
+        double coverKg = form.Buildings.SelectMany(b => b.Faces).SelectMany(f => f.Zones)
+            .Sum(zone => zone.GrossM2 * (GenericCovers.TryFind(zone.Cover.Kind, out GenericCover? cover) ? cover.MassKgPerM2 : 3));
         double freightKg = (tubeKg + coverKg) * 1.25;
         book.Add(ScopeSystem.Permits, "permits/permit", "Building permit and plan review", floorM2, "m²", "all floors");
         book.Add(ScopeSystem.Permits, "permits/engineer", "Licensed engineer: review and seal, soils letter", 1, "each", "range");

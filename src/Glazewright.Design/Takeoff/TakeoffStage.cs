@@ -45,7 +45,7 @@ public static class TakeoffStage
         ServicesTakeoff.Electrical(book, input, form, plants);
         ServicesTakeoff.Plumbing(book, input, form, plants);
         StructureTakeoff.Benches(book, input);
-        ServicesTakeoff.Whole(book, form, body, sheets);
+        ServicesTakeoff.Whole(book, form, body);
         EqList<TakeoffLine> lines = book.Finish();
         return new TakeoffResult(marks, sheets, lines, TakeoffWorkings.Report(input, form, marks, sheets, lines));
     }

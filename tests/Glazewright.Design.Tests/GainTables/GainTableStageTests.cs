@@ -30,7 +30,7 @@ public class GainTableStageTests
     [Fact]
     public void The_left_wall_looks_south_when_the_ridge_bears_east()
     {
-        Brief.Job job = LightJobs.Turned(
+        Design.Brief.Job job = LightJobs.Turned(
             LightJobs.Covered(TestJobs.OneHouse(), (FaceName.RoofLeft, TestJobs.Panel), (FaceName.End2, TestJobs.Panel)), 90);
         GainField field = new(LightJobs.Gains(job), drawn: false);
         Assert.True(field.At(Beam, 180, 20, 90).CropPlaneW > 1000);
@@ -71,7 +71,7 @@ public class GainTableStageTests
     [Fact]
     public void Without_a_curtain_both_positions_are_the_same()
     {
-        Brief.Job job = TestJobs.OneHouse();
+        Design.Brief.Job job = TestJobs.OneHouse();
         job = job with { Houses = [job.Houses[0] with { Equipment = job.Houses[0].Equipment with { Curtains = 0 } }] };
         GainTable table = LightJobs.Gains(job);
         Assert.Equal(table.CurtainOpen, table.CurtainDrawn);
@@ -89,8 +89,8 @@ public class GainTableStageTests
     [Fact]
     public void A_corridor_takes_its_piece_of_the_clear_wall()
     {
-        Brief.Job two = LightJobs.Covered(TestJobs.TwoHouses(), (FaceName.Right, TestJobs.TripleWall));
-        Brief.Job alone = two with { Links = [] };
+        Design.Brief.Job two = LightJobs.Covered(TestJobs.TwoHouses(), (FaceName.Right, TestJobs.TripleWall));
+        Design.Brief.Job alone = two with { Links = [] };
         double lostM2 = LightJobs.Gains(alone).CurtainOpen.Sky.ApertureM2 - LightJobs.Gains(two).CurtainOpen.Sky.ApertureM2;
 
         // An upright wall sees half the sky. The corridor meets the clear part above the pony wall.
@@ -120,5 +120,5 @@ public class GainTableStageTests
     [Fact]
     public void An_unknown_cover_is_refused() =>
         Assert.Throws<ArgumentException>(() => LightJobs.Gains(
-            LightJobs.Covered(TestJobs.OneHouse(), (FaceName.Left, new Brief.CoverChoice("no-such-cover", 1, 1, 0)))));
+            LightJobs.Covered(TestJobs.OneHouse(), (FaceName.Left, new Design.Brief.CoverChoice("no-such-cover", 1, 1, 0)))));
 }

@@ -1,10 +1,12 @@
 using System.Text;
 using Glazewright.Design.Brief;
+using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Cuts;
 using Glazewright.Design.Price;
 using Glazewright.Design.Takeoff;
 using Glazewright.Design.Tests.Takeoff;
+using Glazewright.Science.Optics;
 
 namespace Glazewright.Design.Tests.Price;
 
@@ -77,6 +79,21 @@ public class PriceStageTests
     [Fact]
     public void The_embedded_book_prices_every_line_in_its_own_unit() =>
         Assert.DoesNotContain(Run(Pricing).Report.Findings, finding => finding.Code == "price/no-price");
+
+    [Fact]
+    public void The_embedded_book_prices_every_generic_covering_and_fan()
+    {
+        PriceBook book = PriceBook.Generic();
+        foreach (GenericCover cover in GenericCovers.All)
+        {
+            CoverForm form = CoverBuying.Of(cover.Id, UnitSystem.Us).Form;
+            Assert.True(CoverBuying.Of(cover.Id, UnitSystem.Us).IsKnown, cover.Id);
+            string item = form switch { CoverForm.Sheet => LineItems.Sheet(cover.Id), CoverForm.Panel => LineItems.Panel(cover.Id), _ => $"glazing/{cover.Id}" };
+            Assert.Equal("m²", book.Find(item)?.Per);
+        }
+
+        Assert.All(CatalogueReader.Generic.Fans, fan => Assert.NotNull(book.Find(LineItems.Fan(fan.DiameterM))));
+    }
 
     [Fact]
     public void A_missing_price_is_said_aloud_and_an_override_replaces_one()
