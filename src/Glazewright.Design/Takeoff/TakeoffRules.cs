@@ -9,9 +9,6 @@ public static class TakeoffRules
     /// <summary>Gravel base under floors (4 in).</summary>
     public const double GravelM = 0.1016;
 
-    /// <summary>Slab of head house, corridors and aisles (4 in).</summary>
-    public const double SlabM = 0.1016;
-
     /// <summary>Depth of the thickened slab edge below a panel building (12 in beyond the slab, 12 in wide).</summary>
     public const double SlabEdgeM = 0.3048;
 
@@ -23,9 +20,6 @@ public static class TakeoffRules
 
     /// <summary>Screws along the edges (8 in).</summary>
     public const double EdgeScrewM = 0.2032;
-
-    /// <summary>Stitch screws of trim and flashing (24 in).</summary>
-    public const double StitchScrewM = 0.6096;
 
     /// <summary>Share of screws lost or stripped.</summary>
     public const double ScrewWasteFraction = 0.08;
