@@ -16,7 +16,7 @@ namespace Glazewright.Design.Duty;
 /// <param name="FrostLossW">Loss at the mean annual extreme minimum with 2 °C inside, W.</param>
 /// <param name="SolarGainW">Sun absorbed inside at the cooling design hour, W.</param>
 /// <param name="TranspirationKgPerS">Crop transpiration then, kg/s.</param>
-/// <param name="SensibleGainW">Sun less transpiration, W.</param>
+/// <param name="SensibleGainW">Sun less what floor and benches store and what the crop turns into vapour, W.</param>
 /// <param name="VentilationRuleM3PerS">By the factor rule.</param>
 /// <param name="VentilationBalanceM3PerS">By the energy and moisture balance along the house.</param>
 /// <param name="VentilationM3PerS">The one later stages use.</param>

@@ -1,0 +1,74 @@
+using System.Globalization;
+using Glazewright.Design.Contracts;
+
+namespace Glazewright.Design.Duty;
+
+/// <summary>What Duty finds, in words.</summary>
+internal static class DutyFindings
+{
+    public static IEnumerable<Finding> Of(DutyFacts f)
+    {
+        string house = f.Input.House;
+        DutyResult r = f.Result;
+        if (r.Conditions.Source is Source.Default)
+        {
+            yield return new Finding(
+                "duty/typical-year-conditions", Severity.Near, house,
+                Text($"Design temperatures are computed from one typical year: 99.6 % {C(r.Conditions.Heating996C)}, coldest hour {C(r.Conditions.ExtremeMinC)}. A typical year leaves the extremes out; published values run 3 to 4 K colder."),
+                "Type the published design conditions of the nearest station.",
+                r.Conditions.Source);
+        }
+
+        double most = Math.Max(r.VentilationRuleM3PerS, r.VentilationBalanceM3PerS);
+        double least = Math.Min(r.VentilationRuleM3PerS, r.VentilationBalanceM3PerS);
+        if (most > 1.15 * least)
+        {
+            bool balance = r.VentilationBalanceM3PerS > r.VentilationRuleM3PerS;
+            yield return new Finding(
+                "duty/ventilation-methods-differ", Severity.Note, house,
+                Text($"The factor rule asks for {Cfm(r.VentilationRuleM3PerS)} cfm, the energy balance for {Cfm(r.VentilationBalanceM3PerS)}. ")
+                    + (balance
+                        ? Text($"The balance is higher: {f.Load.SolarW / f.Form.FloorAreaM2:0} W of sun a square metre of floor heat the air and the crop turns only {Share(f.Run.CropLatentW, f.Load.SolarW)} of it into vapour; the rule takes off about 190 W/m².")
+                        : Text($"The rule is higher: it takes off about 190 W a square metre, while here {(f.Load.SolarW - f.Run.CropLatentW) / f.Form.FloorAreaM2:0} are left after the crop has turned {Share(f.Run.CropLatentW, f.Load.SolarW)} of the sun into vapour, or the short run sets the rule.")),
+                "The larger one is used.",
+                new Source.CommonPractice("both methods side by side"));
+        }
+
+        if (!f.Need.Reached)
+        {
+            yield return new Finding(
+                "duty/rise-out-of-reach", Severity.Miss, house,
+                Text($"No flow up to {Cfm(0.25 * f.Form.FloorAreaM2)} cfm keeps the fan end within {f.Input.TemperatureRiseK * 1.8:0.#} F° of the intake; the best is {C(f.Need.HottestC)}."),
+                "Allow a larger rise, shade more, or shorten the run.",
+                new Source.FirstPrinciples("heat balance along the house"));
+        }
+
+        if (f.HotCrop.NeverAboveC < 90 && f.Run.HottestC > f.HotCrop.NeverAboveC)
+        {
+            yield return new Finding(
+                "duty/never-above-missed", Severity.Miss, house,
+                Text($"On the design day the air enters at {C(f.Inlet.DryBulbC)} and leaves at {C(f.Run.Stations[^1].DryBulbC)}; \"never over {C(f.HotCrop.NeverAboveC)}\" does not hold at the fan end."),
+                f.Inlet.DryBulbC > f.HotCrop.NeverAboveC
+                    ? "Outside air alone cannot do it: no fan cools below its intake. A drier climate, a chiller or a later crop would."
+                    : "More flow, more shade, or fog behind the pad would bring the fan end nearer.",
+                new Source.Given($"{f.Input.Pointer}/schedule"));
+        }
+
+        if (f.DryingNight.HumidityRatio >= f.Night.HumidityRatio - 1e-4)
+        {
+            yield return new Finding(
+                "duty/outside-air-cannot-dry", Severity.Near, house,
+                Text($"On damp nights outside air holds {f.DryingNight.HumidityRatio * 1000:0.0} g/kg, no less than the night target's {f.Night.HumidityRatio * 1000:0.0}: airing cannot dry the house then."),
+                "Heat and air together with a wider humidity band, or a dehumidifier.",
+                new Source.FirstPrinciples("moisture balance"));
+        }
+    }
+
+    private static string C(double valueC) => Text($"{valueC * 1.8 + 32:0} °F ({valueC:0.0} °C)");
+
+    private static string Cfm(double flowM3PerS) => Text($"{flowM3PerS / 0.00047194745:N0}");
+
+    private static string Share(double part, double whole) => whole > 0 ? Text($"{100 * part / whole:0} %") : "none";
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,128 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Design.Plant;
+
+namespace Glazewright.Design.Layout;
+
+/// <summary>What hangs inside: curtain, heaters, circulation fans, fog, lamps, sensors.</summary>
+internal static class HungLayout
+{
+    private const double HeadroomM = 2.03;
+
+    public static void Place(BuildingForm house, PlantResult plant, List<PlacedItem> placed, List<Finding> findings)
+    {
+        double lowEaveM = Math.Min(house.Roof.LeftEaveM, house.Roof.RightEaveM);
+        double ceilingM = plant.Curtain is { } curtain ? Math.Min(curtain.HeightM, lowEaveM) : lowEaveM;
+        if (plant.Curtain is { } cloth)
+        {
+            double fromM = cloth.HeightM <= house.Roof.LeftEaveM ? 0 : (cloth.HeightM - house.Roof.LeftEaveM) / house.Roof.LeftPitch;
+            placed.Add(new PlacedItem(
+                $"{house.Id}/curtain", PlacedKind.Curtain, cloth.Layers > 1 ? "Curtains" : "Curtain",
+                new Point3(0, fromM, cloth.HeightM), new Point3(house.LengthM, SmallSystems.WidthAtM(house, cloth.HeightM), 0), FaceName.Floor));
+            LayoutFindings.CurtainHeight(house, cloth, lowEaveM, findings);
+        }
+
+        Heaters(house, plant, ceilingM, placed, findings);
+        Circulation(house, plant, ceilingM, placed, findings);
+        Lines(house, plant, ceilingM, placed);
+    }
+
+    private static void Heaters(BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed, List<Finding> findings)
+    {
+        EqList<HeaterUnit> heaters = plant.Heat?.Choice.Heaters ?? [];
+        for (int i = 0; i < heaters.Count; i++)
+        {
+            // Alternate corners, each blowing along the house towards the other end.
+            bool nearEnd1 = i % 2 == 0;
+            double rowM = i / 2 * 1.6;
+            var size = new Point3(0.8, 0.7, 0.7);
+            double x = nearEnd1 ? 1.2 + rowM : house.LengthM - 1.2 - rowM - size.XM;
+            double y = nearEnd1 ? 0.6 : house.WidthM - 0.6 - size.YM;
+            double z = ceilingM - size.ZM - 0.3;
+            placed.Add(new PlacedItem(
+                heaters[i].Id, PlacedKind.Heater, $"Heater {i + 1}", new Point3(Math.Clamp(x, 0, Math.Max(house.LengthM - size.XM, 0)), y, Math.Max(z, 0)), size,
+                FaceName.Floor));
+            if (z < 1.2)
+            {
+                findings.Add(new Finding(
+                    "layout/heater-low", Severity.Near, heaters[i].Id,
+                    LayoutFindings.Text($"Under a ceiling of {ceilingM / 0.3048:0.0} ft the heater hangs {Math.Max(z, 0) / 0.3048:0.0} ft above the floor."),
+                    "Stand it on the floor in an end bay, or raise the eave.", LayoutFindings.Practice));
+            }
+        }
+
+        double reachM = heaters.Sum(h => h.ThrowM);
+        if (heaters.Count > 0 && reachM < house.LengthM)
+        {
+            findings.Add(new Finding(
+                "layout/heater-throw", Severity.Near, heaters[0].Id,
+                LayoutFindings.Text($"The heaters throw {reachM / 0.3048:0} ft together; the house is {house.LengthM / 0.3048:0} ft long."),
+                "Circulation fans in line with them, or one more heater.", LayoutFindings.Practice));
+        }
+    }
+
+    private static void Circulation(BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed, List<Finding> findings)
+    {
+        if (plant.Circulation is not { Count: > 0 } fans)
+        {
+            return;
+        }
+
+        const double SizeM = 0.6;
+        double z = ceilingM - SizeM - 0.15;
+        int out_ = (fans.Count + 1) / 2;
+        int back = fans.Count - out_;
+        for (int i = 0; i < fans.Count; i++)
+        {
+            bool outward = i < out_;
+            int along = outward ? i : i - out_;
+            int row = outward ? out_ : back;
+            // First fan about 12 ft from the end it blows from.
+            double stepM = row > 1 ? Math.Max(house.LengthM - 7.3, 0) / (row - 1) * (row - 1.0) / row : 0;
+            double x = 3.65 + along * stepM;
+            x = outward ? x : house.LengthM - x;
+            double y = outward ? house.WidthM / 4 : 3 * house.WidthM / 4;
+            placed.Add(new PlacedItem(
+                $"{house.Id}/circulation-{i + 1}", PlacedKind.CirculationFan, "Circulation fan",
+                new Point3(Math.Clamp(x - 0.15, 0, Math.Max(house.LengthM - 0.3, 0)), y - SizeM / 2, z), new Point3(0.3, SizeM, SizeM), FaceName.Floor));
+        }
+
+        if (z < HeadroomM)
+        {
+            findings.Add(new Finding(
+                "layout/fan-headroom", Severity.Danger, $"{house.Id}/circulation-1",
+                LayoutFindings.Text($"Circulation fans hang {z / 0.3048:0.0} ft above the floor, where a head can meet them."),
+                "Over benches, not over aisles; guards on both sides; lock-out before reaching in.", LayoutFindings.Practice));
+        }
+    }
+
+    private static void Lines(BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed)
+    {
+        if (plant.Fog is not null)
+        {
+            for (int i = 0; i < 2; i++)
+            {
+                placed.Add(new PlacedItem(
+                    $"{house.Id}/fog-line-{i + 1}", PlacedKind.FogLine, "Fog line",
+                    new Point3(0.5, house.WidthM * (i + 1) / 3, ceilingM - 0.2), new Point3(Math.Max(house.LengthM - 1, 0), 0, 0), FaceName.Floor));
+            }
+        }
+
+        if (plant.LampW > 0)
+        {
+            int rows = Math.Max((int)Math.Round(house.WidthM / 2.5), 1);
+            for (int i = 0; i < rows; i++)
+            {
+                placed.Add(new PlacedItem(
+                    $"{house.Id}/lamp-row-{i + 1}", PlacedKind.LampRow, "Lamps",
+                    new Point3(1, house.WidthM * (i + 0.5) / rows - 0.1, ceilingM - 0.4), new Point3(Math.Max(house.LengthM - 2, 0), 0.2, 0.15), FaceName.Floor));
+            }
+        }
+
+        double sensorM = Math.Min(1.5, ceilingM - 0.3);
+        placed.Add(new PlacedItem(
+            $"{house.Id}/sensor-1", PlacedKind.Sensor, "Aspirated sensor", new Point3(house.LengthM / 2, house.WidthM / 2, sensorM), new Point3(0.2, 0.2, 0.3), FaceName.Floor));
+        placed.Add(new PlacedItem(
+            $"{house.Id}/sensor-2", PlacedKind.Sensor, "Low-limit sensor, independent", new Point3(house.LengthM / 4, house.WidthM / 2, sensorM), new Point3(0.1, 0.1, 0.2), FaceName.Floor));
+    }
+}

@@ -1,0 +1,43 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+
+namespace Glazewright.Design.Layout;
+
+/// <summary>What Layout reads of the job for one house.</summary>
+/// <param name="House">House id.</param>
+/// <param name="Pointer">JSON pointer of the house.</param>
+/// <param name="FanFace">Wall with the fans; the intake is opposite.</param>
+/// <param name="Benches">Bench runs.</param>
+/// <param name="MainAisleM">Width of the main aisle wanted, m.</param>
+public sealed record LayoutInput(string House, string Pointer, FaceName FanFace, EqList<Bench> Benches, double MainAisleM)
+{
+    /// <summary>Projects the job.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="house">House id.</param>
+    /// <returns>Layout's input.</returns>
+    /// <exception cref="ArgumentException">No such house.</exception>
+    public static LayoutInput From(Job job, string house)
+    {
+        int index = job.Houses.ToList().FindIndex(h => h.Id == house);
+        if (index < 0)
+        {
+            throw new ArgumentException($"No house '{house}'.", nameof(house));
+        }
+
+        Brief.House h = job.Houses[index];
+        return new LayoutInput(h.Id, $"/houses/{index}", h.Equipment.FanFace, h.Benches, h.MainAisleM);
+    }
+
+    /// <summary>The wall opposite a wall; other faces give themselves.</summary>
+    /// <param name="face">A face.</param>
+    /// <returns>The opposite wall.</returns>
+    public static FaceName Opposite(FaceName face) => face switch
+    {
+        FaceName.End1 => FaceName.End2,
+        FaceName.End2 => FaceName.End1,
+        FaceName.Left => FaceName.Right,
+        FaceName.Right => FaceName.Left,
+        _ => face,
+    };
+}

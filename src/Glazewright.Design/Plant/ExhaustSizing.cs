@@ -1,0 +1,115 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Science.Flow;
+
+namespace Glazewright.Design.Plant;
+
+/// <summary>Fans against their intake: what they move, one stage after another.</summary>
+/// <param name="Fans">Catalogue entries in stage order.</param>
+/// <param name="Dry">Operating points, 1 to all fans, pad off.</param>
+/// <param name="Wet">The same, pad running.</param>
+/// <param name="AllDirty">All fans with a dirty screen, pad as on the design day.</param>
+/// <param name="Beyond">All fans on: some fan is past its tested points.</param>
+internal sealed record ExhaustRun(
+    List<FanEntry> Fans, EqList<OperatingPoint> Dry, EqList<OperatingPoint> Wet, OperatingPoint AllDirty, bool Beyond);
+
+/// <summary>Chooses fans, or takes the job's, and finds what they move.</summary>
+internal static class ExhaustSizing
+{
+    public static List<FanEntry> Fixed(PlantInput input, Catalogue catalogue) =>
+        [.. input.Equipment.ExhaustFixed
+            .SelectMany(f => Enumerable.Repeat(Pick.ById(catalogue.Fans, f.Entry, e => e.Id, $"{input.Pointer}/equipment/exhaust"), f.Count))
+            .OrderBy(f => f.DiameterM).ThenBy(f => f.Id, StringComparer.Ordinal)];
+
+    public static ExhaustRun Run(List<FanEntry> fans, Intake intake, double densityKgPerM3)
+    {
+        Dictionary<string, FanCurve> curves = fans.Select(f => f.Id).Distinct()
+            .ToDictionary(id => id, id => Pick.Curve(fans.First(f => f.Id == id).Points, densityKgPerM3));
+        bool beyond = false;
+        OperatingPoint Point(int on, List<(string Name, AirPath Path)> path)
+        {
+            FanGroup[] groups = [.. fans.Take(on).GroupBy(f => f.Id).Select(g => new FanGroup(curves[g.Key], g.Count()))];
+            FanSystem.TryFind(groups, [.. path.Select(p => p.Path)], densityKgPerM3, out var point);
+            beyond = point.BeyondTested;
+            return new OperatingPoint(on, point.FlowM3PerS, point.StaticPa, point.PowerW);
+        }
+
+        EqList<OperatingPoint> dry = Enumerable.Range(1, fans.Count).Select(n => Point(n, intake.Dry(0))).ToEqList();
+        EqList<OperatingPoint> wet = Enumerable.Range(1, fans.Count).Select(n => Point(n, intake.Wet(0))).ToEqList();
+        bool beyondAll = beyond;
+        OperatingPoint dirty = Point(fans.Count, intake.Wet(intake.ScreenM2 > 0 ? Intake.DirtyFraction : 0));
+        return new ExhaustRun(fans, dry, wet, dirty, beyondAll);
+    }
+
+    /// <summary>
+    /// The mix of at most two sizes that moves the flow with little to spare, a small first stage, few fans and little power, and fits between the
+    /// doors of its wall. When none does, the one that moves most.
+    /// </summary>
+    public static List<FanEntry> Choose(
+        PlantInput input, BuildingForm form, Catalogue catalogue, Intake intake, double neededM3PerS, double densityKgPerM3)
+    {
+        List<FanEntry> sizes = [.. catalogue.Fans
+            .Where(f => f.Phases == 1 || input.Utilities.Phase == Phase.Three)
+            .OrderBy(f => f.DiameterM).ThenBy(f => f.Phases)];
+        double wallM = form.WidthM - 0.6
+            - form.Face(input.Equipment.FanFace).Openings
+                .Where(o => o.Opening.Kind is OpeningKind.Door or OpeningKind.DoubleDoor)
+                .Sum(o => o.Opening.WidthM + 0.3);
+        AirPath[] path = [.. intake.Wet(0).Select(p => p.Path)];
+        Dictionary<string, FanCurve> curves = sizes.ToDictionary(f => f.Id, f => Pick.Curve(f.Points, densityKgPerM3));
+        List<FanEntry>? best = null;
+        double bestScore = double.PositiveInfinity;
+        List<FanEntry> most = [sizes[0]];
+        double mostM3PerS = 0;
+        foreach (FanEntry big in sizes)
+        {
+            foreach (FanEntry small in sizes.Where(s => s.DiameterM < big.DiameterM || s == big))
+            {
+                for (int bigCount = 1; bigCount <= 6; bigCount++)
+                {
+                    for (int smallCount = 0; smallCount <= (small == big ? 0 : 4); smallCount++)
+                    {
+                        List<FanEntry> fans = [.. Enumerable.Repeat(small, smallCount), .. Enumerable.Repeat(big, bigCount)];
+                        double free = fans.Sum(f => f.Points[0].FlowM3PerS);
+                        if (fans.Sum(f => f.FrameM + 0.3) > wallM || free > 2.2 * neededM3PerS + small.Points[0].FlowM3PerS)
+                        {
+                            continue;
+                        }
+
+                        FanGroup[] groups = smallCount > 0
+                            ? [new FanGroup(curves[small.Id], smallCount), new FanGroup(curves[big.Id], bigCount)]
+                            : [new FanGroup(curves[big.Id], bigCount)];
+                        FanSystem.TryFind(groups, path, densityKgPerM3, out var point);
+                        if (point.FlowM3PerS > mostM3PerS)
+                        {
+                            (most, mostM3PerS) = (fans, point.FlowM3PerS);
+                        }
+
+                        double first = fans[0].Points[0].FlowM3PerS / free;
+                        double score = point.FlowM3PerS / neededM3PerS - 1 + 0.03 * fans.Count + Math.Max(first - 0.3, 0)
+                            + point.PowerW / point.FlowM3PerS / 1000 + (point.BeyondTested ? 1 : 0);
+                        if (point.FlowM3PerS >= neededM3PerS && score < bestScore)
+                        {
+                            (best, bestScore) = (fans, score);
+                        }
+                    }
+                }
+            }
+        }
+
+        return best ?? most;
+    }
+
+    public static ExhaustPlant Plant(string house, ExhaustRun run, Intake intake)
+    {
+        EqList<FanUnit> units = run.Fans
+            .Select((f, i) => new FanUnit($"{house}/fan-{i + 1}", f.Id, f.DiameterM, f.FrameM)).ToEqList();
+        double flow = run.Wet[^1].FlowM3PerS;
+        double faceM2 = run.Fans.Sum(f => Math.PI / 4 * f.DiameterM * f.DiameterM);
+        return new ExhaustPlant(
+            units, run.Dry, run.Wet, intake.LouverFreeM2, intake.LouverGrossM2, intake.Louver.TravelS,
+            flow / Math.Max(intake.SectionM2, 1), flow / faceM2);
+    }
+}

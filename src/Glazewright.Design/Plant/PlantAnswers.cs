@@ -1,0 +1,39 @@
+using Glazewright.Design.Contracts;
+
+namespace Glazewright.Design.Plant;
+
+/// <summary>Each system against what is asked of it: met with a margin, or missed with what limits it.</summary>
+internal static class PlantAnswers
+{
+    public static Answer<ExhaustPlant> Exhaust(PlantFacts f, ExhaustPlant plant)
+    {
+        double flow = plant.Wet[^1].FlowM3PerS;
+        (string name, double lossPa) = f.Tightest();
+        return Pick.Judge(
+            plant,
+            flow / f.NeededM3PerS - 1,
+            PlantWords.ExhaustLimit(flow, f.NeededM3PerS, f.Input.Equipment.TemperatureRiseK, plant.Wet[^1].StaticPa, name, lossPa));
+    }
+
+    public static Answer<WetWallPlant> WetWall(PlantFacts f, WetWallPlant plant)
+    {
+        double most = f.Intake!.Pad!.MostFaceMs;
+        return Pick.Judge(plant, most / plant.FaceSpeedMs - 1, PlantWords.PadLimit(plant.FaceSpeedMs, most, f.Intake.PadM2, f.RatedM3PerS, f.Intake.Pad.Kind.RatedFaceMPerS));
+    }
+
+    public static Answer<FogPlant> Fog(PlantFacts f, FogPlant plant)
+    {
+        double evaporated = plant.KgPerS * plant.EvaporatedFraction;
+        return f.FogNeedKgPerS > 0
+            ? Pick.Judge(plant, evaporated / f.FogNeedKgPerS - 1, PlantWords.FogLimit(evaporated, f.FogNeedKgPerS))
+            : new Answer<FogPlant>.Met(plant, 0);
+    }
+
+    public static Answer<HeatPlant> Heat(PlantFacts f, HeatPlant plant)
+    {
+        double needW = Math.Max(f.Duty.HeatLossW, f.Duty.FrostLossW);
+        return needW > 0
+            ? Pick.Judge(plant, f.HeatW / needW - 1, PlantWords.HeatLimit(f.HeatW, f.Duty))
+            : new Answer<HeatPlant>.Met(plant, 0);
+    }
+}

@@ -1,0 +1,46 @@
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Duty;
+using Glazewright.Design.Form;
+using Glazewright.Science.Air;
+
+namespace Glazewright.Design.Plant;
+
+/// <summary>What Plant computed on the way, for answers, workings and findings.</summary>
+internal sealed record PlantFacts(
+    PlantInput Input,
+    BuildingForm Form,
+    DutyResult Duty,
+    Catalogue Catalogue,
+    AirState Outside,
+    double NeededM3PerS,
+    Intake? Intake,
+    ExhaustRun? Run,
+    WetWallPlant? WetWall,
+    FogPlant? Fog,
+    double FogNeedKgPerS,
+    HeatPlant? Heat,
+    CurtainPlant? Curtain,
+    CirculationPlant? Circulation,
+    double DragAreaM2,
+    PressurePlant? Pressure,
+    int PressureFans,
+    bool PressureBeyond,
+    VentPlant? Vents,
+    EqList<ElectricLoad> Loads)
+{
+    /// <summary>Heat of all heaters and bench pipe, W.</summary>
+    public double HeatW => (Heat?.Heaters.Sum(h => h.OutputW) ?? 0) + Input.Equipment.BenchPipeW;
+
+    /// <summary>What the fans are rated for: their tables at 25 Pa (0.10 in w.g.), m³/s.</summary>
+    public double RatedM3PerS => Run?.Fans.Sum(e => Science.Flow.FanCurve.Through(e.Points).At(24.908891).FlowM3PerS) ?? 0;
+
+    /// <summary>The piece of the intake path that takes the most pressure with all fans on, and what it takes.</summary>
+    public (string Name, double LossPa) Tightest()
+    {
+        double flow = Run!.Wet[^1].FlowM3PerS;
+        return Intake!.Wet(0)
+            .Select(p => (p.Name, p.Path.LossPa(flow, Outside.DensityKgPerM3)))
+            .MaxBy(p => p.Item2);
+    }
+}

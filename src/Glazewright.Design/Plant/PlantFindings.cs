@@ -1,0 +1,140 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Contracts;
+using Glazewright.Science.Flow;
+using static Glazewright.Design.Plant.PlantWords;
+
+namespace Glazewright.Design.Plant;
+
+/// <summary>What Plant finds about air and water.</summary>
+internal static class PlantFindings
+{
+    private static readonly Source Practice = new Source.CommonPractice("the trade's limits for fans, pads and fog");
+
+    public static IEnumerable<Finding> Of(PlantFacts f) =>
+        [.. Air(f), .. Water(f), .. PlantSafetyFindings.Heat(f), .. PlantSafetyFindings.Power(f), .. PlantSafetyFindings.Rest(f)];
+
+    private static IEnumerable<Finding> Air(PlantFacts f)
+    {
+        if (f.Run is null || f.Intake is null)
+        {
+            yield break;
+        }
+
+        string house = f.Input.House;
+        OperatingPoint all = f.Run.Wet[^1];
+        if (all.FlowM3PerS < f.NeededM3PerS)
+        {
+            (string name, double lossPa) = f.Tightest();
+            yield return new Finding(
+                "plant/fans-short", Severity.Miss, $"{house}/fan-1",
+                ExhaustLimit(all.FlowM3PerS, f.NeededM3PerS, f.Input.Equipment.TemperatureRiseK, all.StaticPa, name, lossPa),
+                "Add a fan, or enlarge what takes the pressure.", Practice);
+        }
+
+        if (f.Run.Beyond)
+        {
+            yield return new Finding(
+                "plant/fan-beyond-tested", Severity.Miss, $"{house}/fan-1",
+                Text($"With all fans on the static pressure is {InWg(all.StaticPa)} in. w.g., past the fans' last tested point: the flow is a guess, motors run hot and air may fall back through the shutters."),
+                "Free the intake or run fewer fans with the pad on.", Practice);
+        }
+
+        (string tight, double tightPa) = f.Tightest();
+        if (tight == "intake louvers" && tightPa > 15)
+        {
+            yield return new Finding(
+                "plant/louver-tight", Severity.Near, $"{house}/louver",
+                Text($"The louvers take {InWg(tightPa)} in. w.g.: their free area is {Sqft(f.Intake.LouverFreeM2)} ft² of {Sqft(f.Intake.LouverGrossM2)} ft² of frame."),
+                "Count the free area, not the frame: add louvers.", Practice);
+        }
+
+        double houseMs = all.FlowM3PerS / Math.Max(f.Form.SectionAreaM2, 1);
+        double faceMs = all.FlowM3PerS / f.Run.Fans.Sum(e => Math.PI / 4 * e.DiameterM * e.DiameterM);
+        yield return new Finding(
+            "plant/air-speed", houseMs > 2 * 0.44704 ? Severity.Near : Severity.Note, house,
+            Text($"All fans on: {Mph(faceMs)} mph at the fan faces, {Mph(houseMs)} mph through the house. The speed at the leaf is the second one; from about 2 mph leaves suffer, below 0.2 mph air stands."),
+            houseMs > 2 * 0.44704 ? "Stage the fans, or baffle the air away from young plants." : "",
+            new Source.CommonPractice("about 2 mph at the leaf stresses, 0.2 mph stagnates"));
+        double last = f.Run.Fans[0].Points[0].FlowM3PerS / f.Run.Fans.Sum(e => e.Points[0].FlowM3PerS);
+        if (last > 0.4)
+        {
+            yield return new Finding(
+                "plant/coarse-first-stage", Severity.Near, $"{house}/fan-1",
+                Text($"The first stage is {100 * last:0} % of all the air: mild days will cycle it on and off."),
+                "Make one fan smaller or give it a speed drive.", Practice);
+        }
+
+        if (f.Intake.ScreenM2 > 0)
+        {
+            yield return new Finding(
+                "plant/insect-screen", Severity.Near, $"{house}/louver",
+                Text($"The insect screen needs {Sqft(f.Intake.ScreenM2)} ft² of cloth in a box. Clean: {Cfm(all.FlowM3PerS)} cfm at {InWg(all.StaticPa)} in.; with {100 * Intake.DirtyFraction:0} % blocked: {Cfm(f.Run.AllDirty.FlowM3PerS)} cfm at {InWg(f.Run.AllDirty.StaticPa)} in. Two cloths of one porosity can differ by 2.5 times."),
+                "Ask for the cloth's own pressure curve and leave room to wash it.",
+                new Source.Paper("López et al. 2016, Sensors 16:690", "abstract", Source.Mark.Read));
+        }
+    }
+
+    private static IEnumerable<Finding> Water(PlantFacts f)
+    {
+        string house = f.Input.House;
+        if (f.WetWall is { } pad && f.Intake?.Pad is { } entry && f.Run is not null)
+        {
+            if (pad.FaceSpeedMs > entry.MostFaceMs)
+            {
+                bool carries = pad.FaceSpeedMs > entry.Kind.CarryOverMPerS;
+                int serves = f.Run.Wet.Where(p => p.FlowM3PerS / f.Intake.PadM2 <= entry.MostFaceMs).Select(p => p.FansOn).DefaultIfEmpty(0).Max();
+                yield return new Finding(
+                    "plant/pad-too-fast", Severity.Miss, $"{house}/wet-wall",
+                    PadLimit(pad.FaceSpeedMs, entry.MostFaceMs, f.Intake.PadM2, f.RatedM3PerS, entry.Kind.RatedFaceMPerS)
+                        + (carries ? " Water blows off the pad and the motors run hot." : ""),
+                    serves > 0
+                        ? Text($"Enlarge the pad, or run at most {serves} of {f.Run.Fans.Count} fans with the pad on.")
+                        : "Enlarge the pad.",
+                    new Source.CommonPractice("face speed of corrugated pads: 250 fpm at 4 in, 350 to 400 fpm at 6 in; sources disagree"));
+            }
+
+            double dayKg = pad.EvaporationKgPerS * (1 + pad.BleedFraction) * 8 * 3600;
+            double asked = pad.EvaporationKgPerS * (1 + pad.BleedFraction) + (f.Fog?.KgPerS ?? 0);
+            double well = f.Input.Utilities.WellM3PerS * 998;
+            if (well > 0)
+            {
+                yield return new Finding(
+                    "plant/water", asked > well ? Severity.Miss : asked > 0.5 * well ? Severity.Near : Severity.Note, $"{house}/wet-wall",
+                    Text($"On the design day pad and fog draw {Gph(asked) } gal/h, about {dayKg / 998 / 0.003785411784:N0} gal a day for the pad with {100 * pad.BleedFraction:0} % bleed; the well gives {Gph(well)} gal/h, before any irrigation."),
+                    asked > 0.5 * well ? "A storage tank that fills at night." : "",
+                    Practice);
+            }
+
+            yield return new Finding(
+                "plant/pad-water-quality", f.Input.Utilities.HardnessMgPerL > 200 ? Severity.Near : Severity.Note, $"{house}/wet-wall",
+                Text($"Water of {f.Input.Utilities.HardnessMgPerL:0} mg/L hardness scales the pad: bleed {100 * pad.BleedFraction:0} % of what evaporates. Standing warm water in sump and lines can grow Legionella: drain and disinfect by plan."),
+                "Bleed, a sump that drains, and a maintenance calendar.", Practice);
+        }
+
+        if (f.Fog is { } fog)
+        {
+            double needed = f.FogNeedKgPerS;
+            if (needed > 0 && fog.KgPerS * fog.EvaporatedFraction < needed)
+            {
+                yield return new Finding(
+                    "plant/fog-short", Severity.Miss, $"{house}/fog", FogLimit(fog.KgPerS * fog.EvaporatedFraction, needed),
+                    "More nozzles, or less ventilation while fogging.", Practice);
+            }
+
+            bool high = fog.PressurePa > 2e6;
+            yield return new Finding(
+                "plant/fog-injection", high ? Severity.Danger : Severity.Note, $"{house}/fog",
+                high
+                    ? Text($"Fog at {Psi(fog.PressurePa)} psi can inject water or oil through the skin: to hospital at once, even if it looks small. Rated tube and fittings, relief valve, bleed-down before work, guarded pump room.")
+                        + (fog.PressurePa > 8.3e6 ? " This is far above the usual 800 to 1,200 psi." : "")
+                    : "Low-pressure mist wets leaves and floor: a third or less evaporates.",
+                high && fog.PressurePa > 8.3e6 ? "Ask whether 1,000 psi serves: smaller pump, cheaper tube." : "",
+                Practice);
+            yield return new Finding(
+                "plant/fog-water-quality", Severity.Note, $"{house}/fog",
+                "Fog water must be filtered and soft (nozzles clog), and lines must not stand warm: Legionella.",
+                "Filter, softener or RO, drain-back at night.", Practice);
+        }
+    }
+}

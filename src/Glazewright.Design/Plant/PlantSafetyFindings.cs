@@ -1,0 +1,127 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using static Glazewright.Design.Plant.PlantWords;
+
+namespace Glazewright.Design.Plant;
+
+/// <summary>What Plant finds about heat, power, curtain and pressure.</summary>
+internal static class PlantSafetyFindings
+{
+    private static readonly Source Practice = new Source.CommonPractice("the trade's safety rules for greenhouse plant");
+
+    /// <summary>Resistance of the supply cable taken for the voltage drop, Ω/m: about 4/0 aluminium (NEC chapter 9, from memory).</summary>
+    public const double CableOhmPerM = 0.33e-3;
+
+    public static IEnumerable<Finding> Heat(PlantFacts f)
+    {
+        if (f.Heat is not { } heat)
+        {
+            yield break;
+        }
+
+        string house = f.Input.House;
+        bool burns = heat.Heaters.Any(h => !h.Electric);
+        bool open = heat.Heaters.Any(h => !h.Electric && !h.SealedCombustion);
+        if (open)
+        {
+            yield return new Finding(
+                "plant/open-combustion", Severity.Danger, $"{house}/heater-1",
+                f.Run is not null
+                    ? "A gravity flue in a house with exhaust fans back-drafts: carbon monoxide kills people, and traces of ethylene kill the crop first. An interlock is not enough in a tight house."
+                    : "A gravity flue in a tight house can back-draft: carbon monoxide kills people, and traces of ethylene kill the crop first.",
+                "Sealed combustion heaters that take their air from outside; a CO alarm in any case.", Practice);
+        }
+        else if (burns)
+        {
+            yield return new Finding(
+                "plant/carbon-monoxide", Severity.Note, $"{house}/heater-1",
+                "Sealed combustion keeps flue gas out of the house as long as flue and heat exchanger are sound: a CO alarm and a yearly check stay needed. Gas work by a licensed fitter.",
+                "", Practice);
+        }
+
+        double needW = Math.Max(f.Duty.HeatLossW, f.Duty.FrostLossW);
+        if (f.HeatW < needW)
+        {
+            yield return new Finding(
+                "plant/heat-short", Severity.Miss, $"{house}/heater-1", HeatLimit(f.HeatW, f.Duty), "Larger or more heaters.", Practice);
+        }
+
+        bool freezes = heat.OneOutHoldsC < 2;
+        yield return new Finding(
+            "plant/one-heater-out", freezes ? Severity.Miss : heat.OneOutHoldsC < f.Duty.NightTargetC - 0.05 ? Severity.Near : Severity.Note,
+            $"{house}/heater-1",
+            Text($"{heat.Heaters.Count} heater{(heat.Heaters.Count == 1 ? "" : "s")}; with the largest dead the rest hold {F(heat.OneOutHoldsC)} on the 99.6 % night{(f.Curtain is null ? "" : ", curtain drawn")}."),
+            freezes ? "Split the heat over more units so that one dead heater does not freeze the crop." : "",
+            Practice);
+        double extremeHoldsC = f.Duty.Conditions.ExtremeMinC + f.HeatW / f.Duty.LossWPerK;
+        yield return new Finding(
+            "plant/extreme-night", extremeHoldsC < 2 ? Severity.Miss : Severity.Note, $"{house}/heater-1",
+            Text($"On the year's coldest night ({F(f.Duty.Conditions.ExtremeMinC)}) all heat holds {F(Math.Min(extremeHoldsC, f.Duty.NightTargetC))} with the curtain open."),
+            extremeHoldsC < 2 ? "More heat: it is not frost-safe." : "",
+            f.Duty.Conditions.Source);
+    }
+
+    public static IEnumerable<Finding> Power(PlantFacts f)
+    {
+        string house = f.Input.House;
+        Utilities lot = f.Input.Utilities;
+        foreach (ElectricLoad load in f.Loads.Where(l => l.ThreePhase && lot.Phase == Phase.Single))
+        {
+            yield return new Finding(
+                "plant/three-phase", Severity.Miss, load.Id,
+                $"{load.Label} needs three phases; the lot has single-phase power.",
+                "A single-phase motor, or a converter priced in.",
+                new Source.Given("/utilities/phase"));
+        }
+
+        double amps = f.Loads.Sum(l => l.Count * l.RunningW) / lot.ServiceV / (lot.Phase == Phase.Three ? Math.Sqrt(3) : 1) / 0.8;
+        if (lot.ServiceA > 0)
+        {
+            yield return new Finding(
+                "plant/service", amps > lot.ServiceA ? Severity.Miss : amps > 0.8 * lot.ServiceA ? Severity.Near : Severity.Note, house,
+                Text($"Everything of this house on at once draws {amps:0} A of the lot's {lot.ServiceA:0} A, other houses and buildings not counted."),
+                amps > 0.8 * lot.ServiceA ? "A larger service, or a program that never runs heat and cooling together." : "",
+                Practice);
+        }
+
+        yield return new Finding(
+            "plant/electrical-work", Severity.Note, house,
+            "Wet location: GFCI, corrosion-proof boxes, a disconnect in sight of each motor, lock-out before reaching into fans, steel bonded to ground. By a licensed electrician. A generator only behind a transfer switch: back-feed kills line crews.",
+            "", Practice);
+    }
+
+    public static IEnumerable<Finding> Rest(PlantFacts f)
+    {
+        string house = f.Input.House;
+        if (f.Curtain is { } curtain)
+        {
+            string spread = f.Catalogue.Curtains.First(c => c.Id == curtain.Entry).FlameSpread;
+            bool heaters = f.Heat?.Heaters.Any(h => !h.Electric) == true || f.Input.Equipment.LampW > 0;
+            yield return new Finding(
+                "plant/curtain-fire", spread == "A" ? Severity.Note : Severity.Near, $"{house}/curtain",
+                $"Cloth of flame-spread class {spread}."
+                    + (heaters ? " Keep lamps, heaters and flues out of its clearance above and below; leave the fire break the insurer asks; motor cut-out on alarm." : ""),
+                spread == "A" ? "" : "A class A cloth.",
+                Practice);
+        }
+
+        if (f.Pressure is { } pressure)
+        {
+            bool short_ = pressure.HeldPa < f.Input.Equipment.PositivePressurePa;
+            yield return new Finding(
+                "plant/positive-pressure", short_ ? Severity.Miss : Severity.Near, $"{house}/filter-fan",
+                Text($"{f.PressureFans} filter fan{(f.PressureFans == 1 ? " holds" : "s hold")} {InWg(pressure.HeldPa)} in. w.g. in calm air with doors shut; from {Mph(pressure.FailsAtWindMs)} mph of wind the windward wall leaks in all the same. It is a mode of its own: off while exhaust fans run."),
+                short_ ? "Tighten the house, or give up the pressure." : "",
+                Practice);
+        }
+
+        if (f.Circulation is { Count: > 0 } circulation)
+        {
+            yield return new Finding(
+                "plant/circulation", circulation.CropSpeedMs is < 0.2 * 0.44704 or > 2 * 0.44704 ? Severity.Near : Severity.Note, $"{house}/circulation",
+                Text($"{circulation.Count} fans, {circulation.SpacingM / 0.3048:0} ft apart: about {Mph(circulation.CropSpeedMs)} mph around the loop on average, by a momentum balance with this crop's drag. Throw alone does not prove an even loop; corners behind benches can stand still."),
+                "Hang them where no head meets them, guarded; check with smoke.",
+                Practice);
+        }
+    }
+}

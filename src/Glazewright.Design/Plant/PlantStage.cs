@@ -1,0 +1,74 @@
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Duty;
+using Glazewright.Design.Form;
+using Glazewright.Science.Air;
+
+namespace Glazewright.Design.Plant;
+
+/// <summary>Plant: each climate system of one house, chosen, sized, or as the job fixes it; then what that holds and where it falls short.</summary>
+public static class PlantStage
+{
+    /// <summary>Raise when results change.</summary>
+    public const int Version = 1;
+
+    /// <summary>Sizes the plant of one house.</summary>
+    /// <param name="input">What Plant reads of the job.</param>
+    /// <param name="form">The house's shape.</param>
+    /// <param name="duty">What the design days ask.</param>
+    /// <param name="catalogue">Equipment to choose from.</param>
+    /// <returns>The plant.</returns>
+    /// <exception cref="ArgumentException">An entry fixed by the job is not in the catalogue.</exception>
+    public static PlantResult Run(PlantInput input, BuildingForm form, DutyResult duty, Catalogue catalogue)
+    {
+        var e = input.Equipment;
+        AirState outside = AirState.FromWetBulb(duty.Conditions.Cooling04C, duty.Conditions.CoincidentWetBulbC, duty.PressurePa);
+        double density = outside.DensityKgPerM3;
+        double needed = Math.Max(duty.VentilationM3PerS, 0.01);
+        Intake? intake = null;
+        ExhaustRun? run = null;
+        if (e.Exhaust)
+        {
+            intake = Intake.For(input, form, catalogue, needed, density);
+            List<FanEntry> fans = e.ExhaustFixed.Count > 0
+                ? ExhaustSizing.Fixed(input, catalogue)
+                : ExhaustSizing.Choose(input, form, catalogue, intake, needed, density);
+            run = ExhaustSizing.Run(fans, intake, density);
+        }
+
+        WetWallPlant? wetWall = intake?.Pad is not null && run is not null
+            ? SmallSystems.WetWallOf(input, intake, outside, run.Wet[^1].FlowM3PerS)
+            : null;
+        double fogNeed = e.Fog ? SmallSystems.FogNeedKgPerS(input, duty, outside) : 0;
+        FogPlant? fog = e.Fog ? SmallSystems.FogOf(input, catalogue, fogNeed) : null;
+        HeatPlant? heat = e.Heaters ? HeatSizing.Plant(input, duty, catalogue) : null;
+        CurtainPlant? curtain = e.Curtains > 0 ? SmallSystems.CurtainOf(input, form, catalogue) : null;
+        double drag = SmallSystems.DragAreaM2(input, form);
+        CirculationPlant? circulation = e.Circulation ? SmallSystems.CirculationOf(input, form, catalogue, drag) : null;
+        (PressurePlant Plant, int Fans, bool Beyond)? pressure =
+            e.PositivePressurePa > 0 ? SmallSystems.PressureOf(input, form, catalogue, density) : null;
+        VentPlant? vents = e.RoofVentFraction > 0 || e.SideVentFraction > 0
+            ? new VentPlant(e.RoofVentFraction * form.FloorAreaM2, e.SideVentFraction * form.FloorAreaM2, 180)
+            : null;
+        EqList<ElectricLoad> loads = LoadList.Of(
+            input.House, input.Utilities.ServiceV, run?.Fans ?? [], intake, wetWall, fog, heat, curtain, circulation,
+            pressure is { } p ? (p.Plant, p.Fans) : null, vents, e.LampW, e.BenchPipeW, catalogue);
+        var facts = new PlantFacts(
+            input, form, duty, catalogue, outside, needed, intake, run, wetWall, fog, fogNeed, heat, curtain, circulation, drag,
+            pressure?.Plant, pressure?.Fans ?? 0, pressure?.Beyond ?? false, vents, loads);
+        return new PlantResult(
+            input.House,
+            run is null || intake is null ? null : PlantAnswers.Exhaust(facts, ExhaustSizing.Plant(input.House, run, intake)),
+            wetWall is null ? null : PlantAnswers.WetWall(facts, wetWall),
+            fog is null ? null : PlantAnswers.Fog(facts, fog),
+            heat is null ? null : PlantAnswers.Heat(facts, heat),
+            curtain,
+            circulation,
+            pressure?.Plant,
+            vents,
+            e.LampW,
+            e.BenchPipeW,
+            loads,
+            PlantWorkings.Report(facts));
+    }
+}

@@ -1,0 +1,40 @@
+using System.Globalization;
+using Glazewright.Design.Duty;
+
+namespace Glazewright.Design.Plant;
+
+/// <summary>The words of Plant's answers and findings. Numbers in the trade's units, SI beside them where it helps.</summary>
+internal static class PlantWords
+{
+    public static string ExhaustLimit(double flow, double needed, double riseK, double staticPa, string tightest, double lossPa) => Text(
+        $"The fans move {Cfm(flow)} cfm at {InWg(staticPa)} in. w.g. of the {Cfm(needed)} asked: the air warms about {riseK * 1.8 * needed / flow:0} F° on its way instead of {riseK * 1.8:0}. Most of the pressure goes into the {tightest} ({InWg(lossPa)} in.). More or larger fans, or a freer path, would mend it.");
+
+    public static string PadLimit(double face, double most, double padM2, double ratedM3PerS, double ratedFace) => Text(
+        $"{Sqft(padM2)} ft² of pad for fans rated {Cfm(ratedM3PerS)} cfm at 0.10 in.: {Fpm(ratedM3PerS / padM2)} fpm, {ratedM3PerS / padM2 / most:0.0} times the {Fpm(most)} it can take. The pad chokes them to {Cfm(face * padM2)} cfm, still {Fpm(face)} fpm. These fans need {Sqft(ratedM3PerS / ratedFace)} ft².");
+
+    public static string FogLimit(double evaporated, double needed) => Text(
+        $"The nozzles evaporate {Gph(evaporated)} gal/h of the {Gph(needed)} asked on the design day.");
+
+    public static string HeatLimit(double heatW, DutyResult duty) => Text(
+        $"{KBtu(heatW)} kBtu/h of {KBtu(Math.Max(duty.HeatLossW, duty.FrostLossW))} asked: it holds {F(duty.Conditions.Heating996C + heatW / duty.LossWPerK)} on the 99.6 % night with the curtain open.");
+
+    public static string Cfm(double flowM3PerS) => Text($"{flowM3PerS / 0.00047194745:N0}");
+
+    public static string InWg(double pressurePa) => Text($"{pressurePa / 249.08891:0.000}");
+
+    public static string Fpm(double speedMPerS) => Text($"{speedMPerS / 0.00508:N0}");
+
+    public static string Mph(double speedMPerS) => Text($"{speedMPerS / 0.44704:0.0}");
+
+    public static string Sqft(double areaM2) => Text($"{areaM2 / 0.09290304:0.#}");
+
+    public static string Gph(double kgPerS) => Text($"{kgPerS / 998 / 0.003785411784 * 3600:0.#}");
+
+    public static string KBtu(double powerW) => Text($"{powerW / 293.07107:0}");
+
+    public static string F(double valueC) => Text($"{valueC * 1.8 + 32:0} °F");
+
+    public static string Psi(double pressurePa) => Text($"{pressurePa / 6894.757:N0}");
+
+    public static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,251 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+
+namespace Glazewright.Design.Plant;
+
+/// <summary>Figures of Plant.</summary>
+internal static class PlantWorkings
+{
+    private static readonly Source Geometry = new Source.FirstPrinciples("plane geometry");
+    private static readonly Source Balance = new Source.FirstPrinciples("balance of flow, heat or water");
+
+    public static StageReport Report(PlantFacts f)
+    {
+        List<Figure> figures = [];
+        AirFigures(f, figures);
+        WaterFigures(f, figures);
+        HeatFigures(f, figures);
+        OtherFigures(f, figures);
+        PowerFigures(f, figures);
+        return new StageReport(
+            figures.ToEqList(),
+            PlantFindings.Of(f).ToEqList(),
+            [
+                "Equipment is generic: every flow, loss and power is to be confirmed with the supplier's tested data.",
+                "Fans are taken at full speed in still outside air; wind on the fan wall is not in the operating points.",
+                "Duct, pipe and wire sizes, flues, gas lines, sumps and conduits are not sized.",
+                "Roof and side vents are areas only; what they move is the Year's business.",
+            ]);
+    }
+
+    private static void AirFigures(PlantFacts f, List<Figure> figures)
+    {
+        if (f.Run is null || f.Intake is null)
+        {
+            return;
+        }
+
+        string house = f.Input.House;
+        foreach ((string mode, EqList<OperatingPoint> points) in new[] { ("dry", f.Run.Dry), ("wet", f.Run.Wet) })
+        {
+            foreach (OperatingPoint p in points)
+            {
+                EqList<WorkingInput> inputs =
+                [
+                    Input("static", "Static pressure across the fans", p.StaticPa, Unit.Pascal),
+                    Input("density", "Density of outside air, kg/m³", f.Outside.DensityKgPerM3, Unit.None),
+                    Input("louver", "Louver free area", f.Intake.LouverFreeM2, Unit.SquareMetre),
+                    Input("pad", "Pad", f.Intake.PadM2, Unit.SquareMetre),
+                    Input("section", "Section of the house", f.Intake.SectionM2, Unit.SquareMetre),
+                ];
+                figures.Add(Figure.Observe(
+                    $"{house}/plant/flow-{mode}-{p.FansOn}",
+                    $"Air with {p.FansOn} of {f.Run.Fans.Count} fans, pad {(mode == "wet" ? "running" : "off")}",
+                    Unit.CubicMetrePerSecond, p.FlowM3PerS,
+                    "Static pressure at which the fans' curves at this air density move just the air whose loss through louvers, pad, screen and house is that pressure; bracketed root",
+                    inputs, "Straight lines between tested points; no wind", new Source.Catalogue(string.Join(", ", f.Run.Fans.Select(e => e.Id).Distinct()))));
+            }
+        }
+
+        OperatingPoint all = f.Run.Wet[^1];
+        figures.Add(Figure.Observe(
+            $"{house}/plant/static-all", "Static pressure with all fans on", Unit.Pascal, all.StaticPa, "Same root", [],
+            "No wind", Balance));
+        Term flow = Term.Of("flow", figures.Last(x => x.Id.EndsWith($"flow-wet-{f.Run.Fans.Count}", StringComparison.Ordinal)));
+        Term section = Term.Of("section", "Section of the house", Math.Max(f.Form.SectionAreaM2, 1), Unit.SquareMetre, Geometry);
+        figures.Add(Figure.Derive($"{house}/plant/house-speed", "Air speed through the house, all fans on", Unit.MetrePerSecond, flow / section, Balance));
+        Term faces = Term.Of(
+            "faces", "Area of the fan faces", f.Run.Fans.Sum(e => Math.PI / 4 * e.DiameterM * e.DiameterM), Unit.SquareMetre, Geometry);
+        figures.Add(Figure.Derive($"{house}/plant/fan-face-speed", "Air speed at the fan faces", Unit.MetrePerSecond, flow / faces, Balance));
+        Term gross = Term.Of("gross", "Louver frames", f.Intake.LouverGrossM2, Unit.SquareMetre, f.Intake.LouverTyped ? new Source.Given($"{f.Input.Pointer}/openings") : new Source.Catalogue(f.Intake.Louver.Id));
+        Term free = Term.Of("free", "Free share of the frame", f.Intake.Louver.FreeFraction, Unit.Fraction, new Source.Catalogue(f.Intake.Louver.Id));
+        figures.Add(Figure.Derive($"{house}/plant/louver-free", "Free area of the intake louvers", Unit.SquareMetre, gross * free, Geometry));
+        figures.Add(Figure.Derive(
+            $"{house}/plant/ventilation-margin", "Air over what is asked, less one", Unit.Fraction,
+            flow / Term.Of("needed", "Ventilation asked by Duty", f.NeededM3PerS, Unit.CubicMetrePerSecond, Balance) - 1.0, Balance));
+        if (f.WetWall is { } pad)
+        {
+            Term width = Term.Of("width", "Pad width", pad.WidthM, Unit.Metre, f.Input.Equipment.WetWallWidthM > 0 ? new Source.Given($"{f.Input.Pointer}/equipment/wetWall/width") : Balance);
+            Term height = Term.Of("height", "Pad height", pad.HeightM, Unit.Metre, f.Input.Equipment.WetWallHeightM > 0 ? new Source.Given($"{f.Input.Pointer}/equipment/wetWall/height") : new Source.Catalogue(pad.Entry));
+            figures.Add(Figure.Derive($"{house}/plant/pad-face-speed", "Face speed through the pad", Unit.MetrePerSecond, flow / (width * height), Balance));
+            Term speed = Term.Of("speed", figures[^1]);
+            Term rated = Term.Of("rated", "Rated face speed", f.Intake.Pad!.Kind.RatedFaceMPerS, Unit.MetrePerSecond, new Source.Catalogue(pad.Entry));
+            // 1 − (1 − η₀)^((u/u₀)^−0.35), by the logarithm: the term language has powers with constant exponents only.
+            Term units = Term.Of("units", "Transfer units at the rated speed, −ln(1 − effectiveness there)", -Math.Log(1 - f.Intake.Pad.Kind.EffectivenessAtRated), Unit.None, new Source.Catalogue(pad.Entry));
+            figures.Add(Figure.Derive(
+                $"{house}/plant/pad-effectiveness", "Saturation effectiveness of the pad", Unit.Fraction,
+                1.0 - Term.Exp(0.0 - units * Term.Pow(speed / rated, -0.35)),
+                new Source.CommonPractice("transfer units of a corrugated pad fall with face speed to the power 0.35")));
+        }
+    }
+
+    private static void WaterFigures(PlantFacts f, List<Figure> figures)
+    {
+        string house = f.Input.House;
+        if (f.WetWall is { } pad)
+        {
+            figures.Add(Figure.Observe(
+                $"{house}/plant/pad-evaporation", "Water the pad evaporates on the design day", Unit.KilogramPerSecond, pad.EvaporationKgPerS,
+                "Dry air through the pad × rise of its humidity ratio along the wet-bulb line",
+                [
+                    Input("dry_bulb", "Outside", f.Outside.DryBulbC, Unit.Celsius),
+                    Input("wet_bulb", "Wet bulb", f.Outside.WetBulbC, Unit.Celsius),
+                    Input("flow", "Air, all fans on", f.Run!.Wet[^1].FlowM3PerS, Unit.CubicMetrePerSecond),
+                    Input("effectiveness", "Effectiveness", pad.Effectiveness, Unit.Fraction),
+                ],
+                "All fans on", new Source.Standard("ASHRAE Handbook—Fundamentals 2017, ch. 1", "eqs (33), (26)", Source.Mark.FromMemory)));
+            Term evaporation = Term.Of("evaporation", figures[^1]);
+            Term hardness = Term.Of("hardness", "Hardness, mg/L", f.Input.Utilities.HardnessMgPerL, Unit.None, new Source.Given("/utilities/hardness"));
+            Term limit = Term.Of("limit", "Hardness the sump may reach, mg/L", SmallSystems.PadHardnessLimitMgPerL, Unit.None, new Source.CommonPractice("about 800 mg/L before a pad scales"));
+            figures.Add(Figure.Derive(
+                $"{house}/plant/pad-bleed", "Bleed over evaporation", Unit.Fraction,
+                Term.Min(Term.Max(hardness / Term.Max(limit - hardness, 1.0), 0.1), 1.0), Balance));
+            figures.Add(Figure.Derive(
+                $"{house}/plant/pad-make-up", "Water the wet wall draws on the design day", Unit.KilogramPerSecond,
+                evaporation * (1.0 + Term.Of("bleed", figures[^1])), Balance));
+            Term width = Term.Of("width", "Pad width", pad.WidthM, Unit.Metre, Balance);
+            figures.Add(Figure.Derive(
+                $"{house}/plant/pad-sump", "Sump", Unit.WaterCubicMetre,
+                Term.Of("per_area", "Sump for a square metre of pad, m", f.Intake!.Pad!.SumpMPerM2, Unit.None, new Source.Catalogue(pad.Entry))
+                    * width * Term.Of("height", "Pad height", pad.HeightM, Unit.Metre, Balance),
+                new Source.CommonPractice("0.8 to 1.0 gal a square foot of pad")));
+        }
+
+        if (f.Fog is { } fog)
+        {
+            Term nozzles = Term.Of("nozzles", "Nozzles", fog.Nozzles, Unit.Count, f.Input.Equipment.FogNozzles > 0 ? new Source.Given($"{f.Input.Pointer}/equipment/fog/nozzles") : Balance);
+            Term each = Term.Of("each", "One nozzle", fog.KgPerS / fog.Nozzles, Unit.KilogramPerSecond, new Source.Catalogue(fog.Entry));
+            figures.Add(Figure.Derive($"{house}/plant/fog-water", "Fog, all nozzles on", Unit.KilogramPerSecond, nozzles * each, Balance));
+            Term share = Term.Of("share", "Share that evaporates", fog.EvaporatedFraction, Unit.Fraction, new Source.Catalogue(fog.Entry));
+            figures.Add(Figure.Derive(
+                $"{house}/plant/fog-cooling", "Heat the fog takes up", Unit.Watt, Term.Of("water", figures[^1]) * share * 2.45e6, Balance,
+                "Stops at saturation: damp air takes up less."));
+            figures.Add(Figure.Observe(
+                $"{house}/plant/fog-need", "Water asked of the fog", Unit.KilogramPerSecond, f.FogNeedKgPerS,
+                "A quarter of the ventilation brought from a dry sunny day (20 °C, dew point 2 °C) to the dampest day target, less the crop's own water; without a wet wall, half of what all the air of the design day can take up if that is more", [], "Reference day is common practice", Balance));
+            figures.Add(Figure.Derive(
+                $"{house}/plant/fog-pump", "Fog pump", Unit.ElectricWatt,
+                Term.Of("water", "Fog, all nozzles on", fog.KgPerS, Unit.KilogramPerSecond, Balance) / 998.0
+                    * Term.Of("pressure", "Line pressure", fog.PressurePa, Unit.Pascal, new Source.Catalogue(fog.Entry))
+                    / Term.Of("efficiency", "Pump efficiency", f.Catalogue.Fogs.First(e => e.Id == fog.Entry).PumpEfficiency, Unit.Fraction, new Source.Catalogue(fog.Entry)),
+                Balance));
+        }
+    }
+
+    private static void HeatFigures(PlantFacts f, List<Figure> figures)
+    {
+        if (f.Heat is not { } heat)
+        {
+            return;
+        }
+
+        string house = f.Input.House;
+        Term pipe = Term.Of("pipe", "Hot-water pipe under the benches", f.Input.Equipment.BenchPipeW, Unit.Watt, new Source.Given($"{f.Input.Pointer}/equipment/benchPipe"));
+        Term[] each = [.. heat.Heaters.Select((h, i) => Term.Of($"h{i + 1}", h.Id, h.OutputW, Unit.Watt, new Source.Catalogue(h.Entry)))];
+        Figure total = Figure.Derive($"{house}/plant/heat-output", "Heat of all heaters and pipe", Unit.Watt, Term.Total([.. each, pipe]), Balance);
+        figures.Add(total);
+        double needW = Math.Max(f.Duty.HeatLossW, f.Duty.FrostLossW);
+        if (needW > 0)
+        {
+            figures.Add(Figure.Derive(
+                $"{house}/plant/heat-margin", "Heat over what is asked, less one", Unit.Fraction,
+                Term.Of("output", total) / Term.Of("loss", "Larger of the 99.6 % and the frost-safe loss, curtain open", needW, Unit.Watt, Balance) - 1.0, Balance));
+        }
+
+        Figure left = Figure.Derive(
+            $"{house}/plant/heat-one-out", "Heat left when the largest heater is dead", Unit.Watt,
+            Term.Of("output", total) - Term.Of("largest", "Largest heater", heat.Heaters.Max(h => h.OutputW), Unit.Watt, Balance), Balance);
+        figures.Add(left);
+        figures.Add(Figure.Derive(
+            $"{house}/plant/one-out-holds", "Temperature that holds then on the 99.6 % night", Unit.Celsius,
+            Term.Min(
+                Term.Of("outside", "99.6 % heating dry bulb", f.Duty.Conditions.Heating996C, Unit.Celsius, f.Duty.Conditions.Source)
+                    + Term.Of("left", left) / Term.Of("drawn", "Heat loss factor, curtain drawn", f.Duty.LossDrawnWPerK, Unit.WattPerKelvin, Balance),
+                Term.Of("target", "Night target", f.Duty.NightTargetC, Unit.Celsius, new Source.Given($"{f.Input.Pointer}/schedule"))),
+            Balance));
+    }
+
+    private static void OtherFigures(PlantFacts f, List<Figure> figures)
+    {
+        string house = f.Input.House;
+        if (f.Curtain is { } curtain)
+        {
+            Term length = Term.Of("length", "Length of the house", f.Form.LengthM, Unit.Metre, Geometry);
+            Term width = Term.Of("width", "Width of the section at the curtain", SmallSystems.WidthAtM(f.Form, curtain.HeightM), Unit.Metre, Geometry);
+            figures.Add(Figure.Derive($"{house}/plant/curtain-area", "Curtain, each cloth", Unit.SquareMetre, length * width, Geometry));
+        }
+
+        if (f.Circulation is { Count: > 0 } circulation)
+        {
+            figures.Add(Figure.Derive(
+                $"{house}/plant/circulation-need", "Air the circulation fans should move", Unit.CubicMetrePerSecond,
+                Term.Of("floor", "Floor", f.Form.FloorAreaM2, Unit.SquareMetre, Geometry) * 0.01016,
+                new Source.CommonPractice("2 cfm a square foot of floor (extension pages, read)")));
+            figures.Add(Figure.Derive(
+                $"{house}/plant/circulation-flow", "Air they move", Unit.CubicMetrePerSecond,
+                Term.Of("count", "Fans", circulation.Count, Unit.Count, Balance) * Term.Of("each", "One fan", circulation.FlowEachM3PerS, Unit.CubicMetrePerSecond, new Source.Catalogue(circulation.Entry)), Balance));
+            figures.Add(Figure.Observe(
+                $"{house}/plant/crop-speed", "Mean air speed around the loop", Unit.MetrePerSecond, circulation.CropSpeedMs,
+                "Thrust of the fans against the drag of walls and leaves",
+                [Input("drag", "Drag area", f.DragAreaM2, Unit.SquareMetre)],
+                "First estimate of our own, not checked against measurement; corners can stand still", Balance));
+        }
+
+        if (f.Pressure is { } pressure)
+        {
+            figures.Add(Figure.Observe(
+                $"{house}/plant/held-pressure", "Positive pressure held in calm air", Unit.Pascal, pressure.HeldPa,
+                "Pressure at which the filter fans bring just what leaks and a door crack let out; bracketed root",
+                [
+                    Input("changes", "Leakage, air changes at about 4 Pa", f.Input.AirtightnessPerHour, Unit.PerHour),
+                    Input("crack", "Open crack", SmallSystems.ReliefM2, Unit.SquareMetre),
+                    Input("fans", "Filter fans", f.PressureFans, Unit.Count),
+                ],
+                "Doors shut, clean filter, no wind", new Source.Standard("ASTM E779 power law", "n = 0.65", Source.Mark.FromMemory)));
+            figures.Add(Figure.Observe(
+                $"{house}/plant/pressure-fails-at", "Wind at which it fails", Unit.MetrePerSecond, pressure.FailsAtWindMs,
+                "Windward pressure 0.7 × ½ρv² equals the held pressure", [], "Open ground", new Source.CommonPractice("windward wall coefficient 0.6 to 0.8")));
+        }
+    }
+
+    private static void PowerFigures(PlantFacts f, List<Figure> figures)
+    {
+        string house = f.Input.House;
+        Term[] Lines(bool backupOnly) => [.. f.Loads.Where(l => l.Backup || !backupOnly).Select((l, i) =>
+            Term.Of($"w{i + 1}", l.Label, l.Count * l.RunningW, Unit.ElectricWatt, Balance))];
+        figures.Add(Figure.Derive($"{house}/plant/connected-power", "Electric load connected", Unit.ElectricWatt, Term.Total(Lines(false)), Balance));
+        figures.Add(Figure.Derive(
+            $"{house}/plant/backup-power", "Stays on when the mains fail, running", Unit.ElectricWatt, Term.Total(Lines(true)),
+            new Source.CommonPractice("one heater, circulation, first fan stage with its louver, control and alarm")));
+        double inrushA = f.Loads.Where(l => l.Backup).Select(l => l.StartA).DefaultIfEmpty(0).Max();
+        figures.Add(Figure.Observe(
+            $"{house}/plant/backup-inrush", "Largest start among them", Unit.Ampere, inrushA, "Largest starting current of the backup list", [],
+            "One motor at a time", new Source.CommonPractice("small motors start at 5 to 7 times their running current")));
+        Utilities lot = f.Input.Utilities;
+        Term volts = Term.Of("volts", "Service voltage", lot.ServiceV, Unit.None, new Source.Given("/utilities/volts"));
+        Term phases = Term.Of("root", "√3 on three phases, 1 on one", lot.Phase == Phase.Three ? Math.Sqrt(3) : 1, Unit.None, Balance);
+        figures.Add(Figure.Derive(
+            $"{house}/plant/connected-current", "Current with everything on", Unit.Ampere,
+            Term.Of("power", figures.First(x => x.Id.EndsWith("/connected-power", StringComparison.Ordinal))) / (volts * phases * 0.8), new Source.CommonPractice("power factor 0.8")));
+        figures.Add(Figure.Derive(
+            $"{house}/plant/voltage-drop", "Voltage drop from the pole then", Unit.Fraction,
+            2.0 * Term.Of("current", figures[^1])
+                * Term.Of("cable", "Cable, Ω/m (about 4/0 aluminium)", PlantSafetyFindings.CableOhmPerM, Unit.None, new Source.Standard("NEC chapter 9", "table 9", Source.Mark.FromMemory))
+                * Term.Of("run", "Distance to the pole", lot.PoleDistanceM, Unit.Metre, new Source.Given("/utilities/poleDistance")) / volts,
+            new Source.CommonPractice("single-phase, there and back; 3 to 5 % is the usual limit"),
+            "This house only; the electrician sizes the real cable."));
+    }
+
+    private static WorkingInput Input(string symbol, string label, double value, Unit unit) =>
+        new(symbol, label, "", value, unit, Balance);
+}

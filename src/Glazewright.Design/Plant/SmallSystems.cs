@@ -1,0 +1,143 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Duty;
+using Glazewright.Design.Form;
+using Glazewright.Science.Air;
+using Glazewright.Science.Flow;
+
+namespace Glazewright.Design.Plant;
+
+/// <summary>Wet wall, fog, curtain, circulation, positive pressure, vents.</summary>
+internal static class SmallSystems
+{
+    /// <summary>Hardness that the pad's water may reach before it scales, mg/L as CaCO₃ (common practice).</summary>
+    public const double PadHardnessLimitMgPerL = 800;
+
+    /// <summary>Reference pressure of the typed leakage: about what a 4 m/s wind makes, Pa.</summary>
+    public const double LeakageReferencePa = 4;
+
+    /// <summary>Cracks that stay open in use, m² (a door sweep).</summary>
+    public const double ReliefM2 = 0.02;
+
+    public static WetWallPlant WetWallOf(PlantInput input, Intake intake, AirState outside, double flowM3PerS)
+    {
+        PadEntry pad = intake.Pad!;
+        double face = Math.Max(flowM3PerS / intake.PadM2, 0.02);
+        double effectiveness = pad.Kind.Effectiveness(Math.Min(face, 20));
+        double water = pad.WaterM3PerSPerM * intake.PadWidthM;
+        return new WetWallPlant(
+            pad.Id,
+            intake.PadWidthM,
+            intake.PadHeightM,
+            pad.ThicknessM,
+            face,
+            effectiveness,
+            water,
+            PumpPower.ShaftW(water, 9810 * pad.PumpHeadM, pad.PumpEfficiency),
+            pad.SumpMPerM2 * intake.PadM2,
+            outside.DryBulbC > 0 ? WetWall.EvaporationKgPerS(outside, effectiveness, flowM3PerS) : 0,
+            BleedFraction(input.Utilities.HardnessMgPerL));
+    }
+
+    /// <summary>Bleed over evaporation that keeps the sump's hardness at its limit: h / (limit − h), at least a tenth, at most all.</summary>
+    public static double BleedFraction(double hardnessMgPerL) =>
+        Math.Clamp(hardnessMgPerL / Math.Max(PadHardnessLimitMgPerL - hardnessMgPerL, 1), 0.1, 1);
+
+    /// <summary>
+    /// Water the fog must evaporate, kg/s: first-stage air of a dry sunny day (20 °C, dew point 2 °C: common practice) brought to the dampest day target,
+    /// less the crop's own; and without a wet wall, half of what all the air of the design day could take up, if that is more.
+    /// </summary>
+    public static double FogNeedKgPerS(PlantInput input, DutyResult duty, AirState outside)
+    {
+        AirState dryDay = AirState.FromDewPoint(20, 2, duty.PressurePa);
+        double cooling = input.Equipment.WetWall
+            ? 0
+            : 0.5 * Fog.RoomKgPerKg(outside, 15) * duty.VentilationM3PerS / outside.VolumeM3PerKg;
+        double flow = 0.25 * duty.VentilationM3PerS;
+        double ratio = input.Schedule.Where(p => p.Day.HumidityPercent > 0)
+            .Select(p => AirState.FromRelativeHumidity(
+                Math.Clamp(p.Day.TemperatureC, -20, 50), Math.Clamp(p.Day.HumidityPercent / 100, 0, 1), duty.PressurePa).HumidityRatio)
+            .DefaultIfEmpty(0).Max();
+        double humidity = flow / dryDay.VolumeM3PerKg * (ratio - dryDay.HumidityRatio) - duty.TranspirationKgPerS;
+        return Math.Max(Math.Max(humidity, cooling), 0);
+    }
+
+    public static FogPlant FogOf(PlantInput input, Catalogue catalogue, double needKgPerS)
+    {
+        EquipmentChoice e = input.Equipment;
+        FogEntry fog = e.FogEntry.Length > 0
+            ? Pick.ById(catalogue.Fogs, e.FogEntry, f => f.Id, $"{input.Pointer}/equipment/fog")
+            : catalogue.Fogs[0];
+        int nozzles = e.FogNozzles > 0
+            ? e.FogNozzles
+            : Math.Max((int)Math.Ceiling(needKgPerS / (fog.NozzleKgPerS * fog.EvaporatedFraction) - 1e-9), 1);
+        double water = nozzles * fog.NozzleKgPerS;
+        return new FogPlant(
+            fog.Id, nozzles, water, fog.EvaporatedFraction, fog.PressurePa, PumpPower.ShaftW(water / 998, fog.PressurePa, fog.PumpEfficiency));
+    }
+
+    public static CurtainPlant CurtainOf(PlantInput input, BuildingForm form, Catalogue catalogue)
+    {
+        EquipmentChoice e = input.Equipment;
+        CurtainEntry cloth = e.CurtainEntry.Length > 0
+            ? Pick.ById(catalogue.Curtains, e.CurtainEntry, c => c.Id, $"{input.Pointer}/equipment/curtain")
+            : catalogue.Curtains[0];
+        double height = e.CurtainHeightM > 0 ? e.CurtainHeightM : Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM) - 0.15;
+        return new CurtainPlant(
+            cloth.Id, height, WidthAtM(form, height) * form.LengthM, cloth.SolarTransmittanceFraction, cloth.SolarReflectanceFraction,
+            cloth.EmissivityFraction, cloth.OpennessFraction, cloth.TravelS, cloth.DriveW, e.Curtains);
+    }
+
+    /// <summary>Clear width of the section at a height.</summary>
+    public static double WidthAtM(BuildingForm form, double heightM)
+    {
+        double from = heightM <= form.Roof.LeftEaveM ? 0 : (heightM - form.Roof.LeftEaveM) / form.Roof.LeftPitch;
+        double to = heightM <= form.Roof.RightEaveM ? form.WidthM : form.WidthM - (heightM - form.Roof.RightEaveM) / form.Roof.RightPitch;
+        return Math.Max(to - from, 0);
+    }
+
+    public static CirculationPlant CirculationOf(PlantInput input, BuildingForm form, Catalogue catalogue, double dragAreaM2)
+    {
+        EquipmentChoice e = input.Equipment;
+        CirculationEntry fan = e.CirculationFixed.Count > 0
+            ? Pick.ById(catalogue.Circulation, e.CirculationFixed[0].Entry, c => c.Id, $"{input.Pointer}/equipment/circulation")
+            : catalogue.Circulation[0];
+        int count = e.CirculationFixed.Count > 0
+            ? e.CirculationFixed.Sum(f => f.Count)
+            : Circulation.FanCount(form.FloorAreaM2, fan.FlowM3PerS);
+        // An even number makes a loop, out along one side and back along the other.
+        count = e.CirculationFixed.Count > 0 ? count : count + count % 2;
+        double loopM = 2 * Math.Max(form.LengthM - 6, 3);
+        return new CirculationPlant(
+            fan.Id, count, fan.FlowM3PerS, fan.PowerW, loopM / Math.Max(count, 1),
+            Circulation.LoopSpeedMPerS(count, fan.FlowM3PerS, fan.DiameterM, dragAreaM2));
+    }
+
+    /// <summary>Drag area of a house: walls as rough plates, leaves at a tenth of their area each side.</summary>
+    public static double DragAreaM2(PlantInput input, BuildingForm form)
+    {
+        double wallsM2 = form.Faces.Sum(f => f.AreaM2);
+        double leaves = input.Schedule.Max(p => p.LeafAreaIndex * p.PlantedFraction) * form.FloorAreaM2;
+        return 0.01 * wallsM2 + 0.2 * leaves + 0.5;
+    }
+
+    public static (PressurePlant Plant, int Fans, bool Beyond) PressureOf(
+        PlantInput input, BuildingForm form, Catalogue catalogue, double densityKgPerM3)
+    {
+        PressureFanEntry entry = catalogue.PressureFans[0];
+        FanCurve curve = Pick.Curve(entry.Points, densityKgPerM3);
+        Leakage leakage = Leakage.Through(form.VolumeM3 * input.AirtightnessPerHour / 3600, LeakageReferencePa, 0.65);
+        double filterM2 = entry.FilterAtM3PerS / (0.6 * Math.Sqrt(2 * entry.FilterLossPa / FanCurve.StandardDensityKgPerM3));
+        HeldPressure held = PositivePressure.Held([], [], leakage, ReliefM2, 0.61, densityKgPerM3);
+        int fans = 0;
+        while (fans < 4 && held.HousePa < input.Equipment.PositivePressurePa)
+        {
+            fans++;
+            held = PositivePressure.Held(
+                [new FanGroup(curve, fans)], [new AirPath.Opening(fans * filterM2, 0.6)], leakage, ReliefM2, 0.61, densityKgPerM3);
+        }
+
+        double powerW = fans * curve.At(held.FanStaticPa).PowerW;
+        return (new PressurePlant(entry.Id, held.SupplyM3PerS, held.HousePa, powerW, held.WindFailsMPerS), fans, held.BeyondTested);
+    }
+}

@@ -1,0 +1,262 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Duty;
+using Glazewright.Design.Form;
+using Glazewright.Design.Pipeline;
+using Glazewright.Design.Plant;
+using Glazewright.Design.Tests.Contracts;
+using Glazewright.Design.Tests.Duty;
+using Glazewright.Science.Air;
+using Glazewright.Science.Flow;
+
+namespace Glazewright.Design.Tests.Plant;
+
+public class PlantStageTests
+{
+    private static PlantResult Run(Job job)
+    {
+        BuildingForm form = FormStage.Run(FormInput.From(job)).Building("A");
+        return PlantStage.Run(PlantInput.From(job, "A"), form, DesignDay.Duty(job), CatalogueReader.Generic);
+    }
+
+    private static PlantResult Run(Func<EquipmentChoice, EquipmentChoice> change) => Run(DesignDay.With(TestJobs.OneHouse(), change));
+
+    [Fact]
+    public void Sized_fans_move_what_is_asked_and_stage_upward()
+    {
+        DutyResult duty = DesignDay.Duty(TestJobs.OneHouse());
+        Answer<ExhaustPlant> answer = Run(TestJobs.OneHouse()).Exhaust!;
+        Answer<ExhaustPlant>.Met met = Assert.IsType<Answer<ExhaustPlant>.Met>(answer);
+        Assert.True(met.Choice.Wet[^1].FlowM3PerS >= duty.VentilationM3PerS);
+        Assert.True(met.Margin < 0.5);
+        for (int i = 1; i < met.Choice.Wet.Count; i++)
+        {
+            Assert.True(met.Choice.Wet[i].FlowM3PerS > met.Choice.Wet[i - 1].FlowM3PerS);
+            Assert.True(met.Choice.Wet[i].StaticPa > met.Choice.Wet[i - 1].StaticPa);
+        }
+    }
+
+    // An independent hand: the point put back into the fan tables (by density) and into each piece of the path.
+    [Fact]
+    public void The_operating_point_lies_on_both_curves()
+    {
+        Job job = DesignDay.With(TestJobs.OneHouse(), e => e with
+        {
+            ExhaustFixed = [new FixedItem("exhaust-36", 2), new FixedItem("exhaust-24", 2)],
+            WetWallEntry = "pad-6",
+            WetWallWidthM = 4.2672,
+            WetWallHeightM = 1.8288,
+        });
+        ExhaustPlant plant = Run(job).Exhaust!.Choice;
+        DutyResult duty = DesignDay.Duty(job);
+        double density = AirState.FromWetBulb(33.3, 23.7, duty.PressurePa).DensityKgPerM3;
+        Assert.Equal(["exhaust-24", "exhaust-24", "exhaust-36", "exhaust-36"], plant.Fans.Select(f => f.Entry));
+        Catalogue catalogue = CatalogueReader.Generic;
+        double sectionM2 = FormStage.Run(FormInput.From(job)).Building("A").SectionAreaM2;
+        foreach (Design.Plant.OperatingPoint p in plant.Wet)
+        {
+            double flow = plant.Fans.Take(p.FansOn)
+                .Sum(f => Interpolate(catalogue.Fans.Single(e => e.Id == f.Entry).Points, p.StaticPa / (density / 1.2)));
+            double louverPa = 0.5 * density * Math.Pow(p.FlowM3PerS / (plant.LouverFreeM2 * 0.62), 2);
+            double padPa = 0.09 * 249.08891 * Math.Pow(p.FlowM3PerS / (4.2672 * 1.8288) / (350 * 0.00508), 1.75) * density / 1.2;
+            double housePa = 1.5 * 0.5 * density * Math.Pow(p.FlowM3PerS / sectionM2, 2);
+            Assert.Equal(p.FlowM3PerS, flow, 1e-4 * flow);
+            Assert.Equal(p.StaticPa, louverPa + padPa + housePa, 0.1);
+        }
+    }
+
+    [Fact]
+    public void Four_large_fans_against_a_small_pad_are_told_so()
+    {
+        PlantResult plant = Run(e => e with
+        {
+            ExhaustFixed = [new FixedItem("exhaust-48", 4)],
+            WetWallEntry = "pad-6",
+            WetWallWidthM = 4.2672,
+            WetWallHeightM = 1.8288,
+        });
+        Answer<WetWallPlant>.Missed missed = Assert.IsType<Answer<WetWallPlant>.Missed>(plant.WetWall);
+        Assert.True(missed.Margin < -0.2);
+        Assert.True(missed.Choice.FaceSpeedMs > 2.6);
+        Finding finding = plant.Report.Findings.Single(f => f.Code == "plant/pad-too-fast");
+        Assert.Equal(Severity.Miss, finding.Severity);
+        Assert.Contains("78,400 cfm", finding.What, StringComparison.Ordinal);
+        Assert.Contains("933 fpm", finding.What, StringComparison.Ordinal);
+        Assert.Contains("224 ft²", finding.What, StringComparison.Ordinal);
+        Assert.True(plant.Exhaust!.Choice.Wet[^1].FlowM3PerS < 0.7 * 78_400 * 0.00047194745);
+        Assert.Contains(plant.Report.Findings, f => f.Code == "plant/fan-beyond-tested");
+        Assert.Contains("fans with the pad on", finding.Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_sized_pad_runs_at_a_face_speed_it_can_take()
+    {
+        PlantResult plant = Run(TestJobs.OneHouse());
+        Assert.IsType<Answer<WetWallPlant>.Met>(plant.WetWall);
+        Assert.InRange(plant.WetWall!.Choice.FaceSpeedMs, 1.0, 400 * 0.00508);
+        Assert.DoesNotContain(plant.Report.Findings, f => f.Code == "plant/pad-too-fast");
+    }
+
+    [Fact]
+    public void Both_air_speeds_are_told_and_the_house_is_far_slower()
+    {
+        PlantResult plant = Run(TestJobs.OneHouse());
+        ExhaustPlant fans = plant.Exhaust!.Choice;
+        Assert.InRange(fans.HouseSpeedMs, 0.2, 1.5);
+        Assert.InRange(fans.FanFaceSpeedMs, 4, 9);
+        Assert.Contains("mph through the house", plant.Report.Findings.Single(f => f.Code == "plant/air-speed").What, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void One_heater_out_holds_what_the_rest_can()
+    {
+        Job job = DesignDay.With(TestJobs.OneHouse(), e => e with { HeatersFixed = [new FixedItem("sealed-75", 1), new FixedItem("sealed-125", 1)] });
+        DutyResult duty = DesignDay.Duty(job);
+        HeatPlant heat = Run(job).Heat!.Choice;
+        double left = 75_000 * 0.29307107;
+        Assert.Equal(left, heat.OneOutW, 1);
+        Assert.Equal(Math.Min(-20 + left / duty.LossDrawnWPerK, 17), heat.OneOutHoldsC, 1e-3);
+        Assert.Equal(200_000 * 0.29307107 / duty.HeatLossW - 1, Run(job).Heat!.Margin, 1e-4);
+    }
+
+    [Fact]
+    public void Too_little_heat_is_missed_with_what_it_holds()
+    {
+        PlantResult plant = Run(e => e with { HeatersFixed = [new FixedItem("electric-10", 1)] });
+        Answer<HeatPlant>.Missed missed = Assert.IsType<Answer<HeatPlant>.Missed>(plant.Heat);
+        Assert.Contains("holds", missed.Limit, StringComparison.Ordinal);
+        Assert.Contains(plant.Report.Findings, f => f.Code == "plant/one-heater-out" && f.Severity == Severity.Miss);
+    }
+
+    [Fact]
+    public void Sized_heaters_come_in_two_or_more_with_reserve()
+    {
+        PlantResult plant = Run(TestJobs.OneHouse());
+        Answer<HeatPlant>.Met met = Assert.IsType<Answer<HeatPlant>.Met>(plant.Heat);
+        Assert.True(met.Choice.Heaters.Count >= 2);
+        Assert.True(met.Margin >= 0.0999);
+        Assert.All(met.Choice.Heaters, h => Assert.True(h.SealedCombustion));
+    }
+
+    [Fact]
+    public void A_gravity_flue_beside_fans_is_a_danger()
+    {
+        PlantResult plant = Run(e => e with { SealedCombustion = false });
+        Assert.Equal(Severity.Danger, plant.Report.Findings.Single(f => f.Code == "plant/open-combustion").Severity);
+        Assert.DoesNotContain(Run(TestJobs.OneHouse()).Report.Findings, f => f.Code == "plant/open-combustion");
+    }
+
+    [Fact]
+    public void A_three_phase_motor_on_a_single_phase_lot_is_found()
+    {
+        PlantResult plant = Run(e => e with { ExhaustFixed = [new FixedItem("exhaust-54-three-phase", 2)] });
+        Assert.Contains(plant.Report.Findings, f => f.Code == "plant/three-phase" && f.Severity == Severity.Miss);
+        Assert.DoesNotContain(Run(TestJobs.OneHouse()).Loads, l => l.ThreePhase);
+    }
+
+    [Fact]
+    public void Three_thousand_psi_is_cautioned_more_than_one_thousand()
+    {
+        string What(string entry) => Run(e => e with { Fog = true, FogEntry = entry, FogNozzles = 24 })
+            .Report.Findings.Single(f => f.Code == "plant/fog-injection").What;
+        Assert.Contains("hospital", What("fog-1000"), StringComparison.Ordinal);
+        Assert.Contains("far above", What("fog-3000"), StringComparison.Ordinal);
+        Assert.DoesNotContain("far above", What("fog-1000"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Fog_of_24_nozzles_by_hand()
+    {
+        FogPlant fog = Run(e => e with { Fog = true, FogEntry = "fog-1000", FogNozzles = 24 }).Fog!.Choice;
+        double gallonsPerS = 24 / 3600.0;
+        Assert.Equal(gallonsPerS * 3.785411784 * 0.998, fog.KgPerS, 1e-4 * fog.KgPerS);
+        Assert.Equal(24 / 60.0 * 1000 / 1714 / 0.70 * 745.7, fog.PumpW, 0.002 * fog.PumpW);
+    }
+
+    [Fact]
+    public void A_dirty_screen_takes_air_away()
+    {
+        PlantResult plant = Run(e => e with { InsectScreen = "thrips", InsectScreenPorosityFraction = 0.3 });
+        Assert.Contains("blocked", plant.Report.Findings.Single(f => f.Code == "plant/insect-screen").What, StringComparison.Ordinal);
+        Assert.True(plant.Exhaust!.Choice.Wet[^1].StaticPa > Run(TestJobs.OneHouse()).Exhaust!.Choice.Wet[0].StaticPa);
+    }
+
+    [Fact]
+    public void A_leaky_house_holds_less_pressure()
+    {
+        Job tight = DesignDay.With(TestJobs.OneHouse(), e => e with { PositivePressurePa = 5 });
+        Job leaky = tight with { Houses = [tight.Houses[0] with { AirtightnessPerHour = 4 }] };
+        PressurePlant held = Run(tight).Pressure!;
+        Assert.True(held.HeldPa >= 5);
+        Assert.True(Run(leaky).Pressure!.HeldPa < held.HeldPa);
+        Assert.Equal(Math.Sqrt(2 * held.HeldPa / (0.7 * AirState.FromWetBulb(33.3, 23.7, DesignDay.Duty(tight).PressurePa).DensityKgPerM3)), held.FailsAtWindMs, 1e-6);
+    }
+
+    [Fact]
+    public void A_house_without_systems_has_none()
+    {
+        PlantResult plant = Run(e => e with
+        {
+            Exhaust = false, WetWall = false, Heaters = false, Curtains = 0, Circulation = false,
+        });
+        Assert.Null(plant.Exhaust);
+        Assert.Null(plant.WetWall);
+        Assert.Null(plant.Heat);
+        Assert.Null(plant.Curtain);
+        Assert.Null(plant.Circulation);
+        Assert.Equal("A/control", Assert.Single(plant.Loads).Id);
+    }
+
+    [Fact]
+    public void An_entry_that_is_not_there_is_refused() =>
+        Assert.Throws<ArgumentException>(() => Run(e => e with { ExhaustFixed = [new FixedItem("exhaust-99", 1)] }));
+
+    [Fact]
+    public void The_backup_list_keeps_one_heater_one_fan_circulation_and_the_box()
+    {
+        string[] kept = [.. Run(TestJobs.OneHouse()).Loads.Where(l => l.Backup).Select(l => l.Label)];
+        Assert.Contains(kept, l => l.Contains("exhaust", StringComparison.Ordinal));
+        Assert.Contains("Unit heater fan and ignition", kept);
+        Assert.Contains("Circulation fans", kept);
+        Assert.Contains("Control box, sensors, alarm", kept);
+    }
+
+    [Fact]
+    public void Every_derived_figure_comes_out_of_its_printed_inputs()
+    {
+        PlantResult plant = Run(e => e with { Fog = true, PositivePressurePa = 5, BenchPipeW = 13_000, LampW = 4500 });
+        int derived = 0;
+        foreach (Figure figure in plant.Report.Figures)
+        {
+            if (figure.Working is Working.Derived d)
+            {
+                double again = FormulaReader.Evaluate(d.Formula, d.Inputs);
+                Assert.Equal(figure.Value, again, 1e-9 * Math.Max(1, Math.Abs(figure.Value)));
+                derived++;
+            }
+        }
+
+        Assert.True(derived > 15);
+        Assert.Equal(plant.WetWall!.Choice.Effectiveness, plant.Report.Figures.Single(f => f.Id == "A/plant/pad-effectiveness").Value, 1e-9);
+        Assert.Equal(plant.Heat!.Choice.OneOutHoldsC, plant.Report.Figures.Single(f => f.Id == "A/plant/one-out-holds").Value, 1e-9);
+    }
+
+    [Fact]
+    public void Same_inputs_same_hash() =>
+        Assert.Equal(Canonical.Hash(Run(TestJobs.OneHouse())), Canonical.Hash(Run(TestJobs.OneHouse())));
+
+    private static double Interpolate(EqList<FanPoint> points, double staticPa)
+    {
+        for (int i = 1; i < points.Count; i++)
+        {
+            if (staticPa <= points[i].StaticPa)
+            {
+                double share = (staticPa - points[i - 1].StaticPa) / (points[i].StaticPa - points[i - 1].StaticPa);
+                return points[i - 1].FlowM3PerS + share * (points[i].FlowM3PerS - points[i - 1].FlowM3PerS);
+            }
+        }
+
+        throw new InvalidOperationException("Past the tested points.");
+    }
+}
