@@ -114,7 +114,7 @@ public static class CarpetPlot
         ];
     }
 
-    private static int ClassOf(double value, IReadOnlyList<CarpetClass> classes)
+    internal static int ClassOf(double value, IReadOnlyList<CarpetClass> classes)
     {
         for (int c = 0; c < classes.Count; c++)
         {
@@ -127,7 +127,7 @@ public static class CarpetPlot
         return double.IsNaN(value) ? -1 : classes.Count - 1;
     }
 
-    private static IEnumerable<Entity> Key(IReadOnlyList<CarpetClass> classes, string unit, double leftMm, double baseMm, double widthMm)
+    internal static IEnumerable<Entity> Key(IReadOnlyList<CarpetClass> classes, string unit, double leftMm, double baseMm, double widthMm)
     {
         double[] widths = [.. classes.Select(c => 5.5 + Lettering.WidthMm(Lettering.Drawable(c.Name), Face.Regular, Lettered.SmallestMm))];
         double unitMm = Lettering.WidthMm(unit, Face.Regular, Lettered.SmallestMm);

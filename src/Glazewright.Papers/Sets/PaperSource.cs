@@ -2,6 +2,7 @@ using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Cuts;
+using Glazewright.Design.Document;
 using Glazewright.Design.Duty;
 using Glazewright.Design.Form;
 using Glazewright.Design.Frame;
@@ -103,9 +104,3 @@ public sealed record HouseResults(
 /// <param name="Clear">Whether light passes.</param>
 /// <param name="ThicknessM">Thickness drawn, m.</param>
 public sealed record CoverLook(string Kind, string Name, bool Clear, double ThicknessM);
-
-/// <summary>A default that stands where the job is silent.</summary>
-/// <param name="Pointer">JSON pointer of the field that would override it.</param>
-/// <param name="Value">The value, as a builder reads it.</param>
-/// <param name="Reason">Why this value.</param>
-public sealed record DefaultUsed(string Pointer, string Value, string Reason);

@@ -1,0 +1,50 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Year;
+using Glazewright.Papers.Charts;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Reports;
+using Glazewright.Papers.Sets;
+
+namespace Glazewright.Papers.Answers;
+
+/// <summary>What power, fuel and water will it use, and what do they cost to run?</summary>
+internal static class EnergyAnswer
+{
+    private const double WaterKgPerM3 = 998;
+
+    public static QuestionAnswered? Of(PaperSource source)
+    {
+        YearResult[] years = [.. source.Houses.Select(h => h.Year)];
+        if (years.Length == 0 || years.Any(y => y.Months.Count != 12))
+        {
+            return null;
+        }
+
+        Said said = new(source.Job.Units);
+        double[] monthly = [.. Enumerable.Range(0, 12).Select(m => years.Sum(y => y.Months[m].Cost))];
+        int worst = Enumerable.Range(0, 12).MaxBy(m => monthly[m]);
+        double low = years.Sum(y => y.CostLow);
+        double high = years.Sum(y => y.CostHigh);
+        double waterM3 = years.Sum(y => y.WaterKg) / WaterKgPerM3;
+        string sentence = $"Running it costs {Said.Money(low)} to {Said.Money(high)} a year in fuel, power and water at the tariffs of the job; the dearest month is {Said.Month(worst + 1)} with about {Said.Money(monthly[worst])}.";
+        double backupW = source.Houses.SelectMany(h => h.Plant.Loads).Where(l => l.Backup).Sum(l => l.Count * l.RunningW);
+        List<BigFigure> figures =
+        [
+            new("Fuel, power and water a year", Said.Money(years.Sum(y => y.Cost)), "", $"{Said.Money(low)} to {Said.Money(high)}"),
+            said.Big("Heat in the fuel burnt", years.Sum(y => y.FuelJ), Unit.Joule),
+            said.Big("Electric energy", years.Sum(y => y.PowerJ), Unit.ElectricJoule),
+            said.Big("Sum of the houses' peak demands", years.Sum(y => y.PeakPowerW), Unit.ElectricWatt, "quarter hour each"),
+            said.Big("Water for cooling", waterM3, Unit.WaterCubicMetre, "wet wall with bleed, and fog"),
+            said.Big("Stays on when the mains fail", backupW, Unit.ElectricWatt, "running power; starting needs more"),
+        ];
+        List<Block> blocks =
+        [
+            new Block.Figures(figures),
+            new Block.Picture(
+                MonthBars.Draw("running-cost", "Running cost by month", "$", [.. source.Houses.Take(3).Select(h => new MonthSeries("house " + h.Form.Id, [.. h.Year.Months.Select(m => m.Cost)]))], null, Said.WidthMm, 50),
+                "Fuel, power and water by month at the tariffs of the job."),
+            new Block.Paragraph($"Tariffs: {source.Job.Tariffs.FuelShown}{(source.Job.Tariffs.PriceDate.Length > 0 ? ", " + source.Job.Tariffs.PriceDate : ", undated")}. Tariffs change; the range is the spread the job states.", Quiet: true),
+        ];
+        return new QuestionAnswered("What does it cost to run?", $"{Said.Money(low)} to {Said.Money(high)} a year", sentence, Standing.None, blocks);
+    }
+}

@@ -1,0 +1,105 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Plant;
+using Glazewright.Papers.Reports;
+using Glazewright.Papers.Sets;
+
+namespace Glazewright.Papers.Answers;
+
+/// <summary>How it is cooled, how it is heated, what happens when a heater dies.</summary>
+internal static class PlantAnswers
+{
+    public static QuestionAnswered? Cooling(PaperSource source, HouseResults house)
+    {
+        if (house.Plant.Exhaust is not Answer<ExhaustPlant> answer || answer.Choice.Fans.Count == 0 || answer.Choice.Dry.Count == 0)
+        {
+            return null;
+        }
+
+        Said said = new(source.Job.Units);
+        ExhaustPlant exhaust = answer.Choice;
+        OperatingPoint all = exhaust.Dry[^1];
+        string fans = Said.Listed(exhaust.Fans.GroupBy(f => Math.Round(f.DiameterM, 4)).OrderByDescending(g => g.Key).Select(g => $"{g.Count()} × {Diameter(source, g.Key)}"));
+        string sentence = $"House {house.Form.Id}: {fans} exhaust fans move {said.Round(all.FlowM3PerS, Unit.CubicMetrePerSecond)} at {said.Text(all.StaticPa, Unit.Pascal)} of static pressure: {said.Text(exhaust.HouseSpeedMs, Unit.MetrePerSecond)} through the house, {said.Round(exhaust.FanFaceSpeedMs, Unit.MetrePerSecond)} at the fan faces.";
+        List<Block> blocks = [];
+        List<BigFigure> figures =
+        [
+            said.Big("Air moved, all fans on", all.FlowM3PerS, Unit.CubicMetrePerSecond, $"asked for by the design day: {said.Round(house.Duty.VentilationM3PerS, Unit.CubicMetrePerSecond)}", Of(answer)),
+            said.Big("Air speed through the house", exhaust.HouseSpeedMs, Unit.MetrePerSecond, "the speed a plant feels, not that at the fan face"),
+        ];
+        if (house.Plant.WetWall is Answer<WetWallPlant> pad)
+        {
+            WetWallPlant wall = pad.Choice;
+            figures.Add(new BigFigure("Air speed through the wet wall", Speed(source, wall.FaceSpeedMs), source.Job.Units == UnitSystem.Us ? "ft/min" : "m/s", $"{Size(source, wall.WidthM)} × {Size(source, wall.HeightM)} pad", Of(pad)));
+            sentence += $" The wet wall cools the air {Said.Percent(wall.Effectiveness)} % of the way to its wet bulb.";
+            if (pad is Answer<WetWallPlant>.Missed missed)
+            {
+                blocks.Add(new Block.Paragraph("Wet wall: " + missed.Limit));
+            }
+        }
+
+        blocks.Insert(0, new Block.Figures(figures));
+        if (answer is Answer<ExhaustPlant>.Missed short_)
+        {
+            blocks.Add(new Block.Paragraph("Fans: " + short_.Limit));
+        }
+
+        if (house.Plant.Fog is Answer<FogPlant> fog)
+        {
+            blocks.Add(new Block.Paragraph($"Fog: {fog.Choice.Nozzles} nozzles spray up to {said.Text(fog.Choice.KgPerS, Unit.KilogramPerSecond)}, of which {Said.Percent(fog.Choice.EvaporatedFraction)} % evaporates before it falls."));
+        }
+
+        return new QuestionAnswered($"How is house {house.Form.Id} cooled?", $"{fans} fans, {said.Round(all.FlowM3PerS, Unit.CubicMetrePerSecond)}{(house.Plant.WetWall is null ? "" : ", wet wall")}{(house.Plant.Fog is null ? "" : ", fog")}", sentence, Said.Worst(figures.Select(f => f.Standing)), blocks);
+    }
+
+    public static QuestionAnswered? Heat(PaperSource source, HouseResults house)
+    {
+        if (house.Plant.Heat is not Answer<HeatPlant> answer || answer.Choice.Heaters.Count == 0)
+        {
+            return null;
+        }
+
+        Said said = new(source.Job.Units);
+        HeatPlant heat = answer.Choice;
+        double outputW = heat.Heaters.Sum(h => h.OutputW) + house.Plant.BenchPipeW;
+        string outside = said.Round(house.Duty.Conditions.Heating996C, Unit.Celsius);
+        string drawn = house.Plant.Curtain is null ? "" : $" ({said.Text(house.Duty.HeatLossDrawnW, Unit.Watt)} with the curtain drawn)";
+        string sentence = $"House {house.Form.Id} loses {said.Text(house.Duty.HeatLossW, Unit.Watt)}{drawn} at {outside} outside; {heat.Heaters.Count} {(heat.Heaters.Count == 1 ? "heater gives" : "heaters give")} {said.Text(outputW, Unit.Watt)}{(house.Plant.BenchPipeW > 0 ? " with the bench pipe" : "")}.";
+        if (heat.Heaters.Count > 1)
+        {
+            sentence += $" With the largest one out the rest hold {said.Round(Math.Floor(heat.OneOutHoldsC * 2) / 2, Unit.Celsius)} on that night.";
+        }
+
+        double nightC = house.Duty.NightTargetC;
+        List<BigFigure> figures =
+        [
+            said.Big("Heat loss on the design night", house.Duty.HeatLossW, Unit.Watt, $"{outside} outside, {said.Round(nightC, Unit.Celsius)} inside, curtain open"),
+            said.Big("Heaters give", outputW, Unit.Watt, "", Of(answer)),
+            said.Big(heat.Heaters.Count > 1 ? "One heater out holds" : "The only heater out holds", heat.OneOutHoldsC, Unit.Celsius, "at the same outside temperature, no wind allowance", heat.OneOutHoldsC < 2 ? Standing.Miss : heat.OneOutHoldsC < nightC - 1 ? Standing.Near : Standing.Held, decimals: 0),
+            said.Big("Frost-safe loss at the coldest night of an average year", house.Duty.FrostLossW, Unit.Watt, said.Round(house.Duty.Conditions.ExtremeMinC, Unit.Celsius) + " outside, just above freezing inside", outputW >= house.Duty.FrostLossW ? Standing.Held : Standing.Miss),
+        ];
+        List<Block> blocks = [new Block.Figures(figures)];
+        if (answer is Answer<HeatPlant>.Missed missed)
+        {
+            blocks.Add(new Block.Paragraph("Heaters: " + missed.Limit));
+        }
+
+        if (heat.Heaters.Any(h => !h.Electric && !h.SealedCombustion))
+        {
+            blocks.Add(new Block.Caution("Open combustion in a tight house", "An exhaust fan can draw flue gas back into the house: carbon monoxide kills, and traces of ethylene harm the crop first. Use sealed combustion, or have the safety chain hard-wired by a licensed installer."));
+        }
+
+        return new QuestionAnswered($"How much heat does house {house.Form.Id} need, and if a heater dies?", $"{said.Text(house.Duty.HeatLossW, Unit.Watt)} at {outside}; {(heat.Heaters.Count > 1 ? "one heater out" : "the heater out")} holds {said.Round(Math.Floor(heat.OneOutHoldsC * 2) / 2, Unit.Celsius)}", sentence, Said.Worst(figures.Select(f => f.Standing)), blocks);
+    }
+
+    private static Standing Of<T>(Answer<T> answer) => answer is Answer<T>.Met ? Standing.Held : Standing.Miss;
+
+    private static string Diameter(PaperSource source, double diameterM) => source.Job.Units == UnitSystem.Us
+        ? FormattableString.Invariant($"{diameterM / 0.0254:0} in")
+        : FormattableString.Invariant($"{1000 * diameterM:0} mm");
+
+    private static string Speed(PaperSource source, double speedMs) => source.Job.Units == UnitSystem.Us
+        ? FormattableString.Invariant($"{speedMs / 0.00508:0}")
+        : FormattableString.Invariant($"{speedMs:0.00}");
+
+    private static string Size(PaperSource source, double lengthM) => Drawing.LengthText.Of(lengthM, Sheets.SheetStyle.Lengths(source.Job));
+}

@@ -1,0 +1,70 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Price;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Reports;
+using Glazewright.Papers.Sets;
+
+namespace Glazewright.Papers.Answers;
+
+/// <summary>What does it cost? Reads the quote alone: costs, margins and rates never come into this file.</summary>
+internal static class PriceAnswer
+{
+    public static QuestionAnswered? Of(PaperSource source)
+    {
+        QuoteResult quote = source.Price.Quote;
+        if (!(quote.Price > 0))
+        {
+            return null;
+        }
+
+        Said said = new(source.Job.Units);
+        Shown perFloor = said.Of(quote.PricePerFloorM2, Unit.DollarPerSquareMetre);
+        string area = source.Job.Units == UnitSystem.Us ? "ft²" : "m²";
+        List<BigFigure> figures =
+        [
+            new("Price", Said.Money(quote.Price), "", $"{Said.Money(quote.LowPrice)} to {Said.Money(quote.HighPrice)} until quotes are in"),
+            new("For each " + area + " of floor", "$" + (perFloor with { Decimals = 0 }).Number, ""),
+        ];
+        if (quote.PricePerBenchM2 > 0)
+        {
+            figures.Add(new("For each " + area + " of bench", "$" + (said.Of(quote.PricePerBenchM2, Unit.DollarPerSquareMetre) with { Decimals = 0 }).Number, ""));
+        }
+
+        string without = Said.Listed(quote.Scope.Where(s => s.By is ScopeBy.Excluded or ScopeBy.Owner or ScopeBy.OtherTrade).Select(s => Words(s.System)));
+        string sentence = $"{Said.Money(quote.Price)}, give or take: {Said.Money(quote.LowPrice)} to {Said.Money(quote.HighPrice)}.{(without.Length > 0 ? $" Not in it: {without}." : "")}";
+        List<Block> blocks = [new Block.Figures(figures)];
+        if (quote.Scope.Count > 0)
+        {
+            blocks.Add(new Block.TableOf(new Table(
+                [new("System", 62), new("Supplied by", 46), new("Note", 62)],
+                [.. quote.Scope.OrderBy(s => s.By).ThenBy(s => s.System).Select(s => (IReadOnlyList<string>)[Words(s.System), By(s.By), s.Note])])));
+        }
+
+        if (quote.Draws.Count > 0)
+        {
+            blocks.Add(new Block.Paragraph($"Payments: {Said.Listed(quote.Draws.Select(d => Said.Percent(d) + " %"))} of the price. The price is good for {quote.ValidDays} days from the date of a signed quote; this page is not one."));
+        }
+
+        return new QuestionAnswered("What does it cost to build?", $"{Said.Money(quote.Price)} ({Said.Money(quote.LowPrice)} to {Said.Money(quote.HighPrice)})", sentence, Standing.None, blocks);
+    }
+
+    private static string By(ScopeBy by) => by switch
+    {
+        ScopeBy.Us => "us",
+        ScopeBy.Owner => "you",
+        ScopeBy.OtherTrade => "another trade",
+        ScopeBy.Excluded => "nobody: not in the job",
+        _ => "us, as an allowance",
+    };
+
+    private static string Words(ScopeSystem system) => system switch
+    {
+        ScopeSystem.AirAndLamps => "circulation fans and lamps",
+        ScopeSystem.Permits => "permits and engineer",
+        ScopeSystem.Plumbing => "water, drain and gas",
+        ScopeSystem.Electrical => "power wiring",
+        ScopeSystem.Doors => "doors and windows",
+        _ => system.ToString().ToLowerInvariant(),
+    };
+}

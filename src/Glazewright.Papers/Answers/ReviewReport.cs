@@ -1,0 +1,131 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Design.Frame;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Reports;
+using Glazewright.Papers.Sets;
+using Glazewright.Papers.Sheets;
+
+namespace Glazewright.Papers.Answers;
+
+/// <summary>What a plan reviewer or engineer looks for first: criteria, shapes, ways out, loads, members, reactions, workings.</summary>
+public static class ReviewReport
+{
+    private static readonly string[] OpenRooms = ["/form/", "/frame/", "form/", "frame/"];
+
+    /// <summary>The report.</summary>
+    /// <param name="source">What the papers are made from.</param>
+    public static Report Of(PaperSource source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        string name = source.Job.Name.Length > 0 ? source.Job.Name : "Unnamed job";
+        QuestionAnswered structure = StructureAnswer.Of(source);
+        List<Block> blocks =
+        [
+            new Block.Opening(name, "Design criteria and preliminary structure", [source.Job.Site.Place, "To be sealed: this space is left for the engineer."]),
+            new Block.Caution("Preliminary", SheetStyle.Preliminary),
+            new Block.Heading(1, "Criteria"),
+            new Block.TableOf(Criteria(source)),
+            new Block.Heading(1, "Buildings"),
+            new Block.TableOf(Buildings(source)),
+        ];
+        Table doors = Doors(source);
+        if (doors.Rows.Count > 0)
+        {
+            blocks.Add(new Block.Heading(1, "Doors and ways out"));
+            blocks.Add(new Block.TableOf(doors));
+        }
+
+        blocks.Add(new Block.Heading(1, "Structure, first look"));
+        blocks.Add(new Block.Lead(structure.Short));
+        blocks.AddRange(structure.Blocks);
+        blocks.Add(new Block.Heading(2, "Base reactions of a typical frame"));
+        blocks.Add(new Block.TableOf(Reactions(source)));
+        blocks.Add(new Block.Heading(1, "Workings"));
+        blocks.AddRange(Workings(source));
+        DateOnly? date = DateOnly.TryParseExact(source.Job.Date, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture, System.Globalization.DateTimeStyles.None, out DateOnly day) ? day : null;
+        return new Report(
+            name + ": design criteria",
+            "Design criteria and preliminary structure",
+            name + " · preliminary, not for construction",
+            date,
+            source.Job.Units == UnitSystem.Us ? SheetSize.Letter : SheetSize.A4,
+            blocks);
+    }
+
+    private static Table Criteria(PaperSource source)
+    {
+        Job job = source.Job;
+        Said said = new(job.Units);
+        string Or(string text) => text.Length > 0 ? text : "not stated";
+        string Edition(LoadEdition edition) => edition == LoadEdition.Asce716 ? "ASCE/SEI 7-16" : "ASCE/SEI 7-22";
+        return new Table([new("Criterion", 62), new("Value", 112)], [
+            ["Authority having jurisdiction", Or(job.Occupancy.Authority)],
+            ["Adopted code", Or(job.Occupancy.BuildingCode)],
+            ["Who enters", job.Occupancy.Visitors switch { Visitors.StaffOnly => "staff only", Visitors.Customers => "customers", _ => "pupils or tours" }],
+            ["Risk category", FormattableString.Invariant($"{job.Occupancy.RiskCategory}")],
+            ["Ground snow", $"{said.Text(job.Site.Snow.GroundPa, Unit.AreaLoad)}, {Edition(job.Site.Snow.Edition)}"],
+            ["Basic wind speed", FormattableString.Invariant($"{said.Text(job.Site.Wind.SpeedMs, Unit.MetrePerSecond)}, exposure {job.Site.Wind.Exposure}, topographic factor {job.Site.Wind.TopographicFactor:0.00}, {Edition(job.Site.Wind.Edition)}")],
+            ["Kept warm all winter", job.Occupancy.HeatedAllWinter ? "yes, by the owner's word" : "no"],
+            ["Temperature alarm in winter", job.Occupancy.FreezeAlarm ? "yes" : "no"],
+            ["Soil", $"{Or(job.Site.Ground.Soil)}, presumed bearing {said.Text(job.Site.Ground.BearingPa, Unit.AreaLoad)}"],
+            ["Frost depth", said.Text(job.Site.Ground.FrostDepthM, Unit.Metre)],
+            ["Dimensions are measured", job.Datum.Plan switch { PlanDatum.OutToOutOfSteel => "out to out of steel", PlanDatum.OutToOutOfCovering => "out to out of covering", _ => "clear inside" }],
+        ]);
+    }
+
+    private static Table Buildings(PaperSource source)
+    {
+        Said said = new(source.Job.Units);
+        LengthStyle style = SheetStyle.Lengths(source.Job);
+        return new Table(
+            [new("Building", 50), new("Width", 24, Along.End), new("Length", 26, Along.End), new("Ridge", 24, Along.End), new("Floor", 25, Along.End), new("Volume", 25, Along.End)],
+            [.. source.Form.Buildings.Select(b => (IReadOnlyList<string>)[
+                b.IsHouse ? $"{b.Id}, {b.Name}" : b.Name, LengthText.Of(b.WidthM, style), LengthText.Of(b.LengthM, style), LengthText.Of(b.Roof.RidgeM, style), said.Text(b.FloorAreaM2, Unit.SquareMetre), said.Text(b.VolumeM3, Unit.CubicMetre),
+            ])]);
+    }
+
+    private static Table Doors(PaperSource source)
+    {
+        LengthStyle style = SheetStyle.Lengths(source.Job);
+        List<IReadOnlyList<string>> rows = [];
+        foreach (BuildingForm b in source.Form.Buildings)
+        {
+            foreach (FaceForm face in b.Faces)
+            {
+                foreach (Opening door in face.Openings.Select(o => o.Opening).Where(o => o.Kind is OpeningKind.Door or OpeningKind.DoubleDoor))
+                {
+                    rows.Add([
+                        b.Id, door.Id, Compass.Word(face.AzimuthDeg) + " wall", LengthText.Of(door.WidthM, style), LengthText.Of(door.HeightM, style), door.Kind == OpeningKind.Door ? "one leaf" : "two leaves", door.Exit ? "way out" : "",
+                    ]);
+                }
+            }
+        }
+
+        return new Table([new("In", 16), new("Door", 30), new("Wall", 34), new("Width", 24, Along.End), new("Height", 24, Along.End), new("Leaves", 24), new("", 22)], rows);
+    }
+
+    private static Table Reactions(PaperSource source)
+    {
+        Said said = new(source.Job.Units);
+        return new Table(
+            [new("House", 20), new("Wall", 30), new("Down", 30, Along.End), new("Uplift", 30, Along.End), new("Sideways", 30, Along.End), new("Moment", 34, Along.End)],
+            [.. source.Houses.SelectMany(h => h.Frame.Reactions.Select(r => (IReadOnlyList<string>)[
+                h.Form.Id, Compass.Word(h.Form.Face(r.Side).AzimuthDeg), said.Text(r.DownN, Unit.Newton), said.Text(r.UpN, Unit.Newton), said.Text(r.ThrustN, Unit.Newton), said.Text(r.MomentNm, Unit.NewtonMetre),
+            ]))]);
+    }
+
+    private static IEnumerable<Block> Workings(PaperSource source)
+    {
+        Said said = new(source.Job.Units);
+        Figure[] figures =
+        [
+            .. source.Reports().SelectMany(r => r.Figures).Where(f => !f.Confidential && OpenRooms.Any(room => f.Id.StartsWith(room, StringComparison.Ordinal) || f.Id.Contains(room, StringComparison.Ordinal))),
+        ];
+        yield return new Block.Paragraph("Formulas are in SI units (m, Pa, N, kg, °C, s). A number printed beside a symbol is the one that was used.", Quiet: true);
+        yield return new Block.TableOf(new Table(
+            [new("Figure", 56), new("Value", 30, Along.End), new("Working and source", 88)],
+            [.. figures.Select(f => (IReadOnlyList<string>)[$"{f.Label} ({f.Id})", said.Text(f.Value, f.Unit), WorkingWords.Of(f)])]));
+    }
+}
