@@ -12,10 +12,10 @@ internal static class ContentsPage
         (PaperReader.Everyone, "Drawings"),
         (PaperReader.Reviewer, "For the plan reviewer and the engineer"),
         (PaperReader.Shop, "For shop and crew"),
-        (PaperReader.Contractor, "The contractor's own: costs, margin and labour rates; not to be passed on"),
+        (PaperReader.Contractor, "The contractor's own, not to be passed on"),
     ];
 
-    public static byte[] Bytes(string job, string date, IReadOnlyList<PaperFile> files)
+    public static byte[] Bytes(string job, string date, string weather, IReadOnlyList<PaperFile> files)
     {
         StringBuilder html = new();
         html.Append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
@@ -25,7 +25,7 @@ internal static class ContentsPage
         html.Append("a{color:#0B5A7A}h1{font-size:1.75rem}h2{font-size:1.19rem;margin-top:1.5rem}p.caution{border-left:4px solid #874E00;padding:.5rem 1rem;background:#F0ECE1}\n");
         html.Append("@media (prefers-color-scheme:dark){body{background:#12181C;color:#EBE7DC}a{color:#7CC4E0}p.caution{background:#222C32;border-color:#D6BD5C}}\n");
         html.Append("</style>\n</head>\n<body>\n");
-        html.Append(CultureInfo.InvariantCulture, $"<h1>{Escape(job)}</h1>\n<p>{Escape(date)}</p>\n");
+        html.Append(CultureInfo.InvariantCulture, $"<h1>{Escape(job)}</h1>\n<p>{Escape(date)}</p>\n<p>Weather: {Escape(weather)}</p>\n");
         html.Append("<p class=\"caution\">Predicted under the conditions of the job, not a warranty. A typical weather year leaves the extremes out. ");
         html.Append("Structural results are preliminary, for review and sealing by a licensed engineer under the code adopted locally.</p>\n");
         foreach ((PaperReader reader, string head) in Order)

@@ -1,6 +1,9 @@
 using System.Globalization;
+using System.Text;
+using Glazewright.Design.Contracts;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Exchange;
 using Glazewright.Papers.Pdf;
 using Glazewright.Papers.Reports;
 using Glazewright.Papers.Sheets;
@@ -18,7 +21,7 @@ public static class PaperWriter
     /// <param name="source">What the papers are made from.</param>
     /// <param name="cancel">Looked at between files.</param>
     /// <returns>Paths are unique; the same source gives the same bytes.</returns>
-    public static IReadOnlyList<PaperFile> Write(PaperSource source, CancellationToken cancel = default)
+    public static IReadOnlyList<PaperFile> Write(PaperSource source, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(source);
         List<PaperFile> files = [];
@@ -39,14 +42,16 @@ public static class PaperWriter
         }
 
         Add("review.pdf", PaperReader.Reviewer, "Design criteria and preliminary structure", ReportSetting.Pdf(ReviewReport.Of(source)));
-        Add("shop/materials.csv", PaperReader.Shop, "Materials", ShopLists.Materials(source.Takeoff));
-        Add("shop/members.csv", PaperReader.Shop, "Frame members by mark", ShopLists.Members(source.Takeoff, source.Job.Units));
-        Add("shop/cuts.csv", PaperReader.Shop, "Cut list of the tube", ShopLists.Cuts(source.Cuts, source.Job.Units));
-        Add("shop/sheets.csv", PaperReader.Shop, "Sheets and panels", ShopLists.Sheets(source.Takeoff, source.Job.Units));
+        UnitSystem units = source.Job.Units;
+        Add("shop/materials.csv", PaperReader.Shop, "Materials", Utf8(ShopCsv.Materials(source.Takeoff, source.Cuts, units)));
+        Add("shop/marks.csv", PaperReader.Shop, "Frame members, sheets and panels by mark", Utf8(ShopCsv.Marks(source.Takeoff, units)));
+        Add("shop/cuts.csv", PaperReader.Shop, "Cut list of the tube", Utf8(ShopCsv.Cuts(source.Cuts, units)));
+        Add("shop/cut-summary.csv", PaperReader.Shop, "What the cut list buys, and what no list could beat", Utf8(ShopCsv.CutSummary(source.Cuts, units)));
         Add("contractor/result.json", PaperReader.Contractor, "Every figure with its working", ResultFile.Bytes(source));
-        Add("contractor/price.csv", PaperReader.Contractor, "Price by line", ShopLists.Price(source.Price));
+        Add("contractor/price-lines.csv", PaperReader.Contractor, "Price by line", Utf8(ContractorCsv.Lines(source.Price, units)));
+        Add("contractor/price-summary.csv", PaperReader.Contractor, "From direct cost to price", Utf8(ContractorCsv.Summary(source.Price)));
         string date = source.Job.Date.Length > 0 ? source.Job.Date : "undated draft";
-        return [new PaperFile("contents.html", PaperReader.Everyone, "Contents", ContentsPage.Bytes(name, date, files)), .. files];
+        return [new PaperFile("contents.html", PaperReader.Everyone, "Contents", ContentsPage.Bytes(name, date, Weather(source), files)), .. files];
     }
 
     private static IReadOnlyList<Sheet> Sheets(PaperSource source)
@@ -59,6 +64,12 @@ public static class PaperWriter
 
         return sheets;
     }
+
+    private static string Weather(PaperSource source) => source.Houses.Count == 0
+        ? "none used"
+        : string.Join("; ", source.Houses.Select(h => (h.Year.Synthetic ? "synthetic, not measured: " : "") + h.Year.Weather).Distinct());
+
+    private static byte[] Utf8(string text) => new UTF8Encoding(false).GetBytes(text);
 
     private static string FileName(string id) => string.Concat(id.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
 }

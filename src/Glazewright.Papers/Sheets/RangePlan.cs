@@ -77,7 +77,7 @@ public static class RangePlan
             Name(all, b, style, scale);
         }
 
-        Dimensions(all, source.Form, style);
+        Dimensions(all, source.Form, style, scale);
         return new View("plan", "Range plan", scale, window, new(roomMm.Left, roomMm.Top), all);
     }
 
@@ -142,8 +142,8 @@ public static class RangePlan
         }
     }
 
-    /// <summary>Positions of all walls along x and along y, so that every gap is dimensioned.</summary>
-    private static void Dimensions(List<Entity> all, FormResult form, LengthStyle style)
+    /// <summary>Positions of all walls along x and along y, so that every gap is dimensioned; where they crowd, the whole length alone.</summary>
+    private static void Dimensions(List<Entity> all, FormResult form, LengthStyle style, DrawingScale scale)
     {
         IReadOnlyList<Spot>[] rings = [.. form.Buildings.Select(PlanSymbols.Footprint)];
         if (rings.Length == 0)
@@ -151,8 +151,8 @@ public static class RangePlan
             return;
         }
 
-        List<double> xs = Stations(rings.SelectMany(r => r.Select(p => p.X)));
-        List<double> ys = Stations(rings.Where((_, i) => form.Buildings[i].IsHouse).SelectMany(r => r.Select(p => p.Y)));
+        List<double> xs = Stations(rings.SelectMany(r => r.Select(p => p.X)), scale);
+        List<double> ys = Stations(rings.Where((_, i) => form.Buildings[i].IsHouse).SelectMany(r => r.Select(p => p.Y)), scale);
         double lowX = rings.SelectMany(r => r).Min(p => p.X);
         double highY = rings.SelectMany(r => r).Max(p => p.Y);
         all.Add(new Entity.Dimensions(new(0, highY), new(1, 0), xs, 8, style) { Source = "range" });
@@ -162,7 +162,7 @@ public static class RangePlan
         }
     }
 
-    private static List<double> Stations(IEnumerable<double> values)
+    private static List<double> Stations(IEnumerable<double> values, DrawingScale scale)
     {
         List<double> kept = [];
         foreach (double value in values.Order())
@@ -173,6 +173,8 @@ public static class RangePlan
             }
         }
 
-        return kept;
+        // Two short ones side by side still find room in a second row; more would climb off the paper.
+        int crowded = kept.Zip(kept.Skip(1)).Count(p => (p.Second - p.First) * scale.MmPerM < 13);
+        return crowded > 2 ? [kept[0], kept[^1]] : kept;
     }
 }

@@ -11,10 +11,11 @@ public static class RangeSection
     /// <summary>The shade a house casts on what stands behind it.</summary>
     /// <param name="From">The corner that casts it, m (y across the range, z up).</param>
     /// <param name="To">Where its edge ends: on the wall behind, or on the ground.</param>
+    /// <param name="FromHouse">Id of the house that casts it.</param>
     /// <param name="OnHouse">Id of the house it falls on, or empty.</param>
-    public sealed record Shade(Spot From, Spot To, string OnHouse);
+    public sealed record Shade(Spot From, Spot To, string FromHouse, string OnHouse);
 
-    /// <summary>The picture; or none when fewer than two houses stand behind each other, or no low sun shines across the range.</summary>
+    /// <summary>The picture of the two houses between which the shade reaches highest; or none when fewer than two houses stand behind each other, or no low sun shines across the range.</summary>
     /// <param name="source">What the papers are made from.</param>
     /// <param name="widthMm">Width of the picture, mm.</param>
     /// <param name="heightMm">Height of the picture, mm.</param>
@@ -24,13 +25,15 @@ public static class RangeSection
         NoonSun? sun = NoonSun.Solstices(source.Job.Site.LatitudeDeg, source.Job.Site.RangeBearingDeg)
             .FirstOrDefault(s => s.Name == (source.Job.Site.LatitudeDeg >= 0 ? "21 Dec" : "21 Jun"));
         IReadOnlyList<Shade> shades = sun is null ? [] : Shades(source.Form, sun);
-        if (sun is null || shades.Count == 0)
+        if (sun is null || shades.MaxBy(s => s.To.Y) is not Shade shade)
         {
             return null;
         }
 
         LengthStyle style = SheetStyle.Lengths(source.Job);
-        BuildingForm[] houses = [.. source.Form.Buildings.Where(b => b.IsHouse).OrderBy(b => b.Origin.YM)];
+        BuildingForm[] byWay = [.. source.Form.Buildings.Where(b => b.IsHouse).OrderBy(b => (sun.FromLeft ? 1 : -1) * b.Origin.YM)];
+        int front = Array.FindIndex(byWay, b => b.Id == shade.FromHouse);
+        BuildingForm[] houses = [.. byWay.Skip(front).Take(2).OrderBy(b => b.Origin.YM)];
         double low = houses.Min(b => b.Origin.YM);
         double high = houses.Max(b => b.Origin.YM + b.WidthM);
         double top = houses.Max(b => b.Roof.RidgeM);
@@ -38,12 +41,7 @@ public static class RangeSection
         double mm = 1 / scale.MmPerM;
         Box window = new((low + high) / 2 - widthMm * mm / 2, -22 * mm, widthMm * mm, heightMm * mm);
         List<Entity> all = [];
-        foreach (Shade shade in shades)
-        {
-            Spot foot = new(shade.To.X, 0);
-            all.Add(new Entity.Fill([[shade.From, shade.To, foot, new(shade.From.X, 0)]], Paint.Of(Tone.Ink3), 0.14) { Role = Role.Fill, Source = "shade" });
-        }
-
+        all.Add(new Entity.Fill([[shade.From, shade.To, new(shade.To.X, 0), new(shade.From.X, 0)]], Paint.Of(Tone.Ink3), 0.14) { Role = Role.Fill, Source = "shade" });
         all.Add(new Entity.Polyline([new(window.Left, 0), new(window.Right, 0)]) { Role = Role.Cut, Source = "ground" });
         foreach (BuildingForm b in houses)
         {
@@ -54,14 +52,11 @@ public static class RangeSection
         }
 
         Spot back = new((sun.FromLeft ? -1 : 1) * Math.Cos(sun.ProfileDeg * Math.PI / 180), Math.Sin(sun.ProfileDeg * Math.PI / 180));
-        foreach (Shade shade in shades)
+        all.Add(new Entity.Polyline([shade.From + 14 * mm * back, shade.To]) { Role = Role.Light, Source = "sun" });
+        if (shade.OnHouse.Length > 0 && shade.To.Y > 0.05)
         {
-            all.Add(new Entity.Polyline([shade.From + 14 * mm * back, shade.To]) { Role = Role.Light, Source = "sun" });
-            if (shade.OnHouse.Length > 0 && shade.To.Y > 0.05)
-            {
-                string reach = style == LengthStyle.FeetInches ? LengthText.Of(shade.To.Y, style, parts: 1) : LengthText.Of(shade.To.Y, style);
-                all.Add(new Entity.Leader(shade.To, new(sun.FromLeft ? 5 : -5, -3), $"shade to {reach}") { Source = "shade" });
-            }
+            string reach = style == LengthStyle.FeetInches ? LengthText.Of(shade.To.Y, style, parts: 1) : LengthText.Of(shade.To.Y, style);
+            all.Add(new Entity.Leader(shade.To, new(sun.FromLeft ? 5 : -5, Math.Min(3, shade.To.Y * scale.MmPerM - 2.4)), $"shade to {reach}") { Source = "shade" });
         }
 
         double[] walls = [.. houses.SelectMany(b => (double[])[b.Origin.YM, b.Origin.YM + b.WidthM]).Order()];
@@ -99,8 +94,8 @@ public static class RangeSection
             double wall = sun.FromLeft ? behind.Origin.YM : behind.Origin.YM + behind.WidthM;
             double onWall = corner.Y - way * (wall - corner.X) * slope;
             shades.Add(onWall > 0
-                ? new Shade(corner, new(wall, onWall), behind.Id)
-                : new Shade(corner, new(corner.X + way * corner.Y / slope, 0), ""));
+                ? new Shade(corner, new(wall, onWall), front.Id, behind.Id)
+                : new Shade(corner, new(corner.X + way * corner.Y / slope, 0), front.Id, ""));
         }
 
         return shades;

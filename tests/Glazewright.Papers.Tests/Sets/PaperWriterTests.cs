@@ -1,0 +1,172 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using System.Xml.Linq;
+using Glazewright.Design.Contracts;
+using Glazewright.Papers.Answers;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Reports;
+using Glazewright.Papers.Sets;
+using UglyToad.PdfPig;
+
+namespace Glazewright.Papers.Tests.Sets;
+
+public partial class PaperWriterTests
+{
+    [Fact]
+    public void Paths_are_unique_and_the_contents_page_names_every_file()
+    {
+        IReadOnlyList<PaperFile> files = Written(SampleSource.Make());
+        Assert.Equal(files.Count, files.Select(f => f.Path).Distinct(StringComparer.OrdinalIgnoreCase).Count());
+        Assert.Equal("contents.html", files[0].Path);
+        string contents = Text(files[0]);
+        Assert.All(files.Skip(1), f => Assert.Contains($"href=\"{f.Path}\"", contents));
+        Assert.Superset(
+            new HashSet<string> { "answers.pdf", "review.pdf", "drawings.pdf", "drawings/plan.svg", "drawings/section-A.svg", "drawings/section-B.svg", "shop/materials.csv", "shop/cuts.csv", "contractor/result.json" },
+            files.Select(f => f.Path).ToHashSet());
+    }
+
+    // The contractor's own numbers are searched in every other file, in all the ways a number may be written, in what a PDF shows and in its properties.
+    [Theory]
+    [InlineData(UnitSystem.Us), InlineData(UnitSystem.Metric)]
+    public void No_cost_margin_or_rate_stands_in_a_file_for_others(UnitSystem units)
+    {
+        IReadOnlyList<PaperFile> files = Written(SampleSource.Make(units));
+        string[] secrets =
+        [
+            .. SampleSource.Secrets.SelectMany(Spellings), "9.13", "4.17", "14.37", "0.0913", "0.0417", "0.1437", "1780", "1,780", "685000", "685,000",
+        ];
+        foreach (PaperFile file in files)
+        {
+            string text = Readable(file);
+            string[] found = [.. secrets.Where(s => Regex.IsMatch(text, $@"(?<![\d.,]){Regex.Escape(s)}(?![\d])"))];
+            if (file.Reader == PaperReader.Contractor)
+            {
+                continue;
+            }
+
+            Assert.True(found.Length == 0, $"{file.Path} says {string.Join(" and ", found)}");
+            Assert.DoesNotMatch(Confidences(), text);
+        }
+
+        // The search finds them where they are allowed, so it can fail.
+        string own = string.Concat(files.Where(f => f.Reader == PaperReader.Contractor).Select(Readable));
+        Assert.Contains("58.37", own);
+        Assert.Contains("71345.67", own.Replace(",", "", StringComparison.Ordinal));
+        Assert.Contains("margin", own);
+    }
+
+    [Fact]
+    public void The_same_source_gives_the_same_bytes()
+    {
+        IReadOnlyList<PaperFile> first = Written(SampleSource.Make());
+        Thread.Sleep(1100);
+        IReadOnlyList<PaperFile> second = Written(SampleSource.Make());
+        Assert.Equal(first.Count, second.Count);
+        Assert.All(first.Zip(second), p => Assert.True(p.First.Bytes.Span.SequenceEqual(p.Second.Bytes.Span), p.First.Path));
+    }
+
+    [Theory]
+    [InlineData(UnitSystem.Us, 2, "Two-Ridge Herb Yard", "2031-05-06")]
+    [InlineData(UnitSystem.Metric, 1, "", "")]
+    [InlineData(UnitSystem.Us, 10, "🌱 \"quoted\" / \\ <b> & ירק", "soon")]
+    [InlineData(UnitSystem.Us, 0, "Nothing yet", "")]
+    public void No_page_has_clashing_texts(UnitSystem units, int houses, string name, string date)
+    {
+        PaperSource source = SampleSource.Make(units, houses, name.Length == 0 ? new string('n', 500) : name, date);
+        foreach (Report report in (Report[])[AnswersReport.Of(source), ReviewReport.Of(source)])
+        {
+            Assert.All(ReportSetting.Of(report).Pages, p => Assert.Empty(TextClashes.On(p)));
+        }
+
+        IReadOnlyList<PaperFile> files = Written(source);
+        Assert.All(files.Where(f => f.Path.EndsWith(".svg", StringComparison.Ordinal)), f => XDocument.Parse(Text(f)));
+    }
+
+    [Fact]
+    public void The_answers_say_what_they_rest_on()
+    {
+        PaperSource source = SampleSource.Make();
+        string text = Readable(Written(source).Single(f => f.Path == "answers.pdf"));
+        Assert.Contains("predicted under these conditions", text);
+        Assert.Contains("not a warranty", text);
+        Assert.Contains("A typical year leaves the extremes out", text);
+        Assert.Contains("Preliminary, not for construction", text);
+        Assert.Contains("Legionella", text);
+        Assert.Contains("$698,000", text);
+        Assert.All(source.Houses[0].Frame.NotChecked, n => Assert.Contains(n, text));
+        Assert.DoesNotContain("synthetic", text, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public void A_synthetic_year_is_called_so_in_every_paper_that_speaks_of_the_year()
+    {
+        PaperSource source = SampleSource.Make();
+        PaperSource synthetic = source with
+        {
+            Houses = source.Houses.Select(h => h with { Year = h.Year with { Synthetic = true, Weather = "synthetic year from monthly normals, seed 7" } }).ToEqList(),
+        };
+        IReadOnlyList<PaperFile> files = Written(synthetic);
+        foreach (string path in (string[])["answers.pdf", "contractor/result.json", "contents.html"])
+        {
+            Assert.Contains("synthetic", Readable(files.Single(f => f.Path == path)), StringComparison.OrdinalIgnoreCase);
+        }
+    }
+
+    [Fact]
+    public void Result_json_carries_every_figure_and_a_derived_one_can_be_recomputed()
+    {
+        PaperSource source = SampleSource.Make();
+        using JsonDocument json = JsonDocument.Parse(ResultFile.Bytes(source));
+        JsonElement[] figures = [.. json.RootElement.GetProperty("figures").EnumerateArray()];
+        Assert.Equal(source.Reports().SelectMany(r => r.Figures).Select(f => f.Id), figures.Select(f => f.GetProperty("id").GetString()));
+        JsonElement floor = figures.Single(f => f.GetProperty("id").GetString() == "A/form/floor-area");
+        Assert.Equal("width * length", floor.GetProperty("working").GetProperty("formula").GetString());
+        double product = 1;
+        foreach (JsonElement input in floor.GetProperty("working").GetProperty("inputs").EnumerateArray())
+        {
+            product *= input.GetProperty("value").GetDouble();
+        }
+
+        Assert.Equal(product, floor.GetProperty("value").GetDouble(), 1e-9);
+        Assert.Equal("2,704 ft²", floor.GetProperty("shown").GetString());
+        Assert.True(figures.Single(f => f.GetProperty("id").GetString() == "price/labour-rate").GetProperty("confidential").GetBoolean());
+    }
+
+    private static IReadOnlyList<PaperFile> Written(PaperSource source) => PaperWriter.Write(source, TestContext.Current.CancellationToken);
+
+    private static IEnumerable<string> Spellings(double value)
+    {
+        // Whole dollars of a rate are too common a number to look for.
+        string[] formats = value > 1000 ? ["0.##", "0.00", "#,0.##", "#,0.00", "0", "#,0"] : ["0.##", "0.00"];
+        foreach (string format in formats)
+        {
+            yield return value.ToString(format, CultureInfo.InvariantCulture);
+        }
+    }
+
+    private static string Readable(PaperFile file)
+    {
+        if (!file.Path.EndsWith(".pdf", StringComparison.Ordinal))
+        {
+            return Text(file);
+        }
+
+        using PdfDocument pdf = PdfDocument.Open(file.Bytes.ToArray());
+        StringBuilder text = new();
+        text.Append(pdf.Information.Title).Append(' ').Append(pdf.Information.Subject).Append(' ').Append(pdf.Information.Keywords).Append(' ');
+        foreach (UglyToad.PdfPig.Content.Page page in pdf.GetPages())
+        {
+            text.AppendJoin(' ', page.GetWords().Select(w => w.Text)).Append(' ');
+        }
+
+        return text.ToString();
+    }
+
+    private static string Text(PaperFile file) => Encoding.UTF8.GetString(file.Bytes.Span);
+
+    // "margin:" and "margin-top:" are style sheets' words.
+    [GeneratedRegex(@"\bmargins?\b(?![:-])|\bmark-?up\b|\boverhead\b|\bcontingency\b|\blabour rate", RegexOptions.IgnoreCase)]
+    private static partial Regex Confidences();
+}
