@@ -3,7 +3,7 @@ namespace Glazewright.Mechanics.Frames;
 /// <summary>Turns raw numbers into results of the frame as it was given.</summary>
 internal static class Results
 {
-    internal static FrameResult Of(FrameModel model, Refinement refinement, SystemResult raw)
+    internal static FrameSolution Of(FrameModel model, Refinement refinement, SystemResult raw)
     {
         var movements = new JointMovement[model.Nodes.Count];
         for (int n = 0; n < movements.Length; n++)
@@ -27,7 +27,7 @@ internal static class Results
             members[m] = Member(model, refinement, raw, m);
         }
 
-        return new FrameResult(movements, reactions, members);
+        return new FrameSolution(movements, reactions, members);
     }
 
     private static MemberResult Member(FrameModel model, Refinement refinement, SystemResult raw, int m)

@@ -5,14 +5,14 @@ namespace Glazewright.Mechanics.Tests.Frames;
 
 public class FrameAnalysisTests
 {
-    private static FrameResult Solve(RandomGable g) => FrameAnalysis.FirstOrder(g.Model, g.Loading).OrThrow();
+    private static FrameSolution Solve(RandomGable g) => FrameAnalysis.FirstOrder(g.Model, g.Loading).OrThrow();
 
     private static bool Close(double a, double b, double scale, double tolerance = 1e-7) => Math.Abs(a - b) <= tolerance * (scale + 1);
 
     [Fact]
     public void Reactions_hold_the_loads() => RandomGable.Any.Sample(g =>
     {
-        FrameResult r = Solve(g);
+        FrameSolution r = Solve(g);
         (double across, double up, double moment) = g.Resultant();
         double sumX = 0, sumY = 0, sumM = 0;
         foreach (JointReaction reaction in r.Reactions)
@@ -30,8 +30,8 @@ public class FrameAnalysisTests
     [Fact]
     public void Twice_the_load_gives_twice_the_moment() => RandomGable.Any.Sample(g =>
     {
-        FrameResult one = Solve(g);
-        FrameResult two = Solve(g with { Loading = g.Loading.Times(2) });
+        FrameSolution one = Solve(g);
+        FrameSolution two = Solve(g with { Loading = g.Loading.Times(2) });
         return one.Members.Zip(two.Members).All(p =>
             Close(2 * p.First.At(p.First.LengthM / 3).MomentNM, p.Second.At(p.First.LengthM / 3).MomentNM, 1e4));
     }, iter: 100);
@@ -57,8 +57,8 @@ public class FrameAnalysisTests
     [Fact]
     public void The_mirrored_frame_moves_mirrored() => RandomGable.Any.Sample(g =>
     {
-        FrameResult a = Solve(g);
-        FrameResult b = Solve(g.Mirrored());
+        FrameSolution a = Solve(g);
+        FrameSolution b = Solve(g.Mirrored());
         return a.Movements.Zip(b.Movements).All(p =>
                 Close(p.First.AcrossM, -p.Second.AcrossM, 1, 1e-8) && Close(p.First.UpM, p.Second.UpM, 1, 1e-8))
             && a.Members.Zip(b.Members).All(p => Close(
@@ -80,9 +80,9 @@ public class FrameAnalysisTests
     [Fact]
     public void Cutting_members_in_pieces_changes_nothing_at_first_order() => RandomGable.Any.Sample(g =>
     {
-        FrameResult whole = Solve(g);
+        FrameSolution whole = Solve(g);
         Refinement refinement = Refinement.Split(g.Model, 3);
-        FrameResult fine = FrameAnalysis.FirstOrder(refinement.Fine, refinement.Split(g.Loading)).OrThrow();
+        FrameSolution fine = FrameAnalysis.FirstOrder(refinement.Fine, refinement.Split(g.Loading)).OrThrow();
         return whole.Movements.Zip(fine.Movements).All(p => Close(p.First.UpM, p.Second.UpM, 1, 1e-8))
             && whole.Members.Select((m, i) => (m, i)).All(x =>
                 Close(x.m.At(x.m.LengthM / 3).OffsetM, fine.Members[3 * x.i].At(fine.Members[3 * x.i].LengthM).OffsetM, 1, 1e-8));
@@ -100,8 +100,8 @@ public class FrameAnalysisTests
     public void Light_load_makes_second_order_first_order() => RandomGable.Any.Sample(g =>
     {
         FrameLoading light = g.Loading.Times(1e-6);
-        FrameResult a = FrameAnalysis.FirstOrder(g.Model, light).OrThrow();
-        FrameResult b = FrameAnalysis.SecondOrder(g.Model, light).OrThrow();
+        FrameSolution a = FrameAnalysis.FirstOrder(g.Model, light).OrThrow();
+        FrameSolution b = FrameAnalysis.SecondOrder(g.Model, light).OrThrow();
         return a.Movements.Zip(b.Movements).All(p => Close(p.First.AcrossM, p.Second.AcrossM, 1e-3, 1e-8));
     }, iter: 50);
 
@@ -150,7 +150,7 @@ public class FrameAnalysisTests
     public void No_load_moves_nothing()
     {
         var frame = new FrameModel([new(0, 0), new(1, 0)], [new(0, 1, 1e9, 1e-3, 1e-6)], [FrameSupport.Fixed(0)]);
-        FrameResult r = FrameAnalysis.SecondOrder(frame, FrameLoading.None).OrThrow();
+        FrameSolution r = FrameAnalysis.SecondOrder(frame, FrameLoading.None).OrThrow();
         Assert.Equal(0, r.Movements[1].UpM);
         Assert.Equal(0, r.Members[0].LargestBow().BowM);
     }

@@ -43,7 +43,7 @@ public class AiscBenchmarkColumns
         const double E = 29500, I = 2150, L = 196, H = 10;
         double axialK = alpha * Math.PI * Math.PI * E * I / (L * L) / 4;
         FrameModel column = Frame([(0, 0), (0, L)], [(0, 1)], E, 1e7, I, FrameSupport.Fixed(0));
-        FrameResult r = FrameAnalysis.SecondOrder(column, On(new NodeLoad(1, H, -axialK)), 8).OrThrow();
+        FrameSolution r = FrameAnalysis.SecondOrder(column, On(new NodeLoad(1, H, -axialK)), 8).OrThrow();
 
         // Half of the last printed digit, and 20 ppm for eight pieces of a curve that is a sine.
         Near(tipIn, r.Movements[1].AcrossM, 0.00005 + 20e-6 * tipIn);

@@ -9,7 +9,7 @@ namespace Glazewright.Published.Tests.Mechanics;
 /// </summary>
 public class KassimaliStructuralAnalysis
 {
-    private static FrameResult Solve()
+    private static FrameSolution Solve()
     {
         FrameModel beam = Frame(
             [(0, 0), (240, 0), (480, 0), (720, 0)], [(0, 1), (1, 2), (2, 3)], 29000, 100, 7800,
@@ -27,7 +27,7 @@ public class KassimaliStructuralAnalysis
     [Fact]
     public void Example_13_14_settled_beam_exact_set()
     {
-        FrameResult r = Solve();
+        FrameSolution r = Solve();
         Near(-1.181, r.Reactions[0].UpN, 0.0005);
         Near(122.542, r.Reactions[1].UpN, 0.0005);
         Near(-61.540, r.Reactions[2].UpN, 0.0005);
@@ -38,7 +38,7 @@ public class KassimaliStructuralAnalysis
     [Fact]
     public void Example_13_14_as_printed()
     {
-        FrameResult r = Solve();
+        FrameSolution r = Solve();
         Near(-1.098, r.Reactions[0].UpN, 0.1);
         Near(122.373, r.Reactions[1].UpN, 0.2);
         Near(-61.451, r.Reactions[2].UpN, 0.1);

@@ -10,7 +10,7 @@ namespace Glazewright.Published.Tests.Mechanics;
 /// </summary>
 public class KleinlogelGable
 {
-    private static FrameResult Gable(double spanM, double eaveM, double riseM, double inertiaRatio, double w, bool fixedBases)
+    private static FrameSolution Gable(double spanM, double eaveM, double riseM, double inertiaRatio, double w, bool fixedBases)
     {
         const double E = 2e11, I = 1e-4, A = 1e2;
         var frame = new FrameModel(
@@ -29,7 +29,7 @@ public class KleinlogelGable
     [Fact]
     public void Pinned_check_value()
     {
-        FrameResult r = Gable(20, 5, 3, 1, 10_000, fixedBases: false);
+        FrameSolution r = Gable(20, 5, 3, 1, 10_000, fixedBases: false);
         Near(48_768.3, r.Reactions[0].AcrossN, 0.5);
         Near(-243_841, r.Members[1].At(0).MomentNM, 1);
         Near(109_854, r.Members[2].At(0).MomentNM, 1);
@@ -57,7 +57,7 @@ public class KleinlogelGable
         double fixedBase = W * spanM * spanM / 16 * (k * (8 + 15 * phi) + phi * (6 - phi)) / n1;
 
         double solvedPinned = Gable(spanM, eaveM, riseM, inertiaRatio, W, false).Members[1].At(0).MomentNM;
-        FrameResult solvedFixed = Gable(spanM, eaveM, riseM, inertiaRatio, W, true);
+        FrameSolution solvedFixed = Gable(spanM, eaveM, riseM, inertiaRatio, W, true);
         Near(pinned, solvedPinned, 1e-6 * Math.Abs(pinned));
         Near(fixedEave, solvedFixed.Members[1].At(0).MomentNM, 1e-6 * Math.Abs(fixedEave));
         Near(fixedBase, Math.Abs(solvedFixed.Reactions[0].MomentNM), 1e-6 * fixedBase);

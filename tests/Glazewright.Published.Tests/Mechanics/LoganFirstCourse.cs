@@ -15,7 +15,7 @@ public class LoganFirstCourse
         FrameModel frame = Frame(
             [(0, 0), (0, 360), (180, 480), (420, 480), (600, 360), (600, 0)],
             [(0, 1), (1, 2), (2, 3), (3, 4), (4, 5)], 30000, 12, 200, FrameSupport.Fixed(0), FrameSupport.Fixed(5));
-        FrameResult r = FrameAnalysis.FirstOrder(frame, On(new NodeLoad(2, 0, -30), new NodeLoad(3, 0, -30))).OrThrow();
+        FrameSolution r = FrameAnalysis.FirstOrder(frame, On(new NodeLoad(2, 0, -30), new NodeLoad(3, 0, -30))).OrThrow();
 
         // Half of the last printed digit.
         Near(11.6877, r.Reactions[0].AcrossN, 0.00005);

@@ -37,7 +37,7 @@ public class OpenFrameCases
             new FrameSupport(7, true, false, false, ForcedXM: 0.1),
         ]);
 
-        FrameResult one = FrameAnalysis.FirstOrder(Truss(0), On(
+        FrameSolution one = FrameAnalysis.FirstOrder(Truss(0), On(
             new NodeLoad(1, 0, -10), new NodeLoad(2, 0, -20), new NodeLoad(3, 0, -20), new NodeLoad(4, 0, -10), new NodeLoad(5, 0, -20)))
             .OrThrow();
         Near(-0.315889, one.Movements[3].UpM, 0.000001);
@@ -53,7 +53,7 @@ public class OpenFrameCases
             Near(k, one.Members[bar - 1].At(0).TensionN, 0.0011);
         }
 
-        FrameResult two = FrameAnalysis.FirstOrder(Truss(-1), On(
+        FrameSolution two = FrameAnalysis.FirstOrder(Truss(-1), On(
             new NodeLoad(2, 20, 0), new NodeLoad(3, 10, 0), new NodeLoad(4, 20, 0))).OrThrow();
         Near(-1.059998, two.Movements[1].UpM, 0.000002);
         Near(0.250147, two.Movements[6].AcrossM, 0.000002);
@@ -74,7 +74,7 @@ public class OpenFrameCases
                 new MemberLoad.Spread(1, SpreadDirection.UpPerRun, -13.14, -13.14),
                 new MemberLoad.Spread(2, SpreadDirection.UpPerRun, -13.14, -13.14),
             ]);
-        FrameResult r = FrameAnalysis.FirstOrder(frame, loading).OrThrow();
+        FrameSolution r = FrameAnalysis.FirstOrder(frame, loading).OrThrow();
         Near(196.787, r.Reactions[0].UpN, 0.0005);
         Near(197.413, r.Reactions[1].UpN, 0.0005);
     }
@@ -88,7 +88,7 @@ public class OpenFrameCases
         FrameModel frame = Frame(
             OffCentre, [(0, 1), (1, 2), (2, 3), (3, 4)], 29000, 1.130, 2.297, FrameSupport.Pinned(0), FrameSupport.Pinned(4));
         const double W = -0.24 / 12;
-        FrameResult r = FrameAnalysis.FirstOrder(frame, On(
+        FrameSolution r = FrameAnalysis.FirstOrder(frame, On(
             new MemberLoad.Spread(1, SpreadDirection.UpPerRun, W, W), new MemberLoad.Spread(2, SpreadDirection.UpPerRun, W, W)))
             .OrThrow();
         Near(3.600, r.Reactions[0].UpN, 1e-9);
@@ -114,7 +114,7 @@ public class OpenFrameCases
             [(0, 1), (1, 5), (5, 2), (2, 6), (6, 3), (3, 4)], 29000, 1.130, 2.297, FrameSupport.Pinned(0), FrameSupport.Pinned(4));
         FrameModel frame = plain with { Members = [.. plain.Members, new FrameMember(5, 6, 29000, 1.130, 2.297, true, true)] };
         const double W = -0.24 / 12;
-        FrameResult r = FrameAnalysis.FirstOrder(frame, On(
+        FrameSolution r = FrameAnalysis.FirstOrder(frame, On(
             [.. Enumerable.Range(1, 4).Select(m => (MemberLoad)new MemberLoad.Spread(m, SpreadDirection.UpPerRun, W, W))])).OrThrow();
         Near(0.97817, r.Reactions[0].AcrossN, 0.000005);
         Near(4.029, r.Members[6].At(0).TensionN, 0.0005);
@@ -134,7 +134,7 @@ public class OpenFrameCases
             [(0, 0), (1, 0), (2, 0), (3, 0)], [(0, 1), (1, 2), (2, 3)], 1, 1000, 1,
             FrameSupport.Pinned(0), new FrameSupport(1, false, true, false), new FrameSupport(2, false, true, false),
             new FrameSupport(3, false, true, false));
-        FrameResult r = FrameAnalysis.FirstOrder(beam, On(
+        FrameSolution r = FrameAnalysis.FirstOrder(beam, On(
             new MemberLoad.Spread(0, SpreadDirection.UpPerLength, -1, -1), new MemberLoad.Spread(2, SpreadDirection.UpPerLength, -1, -1)))
             .OrThrow();
         Near(0.10125, r.Members[0].LargestMoment().MomentNM, 0.000005);

@@ -16,7 +16,7 @@ public class PopovMechanicsOfSolids
                 new(0, 3, 3000, 10, 1, true, true), new(1, 3, 3000, 10, 1, true, true), new(2, 3, 3000, 10, 1, true, true),
             ],
             [FrameSupport.Pinned(0), FrameSupport.Pinned(1), FrameSupport.Pinned(2)]);
-        FrameResult r = FrameAnalysis.FirstOrder(frame, On(new NodeLoad(3, 0, -200))).OrThrow();
+        FrameSolution r = FrameAnalysis.FirstOrder(frame, On(new NodeLoad(3, 0, -200))).OrThrow();
         Near(86.9929, r.Members[1].At(0).TensionN, 0.00005);
         Near(65.2447, r.Members[0].At(0).TensionN, 0.00005);
         Near(-0.579953, r.Movements[3].UpM, 0.0000005);

@@ -54,7 +54,7 @@ public class SevenStoreyFrame
         double[] pushK = [2.5, 5, 7.5, 10, 12.5, 15, 20];
         var loading = new FrameLoading([.. pushK.Select((k, i) => new NodeLoad(3 * (i + 1), k, 0))], []);
         var frame = new FrameModel(nodes, members, [FrameSupport.Fixed(0), FrameSupport.Fixed(1), FrameSupport.Fixed(2)]);
-        FrameResult r = FrameAnalysis.FirstOrder(frame, loading).OrThrow();
+        FrameSolution r = FrameAnalysis.FirstOrder(frame, loading).OrThrow();
 
         // Half of the last printed digit.
         Near(1.45076, r.Movements[21].AcrossM, 0.000005);

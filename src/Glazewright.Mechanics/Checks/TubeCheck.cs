@@ -52,7 +52,7 @@ public sealed record Utilisation(double InteractionRatio, double ShearRatio)
 }
 
 /// <summary>Checks members.</summary>
-public static class MemberCheck
+public static class TubeCheck
 {
     /// <summary>Strengths of a member.</summary>
     /// <param name="section">The tube; structural tube goes by AISC 360, gauge tube by AISI S100.</param>

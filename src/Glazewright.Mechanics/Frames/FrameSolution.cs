@@ -30,7 +30,7 @@ public sealed record JointReaction(int Node, double AcrossN, double UpN, double 
 /// <param name="Movements">Movement of each joint.</param>
 /// <param name="Reactions">Reaction of each support, in the model's order.</param>
 /// <param name="Members">Forces and bent line of each member.</param>
-public sealed record FrameResult(
+public sealed record FrameSolution(
     IReadOnlyList<JointMovement> Movements, IReadOnlyList<JointReaction> Reactions, IReadOnlyList<MemberResult> Members);
 
 /// <summary>What came of an analysis: a closed set of cases.</summary>
@@ -42,7 +42,7 @@ public abstract record FrameOutcome
 
     /// <summary>Solved.</summary>
     /// <param name="Result">The result.</param>
-    public sealed record Solved(FrameResult Result) : FrameOutcome;
+    public sealed record Solved(FrameSolution Result) : FrameOutcome;
 
     /// <summary>The frame is a mechanism, or its load is past its buckling load.</summary>
     /// <param name="Node">A joint that is free to run away.</param>
@@ -55,5 +55,5 @@ public abstract record FrameOutcome
 
     /// <summary>The result, when solved.</summary>
     /// <exception cref="InvalidOperationException">Not solved.</exception>
-    public FrameResult OrThrow() => this is Solved s ? s.Result : throw new InvalidOperationException($"Frame not solved: {this}.");
+    public FrameSolution OrThrow() => this is Solved s ? s.Result : throw new InvalidOperationException($"Frame not solved: {this}.");
 }

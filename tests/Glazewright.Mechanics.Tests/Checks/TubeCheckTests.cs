@@ -7,7 +7,7 @@ using Glazewright.Mechanics.Sections;
 
 namespace Glazewright.Mechanics.Tests.Checks;
 
-public class MemberCheckTests
+public class TubeCheckTests
 {
     private static readonly Gen<TubeSection> AnyTube =
         from depthIn in Gen.Double[2, 12]
@@ -23,7 +23,7 @@ public class MemberCheckTests
     [Fact]
     public void Longer_is_never_stronger() => Gen.Select(AnyTube, Gen.Double[0.1, 12], Gen.Double[1, 2]).Sample((s, lengthM, more) =>
     {
-        MemberCapacity Of(double m) => MemberCheck.CapacityOf(s, SteelOf(s), new MemberLengths(m, m, m), DesignMethod.Lrfd);
+        MemberCapacity Of(double m) => TubeCheck.CapacityOf(s, SteelOf(s), new MemberLengths(m, m, m), DesignMethod.Lrfd);
         MemberCapacity shorter = Of(lengthM);
         MemberCapacity longer = Of(lengthM * more);
         return longer.Compression.Nominal <= shorter.Compression.Nominal * (1 + 1e-12)
@@ -34,7 +34,7 @@ public class MemberCheckTests
     public void No_strength_beyond_squash_and_full_plastic() => Gen.Select(AnyTube, Gen.Double[0, 12]).Sample((s, lengthM) =>
     {
         Steel steel = SteelOf(s);
-        MemberCapacity c = MemberCheck.CapacityOf(s, steel, new MemberLengths(lengthM, lengthM, lengthM), DesignMethod.Asd);
+        MemberCapacity c = TubeCheck.CapacityOf(s, steel, new MemberLengths(lengthM, lengthM, lengthM), DesignMethod.Asd);
         return c.Compression.Nominal <= steel.YieldPa * s.AreaM2 * (1 + 1e-12)
             && c.StrongBending.Nominal <= steel.YieldPa * s.StrongPlasticModulusM3 * (1 + 1e-12)
             && c.WeakBending.Nominal <= steel.YieldPa * s.WeakPlasticModulusM3 * (1 + 1e-12)
@@ -44,10 +44,10 @@ public class MemberCheckTests
     [Fact]
     public void Twice_the_force_uses_about_twice_the_strength() => AnyTube.Sample(s =>
     {
-        MemberCapacity c = MemberCheck.CapacityOf(s, SteelOf(s), new MemberLengths(3, 3, 3), DesignMethod.Lrfd);
+        MemberCapacity c = TubeCheck.CapacityOf(s, SteelOf(s), new MemberLengths(3, 3, 3), DesignMethod.Lrfd);
         var f = new MemberForces(-5000, 800, 100, 1500);
-        Utilisation one = MemberCheck.Of(c, f);
-        Utilisation two = MemberCheck.Of(c, new MemberForces(-10_000, 1600, 200, 3000));
+        Utilisation one = TubeCheck.Of(c, f);
+        Utilisation two = TubeCheck.Of(c, new MemberForces(-10_000, 1600, 200, 3000));
         // H1-1a takes 8/9 of the bending that H1-1b takes whole, and all of the axial force that it takes half.
         return two.LargestRatio >= one.LargestRatio * 16 / 9 * (1 - 1e-12) && two.LargestRatio <= one.LargestRatio * 4;
     }, iter: 300);
@@ -56,23 +56,23 @@ public class MemberCheckTests
     public void Interaction_equations_by_hand()
     {
         TubeSection s = Tubes.Structural("t", 4 * UsUnits.MPerIn, 2 * UsUnits.MPerIn, 0.125 * UsUnits.MPerIn);
-        MemberCapacity c = MemberCheck.CapacityOf(s, Steel.A500GradeC, new MemberLengths(1, 1, 1), DesignMethod.Lrfd);
+        MemberCapacity c = TubeCheck.CapacityOf(s, Steel.A500GradeC, new MemberLengths(1, 1, 1), DesignMethod.Lrfd);
         double pc = c.Compression.Available(DesignMethod.Lrfd);
         double mc = c.StrongBending.Available(DesignMethod.Lrfd);
         // H1-1a above 0.2, H1-1b below.
-        Assert.Equal(0.5 + 8.0 / 9 * 0.4, MemberCheck.Of(c, new MemberForces(-0.5 * pc, 0.4 * mc, 0, 0)).InteractionRatio, 1e-12);
-        Assert.Equal(0.05 + 0.4, MemberCheck.Of(c, new MemberForces(-0.1 * pc, -0.4 * mc, 0, 0)).InteractionRatio, 1e-12);
+        Assert.Equal(0.5 + 8.0 / 9 * 0.4, TubeCheck.Of(c, new MemberForces(-0.5 * pc, 0.4 * mc, 0, 0)).InteractionRatio, 1e-12);
+        Assert.Equal(0.05 + 0.4, TubeCheck.Of(c, new MemberForces(-0.1 * pc, -0.4 * mc, 0, 0)).InteractionRatio, 1e-12);
     }
 
     [Fact]
     public void Thin_gauge_walls_are_told_as_not_covered()
     {
         TubeSection thin = Tubes.Gauge("t", 8 * UsUnits.MPerIn, 8 * UsUnits.MPerIn, 0.06 * UsUnits.MPerIn);
-        MemberCapacity c = MemberCheck.CapacityOf(thin, Steel.A653Grade50, new MemberLengths(3, 3, 3), DesignMethod.Lrfd);
+        MemberCapacity c = TubeCheck.CapacityOf(thin, Steel.A653Grade50, new MemberLengths(3, 3, 3), DesignMethod.Lrfd);
         Assert.Contains(CheckGap.ThinWalls, c.Gaps);
         TubeSection stout = Tubes.Gauge("t", 2 * UsUnits.MPerIn, 2 * UsUnits.MPerIn, SheetGauge.TwelveGaugeM);
         Assert.DoesNotContain(
-            CheckGap.ThinWalls, MemberCheck.CapacityOf(stout, Steel.A653Grade50, new MemberLengths(2, 2, 2), DesignMethod.Lrfd).Gaps);
+            CheckGap.ThinWalls, TubeCheck.CapacityOf(stout, Steel.A653Grade50, new MemberLengths(2, 2, 2), DesignMethod.Lrfd).Gaps);
     }
 
     [Fact]
@@ -80,7 +80,7 @@ public class MemberCheckTests
     {
         TubeSection s = Tubes.Structural("t", 2 * UsUnits.MPerIn, 2 * UsUnits.MPerIn, 0.125 * UsUnits.MPerIn);
         Assert.Contains(
-            CheckGap.VerySlender, MemberCheck.CapacityOf(s, Steel.A500GradeC, new MemberLengths(5, 5, 5), DesignMethod.Lrfd).Gaps);
+            CheckGap.VerySlender, TubeCheck.CapacityOf(s, Steel.A500GradeC, new MemberLengths(5, 5, 5), DesignMethod.Lrfd).Gaps);
     }
 
     [Fact]

@@ -1,0 +1,42 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Mechanics.Sections;
+
+namespace Glazewright.Design.Frame;
+
+/// <summary>Frame: loads by the named edition, a typical interior frame analysed and sized, purlins and girts, bases. Always preliminary.</summary>
+public static class FrameStage
+{
+    /// <summary>Raise when results change.</summary>
+    public const int Version = 1;
+
+    /// <summary>Sizes or checks the frame of a house.</summary>
+    /// <param name="input">What the job says.</param>
+    /// <param name="form">The house's form.</param>
+    /// <param name="cancel">Looked at before every combination.</param>
+    /// <returns>Sections, checks, reactions, and what was not checked.</returns>
+    /// <exception cref="ArgumentException">A section name that is no tube, or a covering that is not in the list.</exception>
+    public static FrameResult Run(FrameInput input, BuildingForm form, CancellationToken cancel)
+    {
+        FrameLoadSite site = FrameLoadSite.Of(input, form);
+        double leftSlopeM = FaceOutlines.LeftSlopeM(form.Roof);
+        double rightSlopeM = FaceOutlines.RightSlopeM(form.Roof, form.WidthM);
+        double wish = input.Choice.PurlinSpacingM;
+        double leftM = SecondaryMembers.SpacingM(leftSlopeM, wish);
+        double rightM = SecondaryMembers.SpacingM(rightSlopeM, wish);
+        (TubeSection purlin, SpanUse purlinUse) = FrameSizing.Span(
+            input.Choice.PurlinSection,
+            s => Worse(SecondaryMembers.Purlin(input, site, s, leftM, true), SecondaryMembers.Purlin(input, site, s, rightM, false)));
+        double leftGirtM = SecondaryMembers.SpacingM(form.Roof.LeftEaveM - Math.Min(input.PonyWallM, form.Roof.LeftEaveM * 0.9), wish);
+        double rightGirtM = SecondaryMembers.SpacingM(form.Roof.RightEaveM - Math.Min(input.PonyWallM, form.Roof.RightEaveM * 0.9), wish);
+        (TubeSection girt, SpanUse girtUse) = FrameSizing.Span(
+            input.Choice.PurlinSection,
+            s => Worse(SecondaryMembers.Girt(input, site, s, leftGirtM, true), SecondaryMembers.Girt(input, site, s, rightGirtM, false)));
+        double spacingM = Math.Max(leftM, rightM);
+        TrialResult trial = FrameSizing.Frame(input, purlin, s => FrameTrial.Run(input, site, s, spacingM, cancel));
+        return FrameResults.Of(input, form, site, trial, (purlin, purlinUse), (girt, girtUse));
+    }
+
+    private static SpanUse Worse(SpanUse a, SpanUse b) =>
+        Math.Max(a.UseFraction, a.DeflectionUse) >= Math.Max(b.UseFraction, b.DeflectionUse) ? a : b;
+}
