@@ -60,7 +60,7 @@ internal static class FrameFindings
         string why = site.Thermal.Reason switch
         {
             ThermalReason.RoofKeepsHeatIn =>
-                $"The roof with its curtain has R {site.RoofResistanceM2KPerW / ThermalFactor.GreenhouseResistanceLimitM2KPerW * 2:0.0} (h·ft²·F°/Btu), and the greenhouse value ends at R 2.0",
+                $"The better insulated slope, with curtains closed, has R {site.RoofResistanceM2KPerW / ThermalFactor.GreenhouseResistanceLimitM2KPerW * 2:0.0} (h·ft²·F°/Btu), and the greenhouse value ends at R 2.0",
             ThermalReason.KeptCool =>
                 $"{input.Winter.Period} keeps it at {FrameWords.Fahrenheit(input.Winter.ColdestC)} in weeks {input.Winter.FromWeek} to {input.Winter.ToWeek}, and the greenhouse value asks for 50 °F all winter",
             ThermalReason.NoAlarm => "There is no alarm or attendant at all hours",

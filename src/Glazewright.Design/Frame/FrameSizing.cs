@@ -42,7 +42,7 @@ internal static class FrameSizing
     }
 
     /// <summary>The frame's column and rafter.</summary>
-    internal static TrialResult Frame(FrameInput input, TubeSection purlin, Func<FrameSections, TrialResult> run)
+    internal static TrialResult Frame(FrameInput input, TubeSection purlin, Func<FrameSections, bool, TrialResult> run)
     {
         TubeSection[] list = ByMass(TubeNames.FrameList);
         bool freeColumn = input.Choice.ColumnSection.Length == 0;
@@ -51,7 +51,8 @@ internal static class FrameSizing
         int rafter = 0;
         FrameSections Now() => new(
             freeColumn ? list[column] : TubeNames.Of(input.Choice.ColumnSection), freeRafter ? list[rafter] : TubeNames.Of(input.Choice.RafterSection), purlin);
-        TrialResult best = run(Now());
+        bool free = freeColumn || freeRafter;
+        TrialResult best = run(Now(), free);
         for (int round = 0; round < MostRounds; round++)
         {
             bool columnBad = freeColumn && Use(best, MemberRole.Column) > 1 && column < list.Length - 1;
@@ -63,13 +64,15 @@ internal static class FrameSizing
 
             column = columnBad ? Climb(list, column, Use(best, MemberRole.Column)) : column;
             rafter = rafterBad ? Climb(list, rafter, Use(best, MemberRole.Rafter)) : rafter;
-            best = run(Now());
+            best = run(Now(), true);
         }
+
+        best = best.FirstOrderOnly ? run(Now(), false) : best;
 
         if (freeColumn && column > 0 && Passes(best))
         {
             column--;
-            TrialResult lighter = run(Now());
+            TrialResult lighter = run(Now(), true);
             best = Passes(lighter) ? lighter : best;
             column += Passes(lighter) ? 0 : 1;
         }
@@ -77,7 +80,7 @@ internal static class FrameSizing
         if (freeRafter && rafter > 0 && Passes(best))
         {
             rafter--;
-            TrialResult lighter = run(Now());
+            TrialResult lighter = run(Now(), true);
             best = Passes(lighter) ? lighter : best;
         }
 

@@ -33,7 +33,7 @@ public static class FrameStage
             input.Choice.PurlinSection,
             s => Worse(SecondaryMembers.Girt(input, site, s, leftGirtM, true), SecondaryMembers.Girt(input, site, s, rightGirtM, false)));
         double spacingM = Math.Max(leftM, rightM);
-        TrialResult trial = FrameSizing.Frame(input, purlin, s => FrameTrial.Run(input, site, s, spacingM, cancel));
+        TrialResult trial = FrameSizing.Frame(input, purlin, (s, stop) => FrameTrial.Run(input, site, s, spacingM, stop, cancel));
         return FrameResults.Of(input, form, site, trial, (purlin, purlinUse), (girt, girtUse));
     }
 

@@ -17,7 +17,8 @@ internal sealed record TrialResult(
     IReadOnlyList<PartUse> Uses,
     int Combinations,
     IReadOnlyList<CheckGap> Gaps,
-    ServiceResult Service)
+    ServiceResult Service,
+    bool FirstOrderOnly)
 {
     internal double UseOf(MemberRole role) => Uses.Where(u => Group(u.Part.Role) == Group(role)).Max(u => u.UseFraction);
 
@@ -46,8 +47,9 @@ internal static class FrameTrial
     internal const double NotionalFraction = 0.002;
     internal const double UnstableUse = 99;
     private const int Pieces = 2;
+    private const double WithinFraction = 0.75;
 
-    internal static TrialResult Run(FrameInput input, FrameLoadSite site, FrameSections sections, double purlinSpacingM, CancellationToken cancel)
+    internal static TrialResult Run(FrameInput input, FrameLoadSite site, FrameSections sections, double purlinSpacingM, bool stopWhenOverworked, CancellationToken cancel)
     {
         double collarM = input.Choice.CollarTieHeightM;
         Steel SteelFor(TubeSection s) => SteelOf(input, s);
@@ -59,12 +61,30 @@ internal static class FrameTrial
         ServiceResult service = FrameService.Of(site, stiff, cases);
         FramePart[] parts = [.. frame.Parts];
         MemberCapacity[] capacities = [.. parts.Select(p => Capacity(p, frame, sections, purlinSpacingM, SteelFor))];
+        (string Name, FrameLoading Loading)[] combinations = [.. FrameCombinations.Strength(site, frame, cases)];
+        FrameOutcome[] first = [.. FrameAnalysis.FirstOrder(frame.Model, [.. combinations.Select(c => c.Loading)])];
+        PartUse[][] uses = [.. parts.Select((p, i) => first.Select(
+            (o, c) => Worst(p, capacities[i], o.OrThrow(), combinations[c].Name, frame, service)).ToArray())];
+        CheckGap[] gaps = [.. capacities.SelectMany(c => c.Gaps).Distinct().Order()];
+        PartUse[] firstBest = [.. uses.Select(u => u.MaxBy(x => x.UseFraction)!)];
+        if (stopWhenOverworked && firstBest.Any(u => u.UseFraction > 1))
+        {
+            return new TrialResult(sections, frame, firstBest, combinations.Length, gaps, service, FirstOrderOnly: true);
+        }
+
+        // Second order for those within three quarters of the governing one of any member: the sway of such a frame is not amplified by a
+        // third more in one combination than in another, or it is far past use anyway.
+        bool[] close = [.. combinations.Select((_, c) => uses.Where((u, i) => u[c].UseFraction >= WithinFraction * firstBest[i].UseFraction).Any())];
         var best = new PartUse[parts.Length];
-        int count = 0;
-        foreach ((string name, FrameLoading loading) in FrameCombinations.Strength(site, frame, cases))
+        for (int c = 0; c < combinations.Length; c++)
         {
             cancel.ThrowIfCancellationRequested();
-            count++;
+            if (!close[c])
+            {
+                continue;
+            }
+
+            (string name, FrameLoading loading) = combinations[c];
             FrameOutcome outcome = FrameAnalysis.SecondOrder(frame.Model, loading, Pieces);
             for (int i = 0; i < parts.Length; i++)
             {
@@ -78,7 +98,7 @@ internal static class FrameTrial
             }
         }
 
-        return new TrialResult(sections, frame, best, count, [.. capacities.SelectMany(c => c.Gaps).Distinct().Order()], service);
+        return new TrialResult(sections, frame, best, combinations.Length, gaps, service, FirstOrderOnly: false);
     }
 
     internal static Steel SteelOf(FrameInput input, TubeSection section) => new(

@@ -9,7 +9,7 @@ namespace Glazewright.Mechanics.Frames;
 public static class FrameAnalysis
 {
     private const int MostSteps = 60;
-    private const double Settled = 1e-8;
+    private const double Settled = 1e-7;
 
     /// <summary>First-order solution of several loadings of one frame; the stiffness is factored once.</summary>
     /// <param name="model">The frame; m, Pa, m², m⁴.</param>

@@ -8,8 +8,11 @@ internal sealed class FrameSystem
     private readonly int[] freedomOf;
     private readonly double[] forced;
     private readonly int[] profile;
+    private readonly (double LengthM, double Cosine, double Sine)[] axes;
+    private readonly double[][,] whole;
+    private readonly double[][,] condensed;
+    private readonly double[][,] global;
     private SkylineMatrix? factors;
-    private double[]? tensionsN;
 
     internal FrameSystem(FrameModel model)
     {
@@ -34,6 +37,10 @@ internal sealed class FrameSystem
         }
 
         profile = Profile();
+        axes = [.. Enumerable.Range(0, model.Members.Count).Select(Axis)];
+        whole = new double[model.Members.Count][,];
+        condensed = new double[model.Members.Count][,];
+        global = new double[model.Members.Count][,];
     }
 
     /// <summary>Builds and factors the stiffness; the axial forces, if any, add their geometric stiffness.</summary>
@@ -41,11 +48,11 @@ internal sealed class FrameSystem
     /// <returns>Null when stable, else where it is not.</returns>
     internal FrameOutcome.Unstable? Factor(double[]? axialTensionsN)
     {
-        tensionsN = axialTensionsN;
-        factors = new SkylineMatrix((int[])profile.Clone());
+        factors = new SkylineMatrix(profile);
         for (int m = 0; m < model.Members.Count; m++)
         {
-            double[,] k = GlobalStiffness(m);
+            SetStiffness(m, axialTensionsN is null ? 0 : axialTensionsN[m]);
+            double[,] k = global[m];
             for (int i = 0; i < 6; i++)
             {
                 int row = Equation(m, i);
@@ -68,6 +75,7 @@ internal sealed class FrameSystem
     {
         FrameDoor.Check(model, loading);
         LocalLoads[] loads = LoadsByMember(loading);
+        var endLoads = new double[model.Members.Count][];
         var right = new double[factors!.Size];
         foreach (NodeLoad n in loading.OnNodes)
         {
@@ -78,15 +86,14 @@ internal sealed class FrameSystem
 
         for (int m = 0; m < model.Members.Count; m++)
         {
-            (double[,] k, double[] f) = Condensed(m, loads[m]);
-            double[] global = ToGlobal(m, f);
-            double[,] kGlobal = ToGlobal(m, k);
+            endLoads[m] = EndLoads(m, loads[m]);
+            double[] turned = ToGlobal(m, endLoads[m]);
             for (int i = 0; i < 6; i++)
             {
-                double value = global[i];
+                double value = turned[i];
                 for (int j = 0; j < 6; j++)
                 {
-                    value -= kGlobal[i, j] * forced[Freedom(m, j)];
+                    value -= global[m][i, j] * forced[Freedom(m, j)];
                 }
 
                 AddTo(right, Freedom(m, i), value);
@@ -100,17 +107,18 @@ internal sealed class FrameSystem
             movement[freedomOf[e]] = right[e];
         }
 
-        return BackSubstitute(loading, loads, movement);
+        return BackSubstitute(loading, loads, endLoads, movement);
     }
 
-    private SystemResult BackSubstitute(FrameLoading loading, LocalLoads[] loads, double[] movement)
+    private SystemResult BackSubstitute(FrameLoading loading, LocalLoads[] loads, double[][] endLoads, double[] movement)
     {
         var endForces = new double[model.Members.Count][];
         var localMovement = new double[model.Members.Count][];
         var given = new double[movement.Length];
         for (int m = 0; m < model.Members.Count; m++)
         {
-            (double[,] k, double[] f) = Condensed(m, loads[m]);
+            double[,] k = condensed[m];
+            double[] f = endLoads[m];
             var u = new double[6];
             for (int i = 0; i < 6; i++)
             {
@@ -130,10 +138,10 @@ internal sealed class FrameSystem
 
             endForces[m] = ends;
             localMovement[m] = u;
-            double[] global = ToGlobal(m, ends);
+            double[] turned = ToGlobal(m, ends);
             for (int i = 0; i < 6; i++)
             {
-                given[Freedom(m, i)] += global[i];
+                given[Freedom(m, i)] += turned[i];
             }
         }
 
@@ -225,21 +233,42 @@ internal sealed class FrameSystem
         var local = new LocalLoads[byMember.Length];
         for (int m = 0; m < local.Length; m++)
         {
-            (double lengthM, double cosine, double sine) = Axis(m);
+            (double lengthM, double cosine, double sine) = axes[m];
             local[m] = LocalLoads.Of(byMember[m], lengthM, cosine, sine);
         }
 
         return local;
     }
 
-    private (double[,] K, double[] F) Condensed(int m, LocalLoads loads)
+    private void SetStiffness(int m, double tensionN)
     {
         FrameMember member = model.Members[m];
-        double lengthM = model.LengthM(m);
-        double[,] k = BeamElement.Stiffness(
-            member.ElasticPa, member.AreaM2, member.InertiaM4, lengthM, tensionsN is null ? 0 : tensionsN[m]);
+        whole[m] = BeamElement.Stiffness(member.ElasticPa, member.AreaM2, member.InertiaM4, axes[m].LengthM, tensionN);
+        condensed[m] = whole[m];
+        if (member.PinnedAtStart || member.PinnedAtEnd)
+        {
+            condensed[m] = (double[,])whole[m].Clone();
+            Release(member, condensed[m], new double[6]);
+        }
+
+        global[m] = ToGlobal(m, condensed[m]);
+    }
+
+    private double[] EndLoads(int m, LocalLoads loads)
+    {
+        FrameMember member = model.Members[m];
         var f = new double[6];
-        loads.AddEquivalentEndForces(lengthM, f);
+        loads.AddEquivalentEndForces(axes[m].LengthM, f);
+        if (member.PinnedAtStart || member.PinnedAtEnd)
+        {
+            Release(member, (double[,])whole[m].Clone(), f);
+        }
+
+        return f;
+    }
+
+    private static void Release(FrameMember member, double[,] k, double[] f)
+    {
         if (member.PinnedAtStart)
         {
             BeamElement.Release(k, f, 2);
@@ -249,11 +278,7 @@ internal sealed class FrameSystem
         {
             BeamElement.Release(k, f, 5);
         }
-
-        return (k, f);
     }
-
-    private double[,] GlobalStiffness(int m) => ToGlobal(m, Condensed(m, new LocalLoads()).K);
 
     private (double LengthM, double Cosine, double Sine) Axis(int m)
     {
@@ -265,39 +290,41 @@ internal sealed class FrameSystem
 
     private double[] ToGlobal(int m, double[] v)
     {
-        (_, double c, double s) = Axis(m);
+        (_, double c, double s) = axes[m];
         return [c * v[0] - s * v[1], s * v[0] + c * v[1], v[2], c * v[3] - s * v[4], s * v[3] + c * v[4], v[5]];
     }
 
     private double[] ToLocal(int m, double[] v)
     {
-        (_, double c, double s) = Axis(m);
+        (_, double c, double s) = axes[m];
         return [c * v[0] + s * v[1], -s * v[0] + c * v[1], v[2], c * v[3] + s * v[4], -s * v[3] + c * v[4], v[5]];
     }
 
     private double[,] ToGlobal(int m, double[,] k)
     {
-        var half = new double[6, 6];
-        var whole = new double[6, 6];
-        for (int i = 0; i < 6; i++)
+        (_, double c, double s) = axes[m];
+        var turned = (double[,])k.Clone();
+        for (int first = 0; first < 6; first += 3)
         {
-            double[] row = ToGlobal(m, [k[i, 0], k[i, 1], k[i, 2], k[i, 3], k[i, 4], k[i, 5]]);
             for (int j = 0; j < 6; j++)
             {
-                half[i, j] = row[j];
+                (double along, double normal) = (turned[first, j], turned[first + 1, j]);
+                turned[first, j] = c * along - s * normal;
+                turned[first + 1, j] = s * along + c * normal;
             }
         }
 
-        for (int j = 0; j < 6; j++)
+        for (int first = 0; first < 6; first += 3)
         {
-            double[] column = ToGlobal(m, [half[0, j], half[1, j], half[2, j], half[3, j], half[4, j], half[5, j]]);
             for (int i = 0; i < 6; i++)
             {
-                whole[i, j] = column[i];
+                (double along, double normal) = (turned[i, first], turned[i, first + 1]);
+                turned[i, first] = c * along - s * normal;
+                turned[i, first + 1] = s * along + c * normal;
             }
         }
 
-        return whole;
+        return turned;
     }
 
     private int Freedom(int m, int i) => 3 * (i < 3 ? model.Members[m].Start : model.Members[m].End) + i % 3;
