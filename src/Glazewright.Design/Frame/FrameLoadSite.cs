@@ -57,8 +57,8 @@ internal sealed record FrameLoadSite(
             windSite,
             GableWind.On(windSite, section, Enclosure.Enclosed),
             VelocityPressure.DirectedPa(windSite, section.MeanRoofHeightM),
-            left.MassKgm2 * Gravity + FixingsPa,
-            right.MassKgm2 * Gravity + FixingsPa,
+            left.MassKgPerM2 * Gravity + FixingsPa,
+            right.MassKgPerM2 * Gravity + FixingsPa,
             WallPa(form, FaceName.Left),
             WallPa(form, FaceName.Right));
     }
@@ -69,7 +69,7 @@ internal sealed record FrameLoadSite(
     private static double WallPa(BuildingForm form, FaceName face)
     {
         FaceForm wall = form.Face(face);
-        double newtons = wall.Zones.Sum(z => z.GrossM2 * (Cover(z.Cover.Kind).MassKgm2 * Gravity + FixingsPa));
+        double newtons = wall.Zones.Sum(z => z.GrossM2 * (Cover(z.Cover.Kind).MassKgPerM2 * Gravity + FixingsPa));
         return newtons / wall.AreaM2;
     }
 

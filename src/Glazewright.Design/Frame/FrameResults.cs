@@ -79,7 +79,7 @@ internal static class FrameResults
         ? "AISC 360-16 C1: the frame is unstable under this combination"
         : use.ByShear ? "AISC 360-16 G4 shear" : "AISC 360-16 H1-1 axial force with bending (E3, F7), second order by C2";
 
-    private static BaseReaction Reaction(FaceName side, BaseExtremes b) => new(side, b.DownN, b.UpN, b.ThrustN, b.MomentNM);
+    private static BaseReaction Reaction(FaceName side, BaseExtremes b) => new(side, b.DownN, b.UpN, b.ThrustN, b.MomentNm);
 
     private static IEnumerable<string> Gaps(TrialResult trial, SpanUse purlin, SpanUse girt)
     {

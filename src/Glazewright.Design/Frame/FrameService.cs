@@ -72,7 +72,7 @@ internal static class FrameService
                         JointReaction r = solved[index].Reactions[support];
                         x += factor * r.AcrossN;
                         y += factor * r.UpN;
-                        m += factor * r.MomentNM;
+                        m += factor * r.MomentNm;
                     }
 
                     Add(0, c.DeadFactor);

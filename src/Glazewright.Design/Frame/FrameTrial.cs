@@ -8,7 +8,7 @@ namespace Glazewright.Design.Frame;
 
 /// <summary>How hard one part works, and when.</summary>
 internal sealed record PartUse(
-    FramePart Part, double UseFraction, bool ByShear, string Combination, double TensionN, double MomentNM, double BowM, double SpanM, bool Unstable);
+    FramePart Part, double UseFraction, bool ByShear, string Combination, double TensionN, double MomentNm, double BowM, double SpanM, bool Unstable);
 
 /// <summary>What a trial of sections gives.</summary>
 internal sealed record TrialResult(
@@ -34,7 +34,7 @@ internal sealed record ServiceResult(
     double RidgeDropM, double EaveSpreadM, double SwayM, double SnowThrustN, BaseExtremes Left, BaseExtremes Right, IReadOnlyDictionary<string, double> BowM);
 
 /// <summary>Extremes at one base over the ASD combinations.</summary>
-internal sealed record BaseExtremes(double DownN, double UpN, double ThrustN, double MomentNM);
+internal sealed record BaseExtremes(double DownN, double UpN, double ThrustN, double MomentNm);
 
 /// <summary>
 /// Strength of a frame on trial: every LRFD combination of every snow and wind case, second order on reduced stiffness with notional loads
@@ -128,22 +128,22 @@ internal static class FrameTrial
         double use = -1;
         bool byShear = false;
         double tensionN = 0;
-        double momentNM = 0;
+        double momentNm = 0;
         foreach (FramePiece piece in part.Pieces)
         {
             foreach (MemberStation s in result.Members[piece.Member].Stations())
             {
-                Utilisation u = TubeCheck.Of(capacity, new MemberForces(s.TensionN, s.MomentNM, 0, s.ShearN));
+                Utilisation u = TubeCheck.Of(capacity, new MemberForces(s.TensionN, s.MomentNm, 0, s.ShearN));
                 if (u.LargestRatio > use)
                 {
                     use = u.LargestRatio;
                     byShear = u.ShearRatio > u.InteractionRatio;
                     tensionN = s.TensionN;
-                    momentNM = s.MomentNM;
+                    momentNm = s.MomentNm;
                 }
             }
         }
 
-        return new PartUse(part, Math.Min(use, UnstableUse), byShear, name, tensionN, momentNM, service.BowM[part.Name], SpanM(part, frame), false);
+        return new PartUse(part, Math.Min(use, UnstableUse), byShear, name, tensionN, momentNm, service.BowM[part.Name], SpanM(part, frame), false);
     }
 }

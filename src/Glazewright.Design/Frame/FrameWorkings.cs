@@ -105,7 +105,7 @@ internal static class FrameWorkings
             figures.Add(Figure.Observe(
                 h + "use-" + u.Part.Name, $"Utilisation of {u.Part.Name.Replace('-', ' ')}", Unit.None, u.UseFraction, $"{how}; governed by {u.Combination}",
                 [
-                    new("axial", "Axial force there (tension positive)", "", u.TensionN, Unit.Newton, method), new("moment", "Moment there", "", u.MomentNM, Unit.NewtonMetre, method),
+                    new("axial", "Axial force there (tension positive)", "", u.TensionN, Unit.Newton, method), new("moment", "Moment there", "", u.MomentNm, Unit.NewtonMetre, method),
                     new("span", "Length", "", u.SpanM, Unit.Metre, new Source.FirstPrinciples("form")),
                 ],
                 "Member strength only", method, FrameWords.Preliminary));

@@ -96,7 +96,7 @@ internal static class SecondaryMembers
         {
             SpanResult strong = SimpleSpan.Of(spanM, strongNPerM, strongPointN, capacity.Steel.ElasticPa, capacity.Section.StrongInertiaM4);
             SpanResult weak = SimpleSpan.Of(spanM, weakNPerM, weakPointN, capacity.Steel.ElasticPa, capacity.Section.WeakInertiaM4);
-            double use = TubeCheck.Of(capacity, new MemberForces(0, strong.MomentNM, weak.MomentNM, strong.ShearN)).LargestRatio;
+            double use = TubeCheck.Of(capacity, new MemberForces(0, strong.MomentNm, weak.MomentNm, strong.ShearN)).LargestRatio;
             if (use > Use)
             {
                 Use = use;

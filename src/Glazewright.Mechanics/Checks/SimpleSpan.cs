@@ -3,10 +3,10 @@ using Glazewright.Mechanics.Guards;
 namespace Glazewright.Mechanics.Checks;
 
 /// <summary>Forces and deflection of a simply supported span.</summary>
-/// <param name="MomentNM">Largest moment, N·m.</param>
+/// <param name="MomentNm">Largest moment, N·m.</param>
 /// <param name="ShearN">Largest shear, N.</param>
 /// <param name="DeflectionM">Deflection at midspan, m.</param>
-public sealed record SpanResult(double MomentNM, double ShearN, double DeflectionM);
+public sealed record SpanResult(double MomentNm, double ShearN, double DeflectionM);
 
 /// <summary>Simply supported spans: purlins and girts.</summary>
 public static class SimpleSpan

@@ -3,17 +3,17 @@ using Glazewright.Mechanics.Loads;
 namespace Glazewright.Mechanics.Checks;
 
 /// <summary>A nominal strength with its factors.</summary>
-/// <param name="Nominal">Nominal strength, in the unit the member says (N or N·m).</param>
+/// <param name="NominalValue">Nominal strength, in the unit the member says (N or N·m).</param>
 /// <param name="ResistanceFactor">φ of LRFD.</param>
 /// <param name="SafetyFactor">Ω of ASD.</param>
 /// <param name="Limit">What limits it.</param>
-public sealed record Strength(double Nominal, double ResistanceFactor, double SafetyFactor, StrengthLimit Limit)
+public sealed record Strength(double NominalValue, double ResistanceFactor, double SafetyFactor, StrengthLimit Limit)
 {
     /// <summary>Available strength by a method.</summary>
     /// <param name="method">LRFD or ASD.</param>
     /// <returns>φ·nominal or nominal/Ω, in the nominal's unit.</returns>
     public double Available(DesignMethod method) =>
-        method == DesignMethod.Lrfd ? ResistanceFactor * Nominal : Nominal / SafetyFactor;
+        method == DesignMethod.Lrfd ? ResistanceFactor * NominalValue : NominalValue / SafetyFactor;
 }
 
 /// <summary>What limits a strength.</summary>

@@ -3,7 +3,7 @@ using Glazewright.Mechanics.Sections;
 
 namespace Glazewright.Mechanics.Checks;
 
-/// <summary>Nominal bending strength of structural tube (HSS), strong or weak axis.</summary>
+/// <summary>NominalValue bending strength of structural tube (HSS), strong or weak axis.</summary>
 /// <remarks>ANSI/AISC 360-16 sections F7 (square, rectangular) and F8 (round). From memory, checked on published examples.</remarks>
 public static class StructuralTubeBending
 {
@@ -30,7 +30,7 @@ public static class StructuralTubeBending
             section, steel, section.StrongPlasticModulusM3, section.StrongElasticModulusM3, section.FlangeSlendernessRatio,
             section.WebSlendernessRatio, StrongEffectiveModulusM3);
         double lateral = LateralNM(section, steel, unbracedM, momentGradientFactor);
-        return lateral < local.Nominal ? local with { Nominal = lateral, Limit = StrengthLimit.LateralTorsionalBuckling } : local;
+        return lateral < local.NominalValue ? local with { NominalValue = lateral, Limit = StrengthLimit.LateralTorsionalBuckling } : local;
     }
 
     /// <summary>Bending about the weak axis, which cannot buckle sideways.</summary>

@@ -12,10 +12,10 @@ public sealed record MemberLengths(double StrongLengthM, double WeakLengthM, dou
 
 /// <summary>Forces at a point of a member.</summary>
 /// <param name="TensionN">Axial force, tension positive, N.</param>
-/// <param name="StrongMomentNM">Moment about the strong axis, N·m, any sign.</param>
-/// <param name="WeakMomentNM">Moment about the weak axis, N·m, any sign.</param>
+/// <param name="StrongMomentNm">Moment about the strong axis, N·m, any sign.</param>
+/// <param name="WeakMomentNm">Moment about the weak axis, N·m, any sign.</param>
 /// <param name="ShearN">Shear along the depth, N, any sign.</param>
-public sealed record MemberForces(double TensionN, double StrongMomentNM, double WeakMomentNM, double ShearN);
+public sealed record MemberForces(double TensionN, double StrongMomentNm, double WeakMomentNm, double ShearN);
 
 /// <summary>A member with its strengths, computed once and used for many forces.</summary>
 /// <param name="Section">The tube.</param>
@@ -103,14 +103,14 @@ public static class TubeCheck
     public static Utilisation Of(MemberCapacity capacity, MemberForces forces)
     {
         Require.Finite(forces.TensionN);
-        Require.Finite(forces.StrongMomentNM);
-        Require.Finite(forces.WeakMomentNM);
+        Require.Finite(forces.StrongMomentNm);
+        Require.Finite(forces.WeakMomentNm);
         Require.Finite(forces.ShearN);
         DesignMethod method = capacity.Method;
         Strength axialStrength = forces.TensionN >= 0 ? capacity.Tension : capacity.Compression;
         double axial = Math.Abs(forces.TensionN) / axialStrength.Available(method);
-        double bending = Math.Abs(forces.StrongMomentNM) / capacity.StrongBending.Available(method)
-            + Math.Abs(forces.WeakMomentNM) / capacity.WeakBending.Available(method);
+        double bending = Math.Abs(forces.StrongMomentNm) / capacity.StrongBending.Available(method)
+            + Math.Abs(forces.WeakMomentNm) / capacity.WeakBending.Available(method);
         double interaction = capacity.Section.Standard == TubeStandard.Gauge ? axial + bending
             : axial >= 0.2 ? axial + 8.0 / 9 * bending
             : axial / 2 + bending;

@@ -18,7 +18,7 @@ internal static class DiagramBuilder
         // The shear at the start is the one that closes the moment at the end: with axial force in a bent element that is
         // the shear across the moved chord, without it the end force itself.
         var straight = Walk(originM, rigidityNM2, edges, loads, -ends[0], 0, -ends[2], 0, 0);
-        double shearN = (ends[5] - straight[^1].MomentNM(straight[^1].LengthM)) / lengthM;
+        double shearN = (ends[5] - straight[^1].MomentNm(straight[^1].LengthM)) / lengthM;
         var loose = Walk(originM, rigidityNM2, edges, loads, -ends[0], shearN, -ends[2], 0, startOffsetM);
         double slopeRad = (endOffsetM - loose[^1].OffsetM(loose[^1].LengthM)) / lengthM;
         return Walk(originM, rigidityNM2, edges, loads, -ends[0], shearN, -ends[2], slopeRad, startOffsetM);
@@ -53,7 +53,7 @@ internal static class DiagramBuilder
 
     private static List<DiagramPart> Walk(
         double originM, double rigidityNM2, List<double> edges, LocalLoads loads,
-        double tensionN, double shearN, double momentNM, double slopeRad, double offsetM)
+        double tensionN, double shearN, double momentNm, double slopeRad, double offsetM)
     {
         var parts = new List<DiagramPart>(edges.Count - 1);
         double near = 1e-9 * edges[^1];
@@ -65,14 +65,14 @@ internal static class DiagramBuilder
                 {
                     tensionN -= p.AlongN;
                     shearN += p.NormalN;
-                    momentNM -= p.MomentNM;
+                    momentNm -= p.MomentNm;
                 }
             }
 
-            DiagramPart part = Part(originM, edges[i], edges[i + 1], rigidityNM2, loads, tensionN, shearN, momentNM, slopeRad, offsetM);
+            DiagramPart part = Part(originM, edges[i], edges[i + 1], rigidityNM2, loads, tensionN, shearN, momentNm, slopeRad, offsetM);
             parts.Add(part);
             double s = part.LengthM;
-            (tensionN, shearN, momentNM) = (part.TensionN(s), part.ShearN(s), part.MomentNM(s));
+            (tensionN, shearN, momentNm) = (part.TensionN(s), part.ShearN(s), part.MomentNm(s));
             (slopeRad, offsetM) = (part.SlopeRad(s), part.OffsetM(s));
         }
 
@@ -81,7 +81,7 @@ internal static class DiagramBuilder
 
     private static DiagramPart Part(
         double originM, double fromM, double toM, double rigidityNM2, LocalLoads loads,
-        double tensionN, double shearN, double momentNM, double slopeRad, double offsetM)
+        double tensionN, double shearN, double momentNm, double slopeRad, double offsetM)
     {
         double along = 0, alongChange = 0, normal = 0, normalChange = 0;
         double middle = (fromM + toM) / 2;
@@ -102,7 +102,7 @@ internal static class DiagramBuilder
         }
 
         return new DiagramPart(
-            originM + fromM, toM - fromM, tensionN, shearN, momentNM, slopeRad, offsetM, along, alongChange, normal, normalChange,
+            originM + fromM, toM - fromM, tensionN, shearN, momentNm, slopeRad, offsetM, along, alongChange, normal, normalChange,
             rigidityNM2);
     }
 }

@@ -9,7 +9,7 @@ internal sealed record DiagramPart(
     double LengthM,
     double StartTensionN,
     double StartShearN,
-    double StartMomentNM,
+    double StartMomentNm,
     double StartSlopeRad,
     double StartOffsetM,
     double AlongNPerM,
@@ -22,15 +22,15 @@ internal sealed record DiagramPart(
 
     internal double ShearN(double s) => StartShearN + NormalNPerM * s + NormalChange * s * s / 2;
 
-    internal double MomentNM(double s) =>
-        StartMomentNM + s * (StartShearN + s * (NormalNPerM / 2 + s * NormalChange / 6));
+    internal double MomentNm(double s) =>
+        StartMomentNm + s * (StartShearN + s * (NormalNPerM / 2 + s * NormalChange / 6));
 
     internal double SlopeRad(double s) =>
-        StartSlopeRad + s * (StartMomentNM + s * (StartShearN / 2 + s * (NormalNPerM / 6 + s * NormalChange / 24))) / RigidityNM2;
+        StartSlopeRad + s * (StartMomentNm + s * (StartShearN / 2 + s * (NormalNPerM / 6 + s * NormalChange / 24))) / RigidityNM2;
 
     internal double OffsetM(double s) =>
         StartOffsetM + s * (StartSlopeRad
-            + s * (StartMomentNM / 2 + s * (StartShearN / 6 + s * (NormalNPerM / 24 + s * NormalChange / 120))) / RigidityNM2);
+            + s * (StartMomentNm / 2 + s * (StartShearN / 6 + s * (NormalNPerM / 24 + s * NormalChange / 120))) / RigidityNM2);
 
     internal IEnumerable<double> ZeroShear()
     {

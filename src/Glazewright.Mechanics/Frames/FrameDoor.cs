@@ -50,8 +50,8 @@ internal static class FrameDoor
             Require.Within(n.Node, 0, model.Nodes.Count - 1);
             Require.Finite(n.AcrossN);
             Require.Finite(n.UpN);
-            Require.Finite(n.MomentNM);
-            if (n.MomentNM != 0 && !TakesMoment(model, n.Node))
+            Require.Finite(n.MomentNm);
+            if (n.MomentNm != 0 && !TakesMoment(model, n.Node))
             {
                 throw new ArgumentException($"A moment at joint {n.Node}, where every member is pinned.", nameof(loading));
             }
@@ -71,7 +71,7 @@ internal static class FrameDoor
                 case MemberLoad.Point p:
                     Require.Finite(p.AcrossN);
                     Require.Finite(p.UpN);
-                    Require.Finite(p.MomentNM);
+                    Require.Finite(p.MomentNm);
                     Require.Within(p.AtFraction, 0, 1);
                     break;
             }

@@ -52,8 +52,8 @@ public abstract record MemberLoad
     /// <param name="AtFraction">Where, as a fraction of the member's length.</param>
     /// <param name="AcrossN">Force along +x, N.</param>
     /// <param name="UpN">Force along +y, N.</param>
-    /// <param name="MomentNM">Anticlockwise moment, N·m.</param>
-    public sealed record Point(int Member, double AtFraction, double AcrossN, double UpN, double MomentNM = 0) : MemberLoad
+    /// <param name="MomentNm">Anticlockwise moment, N·m.</param>
+    public sealed record Point(int Member, double AtFraction, double AcrossN, double UpN, double MomentNm = 0) : MemberLoad
     {
         /// <inheritdoc/>
         public override int Member { get; init; } = Member;
@@ -64,8 +64,8 @@ public abstract record MemberLoad
 /// <param name="Node">Index of the joint.</param>
 /// <param name="AcrossN">Force along +x, N.</param>
 /// <param name="UpN">Force along +y, N.</param>
-/// <param name="MomentNM">Anticlockwise moment, N·m.</param>
-public sealed record NodeLoad(int Node, double AcrossN, double UpN, double MomentNM = 0);
+/// <param name="MomentNm">Anticlockwise moment, N·m.</param>
+public sealed record NodeLoad(int Node, double AcrossN, double UpN, double MomentNm = 0);
 
 /// <summary>Loads that act together.</summary>
 /// <param name="OnNodes">Loads at joints.</param>
@@ -88,7 +88,7 @@ public sealed record FrameLoading(IReadOnlyList<NodeLoad> OnNodes, IReadOnlyList
         for (int i = 0; i < onNodes.Length; i++)
         {
             NodeLoad n = OnNodes[i];
-            onNodes[i] = n with { AcrossN = n.AcrossN * factor, UpN = n.UpN * factor, MomentNM = n.MomentNM * factor };
+            onNodes[i] = n with { AcrossN = n.AcrossN * factor, UpN = n.UpN * factor, MomentNm = n.MomentNm * factor };
         }
 
         var onMembers = new MemberLoad[OnMembers.Count];
@@ -97,7 +97,7 @@ public sealed record FrameLoading(IReadOnlyList<NodeLoad> OnNodes, IReadOnlyList
             onMembers[i] = OnMembers[i] switch
             {
                 MemberLoad.Spread s => s with { FromNPerM = s.FromNPerM * factor, ToNPerM = s.ToNPerM * factor },
-                MemberLoad.Point p => p with { AcrossN = p.AcrossN * factor, UpN = p.UpN * factor, MomentNM = p.MomentNM * factor },
+                MemberLoad.Point p => p with { AcrossN = p.AcrossN * factor, UpN = p.UpN * factor, MomentNm = p.MomentNm * factor },
                 _ => throw new InvalidOperationException("A member load of an unknown kind."),
             };
         }

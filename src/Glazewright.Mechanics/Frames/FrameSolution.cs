@@ -23,8 +23,8 @@ public sealed record JointMovement(double AcrossM, double UpM, double RotationRa
 /// <param name="Node">Index of the joint.</param>
 /// <param name="AcrossN">Force along +x, N.</param>
 /// <param name="UpN">Force along +y, N.</param>
-/// <param name="MomentNM">Anticlockwise moment, N·m.</param>
-public sealed record JointReaction(int Node, double AcrossN, double UpN, double MomentNM);
+/// <param name="MomentNm">Anticlockwise moment, N·m.</param>
+public sealed record JointReaction(int Node, double AcrossN, double UpN, double MomentNm);
 
 /// <summary>A solved frame.</summary>
 /// <param name="Movements">Movement of each joint.</param>

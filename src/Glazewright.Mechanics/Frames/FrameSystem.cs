@@ -81,7 +81,7 @@ internal sealed class FrameSystem
         {
             AddTo(right, 3 * n.Node, n.AcrossN);
             AddTo(right, 3 * n.Node + 1, n.UpN);
-            AddTo(right, 3 * n.Node + 2, n.MomentNM);
+            AddTo(right, 3 * n.Node + 2, n.MomentNm);
         }
 
         for (int m = 0; m < model.Members.Count; m++)
@@ -149,7 +149,7 @@ internal sealed class FrameSystem
         {
             given[3 * n.Node] -= n.AcrossN;
             given[3 * n.Node + 1] -= n.UpN;
-            given[3 * n.Node + 2] -= n.MomentNM;
+            given[3 * n.Node + 2] -= n.MomentNm;
         }
 
         return new SystemResult(movement, given, endForces, localMovement, loads);

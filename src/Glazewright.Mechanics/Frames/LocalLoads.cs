@@ -5,7 +5,7 @@ internal sealed class LocalLoads
 {
     internal readonly record struct SpreadPart(double FromM, double ToM, double AlongFrom, double AlongTo, double NormalFrom, double NormalTo);
 
-    internal readonly record struct PointPart(double AtM, double AlongN, double NormalN, double MomentNM);
+    internal readonly record struct PointPart(double AtM, double AlongN, double NormalN, double MomentNm);
 
     internal List<SpreadPart> Spreads { get; } = [];
 
@@ -27,7 +27,7 @@ internal sealed class LocalLoads
                 case MemberLoad.Point p:
                     // A load at the very end stays on the member, a millionth inside, so that the diagram sees it.
                     local.Points.Add(new PointPart(
-                        Math.Min(p.AtFraction, 1 - 1e-6) * lengthM, p.AcrossN * cosine + p.UpN * sine, -p.AcrossN * sine + p.UpN * cosine, p.MomentNM));
+                        Math.Min(p.AtFraction, 1 - 1e-6) * lengthM, p.AcrossN * cosine + p.UpN * sine, -p.AcrossN * sine + p.UpN * cosine, p.MomentNm));
                     break;
             }
         }
@@ -58,7 +58,7 @@ internal sealed class LocalLoads
 
         foreach (PointPart p in Points)
         {
-            AddPoint(lengthM, p.AtM, p.AlongN, p.NormalN, p.MomentNM, f);
+            AddPoint(lengthM, p.AtM, p.AlongN, p.NormalN, p.MomentNm, f);
         }
     }
 

@@ -4,20 +4,20 @@ namespace Glazewright.Mechanics.Frames;
 /// <param name="AtM">Distance from the member's start, m.</param>
 /// <param name="TensionN">Axial force, N; tension is positive.</param>
 /// <param name="ShearN">Shear, N; positive pushes the start side to the left of the member's direction.</param>
-/// <param name="MomentNM">Bending moment, N·m; positive stretches the right side of the member's direction (the underside of a member drawn left to right).</param>
+/// <param name="MomentNm">Bending moment, N·m; positive stretches the right side of the member's direction (the underside of a member drawn left to right).</param>
 /// <param name="OffsetM">Movement square to the member, to its left, m.</param>
 /// <param name="BowM">That movement measured from the line between the moved ends, m.</param>
-public sealed record MemberStation(double AtM, double TensionN, double ShearN, double MomentNM, double OffsetM, double BowM);
+public sealed record MemberStation(double AtM, double TensionN, double ShearN, double MomentNm, double OffsetM, double BowM);
 
 /// <summary>The six end forces on a member in its own axes (along from start to end; normal to the left of that).</summary>
 /// <param name="StartAlongN">At the start, along, N.</param>
 /// <param name="StartNormalN">At the start, normal, N.</param>
-/// <param name="StartMomentNM">At the start, anticlockwise, N·m.</param>
+/// <param name="StartMomentNm">At the start, anticlockwise, N·m.</param>
 /// <param name="EndAlongN">At the end, along, N.</param>
 /// <param name="EndNormalN">At the end, normal, N.</param>
-/// <param name="EndMomentNM">At the end, anticlockwise, N·m.</param>
+/// <param name="EndMomentNm">At the end, anticlockwise, N·m.</param>
 public sealed record MemberEndForces(
-    double StartAlongN, double StartNormalN, double StartMomentNM, double EndAlongN, double EndNormalN, double EndMomentNM);
+    double StartAlongN, double StartNormalN, double StartMomentNm, double EndAlongN, double EndNormalN, double EndMomentNm);
 
 /// <summary>A solved member.</summary>
 public sealed class MemberResult
@@ -72,7 +72,7 @@ public sealed class MemberResult
     }
 
     /// <summary>The station of largest moment, whichever its sign.</summary>
-    public MemberStation LargestMoment() => Largest(Stations(), s => Math.Abs(s.MomentNM));
+    public MemberStation LargestMoment() => Largest(Stations(), s => Math.Abs(s.MomentNm));
 
     /// <summary>The station where the member departs most from the line between its moved ends.</summary>
     public MemberStation LargestBow() => Largest(BowStations(), s => Math.Abs(s.BowM));
@@ -124,6 +124,6 @@ public sealed class MemberResult
         double atM = Math.Min(LengthM, part.StartM + s);
         double offsetM = part.OffsetM(s);
         return new MemberStation(
-            atM, part.TensionN(s), part.ShearN(s), part.MomentNM(s), offsetM, offsetM - startOffsetM - chordSlopeRad * atM);
+            atM, part.TensionN(s), part.ShearN(s), part.MomentNm(s), offsetM, offsetM - startOffsetM - chordSlopeRad * atM);
     }
 }

@@ -3,7 +3,6 @@ using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.Frame;
 using Glazewright.Design.Pipeline;
-using Glazewright.Mechanics.Loads;
 
 namespace Glazewright.Design.Tests.Frame;
 
@@ -147,7 +146,7 @@ public class FrameStageTests
         Job old = Sized();
         Job current = old with { Site = old.Site with
         {
-            Snow = old.Site.Snow with { Edition = Brief.LoadEdition.Asce722 }, Wind = old.Site.Wind with { Edition = Brief.LoadEdition.Asce722 },
+            Snow = old.Site.Snow with { Edition = LoadEdition.Asce722 }, Wind = old.Site.Wind with { Edition = LoadEdition.Asce722 },
         } };
         FrameResult a = Run(old);
         FrameResult b = Run(current);
@@ -160,7 +159,7 @@ public class FrameStageTests
     public void Mixed_editions_are_told()
     {
         Job old = Sized();
-        Job mixed = old with { Site = old.Site with { Wind = old.Site.Wind with { Edition = Brief.LoadEdition.Asce722 } } };
+        Job mixed = old with { Site = old.Site with { Wind = old.Site.Wind with { Edition = LoadEdition.Asce722 } } };
         Assert.Contains(Run(mixed).Report.Findings, f => f.Code == "frame/editions-mixed" && f.Severity == Severity.Danger);
         Assert.DoesNotContain(Run(old).Report.Findings, f => f.Code == "frame/editions-mixed");
     }

@@ -20,7 +20,7 @@ public class FrameAnalysisTests
             FrameNode n = g.Model.Nodes[reaction.Node];
             sumX += reaction.AcrossN;
             sumY += reaction.UpN;
-            sumM += reaction.MomentNM + n.XM * reaction.UpN - n.YM * reaction.AcrossN;
+            sumM += reaction.MomentNm + n.XM * reaction.UpN - n.YM * reaction.AcrossN;
         }
 
         // The slices of a spread that varies evenly leave 1e-5 of its moment.
@@ -33,7 +33,7 @@ public class FrameAnalysisTests
         FrameSolution one = Solve(g);
         FrameSolution two = Solve(g with { Loading = g.Loading.Times(2) });
         return one.Members.Zip(two.Members).All(p =>
-            Close(2 * p.First.At(p.First.LengthM / 3).MomentNM, p.Second.At(p.First.LengthM / 3).MomentNM, 1e4));
+            Close(2 * p.First.At(p.First.LengthM / 3).MomentNm, p.Second.At(p.First.LengthM / 3).MomentNm, 1e4));
     }, iter: 100);
 
     [Fact]
@@ -62,7 +62,7 @@ public class FrameAnalysisTests
         return a.Movements.Zip(b.Movements).All(p =>
                 Close(p.First.AcrossM, -p.Second.AcrossM, 1, 1e-8) && Close(p.First.UpM, p.Second.UpM, 1, 1e-8))
             && a.Members.Zip(b.Members).All(p => Close(
-                Math.Abs(p.First.LargestMoment().MomentNM), Math.Abs(p.Second.LargestMoment().MomentNM), 1e4));
+                Math.Abs(p.First.LargestMoment().MomentNm), Math.Abs(p.Second.LargestMoment().MomentNm), 1e4));
     }, iter: 100);
 
     // Betti: the work of one loading on the movements of another is the same both ways round.
@@ -92,7 +92,7 @@ public class FrameAnalysisTests
     public void A_diagram_ends_where_the_end_forces_say() => RandomGable.Any.Sample(g => Solve(g).Members.All(m =>
     {
         MemberStation end = m.Stations().Last();
-        return Close(end.MomentNM, m.Ends.EndMomentNM, 1e4) && Close(end.ShearN, -m.Ends.EndNormalN, 1e4)
+        return Close(end.MomentNm, m.Ends.EndMomentNm, 1e4) && Close(end.ShearN, -m.Ends.EndNormalN, 1e4)
             && Close(end.TensionN, m.Ends.EndAlongN, 1e4) && Close(end.BowM, 0, 1, 1e-9);
     }), iter: 200);
 

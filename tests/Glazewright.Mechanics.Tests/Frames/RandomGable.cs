@@ -60,14 +60,14 @@ internal sealed record RandomGable(FrameModel Model, FrameLoading Loading)
     internal RandomGable Mirrored()
     {
         FrameNode[] nodes = [.. Model.Nodes.Select(n => n with { XM = -n.XM })];
-        NodeLoad[] onNodes = [.. Loading.OnNodes.Select(n => n with { AcrossN = -n.AcrossN, MomentNM = -n.MomentNM })];
+        NodeLoad[] onNodes = [.. Loading.OnNodes.Select(n => n with { AcrossN = -n.AcrossN, MomentNm = -n.MomentNm })];
         MemberLoad[] onMembers =
         [
             .. Loading.OnMembers.Select(l => l switch
             {
                 MemberLoad.Spread { Direction: SpreadDirection.Normal or SpreadDirection.AcrossPerLength or SpreadDirection.AcrossPerRise } s =>
                     s with { FromNPerM = -s.FromNPerM, ToNPerM = -s.ToNPerM },
-                MemberLoad.Point p => p with { AcrossN = -p.AcrossN, MomentNM = -p.MomentNM },
+                MemberLoad.Point p => p with { AcrossN = -p.AcrossN, MomentNm = -p.MomentNm },
                 _ => l,
             }),
         ];
@@ -88,7 +88,7 @@ internal sealed record RandomGable(FrameModel Model, FrameLoading Loading)
         foreach (NodeLoad n in Loading.OnNodes)
         {
             Add(Model.Nodes[n.Node].XM, Model.Nodes[n.Node].YM, n.AcrossN, n.UpN);
-            moment += n.MomentNM;
+            moment += n.MomentNm;
         }
 
         foreach (MemberLoad load in Loading.OnMembers)
@@ -100,7 +100,7 @@ internal sealed record RandomGable(FrameModel Model, FrameLoading Loading)
             if (load is MemberLoad.Point p)
             {
                 Add(a.XM + c * length * p.AtFraction, a.YM + s * length * p.AtFraction, p.AcrossN, p.UpN);
-                moment += p.MomentNM;
+                moment += p.MomentNm;
                 continue;
             }
 

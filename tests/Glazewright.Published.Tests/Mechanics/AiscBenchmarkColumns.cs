@@ -21,7 +21,7 @@ public class AiscBenchmarkColumns
         var loading = new FrameLoading(
             [new NodeLoad(1, -axialK, 0)], [new MemberLoad.Spread(0, SpreadDirection.UpPerLength, -W, -W)]);
         MemberResult m = FrameAnalysis.SecondOrder(column, loading, 8).OrThrow().Members[0];
-        double moment = m.LargestMoment().MomentNM;
+        double moment = m.LargestMoment().MomentNm;
         double bow = Math.Abs(m.LargestBow().BowM);
 
         double u = L / 2 * Math.Sqrt(axialK / (E * I));
@@ -47,7 +47,7 @@ public class AiscBenchmarkColumns
 
         // Half of the last printed digit, and 20 ppm for eight pieces of a curve that is a sine.
         Near(tipIn, r.Movements[1].AcrossM, 0.00005 + 20e-6 * tipIn);
-        Near(baseKIn, Math.Abs(r.Reactions[0].MomentNM), 0.05 + 20e-6 * baseKIn);
+        Near(baseKIn, Math.Abs(r.Reactions[0].MomentNm), 0.05 + 20e-6 * baseKIn);
     }
 
     [Fact]

@@ -45,7 +45,7 @@ public class GaugeTubeCases
     {
         double lengthM = lengthIn * UsUnits.MPerIn;
         Strength s = GaugeTube.CompressionN(Tube(h, b, t, outerRadiusIn), Of(yieldKsi), lengthM, lengthM);
-        Near(nominalK, s.Nominal / UsUnits.NPerKip, tolerance);
+        Near(nominalK, s.NominalValue / UsUnits.NPerKip, tolerance);
     }
 
     [Fact]

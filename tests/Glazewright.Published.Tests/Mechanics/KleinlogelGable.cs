@@ -31,8 +31,8 @@ public class KleinlogelGable
     {
         FrameSolution r = Gable(20, 5, 3, 1, 10_000, fixedBases: false);
         Near(48_768.3, r.Reactions[0].AcrossN, 0.5);
-        Near(-243_841, r.Members[1].At(0).MomentNM, 1);
-        Near(109_854, r.Members[2].At(0).MomentNM, 1);
+        Near(-243_841, r.Members[1].At(0).MomentNm, 1);
+        Near(109_854, r.Members[2].At(0).MomentNm, 1);
     }
 
     // Pinned: k = (I_rafter/I_column)(h/s), phi = f/h, m = 1 + phi, B = 2(k+1)+m, C = 1+2m, N = B+mC, M_eave = −wL²(3+5m)/(16N).
@@ -56,10 +56,10 @@ public class KleinlogelGable
         double fixedEave = -W * spanM * spanM / 16 * (k * (16 + 15 * phi) + phi * phi) / n1;
         double fixedBase = W * spanM * spanM / 16 * (k * (8 + 15 * phi) + phi * (6 - phi)) / n1;
 
-        double solvedPinned = Gable(spanM, eaveM, riseM, inertiaRatio, W, false).Members[1].At(0).MomentNM;
+        double solvedPinned = Gable(spanM, eaveM, riseM, inertiaRatio, W, false).Members[1].At(0).MomentNm;
         FrameSolution solvedFixed = Gable(spanM, eaveM, riseM, inertiaRatio, W, true);
         Near(pinned, solvedPinned, 1e-6 * Math.Abs(pinned));
-        Near(fixedEave, solvedFixed.Members[1].At(0).MomentNM, 1e-6 * Math.Abs(fixedEave));
-        Near(fixedBase, Math.Abs(solvedFixed.Reactions[0].MomentNM), 1e-6 * fixedBase);
+        Near(fixedEave, solvedFixed.Members[1].At(0).MomentNm, 1e-6 * Math.Abs(fixedEave));
+        Near(fixedBase, Math.Abs(solvedFixed.Reactions[0].MomentNm), 1e-6 * fixedBase);
     }
 }

@@ -21,7 +21,7 @@ public class LoganFirstCourse
         Near(11.6877, r.Reactions[0].AcrossN, 0.00005);
         Near(-11.6877, r.Reactions[1].AcrossN, 0.00005);
         Near(30, r.Reactions[0].UpN, 1e-9);
-        Near(1810.0745, Math.Abs(r.Reactions[0].MomentNM), 0.00005);
+        Near(1810.0745, Math.Abs(r.Reactions[0].MomentNm), 0.00005);
         Near(-6.66676, r.Movements[2].UpM, 0.000005);
         Near(0.0320, Math.Abs(r.Movements[2].RotationRad), 0.00005);
     }

@@ -59,6 +59,6 @@ public class SevenStoreyFrame
         // Half of the last printed digit.
         Near(1.45076, r.Movements[21].AcrossM, 0.000005);
         Near(69.99, Math.Abs(r.Reactions[0].UpN), 0.005);
-        Near(2324.68, Math.Abs(r.Reactions[0].MomentNM), 0.005);
+        Near(2324.68, Math.Abs(r.Reactions[0].MomentNm), 0.005);
     }
 }
