@@ -106,9 +106,9 @@ public sealed class Enclosure
 
     private static void RequirePlaneConvex(string id, IReadOnlyList<Vector3d> polygon, Vector3d normal)
     {
-        if (polygon.Count < 3)
+        if (polygon.Count is < 3 or > FlatClip.MostCorners)
         {
-            throw new ArgumentException($"Face '{id}' has fewer than three corners.");
+            throw new ArgumentException($"Face '{id}' must have 3 to {FlatClip.MostCorners} corners.");
         }
 
         for (int i = 0; i < polygon.Count; i++)

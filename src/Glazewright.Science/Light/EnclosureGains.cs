@@ -88,6 +88,15 @@ public static class EnclosureGains
         var beamDirect = new double[grid.Count];
         for (int node = 0; node < grid.Count; node++)
         {
+            // At the zenith all azimuths are one direction.
+            if (node > grid.Count - grid.Azimuths)
+            {
+                beam[node] = beam[node - 1];
+                beamDirect[node] = beamDirect[node - 1];
+                beamSurfaces.AsSpan((node - 1) * ids.Count, ids.Count).CopyTo(beamSurfaces.AsSpan(node * ids.Count));
+                continue;
+            }
+
             beam[node] = tracer.Trace(grid.Direction(node));
             beamDirect[node] = tracer.DirectOnCropM2;
             tracer.AddSurfaces(1, beamSurfaces.AsSpan(node * ids.Count, ids.Count));

@@ -4,8 +4,11 @@ namespace Glazewright.Science.Light;
 /// <remarks>Sutherland &amp; Hodgman 1974, Comm. ACM 17:32.</remarks>
 internal static class FlatClip
 {
-    /// <summary>Room for a clipped polygon: pairs.</summary>
-    internal const int Room = 128;
+    /// <summary>Most corners of an outline that is to be clipped.</summary>
+    internal const int MostCorners = 10;
+
+    /// <summary>Room for an outline clipped by two others: each adds at most its own corners; two numbers a corner.</summary>
+    internal const int Room = 2 * 3 * MostCorners;
 
     /// <summary>Cuts the subject by the clip polygon; returns how many numbers of the result were written.</summary>
     internal static int Clip(ReadOnlySpan<double> subject, ReadOnlySpan<double> clip, Span<double> result)

@@ -9,7 +9,7 @@ namespace Glazewright.Science.Light;
 public sealed class PointLight
 {
     private readonly List<Piece> pieces;
-    private readonly int[][] planes;
+    private readonly CellPlanes planes;
 
     /// <summary>Prepares a house.</summary>
     /// <param name="enclosure">The house.</param>
@@ -17,7 +17,7 @@ public sealed class PointLight
     {
         ArgumentNullException.ThrowIfNull(enclosure);
         pieces = Pieces.Of(enclosure, null);
-        planes = ByPlane(pieces);
+        planes = new CellPlanes(pieces, Pieces.Below);
     }
 
     /// <summary>Light on a level spot at each point from a beam of unit normal irradiance.</summary>
@@ -52,80 +52,24 @@ public sealed class PointLight
     private void Add(ReadOnlySpan<Vector3d> points, Vector3d towards, double strength, Span<double> sum)
     {
         Span<double> passes = stackalloc double[pieces.Count];
-        Span<double> closing = stackalloc double[pieces.Count];
+        Span<double> closing = stackalloc double[planes.Count];
         for (int i = 0; i < pieces.Count; i++)
         {
-            closing[i] = pieces[i].Normal.Dot(towards);
-            passes[i] = closing[i] > 1e-9 && pieces[i].Covering is FaceCovering.Clear clear
-                ? strength * towards.Z * clear.Optics.AtCosine(closing[i]).TransmittanceFraction
+            double cosine = pieces[i].Normal.Dot(towards);
+            passes[i] = cosine > 1e-9 && pieces[i].Covering is FaceCovering.Clear clear
+                ? strength * towards.Z * clear.Optics.AtCosine(cosine).TransmittanceFraction
                     * (1 - clear.FrameFraction) * (1 - clear.Optics.HazeFraction)
                 : 0;
         }
 
+        for (int g = 0; g < planes.Count; g++)
+        {
+            closing[g] = planes.Normal(g).Dot(towards);
+        }
+
         for (int k = 0; k < points.Length; k++)
         {
-            double nearest = double.PositiveInfinity;
-            int[] exit = [];
-            foreach (int[] plane in planes)
-            {
-                Piece first = pieces[plane[0]];
-                if (closing[plane[0]] > 1e-9)
-                {
-                    double away = first.Normal.Dot(first.Outline[0] - points[k]) / closing[plane[0]];
-                    if (away < nearest)
-                    {
-                        nearest = away;
-                        exit = plane;
-                    }
-                }
-            }
-
-            if (exit.Length > 0)
-            {
-                sum[k] += passes[exit.Length == 1 ? exit[0] : Holder(exit, points[k] + (Math.Max(0, nearest) * towards))];
-            }
+            sum[k] += passes[planes.Exit(points[k], towards, closing, -1)];
         }
-    }
-
-    // The piece of a plane that holds a point best.
-    private int Holder(int[] plane, Vector3d point)
-    {
-        int best = plane[0];
-        double bestHold = double.NegativeInfinity;
-        foreach (int i in plane)
-        {
-            double hold = Polygons.Containment(pieces[i].Outline, pieces[i].Normal, point);
-            foreach (Vector3d[] hole in pieces[i].Holes)
-            {
-                hold = Math.Min(hold, -Polygons.Containment(hole, pieces[i].Normal, point));
-            }
-
-            if (hold > bestHold)
-            {
-                bestHold = hold;
-                best = i;
-            }
-        }
-
-        return best;
-    }
-
-    private static int[][] ByPlane(List<Piece> pieces)
-    {
-        var groups = new List<List<int>>();
-        for (int i = 0; i < pieces.Count; i++)
-        {
-            List<int>? group = groups.Find(g => Sight.SamePlane(pieces[g[0]], pieces[i]));
-            if (group is null)
-            {
-                groups.Add([i]);
-            }
-            else
-            {
-                group.Add(i);
-            }
-        }
-
-        return [.. groups.Select(g => g.ToArray())];
     }
 }

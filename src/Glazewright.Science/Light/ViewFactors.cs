@@ -9,14 +9,18 @@ internal static class ViewFactors
 {
     private const int ScalingSteps = 500;
 
+    /// <summary>The sequence is the same for every piece of every house.</summary>
+    private static readonly Ray[] Rays = [.. Enumerable.Range(0, 10_000).Select(Make)];
+
     /// <summary>Exchange areas A_i F_ij, m², symmetric, rows summing to A_i.</summary>
     internal static double[,] ExchangeAreas(IReadOnlyList<Piece> pieces, int raysPerPiece)
     {
         int n = pieces.Count;
         var counted = new double[n, n];
+        CellPlanes[] cells = [new CellPlanes(pieces, Pieces.Below), new CellPlanes(pieces, Pieces.Above)];
         for (int i = 0; i < n; i++)
         {
-            Shoot(pieces, i, raysPerPiece, counted);
+            Shoot(pieces, cells[pieces[i].Cell], i, raysPerPiece, counted);
         }
 
         var exchange = new double[n, n];
@@ -70,29 +74,33 @@ internal static class ViewFactors
         }
     }
 
-    private static void Shoot(IReadOnlyList<Piece> pieces, int from, int rays, double[,] counted)
+    private static void Shoot(IReadOnlyList<Piece> pieces, CellPlanes planes, int from, int rays, double[,] counted)
     {
         Piece source = pieces[from];
+        int ownPlane = planes.PlaneOf(from);
         Vector3d inward = -1 * source.Normal;
         Vector3d across = (source.Outline[1] - source.Outline[0]).Unit();
         Vector3d along = inward.Cross(across);
         var strewn = new Strewn(source.Outline);
-        int hits = 0;
         var tally = new int[pieces.Count];
-        for (uint k = 1; hits < rays; k++)
+        Span<double> closing = stackalloc double[planes.Count];
+        int hits = 0;
+        for (int k = 0; hits < rays; k++)
         {
-            Vector3d start = strewn.Point(Halton(k, 2), Halton(k, 3));
-            if (source.Holes.Any(h => Polygons.Containment(h, source.Normal, start) > 0))
+            Ray ray = k < Rays.Length ? Rays[k] : Make(k);
+            Vector3d start = strewn.Point(ray.U, ray.V);
+            if (source.Holes.Length > 0 && source.Holes.Any(h => Polygons.Containment(h, source.Normal, start) > 0))
             {
                 continue;
             }
 
-            // Cosine-weighted direction.
-            double radius = Math.Sqrt(Halton(k, 5));
-            (double sin, double cos) = Math.SinCos(2 * Math.PI * Halton(k, 7));
-            Vector3d direction = (radius * cos * across) + (radius * sin * along)
-                + (Math.Sqrt(Math.Max(0, 1 - (radius * radius))) * inward);
-            tally[Sight.FirstHit(pieces, source.Cell, start, direction, from)]++;
+            Vector3d direction = (ray.Across * across) + (ray.Along * along) + (ray.Inward * inward);
+            for (int g = 0; g < closing.Length; g++)
+            {
+                closing[g] = planes.Normal(g).Dot(direction);
+            }
+
+            tally[planes.Exit(start, direction, closing, ownPlane)]++;
             hits++;
         }
 
@@ -100,6 +108,16 @@ internal static class ViewFactors
         {
             counted[from, j] = source.AreaM2 * tally[j] / hits;
         }
+    }
+
+    // Cosine-weighted direction from bases 5 and 7, place from bases 2 and 3.
+    private static Ray Make(int k)
+    {
+        uint index = (uint)k + 1;
+        double radius = Math.Sqrt(Halton(index, 5));
+        (double sin, double cos) = Math.SinCos(2 * Math.PI * Halton(index, 7));
+        return new Ray(
+            Halton(index, 2), Halton(index, 3), radius * cos, radius * sin, Math.Sqrt(Math.Max(0, 1 - (radius * radius))));
     }
 
     private static double Halton(uint index, uint digitBase)
@@ -113,6 +131,8 @@ internal static class ViewFactors
 
         return value;
     }
+
+    private readonly record struct Ray(double U, double V, double Across, double Along, double Inward);
 
     /// <summary>Even points of a convex polygon from the unit square, by a fan of triangles.</summary>
     private sealed class Strewn

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Glazewright.Science.Light;
 
 namespace Glazewright.Science.Tests.Light;
@@ -173,15 +172,6 @@ public class EnclosureGainsTests
         TestContext.Current.TestOutputHelper?.WriteLine($"crop plane between nodes: worst {worst:P2}, mean {sum / count:P2} of the clear area");
         Assert.InRange(worst, 0, 0.005);
         Assert.InRange(sum / count, 0, 0.001);
-    }
-
-    [Fact]
-    public void A_house_takes_less_than_a_second()
-    {
-        var watch = Stopwatch.StartNew();
-        EnclosureGains.Compute(Houses.HalfOpaque(), Houses.Curtain, SunGrid.Standard);
-        TestContext.Current.TestOutputHelper?.WriteLine($"{watch.ElapsedMilliseconds} ms a house with curtain");
-        Assert.InRange(watch.ElapsedMilliseconds, 0, 1000);
     }
 
     [Fact]
