@@ -1,0 +1,64 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Parsing;
+using Glazewright.Cli.Commands;
+using Glazewright.Cli.Running;
+
+namespace Glazewright.Cli;
+
+/// <summary>The command line as a whole.</summary>
+public static class CommandLine
+{
+    /// <summary>Runs one command line.</summary>
+    /// <param name="args">Arguments.</param>
+    /// <param name="desk">Console, terminal, cancelling.</param>
+    /// <returns>0 done, 1 our fault, 2 the user can mend it, 130 stopped.</returns>
+    public static int Run(string[] args, Desk desk)
+    {
+        ArgumentNullException.ThrowIfNull(desk);
+        RootCommand root = new("Designs a greenhouse from one job document: shape, light, frame, climate plant, control, a year's run, takeoff, cuts, price and papers, each number with its working.\n\nExample: glazewright demo --out herb-yard")
+        {
+            JobCheckCommand.Make(desk),
+            JobSchemaCommand.Make(desk),
+            WeatherCommand.Make(desk),
+            ExplainCommand.Make(desk),
+        };
+        ParseResult parsed = root.Parse(args.Length == 0 ? ["--help"] : args);
+        try
+        {
+            if (parsed.Errors.Count > 0 && parsed.Action is not HelpAction)
+            {
+                return Misspelt(parsed, desk);
+            }
+
+            return parsed.Invoke(new InvocationConfiguration { Output = desk.Out, Error = desk.Errors, EnableDefaultExceptionHandler = false });
+        }
+        catch (OperationCanceledException)
+        {
+            desk.Errors.WriteLine("Stopped; nothing was changed.");
+            return Exit.Stopped;
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            desk.Errors.WriteLine($"This is a mistake of the program, not of the job: {e.GetType().Name}: {e.Message}");
+            desk.Errors.WriteLine(e.StackTrace);
+            return Exit.Ours;
+        }
+        finally
+        {
+            desk.Out.Flush();
+        }
+    }
+
+    private static int Misspelt(ParseResult parsed, Desk desk)
+    {
+        foreach (ParseError error in parsed.Errors)
+        {
+            desk.Errors.WriteLine(error.Message);
+        }
+
+        string command = parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ";
+        desk.Errors.WriteLine($"Right: glazewright {command}--help shows how it is used.");
+        return Exit.Faults;
+    }
+}

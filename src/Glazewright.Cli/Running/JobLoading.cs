@@ -1,0 +1,149 @@
+using System.Globalization;
+using Glazewright.Design.Brief;
+using Glazewright.Design.Brief.Reading;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Document;
+using Glazewright.Science.Weather;
+
+namespace Glazewright.Cli.Running;
+
+/// <summary>A job with the weather it stands on, ready to be evaluated.</summary>
+/// <param name="Document">As typed.</param>
+/// <param name="Job">Typed.</param>
+/// <param name="Weather">Its hourly year.</param>
+/// <param name="Defaults">Every default used.</param>
+public sealed record LoadedJob(JobDocument Document, Job Job, WeatherYear Weather, EqList<DefaultUsed> Defaults);
+
+/// <summary>Loads a job file and the weather it names: beside the job, in a folder "weather" there, or in one beside that folder.</summary>
+public static class JobLoading
+{
+    private const int LongestFileBytes = 16_000_000;
+
+    /// <summary>Loads a job.</summary>
+    /// <param name="path">Job file.</param>
+    /// <param name="weatherPath">Weather file that takes the place of the job's; null to use the job's.</param>
+    /// <param name="loaded">The job, when there are no faults.</param>
+    /// <returns>Every fault of the job and its weather.</returns>
+    public static IReadOnlyList<Fault> Load(string path, string? weatherPath, out LoadedJob? loaded)
+    {
+        loaded = null;
+        if (!TryText(path, out string text, out Fault? unread))
+        {
+            return [unread!];
+        }
+
+        JobDocument document = JobDocument.Read(text);
+        if (document.Faults.Any(f => f.Kind == FaultKind.NotJson))
+        {
+            return document.Faults;
+        }
+
+        if (weatherPath is not null && !WithWeather(document, weatherPath, out document, out Fault? misfit))
+        {
+            return [misfit!];
+        }
+
+        List<Fault> faults = [];
+        WeatherYear? year = ReadYear(document, path, weatherPath, faults);
+        ReadOutcome<Job> outcome = JobReader.Read(document, year is null ? null : SiteWeather.HintOf(year));
+        // A job whose weather could not be read is not also told that it lacks a latitude.
+        faults.AddRange(outcome.Faults.Where(f => faults.Count == 0 || f.Pointer != "/site/latitude"));
+        if (faults.Count == 0 && outcome.Value is Job job)
+        {
+            year ??= SiteWeather.Synthetic(job.Site);
+            loaded = new LoadedJob(document, job, year, outcome.Defaults);
+        }
+
+        return faults;
+    }
+
+    private static bool TryText(string path, out string text, out Fault? fault)
+    {
+        text = "";
+        try
+        {
+            FileInfo file = new(path);
+            if (!file.Exists)
+            {
+                fault = NotFound("", $"there is no file '{path}'", "the path of a job document");
+                return false;
+            }
+
+            if (file.Length > LongestFileBytes)
+            {
+                fault = new Fault(FaultKind.NotJson, "", "", 0, 0, $"'{path}' is far too large for a job document", "a JSON file of some kilobytes");
+                return false;
+            }
+
+            text = File.ReadAllText(path);
+            fault = null;
+            return true;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            fault = NotFound("", $"'{path}' cannot be read: {e.Message}", "a file that you may read");
+            return false;
+        }
+    }
+
+    private static bool WithWeather(JobDocument document, string weatherPath, out JobDocument edited, out Fault? fault)
+    {
+        string json = $"{{ \"file\": {JsonText.Quote(Path.GetFileName(weatherPath))} }}";
+        return document.TryEdit([new Edit("/site/weather", json)], out edited, out fault);
+    }
+
+    private static WeatherYear? ReadYear(JobDocument document, string jobPath, string? weatherPath, List<Fault> faults)
+    {
+        const string Pointer = "/site/weather/file";
+        if (document.Find(Pointer) is not TextNode { Text.Length: > 0 } named || named.Text.AsSpan().IndexOfAny('/', '\\') >= 0)
+        {
+            return null;
+        }
+
+        string folder = Path.GetDirectoryName(Path.GetFullPath(jobPath)) ?? ".";
+        string?[] places = weatherPath is not null
+            ? [weatherPath]
+            : [Path.Combine(folder, named.Text), Path.Combine(folder, "weather", named.Text), Path.Combine(folder, "..", "weather", named.Text)];
+        string? path = places.FirstOrDefault(File.Exists);
+        if (path is null)
+        {
+            faults.Add(NotFound(Pointer, weatherPath is null ? $"the weather file '{named.Text}' is not beside the job" : $"there is no weather file '{weatherPath}'", $"the file beside the job or in a folder \"weather\" there, or --weather FILE") with { Line = named.Place.Line, Column = named.Place.Column });
+            return null;
+        }
+
+        byte[] content;
+        try
+        {
+            content = File.ReadAllBytes(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            faults.Add(NotFound(Pointer, $"the weather file '{path}' cannot be read: {e.Message}", "a file that you may read"));
+            return null;
+        }
+
+        switch (WeatherFile.Read(content))
+        {
+            case WeatherReading.Read read when document.Find("/site/weather/sha256") is TextNode { Text.Length: 64 } hash && !hash.Text.Equals(read.Year.Provenance.ContentSha256, StringComparison.OrdinalIgnoreCase):
+                faults.Add(new Fault(FaultKind.Contradiction, "/site/weather/sha256", "", hash.Place.Line, hash.Place.Column, $"the weather file '{named.Text}' has another content: {read.Year.Provenance.ContentSha256}", "the very file that was meant, or its hash"));
+                return null;
+            case WeatherReading.Read read:
+                return read.Year;
+            case WeatherReading.Refused refused:
+                faults.AddRange(refused.Problems.Select(p => new Fault(FaultKind.NotFound, Pointer, "", named.Place.Line, named.Place.Column, $"{named.Text}{Place(p)}: {p.What}", p.Right)));
+                return null;
+            default:
+                return null;
+        }
+    }
+
+    private static string Place(WeatherProblem problem) =>
+        (problem.Line, problem.Column) switch
+        {
+            (0, _) => "",
+            (int line, 0) => string.Create(CultureInfo.InvariantCulture, $" line {line}"),
+            (int line, int column) => string.Create(CultureInfo.InvariantCulture, $" line {line} field {column}"),
+        };
+
+    private static Fault NotFound(string pointer, string wrong, string right) => new(FaultKind.NotFound, pointer, "", 0, 0, wrong, right);
+}
