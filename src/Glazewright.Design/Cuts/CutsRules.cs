@@ -11,6 +11,9 @@ public static class CutsRules
     /// <summary>Shortest drop that goes back to the rack (24 in).</summary>
     public const double UsableDropM = 0.6096;
 
+    /// <summary>Usable drops above this share of the bought length are worth a word: the rack fills and the money lies in it.</summary>
+    public const double ManyDropsFraction = 0.10;
+
     /// <summary>A saw set-up counts as so much tube in the objective (about 10 minutes of two hands).</summary>
     public const double SetUpM = 0.9;
 

@@ -70,6 +70,12 @@ public static class CutsStage
             SectionCuts section = Section(name, problem, answer.Plan, uncut, tick);
             sections.Add(section);
             figures.AddRange(CutsWorkings.Figures(section, answer.Plan, tick, moduleM));
+            double dropShare = CutsWorkings.DropShare(section, answer.Plan, tick);
+            if (dropShare > CutsRules.ManyDropsFraction)
+            {
+                findings.Add(CutsWorkings.ManyDrops(section, dropShare));
+            }
+
             findings.AddRange(uncut.Where(u => u.IsSpecial).Select(u => CutsWorkings.TooLong(name, u.Demand, tick)));
         }
     }

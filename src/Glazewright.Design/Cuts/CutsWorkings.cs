@@ -23,6 +23,9 @@ internal static class CutsWorkings
         yield return Figure.Observe(
             $"{at}/waste", "Waste of bought length", Unit.Fraction, section.WasteFraction, "Kerf, squared ends and drops shorter than the rack takes, over the bought length",
             [], "Usable drops are not waste", new Source.FirstPrinciples("bookkeeping of the cut list"));
+        yield return Figure.Observe(
+            $"{at}/drops", "Usable drops, share of bought length", Unit.Fraction, DropShare(section, plan, tick), "Drops long enough for the rack, over the bought length",
+            [], "Counted as bought, not as waste", new Source.FirstPrinciples("bookkeeping of the cut list"));
         if (moduleM > 0)
         {
             yield return Figure.Derive(
@@ -31,6 +34,21 @@ internal static class CutsWorkings
                 new Source.FirstPrinciples("length times width"));
         }
     }
+
+    /// <summary>Usable drops over bought length.</summary>
+    public static double DropShare(SectionCuts section, CutPlan plan, ShopTick tick)
+    {
+        double boughtM = section.Patterns.Sum(p => p.Times * p.StockM);
+        return boughtM > 0 ? tick.Metres(plan.UsableDropTicks) / boughtM : 0;
+    }
+
+    public static Finding ManyDrops(SectionCuts section, double dropShare) => new(
+        "cuts/many-drops",
+        Severity.Near,
+        section.Section,
+        $"{Shown.Of(dropShare, Unit.Fraction, UnitSystem.Us).Text} of the {section.Section} bought ends as drops on the rack, paid for and not built in.",
+        "Ask for a stock length near a multiple of the pieces, or shift the bays to suit the stock.",
+        new Source.CommonPractice("drops above a tenth of the tube are worth another stock length"));
 
     public static Finding TooLong(string section, CutDemand demand, ShopTick tick) => new(
         "cuts/too-long",

@@ -72,6 +72,16 @@ public class CutsStageTests
             Input, takeoff with { Sheets = [takeoff.Sheets[0] with { LengthM = 9 * Ft }] }, TestContext.Current.CancellationToken).Sections);
     }
 
+    /// <summary>A 13 ft piece from a 20 ft bar leaves 7 ft less kerf and trim: a third of the bar. Two of 11 ft 11 in fill a 24 ft bar.</summary>
+    [Theory]
+    [InlineData(13, true)]
+    [InlineData(11.9167, false)]
+    public void Bars_that_end_on_the_rack_are_a_finding(double pieceFt, bool found)
+    {
+        TakeoffResult takeoff = TwoHouses.Takeoff with { Sheets = [], Marks = [new ShopMark("L-01", "tube", pieceFt * Ft, 0, 0, 10, 50, "")] };
+        Assert.Equal(found, CutsStage.Run(Input, takeoff, TestContext.Current.CancellationToken).Report.Findings.Any(f => f.Code == "cuts/many-drops"));
+    }
+
     [Fact]
     public void Nothing_to_cut_gives_no_list() =>
         Assert.Empty(CutsStage.Run(Input, TwoHouses.Takeoff with { Marks = [], Sheets = [] }, TestContext.Current.CancellationToken).Sections);
