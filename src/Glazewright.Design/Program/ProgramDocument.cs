@@ -15,6 +15,8 @@ namespace Glazewright.Design.Program;
 /// <param name="Interlocks">What forbids what.</param>
 /// <param name="Alarms">Alarms with delays.</param>
 /// <param name="Report">Figures and findings.</param>
+/// <param name="Guard">Watch over the louver; null without one.</param>
+/// <param name="Background">What runs when nothing else asks; null for nothing.</param>
 public sealed record ProgramDocument(
     string House,
     EqList<ProgramPeriod> Periods,
@@ -26,7 +28,9 @@ public sealed record ProgramDocument(
     LampControl? Lamps,
     EqList<Interlock> Interlocks,
     EqList<Alarm> Alarms,
-    StageReport Report);
+    StageReport Report,
+    LouverGuard? Guard = null,
+    EqList<BackgroundRule>? Background = null);
 
 /// <summary>What is wanted in some weeks.</summary>
 /// <param name="Id">Crop period id.</param>
@@ -97,8 +101,8 @@ public enum ActuatorKind
 /// <param name="MinOnS">Least time on, s.</param>
 /// <param name="MinOffS">Least time off, s.</param>
 /// <param name="TravelS">Full travel of a motor that moves, s; 0 for on/off.</param>
-/// <param name="Rotates">Takes turns with its like for equal wear.</param>
-public sealed record Actuator(string Id, ActuatorKind Kind, int MinOnS, int MinOffS, int TravelS, bool Rotates);
+/// <param name="RotationGroup">Takes turns for equal wear with all of the same group (equal machines only); empty for none.</param>
+public sealed record Actuator(string Id, ActuatorKind Kind, int MinOnS, int MinOffS, int TravelS, string RotationGroup);
 
 /// <summary>One stage: comes on past a threshold, goes off within it.</summary>
 /// <param name="Id">Stage id (<c>cool-2</c>).</param>
@@ -182,10 +186,30 @@ public abstract record Interlock
     /// <param name="Needs">Actuator id that must be on.</param>
     public sealed record OnlyWith(string Actuator, string Needs) : Interlock;
 
-    /// <summary>On only when the louver's end switch proves it open.</summary>
+    /// <summary>On only while at least one of several is on.</summary>
+    /// <param name="Actuator">Actuator id.</param>
+    /// <param name="NeedsAny">Actuator ids of which one must be on.</param>
+    public sealed record OnlyWithAny(string Actuator, EqList<string> NeedsAny) : Interlock;
+
+    /// <summary>On only when the louver's end switch proves it open; the guard says how many may run before.</summary>
     /// <param name="Actuator">Actuator id.</param>
     public sealed record NeedsLouverProof(string Actuator) : Interlock;
 }
+
+/// <summary>Watch over the intake louver: a stuck one makes fans fold panels, and pull at curtain and doors.</summary>
+/// <param name="Louver">Actuator id of the louver.</param>
+/// <param name="FansWithoutProof">Fans that may run before the end switch proves the louver open.</param>
+/// <param name="GraceS">How long after the louver's travel the proof may be missing, s.</param>
+/// <param name="LimitPa">Static pressure above which, without proof, every fan is stopped, Pa.</param>
+/// <param name="LockS">How long they stay stopped, s.</param>
+public sealed record LouverGuard(string Louver, int FansWithoutProof, int GraceS, double LimitPa, int LockS);
+
+/// <summary>What runs when nothing else asks: circulation, the filter fan.</summary>
+/// <param name="Actuator">Actuator id.</param>
+/// <param name="LevelFraction">How far, 0 to 1.</param>
+/// <param name="RestsWith">It rests while any of these is asked for.</param>
+/// <param name="RestsAboveWindMs">It rests above this wind, m/s; 0 for never.</param>
+public sealed record BackgroundRule(string Actuator, double LevelFraction, EqList<string> RestsWith, double RestsAboveWindMs);
 
 /// <summary>An alarm.</summary>
 /// <param name="Id">Alarm id.</param>

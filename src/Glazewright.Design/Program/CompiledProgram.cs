@@ -1,0 +1,227 @@
+namespace Glazewright.Design.Program;
+
+/// <summary>
+/// A program as flat arrays of integers, made by <see cref="ProgramCompiler"/> and run by <see cref="ProgramInterpreter"/>. Temperatures 0.01 °C, humidity 0.1 %, times ms,
+/// levels 0 to 10 000. At most 64 actuators: sets of them are bit masks.
+/// </summary>
+public sealed class CompiledProgram
+{
+    internal const int PerActuator = 4;
+    internal const int Level = 0;
+    internal const int Since = 1;
+    internal const int Runtime = 2;
+    internal const int Hand = 3;
+    internal const int PerStage = 2;
+    internal const int PerAlarm = 2;
+    internal const int Extras = 24;
+
+    private readonly HumidityPart _humidity;
+
+    internal CompiledProgram()
+    {
+    }
+
+    /// <summary>House id.</summary>
+    public required string House { get; init; }
+
+    /// <summary>Actuators, in the order of the commands.</summary>
+    public required Contracts.EqList<Actuator> Actuators { get; init; }
+
+    /// <summary>Alarms of the document, then two of our own: no temperature inside; temperature inside does not change.</summary>
+    public required Contracts.EqList<string> AlarmIds { get; init; }
+
+    /// <summary>Period ids.</summary>
+    public required Contracts.EqList<string> PeriodIds { get; init; }
+
+    /// <summary>How many integers a state holds.</summary>
+    public int StateLength => ExtrasAt + Extras;
+
+    internal int Count => Kinds.Length;
+
+    internal int CoolAt => Count * PerActuator;
+
+    internal int HeatAt => CoolAt + CoolOn.Length * PerStage;
+
+    internal int AlarmAt => HeatAt + HeatOn.Length * PerStage;
+
+    internal int ExtrasAt => AlarmAt + AlarmIds.Count * PerAlarm;
+
+    internal ActuatorKind[] Kinds { get; init; } = [];
+
+    internal int[] MinOnMs { get; init; } = [];
+
+    internal int[] MinOffMs { get; init; } = [];
+
+    internal int[] TravelMs { get; init; } = [];
+
+    internal int[] CoolOn { get; init; } = [];
+
+    internal int[] CoolOff { get; init; } = [];
+
+    internal int[] CoolDelayMs { get; init; } = [];
+
+    internal Settings[] CoolSettings { get; init; } = [];
+
+    internal int[] HeatOn { get; init; } = [];
+
+    internal int[] HeatOff { get; init; } = [];
+
+    internal int[] HeatDelayMs { get; init; } = [];
+
+    internal Settings[] HeatSettings { get; init; } = [];
+
+    /// <summary>Winners before losers, needs before what needs them.</summary>
+    internal int[] Order { get; init; } = [];
+
+    /// <summary>Never on together, both ways.</summary>
+    internal ulong[] Partners { get; init; } = [];
+
+    internal ulong[] Losers { get; init; } = [];
+
+    /// <summary>Owner of each need, ascending: the needs of actuator i are NeedStart[i] up to NeedStart[i + 1].</summary>
+    internal int[] NeedOwner { get; init; } = [];
+
+    internal int[] NeedStart { get; init; } = [];
+
+    /// <summary>Actuators that something needs.</summary>
+    internal ulong NeededMask { get; init; }
+
+
+    internal ulong[] NeedMask { get; init; } = [];
+
+    internal ulong MovingMask { get; init; }
+
+    internal ulong FogMask { get; init; }
+
+    internal ulong ProofMask { get; init; }
+
+    internal int FansWithoutProof { get; init; }
+
+    internal int GuardLouver { get; init; }
+
+    internal int GuardGraceMs { get; init; }
+
+    internal int GuardLimit { get; init; }
+
+    internal int GuardLockMs { get; init; }
+
+    internal ulong[] RotationMasks { get; init; } = [];
+
+    internal BackgroundPart[] Background { get; init; } = [];
+
+    internal byte[] PeriodOfDay { get; init; } = [];
+
+    internal PeriodPart[] Periods { get; init; } = [];
+
+    internal HumidityPart Humidity
+    {
+        get => _humidity;
+        init => _humidity = value;
+    }
+
+    internal ref readonly HumidityPart HumidityRef => ref _humidity;
+
+    internal CurtainPart? Curtain { get; init; }
+
+    internal LampPart? Lamps { get; init; }
+
+    internal AlarmPart[] Alarms { get; init; } = [];
+
+    /// <summary>Writes the state of a house long at rest: everything off and shut, free to start.</summary>
+    /// <param name="state">At least <see cref="StateLength"/> integers.</param>
+    public void Rest(Span<int> state)
+    {
+        state = state[..StateLength];
+        state.Clear();
+        for (int i = 0; i < Count; i++)
+        {
+            state[i * PerActuator + Since] = ProgramInterpreter.LongAgoMs;
+            state[i * PerActuator + Hand] = -1;
+        }
+
+        state[ExtrasAt + Extra.LastInside] = int.MinValue;
+        state[ExtrasAt + Extra.Day] = 1;
+    }
+
+    /// <summary>Writes the state after a power cut: everything off, motors where they stood, least times off running, starts spread 5 s apart.</summary>
+    /// <param name="before">State when the power went.</param>
+    /// <param name="state">At least <see cref="StateLength"/> integers.</param>
+    public void Restart(ReadOnlySpan<int> before, Span<int> state)
+    {
+        Rest(state);
+        for (int i = 0; i < Count; i++)
+        {
+            int at = i * PerActuator;
+            bool moves = (MovingMask >> i & 1) != 0;
+            state[at + Level] = moves ? before[at + Level] : 0;
+            state[at + Runtime] = before[at + Runtime];
+            state[at + Hand] = before[at + Hand];
+            state[at + Since] = moves ? ProgramInterpreter.LongAgoMs : -5000 * i;
+        }
+    }
+
+    /// <summary>Puts an actuator under hand, or back.</summary>
+    /// <param name="state">State to write.</param>
+    /// <param name="actuator">Its number.</param>
+    /// <param name="level">0 to 10 000, or −1 for automatic. Interlocks and least times hold for the hand too.</param>
+    public void SetHand(Span<int> state, int actuator, int level) =>
+        state[actuator * PerActuator + Hand] = Math.Clamp(level, -1, 10_000);
+
+    /// <summary>True while an alarm sounds.</summary>
+    /// <param name="state">State after a step.</param>
+    /// <param name="alarm">Index into <see cref="AlarmIds"/>.</param>
+    public bool AlarmIsOn(ReadOnlySpan<int> state, int alarm) => state[AlarmAt + alarm * PerAlarm] != 0;
+
+    /// <summary>What was wanted in the last step, ramps followed.</summary>
+    /// <param name="state">State after a step.</param>
+    public TargetNow TargetOf(ReadOnlySpan<int> state) => new(
+        state[ExtrasAt + Extra.TargetTemperature], state[ExtrasAt + Extra.TargetHumidity], state[ExtrasAt + Extra.Period]);
+
+    internal static class Extra
+    {
+        public const int TargetTemperature = 0;
+        public const int TargetHumidity = 1;
+        public const int Period = 2;
+        public const int Drying = 3;
+        public const int Fogging = 4;
+        public const int FogPhaseMs = 5;
+        public const int CurtainMode = 6;
+        public const int CurtainTimerMs = 7;
+        public const int CurtainStepMs = 8;
+        public const int CurtainTarget = 9;
+        public const int ProofMissingMs = 10;
+        public const int GuardLockedMs = 11;
+        public const int LampsOn = 12;
+        public const int LastInside = 13;
+        public const int SameInsideMs = 14;
+        public const int ClockMs = 15;
+        public const int Day = 16;
+    }
+
+    internal readonly record struct Settings(int[] Actuators, int[] Levels);
+
+    internal readonly record struct BackgroundPart(int Actuator, int Level, ulong RestsWith, int RestsAboveWind);
+
+    internal readonly record struct MarkPart(int Kind, int OffsetMs);
+
+    internal readonly record struct PeriodPart(
+        int DayTemperature, int DayHumidity, int NightTemperature, int NightHumidity, MarkPart Starts, MarkPart Ends, int RampMs, int CoolAbove, int HeatBelow);
+
+    internal readonly record struct HumidityPart(
+        int DryAbove, int DryDeadband, Settings Drying, int DryOnlyAboveOutside, bool DriesByOutsideAir,
+        int FogBelow, int FogDeadband, int FogCeiling, Settings Fogging, int FogOnMs, int FogOffMs);
+
+    internal sealed record CurtainPart(
+        int Actuator, int DrawBelowLight, int DrawBelowOutside, int ShadeAboveLight, int ShadeAboveInside, int ShadeLevel,
+        int Gap, int OpenStep, int OpenStepMs, bool HoldOpenOnSnow);
+
+    internal sealed record LampPart(int Actuator, int[] WindowMinByPeriod, int OffAboveLight);
+
+    internal readonly record struct AlarmPart(int Reading, int Low, int High, int DelayMs);
+}
+
+/// <summary>What is wanted at a moment.</summary>
+/// <param name="TemperatureCentiC">0.01 °C.</param>
+/// <param name="HumidityPerMille">0.1 % RH; 0 when not asked.</param>
+/// <param name="Period">Index into the program's periods.</param>
+public readonly record struct TargetNow(int TemperatureCentiC, int HumidityPerMille, int Period);

@@ -1,0 +1,176 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Plant;
+
+namespace Glazewright.Design.Program;
+
+/// <summary>Actuators and stages written from the plant. Times and distances are common practice unless the plant says otherwise.</summary>
+internal sealed class DefaultStages
+{
+    private const double CoolSpanK = 1.2;
+    private const double HeatStepK = 0.6;
+    private readonly string _house;
+    private readonly PlantResult _plant;
+    private readonly List<Actuator> _actuators = [];
+
+    public DefaultStages(PlantResult plant)
+    {
+        _house = plant.House;
+        _plant = plant;
+        AddActuators();
+    }
+
+    public EqList<Actuator> Actuators => _actuators.ToEqList();
+
+    public IEnumerable<string> OfKind(ActuatorKind kind) => _actuators.Where(a => a.Kind == kind).Select(a => a.Id);
+
+    private ExhaustPlant? Exhaust => _plant.Exhaust?.Choice;
+
+    private void AddActuators()
+    {
+        if (Exhaust is { } exhaust)
+        {
+            Add("louver", ActuatorKind.Louver, 0, 0, Whole(exhaust.LouverTravelS, 60));
+            foreach (FanUnit fan in exhaust.Fans)
+            {
+                string group = exhaust.Fans.Count(f => f.Entry == fan.Entry) > 1 ? fan.Entry : string.Empty;
+                _actuators.Add(new Actuator(fan.Id, ActuatorKind.Fan, 120, 120, 0, group));
+            }
+        }
+
+        AddIf(_plant.Vents is { RoofM2: > 0 }, "roof-vent", ActuatorKind.RoofVent, 0, 0, Whole(_plant.Vents?.TravelS ?? 0, 180));
+        AddIf(_plant.Vents is { SideM2: > 0 }, "side-vent", ActuatorKind.SideVent, 0, 0, Whole(_plant.Vents?.TravelS ?? 0, 180));
+        AddIf(_plant.WetWall is not null, "wet-wall-pump", ActuatorKind.WetWallPump, 300, 300, 0);
+        AddIf(_plant.Fog is not null, "fog", ActuatorKind.Fog, 0, 0, 0);
+        AddIf(_plant.BenchPipeW > 0, "bench-pipe", ActuatorKind.BenchPipe, 120, 120, 0);
+        foreach (HeaterUnit heater in _plant.Heat?.Choice.Heaters ?? [])
+        {
+            _actuators.Add(new Actuator(heater.Id, ActuatorKind.Heater, 180, 180, 0, string.Empty));
+        }
+
+        AddIf(_plant.Curtain is not null, "curtain", ActuatorKind.Curtain, 0, 0, Whole(_plant.Curtain?.TravelS ?? 0, 240));
+        AddIf(_plant.Circulation is { Count: > 0 }, "circulation", ActuatorKind.Circulation, 60, 60, 0);
+        AddIf(_plant.Pressure is not null, "pressure-fan", ActuatorKind.PressureFan, 60, 60, 0);
+        AddIf(_plant.LampW > 0, "lamps", ActuatorKind.Lamps, 600, 600, 0);
+    }
+
+    private static int Whole(double seconds, int otherwise) => seconds > 0.5 ? (int)Math.Round(seconds) : otherwise;
+
+    private void Add(string name, ActuatorKind kind, int minOnS, int minOffS, int travelS) =>
+        _actuators.Add(new Actuator($"{_house}/{name}", kind, minOnS, minOffS, travelS, string.Empty));
+
+    private void AddIf(bool has, string name, ActuatorKind kind, int minOnS, int minOffS, int travelS)
+    {
+        if (has)
+        {
+            Add(name, kind, minOnS, minOffS, travelS);
+        }
+    }
+
+    /// <summary>Vents first where there are any, then louver and fans one by one, then the wet wall's pump; fog cools where there is no wet wall.</summary>
+    public EqList<ControlStage> Cooling()
+    {
+        var stages = new List<(int DelayS, EqList<ActuatorSetting> Settings)>();
+        string[] vents = [.. OfKind(ActuatorKind.RoofVent), .. OfKind(ActuatorKind.SideVent)];
+        if (vents.Length > 0)
+        {
+            stages.Add((60, [.. vents.Select(v => new ActuatorSetting(v, 0.4))]));
+            stages.Add((120, [.. vents.Select(v => new ActuatorSetting(v, 1))]));
+        }
+
+        string[] louver = [.. OfKind(ActuatorKind.Louver)];
+        string[] fans = [.. OfKind(ActuatorKind.Fan)];
+        for (int k = 0; k < fans.Length; k++)
+        {
+            stages.Add((60, [.. louver.Select(l => new ActuatorSetting(l, 1)), new ActuatorSetting(fans[k], 1)]));
+        }
+
+        foreach (string pump in OfKind(ActuatorKind.WetWallPump))
+        {
+            stages.Add((180, [new ActuatorSetting(pump, 1)]));
+        }
+
+        if (!OfKind(ActuatorKind.WetWallPump).Any())
+        {
+            foreach (string fog in OfKind(ActuatorKind.Fog))
+            {
+                stages.Add((120, [new ActuatorSetting(fog, 1)]));
+            }
+        }
+
+        // All stages within little more than a kelvin, so that the last is on before the held band is left; their deadbands overlap.
+        double stepK = Math.Clamp(CoolSpanK / Math.Max(1, stages.Count - 1), 0.2, 0.6);
+        return stages.Select((s, k) =>
+        {
+            double on = Math.Round(0.1 + stepK * k, 2);
+            return new ControlStage(FormattableString.Invariant($"cool-{k + 1}"), on, Math.Round(on - 0.45, 2), s.DelayS, s.Settings);
+        }).ToEqList();
+    }
+
+    /// <summary>The bench pipe leads, then the heaters one by one.</summary>
+    public EqList<ControlStage> Heating()
+    {
+        var stages = new List<ControlStage>();
+        foreach (string id in OfKind(ActuatorKind.BenchPipe).Concat(OfKind(ActuatorKind.Heater)))
+        {
+            double on = Math.Round(HeatStepK * stages.Count, 2);
+            stages.Add(new ControlStage(
+                FormattableString.Invariant($"heat-{stages.Count + 1}"), on, Math.Round(on - 0.6, 2), stages.Count == 0 ? 0 : 180, [new ActuatorSetting(id, 1)]));
+        }
+
+        return stages.ToEqList();
+    }
+
+    /// <summary>Drying by a little outside air: a vent ajar, or the first fan; the heat follows by its own stages.</summary>
+    public HumidityControl Humidity()
+    {
+        string[] vents = [.. OfKind(ActuatorKind.RoofVent)];
+        string? fan = OfKind(ActuatorKind.Fan).FirstOrDefault();
+        EqList<ActuatorSetting> drying = vents.Length > 0 ? [.. vents.Select(v => new ActuatorSetting(v, 0.15))]
+            : fan is not null ? [.. OfKind(ActuatorKind.Louver).Select(l => new ActuatorSetting(l, 1)), new ActuatorSetting(fan, 1)]
+            : [];
+        EqList<ActuatorSetting> fogging = OfKind(ActuatorKind.Fog).Select(f => new ActuatorSetting(f, 1)).ToEqList();
+        return new HumidityControl(5, 4, drying, -8, 6, 4, 92, fogging, 20, 40);
+    }
+
+    public CurtainControl? Curtain() => OfKind(ActuatorKind.Curtain).FirstOrDefault() is { } id
+        ? new CurtainControl(id, 15, 12, 700, 1.0, 0.6, 0.04, 0.05, 120, true)
+        : null;
+
+    public LouverGuard? Guard() => Exhaust is null ? null : new LouverGuard($"{_house}/louver", 1, 30, 60, 600);
+
+    /// <summary>
+    /// Every fan needs the louver open and proved; the pump needs a fan; the filter fan is another mode than exhaust; vents and fans never draw against each other; and no heater burns while the house is under suction.
+    /// </summary>
+    public EqList<Interlock> Interlocks()
+    {
+        var list = new List<Interlock>();
+        string[] fans = [.. OfKind(ActuatorKind.Fan)];
+        string[] heat = [.. OfKind(ActuatorKind.Heater)];
+        foreach (string fan in fans)
+        {
+            list.AddRange(OfKind(ActuatorKind.Louver).Select(l => new Interlock.OnlyWith(fan, l)));
+            list.Add(new Interlock.NeedsLouverProof(fan));
+            list.AddRange(heat.Select(h => new Interlock.NotBoth(h, fan)));
+            list.AddRange(OfKind(ActuatorKind.PressureFan).Select(p => new Interlock.NotBoth(fan, p)));
+            list.AddRange(OfKind(ActuatorKind.RoofVent).Concat(OfKind(ActuatorKind.SideVent)).Select(v => new Interlock.NotBoth(fan, v)));
+        }
+
+        if (fans.Length > 0)
+        {
+            list.AddRange(OfKind(ActuatorKind.WetWallPump).Select(p => new Interlock.OnlyWithAny(p, fans.ToEqList())));
+        }
+
+        return list.ToEqList();
+    }
+
+    public EqList<BackgroundRule> Background()
+    {
+        EqList<string> fans = OfKind(ActuatorKind.Fan).ToEqList();
+        EqList<string> open = [.. fans, .. OfKind(ActuatorKind.RoofVent), .. OfKind(ActuatorKind.SideVent)];
+        return
+        [
+            .. OfKind(ActuatorKind.Circulation).Select(c => new BackgroundRule(c, 1, fans, 0)),
+            .. OfKind(ActuatorKind.PressureFan).Select(p => new BackgroundRule(p, 1, open, _plant.Pressure?.FailsAtWindMs ?? 0)),
+        ];
+    }
+}

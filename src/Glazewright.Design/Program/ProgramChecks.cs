@@ -1,0 +1,400 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+
+namespace Glazewright.Design.Program;
+
+/// <summary>Everything that can be wrong with a program document, each with its place.</summary>
+internal static class ProgramChecks
+{
+    private const int LongestS = 86_400;
+
+    public static EqList<Fault> Of(ProgramDocument d)
+    {
+        var faults = new List<Fault>();
+        var known = new HashSet<string>(StringComparer.Ordinal);
+        Actuators(d, known, faults);
+        Periods(d, faults);
+        Stages(d.Cooling, "/cooling", known, faults);
+        Stages(d.Heating, "/heating", known, faults);
+        Crossing(d, faults);
+        Humidity(d, known, faults);
+        Curtain(d, known, faults);
+        Lamps(d, known, faults);
+        Background(d, known, faults);
+        Alarms(d, faults);
+        Interlocks(d, known, faults);
+        return faults.ToEqList();
+    }
+
+    public static bool Holds(ProgramPeriod p, int day) =>
+        p.FromDay <= p.ToDay ? day >= p.FromDay && day <= p.ToDay : day >= p.FromDay || day <= p.ToDay;
+
+    /// <summary>Actuator ids with winners before losers and needs before what needs them; null when they run in a ring.</summary>
+    public static List<string>? Order(ProgramDocument d)
+    {
+        List<(string First, string Then)> edges = Edges(d);
+        var order = new List<string>();
+        var left = new List<string>(d.Actuators.Select(a => a.Id));
+        while (left.Count > 0)
+        {
+            string? free = left.FirstOrDefault(id => !edges.Any(e => e.Then == id && left.Contains(e.First)));
+            if (free is null)
+            {
+                return null;
+            }
+
+            order.Add(free);
+            left.Remove(free);
+        }
+
+        return order;
+    }
+
+    private static List<(string First, string Then)> Edges(ProgramDocument d) =>
+    [
+        .. d.Interlocks.SelectMany(i => i switch
+        {
+            Interlock.NotBoth both => [(both.Winner, both.Loser)],
+            Interlock.OnlyWith with => [(with.Needs, with.Actuator)],
+            Interlock.OnlyWithAny any => any.NeedsAny.Select(n => (n, any.Actuator)),
+            _ => Enumerable.Empty<(string, string)>(),
+        }),
+    ];
+
+    private static void Add(List<Fault> faults, FaultKind kind, string pointer, string wrong, string right) =>
+        faults.Add(new Fault(kind, pointer, string.Empty, 0, 0, wrong, right));
+
+    private static void Range(List<Fault> faults, string pointer, double value, double least, double most, string what)
+    {
+        if (!(value >= least && value <= most))
+        {
+            Add(faults, FaultKind.OutOfRange, pointer, FormattableString.Invariant($"{what} is {value}"), FormattableString.Invariant($"{least} to {most}"));
+        }
+    }
+
+    private static void Known(List<Fault> faults, HashSet<string> known, string pointer, string id)
+    {
+        if (!known.Contains(id))
+        {
+            Add(faults, FaultKind.NotFound, pointer, $"there is no actuator '{id}' in this house", known.Count == 0 ? "the house has no actuators" : "one of " + string.Join(", ", known));
+        }
+    }
+
+    private static void Actuators(ProgramDocument d, HashSet<string> known, List<Fault> faults)
+    {
+        if (d.Actuators.Count > ProgramCompiler.MostActuators)
+        {
+            Add(faults, FaultKind.OutOfRange, "/actuators", $"{d.Actuators.Count} actuators", $"at most {ProgramCompiler.MostActuators}: split the house into two programs");
+        }
+
+        for (int i = 0; i < d.Actuators.Count; i++)
+        {
+            Actuator a = d.Actuators[i];
+            string at = $"/actuators/{i}";
+            if (a.Id.Length == 0 || !known.Add(a.Id))
+            {
+                Add(faults, FaultKind.Duplicate, at + "/id", $"actuator id '{a.Id}' is empty or used twice", "one id an actuator");
+            }
+
+            Range(faults, at + "/minOnS", a.MinOnS, 0, LongestS, "least time on, s,");
+            Range(faults, at + "/minOffS", a.MinOffS, 0, LongestS, "least time off, s,");
+            Range(faults, at + "/travelS", a.TravelS, 0, 3600, "travel, s,");
+            if (ProgramCompiler.Moves(a.Kind) && (a.MinOnS > 0 || a.MinOffS > 0))
+            {
+                Add(faults, FaultKind.Contradiction, at, $"'{a.Id}' is a motor that moves and has least times on or off", "travel only");
+            }
+        }
+    }
+
+    private static void Periods(ProgramDocument d, List<Fault> faults)
+    {
+        if (d.Periods.Count is 0 or > 200)
+        {
+            Add(faults, FaultKind.Missing, "/periods", $"{d.Periods.Count} periods", "1 to 200, covering the year");
+            return;
+        }
+
+        for (int i = 0; i < d.Periods.Count; i++)
+        {
+            ProgramPeriod p = d.Periods[i];
+            string at = $"/periods/{i}";
+            Range(faults, at + "/fromDay", p.FromDay, 1, 365, "first day");
+            Range(faults, at + "/toDay", p.ToDay, 1, 365, "last day");
+            Range(faults, at + "/day/temperatureC", p.Day.TemperatureC, -10, 50, "day temperature, °C,");
+            Range(faults, at + "/night/temperatureC", p.Night.TemperatureC, -10, 50, "night temperature, °C,");
+            Range(faults, at + "/day/humidityPercent", p.Day.HumidityPercent, 0, 100, "day humidity, %,");
+            Range(faults, at + "/night/humidityPercent", p.Night.HumidityPercent, 0, 100, "night humidity, %,");
+            Range(faults, at + "/rampMinutes", p.RampMinutes, 0, 360, "ramp, min,");
+            Range(faults, at + "/coolAboveK", p.CoolAboveK, 0, 20, "distance to cooling, K,");
+            Range(faults, at + "/heatBelowK", p.HeatBelowK, 0, 20, "distance to heating, K,");
+            Mark(faults, at + "/dayStarts", p.DayStarts);
+            Mark(faults, at + "/dayEnds", p.DayEnds);
+            if (p.DayStarts.Equals(p.DayEnds))
+            {
+                Add(faults, FaultKind.Contradiction, at + "/dayEnds", "day ends when it starts: the day has a gap or no night", "two different marks");
+            }
+        }
+
+        for (int day = 1; day <= 365; day++)
+        {
+            int count = d.Periods.Count(p => Holds(p, day));
+            if (count != 1)
+            {
+                Add(faults, FaultKind.Contradiction, "/periods", count == 0 ? $"no period holds on day {day} of the year" : $"{count} periods hold on day {day} of the year", "each day in one period");
+                return;
+            }
+        }
+    }
+
+    private static void Mark(List<Fault> faults, string pointer, DayMark mark)
+    {
+        switch (mark)
+        {
+            case DayMark.Clock clock:
+                Range(faults, pointer, clock.Minute, 0, 1439, "minute of the day");
+                break;
+            case DayMark.Sunrise rise:
+                Range(faults, pointer, rise.OffsetMinutes, -720, 720, "offset, min,");
+                break;
+            case DayMark.Sunset set:
+                Range(faults, pointer, set.OffsetMinutes, -720, 720, "offset, min,");
+                break;
+        }
+    }
+
+    private static void Stages(EqList<ControlStage> stages, string pointer, HashSet<string> known, List<Fault> faults)
+    {
+        for (int i = 0; i < stages.Count; i++)
+        {
+            ControlStage s = stages[i];
+            string at = $"{pointer}/{i}";
+            Range(faults, at + "/onAtK", s.OnAtK, 0, 30, "on at, K,");
+            Range(faults, at + "/offAtK", s.OffAtK, -10, 30, "off at, K,");
+            Range(faults, at + "/delayS", s.DelayS, 0, LongestS, "delay, s,");
+            if (!(s.OffAtK < s.OnAtK))
+            {
+                Add(faults, FaultKind.Contradiction, at + "/offAtK", $"stage '{s.Id}' goes off where it comes on: it would chatter", "below onAtK");
+            }
+
+            if (s.Settings.Count == 0)
+            {
+                Add(faults, FaultKind.Missing, at + "/settings", $"stage '{s.Id}' drives nothing", "at least one actuator");
+            }
+
+            Settings(faults, known, at + "/settings", s.Settings);
+        }
+    }
+
+    private static void Settings(List<Fault> faults, HashSet<string> known, string pointer, EqList<ActuatorSetting> settings)
+    {
+        for (int i = 0; i < settings.Count; i++)
+        {
+            Known(faults, known, $"{pointer}/{i}/actuator", settings[i].Actuator);
+            Range(faults, $"{pointer}/{i}/levelFraction", settings[i].LevelFraction, 0, 1, "level");
+        }
+    }
+
+    /// <summary>Heating must let go before cooling comes on, or they drive each other.</summary>
+    private static void Crossing(ProgramDocument d, List<Fault> faults)
+    {
+        if (d.Heating.Count == 0 || d.Cooling.Count == 0)
+        {
+            return;
+        }
+
+        double heatLetsGoK = -d.Heating.Min(s => s.OffAtK);
+        double coolComesOnK = d.Cooling.Min(s => s.OnAtK);
+        double coolLetsGoK = d.Cooling.Min(s => s.OffAtK);
+        for (int i = 0; i < d.Periods.Count; i++)
+        {
+            ProgramPeriod p = d.Periods[i];
+            if (heatLetsGoK - p.HeatBelowK >= p.CoolAboveK + coolComesOnK || coolLetsGoK + p.CoolAboveK <= -p.HeatBelowK - d.Heating.Min(s => s.OnAtK))
+            {
+                Add(
+                    faults, FaultKind.Contradiction, $"/periods/{i}",
+                    FormattableString.Invariant($"setpoints cross in '{p.Id}': heating lets go at {heatLetsGoK - p.HeatBelowK:+0.0;-0.0} K of the target, cooling comes on at {p.CoolAboveK + coolComesOnK:+0.0;-0.0} K and lets go at {coolLetsGoK + p.CoolAboveK:+0.0;-0.0} K"),
+                    "raise coolAboveK or heatBelowK, or narrow the stages' deadbands");
+            }
+        }
+    }
+
+    private static void Humidity(ProgramDocument d, HashSet<string> known, List<Fault> faults)
+    {
+        HumidityControl h = d.Humidity;
+        Settings(faults, known, "/humidity/drying", h.Drying);
+        Settings(faults, known, "/humidity/fogging", h.Fogging);
+        Range(faults, "/humidity/dryAbovePercent", h.DryAbovePercent, 0, 50, "drying above, %,");
+        Range(faults, "/humidity/dryDeadbandPercent", h.DryDeadbandPercent, 0, 50, "drying deadband, %,");
+        Range(faults, "/humidity/fogBelowPercent", h.FogBelowPercent, 0, 80, "fog below, %,");
+        Range(faults, "/humidity/fogDeadbandPercent", h.FogDeadbandPercent, 0, 50, "fog deadband, %,");
+        Range(faults, "/humidity/fogCeilingPercent", h.FogCeilingPercent, 0, 98, "fog ceiling, %,");
+        Range(faults, "/humidity/fogOnS", h.FogOnS, 0, 3600, "fog pulse, s,");
+        Range(faults, "/humidity/fogOffS", h.FogOffS, 0, 3600, "fog pause, s,");
+        if (h.Fogging.Count > 0 && h.FogDeadbandPercent - h.FogBelowPercent >= h.DryAbovePercent - h.DryDeadbandPercent)
+        {
+            Add(faults, FaultKind.Contradiction, "/humidity", "fogging stops above where drying stops: they would drive each other", "fogBelow − fogDeadband above dryDeadband − dryAbove");
+        }
+    }
+
+    private static void Curtain(ProgramDocument d, HashSet<string> known, List<Fault> faults)
+    {
+        if (d.Curtain is not { } c)
+        {
+            return;
+        }
+
+        Known(faults, known, "/curtain/actuator", c.Actuator);
+        Kind(d, faults, "/curtain/actuator", c.Actuator, ActuatorKind.Curtain);
+        Range(faults, "/curtain/shadeFraction", c.ShadeFraction, 0, 1, "shade");
+        Range(faults, "/curtain/gapFraction", c.GapFraction, 0, 0.5, "gap");
+        Range(faults, "/curtain/openStepFraction", c.OpenStepFraction, 0.001, 1, "opening step");
+        Range(faults, "/curtain/openStepS", c.OpenStepS, 0, 3600, "wait between steps, s,");
+        Range(faults, "/curtain/drawBelowLightWm2", c.DrawBelowLightWm2, 0, 1500, "light, W/m²,");
+        if (!(c.ShadeAboveLightWm2 > c.DrawBelowLightWm2 + Math.Max(10, c.DrawBelowLightWm2 / 5)))
+        {
+            Add(faults, FaultKind.Contradiction, "/curtain/shadeAboveLightWm2", "the curtain would be drawn for shade in light that still counts as dark", "well above drawBelowLightWm2");
+        }
+    }
+
+    private static void Kind(ProgramDocument d, List<Fault> faults, string pointer, string id, ActuatorKind kind)
+    {
+        if (d.Actuators.FirstOrDefault(a => a.Id == id) is { } a && a.Kind != kind)
+        {
+            Add(faults, FaultKind.Contradiction, pointer, $"'{id}' is a {a.Kind}", $"a {kind}");
+        }
+    }
+
+    private static void Lamps(ProgramDocument d, HashSet<string> known, List<Fault> faults)
+    {
+        if (d.Lamps is not { } l)
+        {
+            return;
+        }
+
+        Known(faults, known, "/lamps/actuator", l.Actuator);
+        Kind(d, faults, "/lamps/actuator", l.Actuator, ActuatorKind.Lamps);
+        if (l.HoursByPeriod.Count != d.Periods.Count)
+        {
+            Add(faults, FaultKind.Contradiction, "/lamps/hoursByPeriod", $"{l.HoursByPeriod.Count} photoperiods for {d.Periods.Count} periods", "one a period");
+        }
+
+        for (int i = 0; i < l.HoursByPeriod.Count; i++)
+        {
+            Range(faults, $"/lamps/hoursByPeriod/{i}", l.HoursByPeriod[i], 0, 24, "photoperiod, h,");
+        }
+    }
+
+    private static void Background(ProgramDocument d, HashSet<string> known, List<Fault> faults)
+    {
+        EqList<BackgroundRule> rules = d.Background ?? [];
+        for (int i = 0; i < rules.Count; i++)
+        {
+            Known(faults, known, $"/background/{i}/actuator", rules[i].Actuator);
+            Range(faults, $"/background/{i}/levelFraction", rules[i].LevelFraction, 0, 1, "level");
+            foreach (string id in rules[i].RestsWith)
+            {
+                Known(faults, known, $"/background/{i}/restsWith", id);
+            }
+        }
+    }
+
+    private static void Alarms(ProgramDocument d, List<Fault> faults)
+    {
+        var ids = new HashSet<string>(StringComparer.Ordinal);
+        for (int i = 0; i < d.Alarms.Count; i++)
+        {
+            Alarm a = d.Alarms[i];
+            Range(faults, $"/alarms/{i}/delayS", a.DelayS, 0, LongestS, "delay, s,");
+            if (!ids.Add(a.Id))
+            {
+                Add(faults, FaultKind.Duplicate, $"/alarms/{i}/id", $"alarm id '{a.Id}' is used twice", "one id an alarm");
+            }
+
+            if (a.Low is null && a.High is null)
+            {
+                Add(faults, FaultKind.Missing, $"/alarms/{i}", $"alarm '{a.Id}' has no limit", "low, high or both");
+            }
+
+            if (a.Low is double low && a.High is double high && !(low < high))
+            {
+                Add(faults, FaultKind.Contradiction, $"/alarms/{i}", $"alarm '{a.Id}' always sounds: low is not below high", "low below high");
+            }
+        }
+    }
+
+    private static void Interlocks(ProgramDocument d, HashSet<string> known, List<Fault> faults)
+    {
+        int before = faults.Count;
+        for (int i = 0; i < d.Interlocks.Count; i++)
+        {
+            string at = $"/interlocks/{i}";
+            foreach (string id in Named(d.Interlocks[i]))
+            {
+                Known(faults, known, at, id);
+            }
+
+            foreach (string need in Needed(d.Interlocks[i]))
+            {
+                if (d.Actuators.FirstOrDefault(a => a.Id == need)?.Kind == ActuatorKind.Fog)
+                {
+                    Add(faults, FaultKind.Contradiction, at, $"'{need}' is fog, which comes in pulses: nothing can run only with it", "the pump or the fan that fog needs");
+                }
+            }
+
+            if (d.Interlocks[i] is Interlock.NeedsLouverProof && d.Guard is null)
+            {
+                Add(faults, FaultKind.Missing, "/guard", "an interlock needs the louver's proof and there is no louver guard", "a louver guard");
+            }
+        }
+
+        if (d.Guard is { } g)
+        {
+            Known(faults, known, "/guard/louver", g.Louver);
+            Kind(d, faults, "/guard/louver", g.Louver, ActuatorKind.Louver);
+            Range(faults, "/guard/fansWithoutProof", g.FansWithoutProof, 0, 1, "fans without proof");
+            Range(faults, "/guard/graceS", g.GraceS, 0, 3600, "grace, s,");
+            Range(faults, "/guard/limitPa", g.LimitPa, 1, 500, "pressure limit, Pa,");
+            Range(faults, "/guard/lockS", g.LockS, 1, LongestS, "lock, s,");
+        }
+
+        if (faults.Count == before && Order(d) is null)
+        {
+            Add(faults, FaultKind.Contradiction, "/interlocks", "interlocks run in a ring: " + Ring(d), "take one of them out");
+        }
+    }
+
+    private static IEnumerable<string> Needed(Interlock interlock) => interlock switch
+    {
+        Interlock.OnlyWith with => [with.Needs],
+        Interlock.OnlyWithAny any => any.NeedsAny,
+        _ => [],
+    };
+
+    private static IEnumerable<string> Named(Interlock interlock) => interlock switch
+    {
+        Interlock.NotBoth both => [both.Winner, both.Loser],
+        Interlock.OnlyWith with => [with.Actuator, with.Needs],
+        Interlock.OnlyWithAny any => [any.Actuator, .. any.NeedsAny],
+        Interlock.NeedsLouverProof proof => [proof.Actuator],
+        _ => [],
+    };
+
+    /// <summary>One ring in words, by walking back along edges among those that can never be settled.</summary>
+    private static string Ring(ProgramDocument d)
+    {
+        List<(string First, string Then)> edges = Edges(d);
+        bool shrunk = true;
+        while (shrunk)
+        {
+            shrunk = edges.RemoveAll(e => !edges.Any(x => x.Then == e.First) || !edges.Any(x => x.First == e.Then)) > 0;
+        }
+
+        var walk = new List<string> { edges[0].First };
+        while (walk.Count == walk.Distinct().Count())
+        {
+            walk.Add(edges.First(e => e.First == walk[^1]).Then);
+        }
+
+        return string.Join(" → ", walk.Skip(walk.IndexOf(walk[^1])));
+    }
+}

@@ -1,0 +1,43 @@
+namespace Glazewright.Design.Program;
+
+/// <summary>
+/// The one interpreter of control programs: the year's simulation, a bench rehearsal and a controller's register map run this same step. Integers only, no allocation, any step length.
+/// </summary>
+/// <remarks>Rules in words: docs/methods/control-program.md. Not a safety function: high limits, flame safeguard, low water and E-stops are hard-wired outside.</remarks>
+public static class ProgramInterpreter
+{
+    /// <summary>Timers stop counting here (about 23 days).</summary>
+    internal const int LongAgoMs = 2_000_000_000;
+
+    /// <summary>Decides what each actuator does from now until the next call.</summary>
+    /// <param name="compiled">The program.</param>
+    /// <param name="before">State so far, <see cref="CompiledProgram.StateLength"/> integers; may be the same memory as <paramref name="after"/>.</param>
+    /// <param name="readings">Readings now, in the order of <see cref="Reading"/>; <see cref="int.MinValue"/> for a missing one.</param>
+    /// <param name="dtMs">Time until the next call, ms, 1 to 86 400 000 (clamped).</param>
+    /// <param name="after">State at the end of that time.</param>
+    /// <param name="commands">One command an actuator. A motor's level is where it stands at the end of the time; fog's level is the share of the time it is on.</param>
+    /// <exception cref="ArgumentException">A span too short.</exception>
+    public static void Step(
+        CompiledProgram compiled, ReadOnlySpan<int> before, ReadOnlySpan<int> readings, int dtMs, Span<int> after, Span<Command> commands)
+    {
+        ArgumentNullException.ThrowIfNull(compiled);
+        int n = compiled.Count;
+        if (before.Length < compiled.StateLength || after.Length < compiled.StateLength)
+        {
+            throw new ArgumentException("The state is too short: see StateLength.");
+        }
+
+        if (readings.Length < (int)Reading.Sunset + 1 || commands.Length < n)
+        {
+            throw new ArgumentException("Readings or commands are too few.");
+        }
+
+        before[..compiled.StateLength].CopyTo(after);
+        Span<int> want = stackalloc int[n];
+        want.Clear();
+        var run = new StepRun(compiled, readings, Math.Clamp(dtMs, 1, 86_400_000), after[..compiled.StateLength], commands[..n], want);
+        run.Go();
+    }
+
+    internal static int Later(int timerMs, int dtMs) => timerMs >= LongAgoMs - dtMs ? LongAgoMs : timerMs + dtMs;
+}

@@ -1,0 +1,67 @@
+using System.Globalization;
+
+namespace Glazewright.Design.Program;
+
+/// <summary>The words of the program's reasons, in one place.</summary>
+public static class ProgramWords
+{
+    /// <summary>One command in a sentence: "fan-3 on: 1.2 K above the cooling threshold for 4 min (stage 3)".</summary>
+    /// <param name="program">The program the command comes from.</param>
+    /// <param name="actuator">The command's place among the commands.</param>
+    /// <param name="command">The command.</param>
+    /// <returns>The sentence, invariant culture, SI.</returns>
+    public static string Say(CompiledProgram program, int actuator, Command command)
+    {
+        ArgumentNullException.ThrowIfNull(program);
+        Actuator a = program.Actuators[actuator];
+        string state = ProgramCompiler.Moves(a.Kind)
+            ? string.Create(CultureInfo.InvariantCulture, $"{command.Level / 100.0:0} % {(a.Kind == ActuatorKind.Curtain ? "drawn" : "open")}")
+            : command.Level == 0 ? "off"
+            : command.Level == 10_000 ? "on" : string.Create(CultureInfo.InvariantCulture, $"on {command.Level / 100.0:0} %");
+        return $"{a.Id} {state}: {Because(program, command)}";
+    }
+
+    private static string Because(CompiledProgram program, Command c)
+    {
+        string Other(int i) => i >= 0 && i < program.Actuators.Count ? program.Actuators[i].Id : "?";
+        return (ReasonCode)c.Reason switch
+        {
+            ReasonCode.Idle => "nothing asks for it",
+            ReasonCode.Cooling => Text($"{c.A / 100.0:0.0} K above the cooling threshold for {Span(c.B)} (stage {c.C})"),
+            ReasonCode.Heating => Text($"{c.A / 100.0:0.0} K below the heating threshold for {Span(c.B)} (stage {c.C})"),
+            ReasonCode.Drying => Text($"drying: {c.A / 10.0:0.0} % RH, starts at {c.B / 10.0:0.0} %, outside air holds {Share(c.C)} of the vapour inside"),
+            ReasonCode.Fogging => Text($"humidifying: {c.A / 10.0:0.0} % RH, starts below {c.B / 10.0:0.0} %, never above {c.C / 10.0:0.0} %"),
+            ReasonCode.CurtainForWarmth => Text($"drawn for warmth: light {Light(c.A)}, outside {Degrees(c.B)}, gap {c.C / 100.0:0} %"),
+            ReasonCode.CurtainForShade => Text($"drawn for shade: light {Light(c.A)}, {c.B / 100.0:0.0} K above the cooling threshold"),
+            ReasonCode.CurtainForSnow => "held open for snow",
+            ReasonCode.CurtainInSteps => Text($"opening in steps of {c.B / 100.0:0} %, {c.A / 100.0:0} % drawn, next step in {Span(c.C)}"),
+            ReasonCode.Photoperiod => Text($"making up the day: {c.A} of {c.C} min, outside light {Light(c.B)}"),
+            ReasonCode.Background => "runs when nothing else asks",
+            ReasonCode.LeastTimeOn => Text($"on for {Span(c.A)}, least time on {Span(c.B)}"),
+            ReasonCode.LeastTimeOff => Text($"off for {Span(c.A)}, least time off {Span(c.B)}"),
+            ReasonCode.NotWith => $"not together with {Other(c.A)}",
+            ReasonCode.WaitsFor => $"waits until {Other(c.A)} has stopped",
+            ReasonCode.Needs => $"needs {Other(c.A)}, which is not there yet",
+            ReasonCode.NeededBy => $"kept for {Other(c.A)}, which still runs",
+            ReasonCode.NoLouverProof => Text($"louver not proved open: at most {c.A} fan without proof"),
+            ReasonCode.LouverFault => Text($"stopped: louver not proved open and static pressure {Pressure(c.A)} above {c.B / 10.0:0} Pa, {Span(c.C)} to go"),
+            ReasonCode.NearSaturation => Text($"no fog at {c.A / 10.0:0.0} % RH, ceiling {c.B / 10.0:0.0} %"),
+            ReasonCode.HumidityUnknown => "no fog without a humidity reading",
+            ReasonCode.Blind => Text($"no temperature inside: by outside air {Degrees(c.A)} and light {Light(c.B)}"),
+            ReasonCode.Hand => Text($"by hand, {c.A / 100.0:0} %"),
+            _ => Text($"reason {c.Reason} ({c.A}, {c.B}, {c.C})"),
+        };
+    }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    private static string Span(int seconds) => seconds >= 120 ? Text($"{seconds / 60} min") : Text($"{seconds} s");
+
+    private static string Degrees(int centi) => centi == int.MinValue ? "unknown" : Text($"{centi / 100.0:0.0} °C");
+
+    private static string Light(int wm2) => wm2 == int.MinValue ? "unknown" : Text($"{wm2} W/m²");
+
+    private static string Pressure(int decipascals) => decipascals == int.MinValue ? "(unknown)" : Text($"{decipascals / 10.0:0} Pa");
+
+    private static string Share(int perMille) => perMille == int.MinValue ? "an unknown share" : Text($"{perMille / 10.0:0} %");
+}

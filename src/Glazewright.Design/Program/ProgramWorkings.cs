@@ -1,0 +1,59 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Plant;
+
+namespace Glazewright.Design.Program;
+
+/// <summary>Figures, findings and omissions of the program as written.</summary>
+internal static class ProgramWorkings
+{
+    public static StageReport Of(ProgramInput input, PlantResult plant, EqList<ProgramPeriod> periods, DefaultStages stages)
+    {
+        string id = plant.House + "/program/";
+        var practice = new Source.CommonPractice("thresholds inside the band, stages about a kelvin apart, least times of some minutes");
+        EqList<Figure> figures =
+        [
+            Figure.State(id + "cool-above", "Cooling starts above the target by", Unit.Kelvin, periods[0].CoolAboveK, practice),
+            Figure.State(id + "heat-below", "Heating starts below the target by", Unit.Kelvin, periods[0].HeatBelowK, practice),
+        ];
+        var findings = new List<Finding>();
+        foreach (ProgramPeriod parked in periods.Where(p => p.Id.StartsWith("parked", StringComparison.Ordinal) && !input.Schedule.Any(c => c.Id == p.Id)))
+        {
+            findings.Add(new Finding(
+                "program/parked", Severity.Near, plant.House,
+                FormattableString.Invariant($"No crop on days {parked.FromDay} to {parked.ToDay} of the year: the program holds {DefaultPeriods.ParkedC:0} °C then."),
+                "Give the weeks a crop or an empty period.", new Source.Default("/houses/schedule", "frost-safe for wet pipes")));
+        }
+
+        if (plant.Pressure is { } pressure)
+        {
+            findings.Add(new Finding(
+                "program/pressure-mode", Severity.Note, plant.House,
+                FormattableString.Invariant($"Positive pressure is a mode of its own: the filter fan stops while exhaust runs or vents are open, and above {pressure.FailsAtWindMs:0.0} m/s of wind, where the pressure no longer holds."),
+                string.Empty, new Source.FirstPrinciples("wind pressure against fan pressure")));
+        }
+
+        if (!input.SealedCombustion && plant.Heat?.Choice.Heaters.Any(h => !h.Electric && !h.SealedCombustion) == true)
+        {
+            findings.Add(new Finding(
+                "program/back-draft", Severity.Danger, plant.House,
+                "Heaters take their air from the house. The program never runs one together with an exhaust fan, but a program is not a safety device: suction back-drafts flues, and carbon monoxide kills.",
+                "Sealed combustion, and a hard-wired interlock with a CO alarm.", new Source.CommonPractice("separate combustion air in tight houses")));
+        }
+
+        if (plant.Fog is not null)
+        {
+            findings.Add(new Finding(
+                "program/fog", Severity.Danger, plant.House,
+                "High-pressure fog: a jet injects water under the skin. Shut off, lock out and bleed the line before anyone touches a nozzle; standing warm water grows Legionella.",
+                string.Empty, new Source.CommonPractice("high-pressure safety")));
+        }
+
+        EqList<string> leftOut =
+        [
+            "The program is no safety device: high limits, flame safeguard, low-water cut-off, fan guards, emergency stops and hand-off-auto switches are hard-wired outside it.",
+            "Targets change at midnight where one period follows another; there is no ramp between periods.",
+            .. stages.OfKind(ActuatorKind.Curtain).Any() ? (string[])["One curtain is controlled; a second cloth follows the first."] : [],
+        ];
+        return new StageReport(figures, findings.ToEqList(), leftOut);
+    }
+}

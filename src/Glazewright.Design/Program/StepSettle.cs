@@ -1,0 +1,354 @@
+using System.Numerics;
+using Extra = Glazewright.Design.Program.CompiledProgram.Extra;
+
+namespace Glazewright.Design.Program;
+
+/// <summary>
+/// From wishes to commands. Order of rank: stops by sensors (louver not proved, near saturation), then interlocks between actuators, then least times on and off, then the wishes.
+/// Only a stop by a sensor cuts a least time on. An interlock never does: the one that may not join waits until the other has stopped.
+/// </summary>
+internal ref partial struct StepRun
+{
+    /// <summary>A motor counts as there for what needs it from a quarter of its way.</summary>
+    private const int EnoughLevel = 2500;
+
+    private const int LongRuntime = 2_000_000_000;
+
+    private void Settle()
+    {
+        for (int i = 0; i < _want.Length; i++)
+        {
+            _on |= At(i, CompiledProgram.Level) > 0 ? 1UL << i : 0;
+        }
+
+        _pulse = -1;
+        StopBySensors();
+        Forbid();
+        // A stopped motor is not shut at once: until it is, it counts as open.
+        _nextOn = _on & ~(_stopped & ~_p.MovingMask);
+        foreach (int i in Reversed())
+        {
+            SwitchOff(i);
+        }
+
+        foreach (int i in _p.Order)
+        {
+            SwitchOn(i);
+        }
+
+        Conclude();
+    }
+
+    private readonly int At(int actuator, int part) => _s[actuator * CompiledProgram.PerActuator + part];
+
+    private readonly bool Has(ulong mask, int i) => (mask >> i & 1) != 0;
+
+    private readonly Backwards Reversed() => new(_p.Order);
+
+    private void StopBySensors()
+    {
+        GuardLouver();
+        bool unknown = _humidity == Missing;
+        if (unknown || _humidity >= _p.HumidityRef.FogCeiling)
+        {
+            for (ulong rest = _p.FogMask; rest != 0; rest &= rest - 1)
+            {
+                int i = BitOperations.TrailingZeroCount(rest);
+                if (_want[i] > 0 || Has(_on, i))
+                {
+                    Stop(i, unknown ? ReasonCode.HumidityUnknown : ReasonCode.NearSaturation, unknown ? 0 : _humidity, _p.HumidityRef.FogCeiling, 0);
+                }
+            }
+        }
+
+        // What needs a stopped one stops with it.
+        foreach (int i in _p.Order)
+        {
+            for (int c = _p.NeedStart[i]; c < _p.NeedStart[i + 1]; c++)
+            {
+                if (Has(_on, i) && !Has(_stopped, i) && (_p.NeedMask[c] & _on & ~_stopped) == 0)
+                {
+                    Stop(i, ReasonCode.Needs, BitOperations.TrailingZeroCount(_p.NeedMask[c]), 0, 0);
+                }
+            }
+        }
+    }
+
+    private void Stop(int i, ReasonCode reason, int a, int b, int c)
+    {
+        _stopped |= 1UL << i;
+        Deny(i, reason, a, b, c);
+    }
+
+    /// <summary>
+    /// Without proof of the open louver only so many fans run. If the proof stays away after the louver's travel and a grace, and the static pressure is high or
+    /// unknown, all of them stop for the lock time.
+    /// </summary>
+    private void GuardLouver()
+    {
+        if (_p.ProofMask == 0)
+        {
+            return;
+        }
+
+        bool proved = _readings[(int)Reading.LouverOpenProof] == 1;
+        int locked = X(Extra.GuardLockedMs);
+        int pressure = Read(Reading.StaticPressure, -5000, 5000);
+        bool running = (_on & _p.ProofMask) != 0;
+        int missing = proved || !running ? 0 : ProgramInterpreter.Later(X(Extra.ProofMissingMs), _dt);
+        bool high = pressure == Missing || pressure > _p.GuardLimit;
+        if (locked == 0 && !proved && running && high && X(Extra.ProofMissingMs) >= _p.GuardGraceMs)
+        {
+            locked = Math.Max(1, _p.GuardLockMs);
+            missing = 0;
+        }
+
+        SetX(Extra.ProofMissingMs, missing);
+        SetX(Extra.GuardLockedMs, Math.Max(0, locked - _dt));
+        int allowed = locked > 0 ? 0 : proved ? 64 : _p.FansWithoutProof;
+        int kept = 0;
+        foreach (int i in _p.Order)
+        {
+            if (!Has(_p.ProofMask, i) || !Has(_on, i))
+            {
+                continue;
+            }
+
+            if (kept < allowed)
+            {
+                kept++;
+            }
+            else if (locked > 0)
+            {
+                Stop(i, ReasonCode.LouverFault, pressure, _p.GuardLimit, locked / 1000);
+            }
+            else
+            {
+                Stop(i, ReasonCode.NoLouverProof, allowed, 0, 0);
+            }
+        }
+
+        _proofAllowed = allowed;
+    }
+
+    /// <summary>Among wishes alone: what lacks its need, and what loses, is not wished for.</summary>
+    private void Forbid()
+    {
+        foreach (int i in _p.Order)
+        {
+            if (_want[i] <= 0)
+            {
+                continue;
+            }
+
+            for (int c = _p.NeedStart[i]; c < _p.NeedStart[i + 1]; c++)
+            {
+                if ((_p.NeedMask[c] & _wanted) == 0)
+                {
+                    int need = BitOperations.TrailingZeroCount(_p.NeedMask[c]);
+                    Deny(i, ReasonCode.Needs, need, At(need, CompiledProgram.Level), 0);
+                    break;
+                }
+            }
+
+            if (_want[i] <= 0)
+            {
+                continue;
+            }
+
+            for (ulong rest = _p.Losers[i] & _wanted; rest != 0; rest &= rest - 1)
+            {
+                Deny(BitOperations.TrailingZeroCount(rest), ReasonCode.NotWith, i, 0, 0);
+            }
+        }
+    }
+
+    /// <summary>What needs others is settled before them, so they know whether they are still needed.</summary>
+    private void SwitchOff(int i)
+    {
+        if (!Has(_nextOn, i) || _want[i] > 0)
+        {
+            return;
+        }
+
+        int needer = StillNeeding(i);
+        if (needer >= 0)
+        {
+            Why(i, ReasonCode.NeededBy, needer, 0, 0);
+        }
+        else if (At(i, CompiledProgram.Since) < _p.MinOnMs[i] && !Has(_p.MovingMask, i))
+        {
+            Why(i, ReasonCode.LeastTimeOn, At(i, CompiledProgram.Since) / 1000, _p.MinOnMs[i] / 1000, 0);
+        }
+        else if (!Has(_p.MovingMask, i))
+        {
+            _nextOn &= ~(1UL << i);
+        }
+    }
+
+    /// <summary>An actuator that stays on and has no other need surely staying; −1 for none.</summary>
+    private readonly int StillNeeding(int i)
+    {
+        if (!Has(_p.NeededMask, i))
+        {
+            return -1;
+        }
+
+        for (int c = 0; c < _p.NeedOwner.Length; c++)
+        {
+            if (Has(_p.NeedMask[c], i) && Has(_nextOn, _p.NeedOwner[c]) && (_p.NeedMask[c] & ~(1UL << i) & _nextOn & _wanted) == 0)
+            {
+                return _p.NeedOwner[c];
+            }
+        }
+
+        return -1;
+    }
+
+    private void SwitchOn(int i)
+    {
+        if (_want[i] <= 0 || Has(_nextOn, i) || Has(_stopped, i))
+        {
+            return;
+        }
+
+        if (Has(_p.ProofMask, i) && BitOperations.PopCount(_nextOn & _p.ProofMask) >= _proofAllowed)
+        {
+            int locked = X(Extra.GuardLockedMs);
+            Command why = locked > 0
+                ? new Command(0, (int)ReasonCode.LouverFault, Read(Reading.StaticPressure, -5000, 5000), _p.GuardLimit, locked / 1000)
+                : new Command(0, (int)ReasonCode.NoLouverProof, _proofAllowed, 0, 0);
+            _commands[i] = why;
+            return;
+        }
+
+        if (At(i, CompiledProgram.Since) < _p.MinOffMs[i])
+        {
+            Why(i, ReasonCode.LeastTimeOff, At(i, CompiledProgram.Since) / 1000, _p.MinOffMs[i] / 1000, 0);
+            return;
+        }
+
+        ulong inTheWay = _p.Partners[i] & _nextOn;
+        if (inTheWay != 0)
+        {
+            Why(i, ReasonCode.WaitsFor, BitOperations.TrailingZeroCount(inTheWay), 0, 0);
+            return;
+        }
+
+        for (int c = _p.NeedStart[i]; c < _p.NeedStart[i + 1]; c++)
+        {
+            if (!NeedIsThere(_p.NeedMask[c]))
+            {
+                int need = BitOperations.TrailingZeroCount(_p.NeedMask[c]);
+                Why(i, ReasonCode.Needs, need, At(need, CompiledProgram.Level), 0);
+                return;
+            }
+        }
+
+        _nextOn |= 1UL << i;
+    }
+
+    /// <summary>A motor must already stand far enough and not be on its way shut; a machine must run.</summary>
+    private readonly bool NeedIsThere(ulong mask)
+    {
+        for (ulong rest = mask & _nextOn; rest != 0; rest &= rest - 1)
+        {
+            int n = BitOperations.TrailingZeroCount(rest);
+            if (!Has(_p.MovingMask, n) || (At(n, CompiledProgram.Level) >= EnoughLevel && _want[n] >= EnoughLevel))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private readonly void Why(int i, ReasonCode reason, int a, int b, int c) => _commands[i] = new Command(0, (int)reason, a, b, c);
+
+    private void Conclude()
+    {
+        for (int i = 0; i < _want.Length; i++)
+        {
+            int at = i * CompiledProgram.PerActuator;
+            ref int level = ref _s[at + CompiledProgram.Level];
+            ref int since = ref _s[at + CompiledProgram.Since];
+            bool was = level > 0;
+            if (Has(_p.MovingMask, i))
+            {
+                Move(i, ref level);
+            }
+            else
+            {
+                level = Has(_nextOn, i) ? Math.Max(_want[i] > 0 ? _want[i] : level, 1) : 0;
+            }
+
+            bool now = level > 0;
+            since = was == now ? ProgramInterpreter.Later(since, _dt) : _dt;
+            if (now)
+            {
+                int tenths = _s[at + CompiledProgram.Runtime];
+                _s[at + CompiledProgram.Runtime] = tenths >= LongRuntime ? tenths : tenths + Math.Max(1, _dt / 100);
+            }
+
+            int shown = level > 0 && Has(_p.FogMask, i) ? Pulse(level) : level;
+            _commands[i] = _commands[i] with { Level = shown };
+        }
+
+        if ((_nextOn & _p.FogMask) == 0)
+        {
+            SetX(Extra.FogPhaseMs, 0);
+        }
+    }
+
+    /// <summary>A motor drives towards its wish; it does not leave what is needed of it, nor join what it must not.</summary>
+    private void Move(int i, ref int level)
+    {
+        int goal = Has(_nextOn, i) || level > 0 ? _want[i] : 0;
+        int held = Math.Min(EnoughLevel, level);
+        int needer = goal < held && !Has(_stopped, i) ? StillNeeding(i) : -1;
+        if (needer >= 0)
+        {
+            goal = held;
+            Why(i, ReasonCode.NeededBy, needer, 0, 0);
+        }
+
+        long reach = _p.TravelMs[i] <= 0 ? 10_000 : Math.Max(1, 10_000L * _dt / _p.TravelMs[i]);
+        level = goal > level ? (int)Math.Min(goal, level + reach) : (int)Math.Max(goal, level - reach);
+    }
+
+    /// <summary>Share of this step in which pulsing fog is on, 0 to 10 000, exact for any step length.</summary>
+    private int Pulse(int level)
+    {
+        if (_pulse >= 0)
+        {
+            return (int)((long)_pulse * level / 10_000);
+        }
+
+        ref readonly CompiledProgram.HumidityPart h = ref _p.HumidityRef;
+        int cycle = h.FogOnMs + h.FogOffMs;
+        if (h.FogOnMs <= 0 || h.FogOffMs <= 0)
+        {
+            _pulse = 10_000;
+            return level;
+        }
+
+        int phase = X(Extra.FogPhaseMs) % cycle;
+        long end = (long)phase + _dt;
+        long on = end / cycle * h.FogOnMs + Math.Min(end % cycle, h.FogOnMs) - Math.Min(phase, h.FogOnMs);
+        SetX(Extra.FogPhaseMs, (int)(end % cycle));
+        _pulse = (int)(on * 10_000 / _dt);
+        return (int)((long)_pulse * level / 10_000);
+    }
+
+    /// <summary>An array from its end, without allocation.</summary>
+    private struct Backwards(int[] items)
+    {
+        private int _at = items.Length;
+
+        public readonly int Current => items[_at];
+
+        public readonly Backwards GetEnumerator() => this;
+
+        public bool MoveNext() => --_at >= 0;
+    }
+}
