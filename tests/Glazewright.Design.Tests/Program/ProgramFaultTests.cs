@@ -22,7 +22,7 @@ public class ProgramFaultTests
             }
         }
 
-        var bare = new Plant.PlantResult("B", null, null, null, null, null, null, null, null, 0, 0, [], StageReport.Empty);
+        var bare = new Glazewright.Design.Plant.PlantResult("B", null, null, null, null, null, null, null, null, 0, 0, [], StageReport.Empty);
         Assert.IsType<ProgramCompilation.Ready>(ProgramCompiler.Compile(ProgramStage.Run(SampleProgram.Input() with { House = "B" }, bare)));
     }
 
