@@ -114,7 +114,13 @@ public sealed partial class FieldReader
         Node? node = Take(key);
         if (node is null)
         {
-            return Absent(key, @default, doc, Advice("", allowed));
+            if (@default is not "")
+            {
+                return Absent(key, @default, doc, Advice("", allowed));
+            }
+
+            NoteDefault(key, "the program chooses", doc);
+            return "";
         }
 
         if (node is not TextNode text)

@@ -48,10 +48,15 @@ internal static class FrameFields
     // tube-4x2x0.120: depth, width and wall in inches.
     private static string Section(FieldReader f, string key, string doc)
     {
-        string name = f.Words(key, "", doc + " Left out, it is sized.", "tube-4x2x0.120", 30);
-        if (name.Length > 0 && !IsSection(name))
+        string name = f.Words(key, "size", doc + " A name, or size to have it sized.", "tube-4x2x0.120", 30);
+        if (name == "size")
         {
-            f.Add(FaultKind.UnknownChoice, key, $"\"{name}\" does not name a tube", "depth x width x wall in inches, as in tube-4x2x0.120");
+            return "";
+        }
+
+        if (!IsSection(name) && f.IsGiven(key))
+        {
+            f.Add(FaultKind.UnknownChoice, key, $"\"{name}\" does not name a tube", "depth x width x wall in inches, as in tube-4x2x0.120, or size");
         }
 
         return name;
