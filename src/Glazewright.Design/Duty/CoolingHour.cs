@@ -8,10 +8,10 @@ namespace Glazewright.Design.Duty;
 /// <summary>The hour whose sun sizes the fans.</summary>
 /// <param name="Hour">Hour of the year, from 0.</param>
 /// <param name="GlobalWm2">Global horizontal, W/m².</param>
-/// <param name="Sun">Watts inside, before any shade.</param>
+/// <param name="Sun">Where the sun's watts end, before any shade.</param>
 /// <param name="ElevationDeg">Sun's elevation.</param>
 /// <param name="Candidates">How many hours were hot enough to be asked.</param>
-internal sealed record CoolingHour(int Hour, double GlobalWm2, SunInside Sun, double ElevationDeg, int Candidates)
+internal sealed record CoolingHour(int Hour, double GlobalWm2, SunW Sun, double ElevationDeg, int Candidates)
 {
     /// <summary>Hours within this of the year's own 0.4 % dry bulb count as hot, K.</summary>
     public const double HotWithinK = 4;
@@ -21,10 +21,16 @@ internal sealed record CoolingHour(int Hour, double GlobalWm2, SunInside Sun, do
 
     public int Day => Hour / 24;
 
+    /// <summary>Absorbed inside in all: crop plane, frame, opaque walls, curtain, W.</summary>
+    public double InsideW => Sun.CropPlaneW + Sun.FrameW + Sun.OpaqueW + Sun.CurtainW;
+
+    private double HeatW(double inwardFraction) => InsideW + inwardFraction * Sun.CoverW;
+
     /// <summary>Of the hot hours of the weather year, the one whose sun brings the most heat into this house.</summary>
     public static CoolingHour Find(DutyInput input, GainTable table, WeatherYear year, double inwardFraction)
     {
         double hotC = ExceededIn(year, 0.004) - HotWithinK;
+        var field = new GainField(table, drawn: false);
         CoolingHour? best = null;
         int candidates = 0;
         for (int hour = 0; hour < CommonYear.Hours; hour++)
@@ -35,17 +41,17 @@ internal sealed record CoolingHour(int Hour, double GlobalWm2, SunInside Sun, do
             }
 
             candidates++;
-            CoolingHour here = At(input, table, year, hour);
-            if (best is null || here.Sun.InsideW + inwardFraction * here.Sun.CoverW > best.Sun.InsideW + inwardFraction * best.Sun.CoverW)
+            CoolingHour here = At(input, field, year, hour);
+            if (best is null || here.HeatW(inwardFraction) > best.HeatW(inwardFraction))
             {
                 best = here;
             }
         }
 
-        return (best ?? At(input, table, year, BrightestHour(year))) with { Candidates = candidates };
+        return (best ?? At(input, field, year, BrightestHour(year))) with { Candidates = candidates };
     }
 
-    public static CoolingHour At(DutyInput input, GainTable table, WeatherYear year, int hour)
+    private static CoolingHour At(DutyInput input, GainField field, WeatherYear year, int hour)
     {
         int day = hour / 24;
         int month = CommonYear.MonthOfDay(day);
@@ -59,9 +65,8 @@ internal sealed record CoolingHour(int Hour, double GlobalWm2, SunInside Sun, do
             sun.ZenithDeg,
             Extraterrestrial.NormalWm2(day + 1),
             input.AlbedoFraction);
-        SunInside inside = SunInside.At(
-            table, table.CurtainOpen, sky, sun.AzimuthDeg - input.RangeBearingDeg, sun.ElevationDeg);
-        return new CoolingHour(hour, year.GhiWhm2[hour], inside, sun.ElevationDeg, 1);
+        SunW ends = field.At(sky, sun.AzimuthDeg, sun.ElevationDeg, input.RangeBearingDeg);
+        return new CoolingHour(hour, year.GhiWhm2[hour], ends, sun.ElevationDeg, 1);
     }
 
     private static double ExceededIn(WeatherYear year, double fraction)

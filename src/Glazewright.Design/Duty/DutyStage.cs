@@ -57,7 +57,7 @@ public static class DutyStage
         CoolingHour hour = CoolingHour.Find(input, gains, year, inward);
         CropPeriod hotCrop = CropWeeks.In(input.Schedule, CropWeeks.OfDay(hour.Day));
         double kept = 1 - input.ShadeFraction;
-        double solarW = kept * (hour.Sun.InsideW + inward * hour.Sun.CoverW);
+        double solarW = kept * (hour.InsideW + inward * hour.Sun.CoverW);
         double cropWm2 = kept * hour.Sun.CropPlaneW / form.FloorAreaM2;
         double storedW = StoredFraction(hotCrop.PlantedFraction) * kept * hour.Sun.CropPlaneW;
         double throughFaces = lines.Where(l => !l.Id.EndsWith("/infiltration", StringComparison.Ordinal)).Sum(l => l.WPerK);

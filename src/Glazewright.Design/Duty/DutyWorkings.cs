@@ -126,7 +126,7 @@ internal static class DutyWorkings
         Term shade = Term.Of("shade", "Shade counted", f.Input.ShadeFraction, Unit.Fraction, new Source.Given($"{f.Input.Pointer}/equipment/shade"));
         Figure solar = Figure.Derive(
             $"{house}/duty/solar-gain", "Sun kept inside at the cooling hour", Unit.Watt,
-            (1.0 - shade) * (Inside("inside", "Absorbed by crop, floor, frame and opaque walls", f.Hour.Sun.InsideW)
+            (1.0 - shade) * (Inside("inside", "Absorbed by crop, floor, frame and opaque walls", f.Hour.InsideW)
                 + Term.Of("inward", "Share of the covering's own heat that flows in", f.InwardFraction, Unit.Fraction, new Source.FirstPrinciples("covering absorbs at mid-thickness"))
                 * Inside("cover", "Absorbed in the covering", f.Hour.Sun.CoverW)),
             FirstLaw,

@@ -1,3 +1,4 @@
+using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.Plant;
@@ -9,7 +10,7 @@ internal static class HungLayout
 {
     private const double HeadroomM = 2.03;
 
-    public static void Place(BuildingForm house, PlantResult plant, List<PlacedItem> placed, List<Finding> findings)
+    public static void Place(LayoutInput input, BuildingForm house, PlantResult plant, List<PlacedItem> placed, List<Finding> findings)
     {
         double lowEaveM = Math.Min(house.Roof.LeftEaveM, house.Roof.RightEaveM);
         double ceilingM = plant.Curtain is { } curtain ? Math.Min(curtain.HeightM, lowEaveM) : lowEaveM;
@@ -23,7 +24,7 @@ internal static class HungLayout
         }
 
         Heaters(house, plant, ceilingM, placed, findings);
-        Circulation(house, plant, ceilingM, placed, findings);
+        Circulation(input, house, plant, ceilingM, placed, findings);
         Lines(house, plant, ceilingM, placed);
     }
 
@@ -61,7 +62,8 @@ internal static class HungLayout
         }
     }
 
-    private static void Circulation(BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed, List<Finding> findings)
+    private static void Circulation(
+        LayoutInput input, BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed, List<Finding> findings)
     {
         if (plant.Circulation is not { Count: > 0 } fans)
         {
@@ -81,7 +83,7 @@ internal static class HungLayout
             double stepM = row > 1 ? Math.Max(house.LengthM - 7.3, 0) / (row - 1) * (row - 1.0) / row : 0;
             double x = 3.65 + along * stepM;
             x = outward ? x : house.LengthM - x;
-            double y = outward ? house.WidthM / 4 : 3 * house.WidthM / 4;
+            double y = OverBench(input.Benches, (outward ? 1 : 3) * house.WidthM / 4);
             placed.Add(new PlacedItem(
                 $"{house.Id}/circulation-{i + 1}", PlacedKind.CirculationFan, "Circulation fan",
                 new Point3(Math.Clamp(x - 0.15, 0, Math.Max(house.LengthM - 0.3, 0)), y - SizeM / 2, z), new Point3(0.3, SizeM, SizeM), FaceName.Floor));
@@ -89,12 +91,17 @@ internal static class HungLayout
 
         if (z < HeadroomM)
         {
+            bool overBenches = input.Benches.Count > 0;
             findings.Add(new Finding(
-                "layout/fan-headroom", Severity.Danger, $"{house.Id}/circulation-1",
-                LayoutFindings.Text($"Circulation fans hang {z / 0.3048:0.0} ft above the floor, where a head can meet them."),
+                "layout/fan-headroom", overBenches ? Severity.Near : Severity.Danger, $"{house.Id}/circulation-1",
+                LayoutFindings.Text($"Circulation fans hang {z / 0.3048:0.0} ft above the floor, where a head can meet them{(overBenches ? "; they are placed over benches" : "")}."),
                 "Over benches, not over aisles; guards on both sides; lock-out before reaching in.", LayoutFindings.Practice));
         }
     }
+
+    // The middle of the bench nearest the wanted line; without benches the line itself.
+    private static double OverBench(EqList<Bench> benches, double wantedM) =>
+        benches.Select(b => b.OffsetYM + b.WidthM / 2).OrderBy(m => Math.Abs(m - wantedM)).Append(wantedM).First();
 
     private static void Lines(BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed)
     {

@@ -22,7 +22,7 @@ public static class LayoutStage
         List<PlacedItem> placed = [];
         List<Finding> findings = [];
         WallLayout.Place(input, form, house, plant, placed, findings);
-        HungLayout.Place(house, plant, placed, findings);
+        HungLayout.Place(input, house, plant, placed, findings);
         FloorLayout.Place(input, house, placed, findings);
         double benchM2 = input.Benches.Sum(b => b.WidthM * b.LengthM);
         return new LayoutResult(input.House, placed.ToEqList(), benchM2, LayoutWorkings.Report(input, house, benchM2, findings));
