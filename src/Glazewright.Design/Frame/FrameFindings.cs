@@ -16,7 +16,7 @@ internal static class FrameFindings
     internal static IEnumerable<Finding> Of(
         FrameInput input, BuildingForm form, FrameLoadSite site, TrialResult trial, IReadOnlyList<SectionChoice> sections) =>
     [
-        Preliminary(input), .. Editions(input), .. Thermal(input, site), .. Sections(input, sections), .. Uplift(input, trial), .. Sway(input, site, trial),
+        Preliminary(input), .. Editions(input), .. Thermal(input, site), .. Sections(input, sections), .. Uplift(input, trial), .. Fixity(input, trial), .. Sway(input, site, trial),
         .. Neighbours(input, form, site),
     ];
 
@@ -107,6 +107,26 @@ internal static class FrameFindings
                 ? "Larger or deeper piers, a grade beam, or soil friction shown by a soils report must hold the rest; anchors are not designed here."
                 : "Anchors, embedment and pull-out are not designed here.",
             new Source.CommonPractice("a straight pier is credited with 0.6 of its weight unless a soils report gives friction"));
+    }
+
+    // A base taken as fixed moves its moment into the pier: the soil beside it must hold it.
+    private static IEnumerable<Finding> Fixity(FrameInput input, TrialResult trial)
+    {
+        BaseExtremes worst = trial.Service.Left.MomentNm > trial.Service.Right.MomentNm ? trial.Service.Left : trial.Service.Right;
+        if (!input.Choice.FixedBase || worst.MomentNm <= 0 || worst.ThrustN <= 0 || input.BearingPa <= 0)
+        {
+            yield break;
+        }
+
+        double soilPaPerM = Mechanics.Checks.PierEmbedment.PresumedSoilPaPerM(input.BearingPa);
+        double neededM = Mechanics.Checks.PierEmbedment.FreeM(
+            worst.ThrustN, Math.Min(100, worst.MomentNm / worst.ThrustN), input.Choice.PierDiameterM, soilPaPerM);
+        bool isShort = neededM > input.Choice.PierDepthM;
+        yield return new Finding(
+            "frame/pier-depth", isShort ? Severity.Danger : Severity.Near, input.House,
+            $"Bases are taken as fixed: a {FrameWords.Feet(input.Choice.PierDiameterM)} pier in soil presumed by its bearing would have to reach about {FrameWords.Feet(neededM)} to hold {FrameWords.Pounds(worst.ThrustN)} and its moment; the job has {FrameWords.Feet(input.Choice.PierDepthM)}.",
+            isShort ? "Deeper or wider piers, a slab that holds them at grade, or pinned bases with a stiffer frame or a collar tie; the foundation is not designed here." : "The foundation is not designed here.",
+            new Source.Standard("IBC", "1807.3.2.1, table 1806.2", Source.Mark.Read));
     }
 
     private static IEnumerable<Finding> Sway(FrameInput input, FrameLoadSite site, TrialResult trial)

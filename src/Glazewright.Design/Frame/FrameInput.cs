@@ -16,6 +16,7 @@ namespace Glazewright.Design.Frame;
 /// <param name="RiskSource">Typed, or read from who enters.</param>
 /// <param name="FreezeAlarm">Alarm or attendant at all hours in winter.</param>
 /// <param name="Winter">What the schedule keeps in the snow season.</param>
+/// <param name="BearingPa">Presumed bearing of the soil, Pa.</param>
 /// <param name="Neighbours">The other buildings, for snow that falls or drifts between them.</param>
 public sealed record FrameInput(
     string House,
@@ -30,6 +31,7 @@ public sealed record FrameInput(
     Source RiskSource,
     bool FreezeAlarm,
     WinterHeat Winter,
+    double BearingPa,
     EqList<NeighbourRoof> Neighbours)
 {
     /// <summary>Projects the job.</summary>
@@ -59,6 +61,7 @@ public sealed record FrameInput(
             job.Occupancy.RiskSource,
             job.Occupancy.FreezeAlarm,
             WinterHeat.Of(house, job.Occupancy.HeatedAllWinter, job.Site.LatitudeDeg >= 0),
+            job.Site.Ground.BearingPa,
             NeighbourRoof.Of(job, house));
     }
 }

@@ -232,6 +232,16 @@ public class FrameStageTests
     }
 
     [Fact]
+    public void A_shallow_pier_under_a_fixed_base_is_told_and_a_pinned_base_says_nothing_of_it()
+    {
+        Assert.Contains(Run(Sized()).Report.Findings, f => f.Code == "frame/pier-depth" && f.Severity == Severity.Danger);
+        FrameResult deep = Run(WithFrame(Sized(), f => f with { PierDepthM = 6 }));
+        Assert.Contains(deep.Report.Findings, f => f.Code == "frame/pier-depth" && f.Severity == Severity.Near);
+        FrameResult pinned = Run(WithFrame(Sized(), f => f with { FixedBase = false }));
+        Assert.DoesNotContain(pinned.Report.Findings, f => f.Code == "frame/pier-depth");
+    }
+
+    [Fact]
     public void No_snow_place_has_no_snow_talk()
     {
         Job job = Sized();
