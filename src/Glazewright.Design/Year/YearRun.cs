@@ -1,0 +1,271 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.GainTables;
+using Glazewright.Design.Form;
+using Glazewright.Design.Plant;
+using Glazewright.Design.Program;
+using Glazewright.Science.Climate;
+using Glazewright.Science.Maths;
+using Glazewright.Science.Weather;
+
+namespace Glazewright.Design.Year;
+
+/// <summary>The control box as the year calls it: readings in, commands out, its own memory inside.</summary>
+/// <param name="readings">By <see cref="Reading"/>.</param>
+/// <param name="stepMs">Step, ms.</param>
+/// <param name="commands">In the program's order of actuators; filled by the control.</param>
+internal delegate void YearControl(ReadOnlySpan<int> readings, int stepMs, Span<Command> commands);
+
+/// <summary>One house going through one year, minute by minute.</summary>
+internal sealed class YearRun
+{
+    public const int Minutes = 525_600;
+    private const int SpinUpDays = 30;
+    private const double StepS = 60;
+    private const double Co2Ppm = 420;
+
+    private readonly YearInput input;
+    private readonly MinuteWeather weather;
+    private readonly YearSun sun;
+    private readonly YearSensors sensors = new();
+    private readonly HouseModel model;
+    private readonly HouseState state;
+    private readonly YearControl control;
+    private readonly int[] readings = new int[YearSensors.Count];
+    private readonly Command[] commands;
+    private readonly double[] deepC = new double[YearTargets.Days];
+    private readonly float[][] hours = new float[9][];
+    private readonly double[] hourSums = new double[9];
+    private HeldTally held;
+    private readonly HeldTally[] heldDay, heldNight;
+    private readonly MonthTally[] months = new MonthTally[12];
+    private double quarterJ;
+    private int month;
+
+    public YearRun(
+        YearInput input, BuildingForm form, GainTable gains, PlantResult plant, ProgramDocument program, MinuteWeather weather, YearControl control)
+    {
+        this.input = input;
+        this.weather = weather;
+        this.control = control;
+        House = YearHouse.Build(input, form, plant);
+        sun = new YearSun(input, gains, House, weather);
+        Targets = new YearTargets(input.Schedule, weather);
+        Plant = new YearPlant(program, plant, House);
+        Bleed = plant.WetWall?.Choice.BleedFraction ?? 0;
+        commands = new Command[program.Actuators.Count];
+        model = new HouseModel(House.Parameters);
+        heldDay = new HeldTally[input.Schedule.Count];
+        heldNight = new HeldTally[input.Schedule.Count];
+        for (int i = 0; i < hours.Length; i++)
+        {
+            hours[i] = new float[YearTargets.Days * 24];
+        }
+
+        GroundWave();
+        Asked first = Targets.At(Minutes - SpinUpDays * 1440);
+        double startC = first.Period < 0 ? Math.Max(deepC[0], 2) : first.TemperatureC;
+        state = model.NewState(startC, 0.7, 0.5 * (startC + deepC[0]), weather.PressurePa[0]);
+        sensors.Settle(state, weather.PressurePa[0]);
+    }
+
+    public YearHouse House { get; }
+
+    public YearTargets Targets { get; }
+
+    public YearPlant Plant { get; }
+
+    public double Bleed { get; }
+
+    public HeldTally Held => held;
+
+    public HeldTally[] HeldDay => heldDay;
+
+    public HeldTally[] HeldNight => heldNight;
+
+    public MonthTally[] Months => months;
+
+    public double TranspiredKg { get; private set; }
+
+    public double CondensedKg { get; private set; }
+
+    public double HeatTurnedJ { get; private set; }
+
+    public double HeatMissedJ { get; private set; }
+
+    public double WaterTurnedKg { get; private set; }
+
+    public double WaterMissedKg { get; private set; }
+
+    public double SunJ { get; private set; }
+
+    public double LowestC { get; private set; } = double.MaxValue;
+
+    public double HighestC { get; private set; } = double.MinValue;
+
+    public int LowestMinute { get; private set; }
+
+    public int HighestMinute { get; private set; }
+
+    public float[] Column(int index) => hours[index];
+
+    /// <summary>Runs December's end to warm the ground up, then the year.</summary>
+    public void Go(IProgress<double>? progress, CancellationToken cancel)
+    {
+        int all = SpinUpDays + YearTargets.Days;
+        for (int day = YearTargets.Days - SpinUpDays; day < YearTargets.Days; day++)
+        {
+            cancel.ThrowIfCancellationRequested();
+            for (int minute = day * 1440; minute < (day + 1) * 1440; minute++)
+            {
+                Step(minute, out _);
+            }
+        }
+
+        Plant.StartCounting();
+        for (int day = 0; day < YearTargets.Days; day++)
+        {
+            cancel.ThrowIfCancellationRequested();
+            month = CommonYearMonth(day);
+            for (int minute = day * 1440; minute < (day + 1) * 1440; minute++)
+            {
+                Step(minute, out HouseForcing forcing);
+                Count(minute, in forcing);
+            }
+
+            progress?.Report((SpinUpDays + day + 1.0) / all);
+        }
+    }
+
+    /// <summary>Month, 0 to 11, of a day of a common year.</summary>
+    internal static int CommonYearMonth(int day)
+    {
+        ReadOnlySpan<int> ends = [31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334, 365];
+        int m = 0;
+        while (day >= ends[m])
+        {
+            m++;
+        }
+
+        return m;
+    }
+
+    private void Step(int minute, out HouseForcing forcing)
+    {
+        int day = minute / 1440;
+        sensors.Read(weather, Targets, Plant, minute, readings);
+        control(readings, (int)(StepS * 1000), commands);
+
+        int period = Targets.Period(day);
+        CropPeriod? crop = period >= 0 ? input.Schedule[period] : null;
+        int hour = (minute - day * 1440) / 60;
+        forcing = default;
+        forcing.OutsideC = weather.DryBulbC[minute];
+        forcing.OutsideHumidityRatio = weather.HumidityRatio[minute];
+        forcing.PressurePa = weather.PressurePa[minute];
+        forcing.WindMPerS = weather.WindMs[minute] * House.WindFactor;
+        forcing.SkyC = weather.SkyC[minute];
+        forcing.DeepGroundC = deepC[day];
+        forcing.Co2Ppm = Co2Ppm;
+        forcing.LeafAreaIndex = crop is null ? 0 : crop.LeafAreaIndex * crop.PlantedFraction;
+        Plant.Act(commands, StepS, crop is { DoorsOpen: true } && hour is >= 9 and < 17, ref forcing);
+        sun.Into(minute, Plant.CurtainFraction, crop?.PlantedFraction ?? 0, crop?.LeafAreaIndex ?? 0, ref forcing);
+        model.Step(state, in forcing, StepS);
+        sensors.Follow(state, forcing.PressurePa, StepS);
+    }
+
+    private void Count(int minute, in HouseForcing forcing)
+    {
+        ref readonly HouseFluxes x = ref model.LastFluxes;
+        double airC = state.AirBelowC, percent = state.RelativeHumidityBelowPercent(forcing.PressurePa);
+        double clearM2 = House.Parameters.UpperClear.AreaM2 + House.Parameters.LowerClear.AreaM2;
+        bool wetCover = state.FilmKg(WetSurface.UpperClear) + state.FilmKg(WetSurface.LowerClear) > 1e-3 * clearM2;
+        bool wetLeaf = state.FilmKg(WetSurface.Canopy) > 1e-3 * House.Parameters.FloorAreaM2;
+        MinuteSeen seen = new(airC, percent, wetCover, wetLeaf, Plant.AllCooling, Plant.AllHeating);
+        Asked ask = Targets.At(minute);
+        double neverAboveC = ask.Period >= 0 ? input.Schedule[ask.Period].NeverAboveC : double.MaxValue;
+        held.Add(in ask, in seen, input.Band.TemperatureK, input.Band.HumidityPercent, neverAboveC);
+        ref MonthTally m = ref months[month];
+        m.Held.Add(in ask, in seen, input.Band.TemperatureK, input.Band.HumidityPercent, neverAboveC);
+        if (ask.Period >= 0)
+        {
+            (ask.Day ? heldDay : heldNight)[ask.Period].Add(in ask, in seen, input.Band.TemperatureK, input.Band.HumidityPercent, neverAboveC);
+        }
+
+        if (airC < LowestC)
+        {
+            (LowestC, LowestMinute) = (airC, minute);
+        }
+
+        if (airC > HighestC)
+        {
+            (HighestC, HighestMinute) = (airC, minute);
+        }
+
+        m.HeatJ += Plant.HeatW * StepS;
+        m.FuelJ += Plant.FuelW * StepS;
+        m.PowerJ += Plant.PowerW * StepS;
+        m.WaterKg += (x.PadWaterKgPerS * (1 + Bleed) + x.FogEvaporatedKgPerS + x.FogFallenKgPerS) * StepS;
+        quarterJ += Plant.PowerW * StepS;
+        if (minute % 15 == 14)
+        {
+            m.PeakW = Math.Max(m.PeakW, quarterJ / 900);
+            quarterJ = 0;
+        }
+
+        SunJ += x.SunW * StepS;
+        TranspiredKg += x.TranspirationKgPerS * StepS;
+        CondensedKg += Math.Max(x.CondensedKgPerS, 0) * StepS;
+        HeatTurnedJ += (x.SunW + x.HeatW + x.LampW + Math.Abs(x.ShellLossW) + Math.Abs(x.AirLossW) + Math.Abs(x.LatentW)) * StepS;
+        HeatMissedJ += Math.Abs(x.HeatResidualW) * StepS;
+        WaterTurnedKg += (x.TranspirationKgPerS + x.FogEvaporatedKgPerS + x.FogFallenKgPerS + Math.Abs(x.AirWaterLossKgPerS)) * StepS;
+        WaterMissedKg += Math.Abs(x.WaterResidualKgPerS) * StepS;
+
+        hourSums[0] += airC;
+        hourSums[1] += percent;
+        hourSums[2] += state.AirAboveC;
+        hourSums[3] += forcing.OutsideC;
+        hourSums[4] += ask.TemperatureC;
+        hourSums[5] += Plant.HeatW;
+        hourSums[6] += Plant.FlowM3PerS;
+        hourSums[7] += Plant.CurtainFraction;
+        hourSums[8] += Plant.CoolingFraction;
+        if (minute % 60 == 59)
+        {
+            for (int i = 0; i < hours.Length; i++)
+            {
+                hours[i][minute / 60] = (float)(hourSums[i] / 60);
+                hourSums[i] = 0;
+            }
+        }
+    }
+
+    // Kusuda and Achenbach 1965: undisturbed ground below the model's last layer, from the first harmonic of the year's air.
+    private void GroundWave()
+    {
+        double mean = 0, cosine = 0, sine = 0;
+        const double PerDay = 2 * Math.PI / YearTargets.Days;
+        for (int day = 0; day < YearTargets.Days; day++)
+        {
+            double dayC = 0;
+            for (int h = 0; h < 24; h++)
+            {
+                dayC += weather.DryBulbC[day * 1440 + h * 60] / 24;
+            }
+
+            mean += dayC / YearTargets.Days;
+            cosine += dayC * Elementary.Cos(PerDay * day) * 2 / YearTargets.Days;
+            sine += dayC * Elementary.Sin(PerDay * day) * 2 / YearTargets.Days;
+        }
+
+        double depthM = House.Parameters.Ground.Sum(g => g.ThicknessM);
+        GroundLayer deep = House.Parameters.Ground[^1];
+        double damping = Math.Sqrt(Math.PI / (YearTargets.Days * 86400.0 * deep.ConductivityWPerMK / deep.CapacityJPerM3K)) * depthM;
+        double left = Elementary.Exp(-damping);
+        for (int day = 0; day < deepC.Length; day++)
+        {
+            double phase = PerDay * day - damping;
+            deepC[day] = mean + left * (cosine * Elementary.Cos(phase) + sine * Elementary.Sin(phase));
+        }
+    }
+}

@@ -1,0 +1,56 @@
+using Glazewright.Design.Program;
+using Glazewright.Science.Climate;
+using Glazewright.Science.Weather;
+
+namespace Glazewright.Design.Year;
+
+/// <summary>What the control box sees: sensors in an aspirated box lag the air and print in steps. The box acts on the minute before.</summary>
+internal sealed class YearSensors
+{
+    private const double LagS = 90;
+
+    private double insideC, insidePercent, upperC;
+
+    /// <summary>Number of readings.</summary>
+    public static int Count { get; } = Enum.GetValues<Reading>().Length;
+
+    /// <summary>Starts in balance with the house.</summary>
+    public void Settle(HouseState state, double pressurePa)
+    {
+        insideC = state.AirBelowC;
+        insidePercent = state.RelativeHumidityBelowPercent(pressurePa);
+        upperC = state.AirAboveC;
+    }
+
+    /// <summary>Follows the house for one step.</summary>
+    public void Follow(HouseState state, double pressurePa, double stepS)
+    {
+        double share = stepS / (LagS + stepS);
+        insideC += share * (state.AirBelowC - insideC);
+        insidePercent += share * (state.RelativeHumidityBelowPercent(pressurePa) - insidePercent);
+        upperC += share * (state.AirAboveC - upperC);
+    }
+
+    /// <summary>Fills the readings at the beginning of a minute.</summary>
+    public void Read(MinuteWeather weather, YearTargets targets, YearPlant plant, int minute, Span<int> readings)
+    {
+        int before = minute > 0 ? minute - 1 : MinuteWeather.Count - 1, day = minute / 1440;
+        readings[(int)Reading.InsideTemperature] = Step(insideC, 10) * 10;
+        readings[(int)Reading.InsideHumidity] = Step(insidePercent, 1) * 10;
+        readings[(int)Reading.UpperTemperature] = Step(upperC, 10) * 10;
+        readings[(int)Reading.OutsideTemperature] = Step(weather.DryBulbC[before], 10) * 10;
+        double saturatedPa = Science.Climate.VapourTable.PressurePa(weather.DryBulbC[before]);
+        readings[(int)Reading.OutsideHumidity] = Step(Math.Min(100 * weather.VapourPressurePa[before] / saturatedPa, 100), 1) * 10;
+        readings[(int)Reading.Wind] = Step(weather.WindMs[before], 10) * 10;
+        readings[(int)Reading.Light] = Step(weather.GhiWm2[before], 1);
+        readings[(int)Reading.Snow] = 0;
+        readings[(int)Reading.LouverOpenProof] = plant.LouverOpen ? 1 : 0;
+        readings[(int)Reading.StaticPressure] = Step(plant.StaticPa, 10);
+        readings[(int)Reading.DayOfYear] = day + 1;
+        readings[(int)Reading.TimeOfDay] = (minute - day * 1440) * 60_000;
+        readings[(int)Reading.Sunrise] = targets.SunriseMinute[day] * 60_000;
+        readings[(int)Reading.Sunset] = targets.SunsetMinute[day] * 60_000;
+    }
+
+    private static int Step(double value, double perUnit) => (int)Math.Floor(value * perUnit + 0.5);
+}

@@ -1,0 +1,96 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Duty;
+using Glazewright.Design.Form;
+using Glazewright.Design.GainTables;
+using Glazewright.Design.Plant;
+using Glazewright.Design.Program;
+using Glazewright.Science.Weather;
+
+namespace Glazewright.Design.Year;
+
+/// <summary>Stage Year: one house run by its own program through a weather year, 525,600 steps of a minute.</summary>
+public static class YearStage
+{
+    /// <summary>Raised when results change.</summary>
+    public const int Version = 1;
+
+    /// <summary>Runs the year.</summary>
+    /// <param name="input">The job's part.</param>
+    /// <param name="form">Shape of the house.</param>
+    /// <param name="gains">Where the sun goes.</param>
+    /// <param name="duty">Design days, shown beside the typical year.</param>
+    /// <param name="plant">Equipment.</param>
+    /// <param name="program">Control program.</param>
+    /// <param name="weather">The year by the minute.</param>
+    /// <param name="progress">Told the share done, once a day; may be null.</param>
+    /// <param name="cancel">Looked at once a simulated day.</param>
+    /// <returns>What the year brought.</returns>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    public static YearResult Run(
+        YearInput input,
+        BuildingForm form,
+        GainTable gains,
+        DutyResult duty,
+        PlantResult plant,
+        ProgramDocument program,
+        MinuteWeather weather,
+        IProgress<double>? progress,
+        CancellationToken cancel) =>
+        Run(input, form, gains, duty, plant, program, weather, ProgramControl.Of(program), progress, cancel);
+
+    internal static YearResult Run(
+        YearInput input,
+        BuildingForm form,
+        GainTable gains,
+        DutyResult duty,
+        PlantResult plant,
+        ProgramDocument program,
+        MinuteWeather weather,
+        YearControl control,
+        IProgress<double>? progress,
+        CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        YearRun run = new(input, form, gains, plant, program, weather, control);
+        run.Go(progress, cancel);
+        YearMonth[] months = [.. run.Months.Select(m => Month(m, input.Tariffs))];
+        double cost = months.Sum(m => m.Cost);
+        int worst = 1 + Array.IndexOf(months, months.MaxBy(m => m.Cost));
+        YearResult result = new(
+            input.House,
+            input.Weather,
+            input.Synthetic,
+            run.Held.Hours(),
+            input.Schedule.Select((p, i) => new PeriodCounters(p.Id, run.HeldDay[i].Hours(), run.HeldNight[i].Hours())).ToEqList(),
+            new YearExtremes(
+                run.LowestC, run.LowestMinute, run.HighestC, run.HighestMinute, weather.DryBulbC[run.LowestMinute], weather.DryBulbC[run.HighestMinute]),
+            months.ToEqList(),
+            run.Plant.Motors(),
+            new HourColumns(
+                EqList.Own(run.Column(0)), EqList.Own(run.Column(1)), EqList.Own(run.Column(2)), EqList.Own(run.Column(3)), EqList.Own(run.Column(4)),
+                EqList.Own(run.Column(5)), EqList.Own(run.Column(6)), EqList.Own(run.Column(7)), EqList.Own(run.Column(8))),
+            months.Sum(m => m.HeatJ),
+            months.Sum(m => m.FuelJ),
+            months.Sum(m => m.PowerJ),
+            months.Max(m => m.PeakPowerW),
+            months.Sum(m => m.WaterKg),
+            run.TranspiredKg,
+            run.CondensedKg,
+            cost,
+            cost * (1 - input.Tariffs.SpreadFraction),
+            cost * (1 + input.Tariffs.SpreadFraction),
+            worst,
+            run.HeatTurnedJ > 0 ? run.HeatMissedJ / run.HeatTurnedJ : 0,
+            run.WaterTurnedKg > 0 ? run.WaterMissedKg / run.WaterTurnedKg : 0,
+            StageReport.Empty);
+        return result with { Report = YearWorkings.Report(result, input, duty, plant) };
+    }
+
+    private static YearMonth Month(MonthTally m, Tariffs tariffs)
+    {
+        double cost = m.FuelJ * tariffs.FuelPerJoule + m.PowerJ * tariffs.PowerPerJoule + m.PeakW * tariffs.DemandPerWattMonth
+            + m.WaterKg / 1000 * tariffs.WaterPerM3;
+        return new YearMonth(m.HeatJ, m.FuelJ, m.PowerJ, m.PeakW, m.WaterKg, cost, m.Held.JointlyFraction);
+    }
+}

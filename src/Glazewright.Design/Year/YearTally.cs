@@ -1,0 +1,67 @@
+namespace Glazewright.Design.Year;
+
+/// <summary>Minutes counted against the targets.</summary>
+internal struct HeldTally
+{
+    private double total, heldT, heldH, asked, jointly, warm, cold, wet, dry, warmKMin, coldKMin, aboveNever, frost, condensing, leafWet, warmLimit, coldLimit;
+
+    /// <summary>Share of the counted minutes with all targets held.</summary>
+    public readonly double JointlyFraction => total > 0 ? jointly / total : 0;
+
+    /// <summary>Counts one minute.</summary>
+    public void Add(in Asked ask, in MinuteSeen seen, double bandK, double bandPercent, double neverAboveC)
+    {
+        total++;
+        frost += seen.AirC <= 0 ? 1 : 0;
+        condensing += seen.Condensing ? 1 : 0;
+        leafWet += seen.LeafWet ? 1 : 0;
+        aboveNever += seen.AirC > neverAboveC ? 1 : 0;
+        if (ask.Period < 0)
+        {
+            return;
+        }
+
+        double offK = seen.AirC - ask.TemperatureC;
+        bool t = Math.Abs(offK) <= bandK, h = true;
+        heldT += t ? 1 : 0;
+        if (offK > bandK)
+        {
+            warm++;
+            warmKMin += offK - bandK;
+            warmLimit += seen.AllCooling ? 1 : 0;
+        }
+        else if (offK < -bandK)
+        {
+            cold++;
+            coldKMin += -offK - bandK;
+            coldLimit += seen.AllHeating ? 1 : 0;
+        }
+
+        if (ask.HumidityPercent > 0)
+        {
+            asked++;
+            double off = seen.Percent - ask.HumidityPercent;
+            h = Math.Abs(off) <= bandPercent;
+            heldH += h ? 1 : 0;
+            wet += off > bandPercent ? 1 : 0;
+            dry += off < -bandPercent ? 1 : 0;
+        }
+
+        jointly += t && h ? 1 : 0;
+    }
+
+    /// <summary>In hours.</summary>
+    public readonly HeldCounters Hours() => new(
+        total / 60, heldT / 60, heldH / 60, asked / 60, jointly / 60, warm / 60, cold / 60, wet / 60, dry / 60,
+        warmKMin / 60, coldKMin / 60, aboveNever / 60, frost / 60, condensing / 60, leafWet / 60, warmLimit / 60, coldLimit / 60);
+}
+
+/// <summary>What a minute brought.</summary>
+internal readonly record struct MinuteSeen(double AirC, double Percent, bool Condensing, bool LeafWet, bool AllCooling, bool AllHeating);
+
+/// <summary>Sums of one month.</summary>
+internal struct MonthTally
+{
+    public double HeatJ, FuelJ, PowerJ, PeakW, WaterKg;
+    public HeldTally Held;
+}

@@ -1,0 +1,117 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Science.Weather;
+
+namespace Glazewright.Design.Year;
+
+/// <summary>What the grower asks for at a minute: ramps followed.</summary>
+/// <param name="Period">Index of the crop period, −1 in a gap.</param>
+/// <param name="Day">Day part.</param>
+/// <param name="TemperatureC">Target, °C.</param>
+/// <param name="HumidityPercent">Target, %; 0 when not asked.</param>
+internal readonly record struct Asked(int Period, bool Day, double TemperatureC, double HumidityPercent);
+
+/// <summary>The schedule laid over the year: period of each day, start and end of its day part.</summary>
+internal sealed class YearTargets
+{
+    public const int Days = 365;
+
+    private readonly EqList<CropPeriod> schedule;
+    private readonly int[] periodOfDay = new int[Days];
+    private readonly int[] dayStart = new int[Days];
+    private readonly int[] dayEnd = new int[Days];
+
+    public YearTargets(EqList<CropPeriod> schedule, MinuteWeather weather)
+    {
+        this.schedule = schedule;
+        SunriseMinute = new int[Days];
+        SunsetMinute = new int[Days];
+        for (int day = 0; day < Days; day++)
+        {
+            (SunriseMinute[day], SunsetMinute[day]) = SunUp(weather.CosZenith.Slice(day * 1440, 1440));
+            periodOfDay[day] = PeriodOf(day);
+            if (periodOfDay[day] >= 0)
+            {
+                CropPeriod p = schedule[periodOfDay[day]];
+                dayStart[day] = Mark(p.DayStarts, day);
+                dayEnd[day] = Mark(p.DayEnds, day);
+            }
+        }
+    }
+
+    /// <summary>First minute of each day with the sun up (720 where it never rises, 0 where it never sets).</summary>
+    public int[] SunriseMinute { get; }
+
+    /// <summary>First minute of each day after sunset.</summary>
+    public int[] SunsetMinute { get; }
+
+    /// <summary>Period of a day, −1 in a gap.</summary>
+    /// <param name="day">0 to 364.</param>
+    public int Period(int day) => periodOfDay[day];
+
+    /// <summary>What is asked for at a minute of the year.</summary>
+    /// <param name="minute">Minute of the year.</param>
+    public Asked At(int minute)
+    {
+        int day = minute / 1440, of = minute - day * 1440, period = periodOfDay[day];
+        if (period < 0)
+        {
+            return new Asked(-1, false, 0, 0);
+        }
+
+        CropPeriod p = schedule[period];
+        int start = dayStart[day], end = dayEnd[day];
+        bool isDay = start <= end ? of >= start && of < end : of >= start || of < end;
+        int since = isDay ? Since(of, start) : Since(of, end);
+        ClimateTarget now = isDay ? p.Day : p.Night, before = isDay ? p.Night : p.Day;
+        double done = p.RampMinutes > 0 && since < p.RampMinutes ? (since + 0.5) / p.RampMinutes : 1;
+        double humidity = now.HumidityPercent > 0 && before.HumidityPercent > 0
+            ? before.HumidityPercent + (now.HumidityPercent - before.HumidityPercent) * done
+            : now.HumidityPercent;
+        return new Asked(period, isDay, before.TemperatureC + (now.TemperatureC - before.TemperatureC) * done, humidity);
+    }
+
+    private static int Since(int of, int mark) => of >= mark ? of - mark : of - mark + 1440;
+
+    private static (int Rise, int Set) SunUp(ReadOnlySpan<double> up)
+    {
+        int rise = -1, set = -1;
+        for (int m = 0; m < up.Length; m++)
+        {
+            if (up[m] > 0)
+            {
+                rise = rise < 0 ? m : rise;
+                set = m + 1;
+            }
+        }
+
+        return rise < 0 ? (720, 720) : (rise, Math.Min(set, 1439));
+    }
+
+    private int Mark(DayMark mark, int day)
+    {
+        int minute = mark switch
+        {
+            DayMark.Clock c => c.Minute,
+            DayMark.Sunrise s => SunriseMinute[day] + s.OffsetMinutes,
+            DayMark.Sunset s => SunsetMinute[day] + s.OffsetMinutes,
+            _ => throw new ArgumentOutOfRangeException(nameof(mark)),
+        };
+        return (minute % 1440 + 1440) % 1440;
+    }
+
+    private int PeriodOf(int day)
+    {
+        int week = Math.Min(day / 7 + 1, 52);
+        for (int i = 0; i < schedule.Count; i++)
+        {
+            CropPeriod p = schedule[i];
+            if (p.FromWeek <= p.ToWeek ? week >= p.FromWeek && week <= p.ToWeek : week >= p.FromWeek || week <= p.ToWeek)
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+}

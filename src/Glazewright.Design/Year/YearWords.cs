@@ -1,0 +1,131 @@
+using System.Globalization;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Duty;
+using Glazewright.Design.Plant;
+
+namespace Glazewright.Design.Year;
+
+/// <summary>What the year finds, in words.</summary>
+internal static class YearWords
+{
+    private const double ManyHours = 50;
+
+    private static readonly string[] MonthNames =
+        ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
+
+    private static readonly Source Counted = new Source.FirstPrinciples("minute-by-minute count of the simulated year");
+
+    /// <summary>Day and clock time of a minute of the year.</summary>
+    /// <param name="minute">From 0.</param>
+    /// <returns>Words, standard time.</returns>
+    public static string When(int minute)
+    {
+        int day = minute / 1440, of = minute % 1440, month = YearRun.CommonYearMonth(day);
+        int first = month == 0 ? 0 : Enumerable.Range(0, day).Last(d => YearRun.CommonYearMonth(d) < month) + 1;
+        return Text($"{day - first + 1} {MonthNames[month]}, {of / 60:00}:{of % 60:00}");
+    }
+
+    public static IEnumerable<Finding> Findings(YearResult r, YearInput input, DutyResult duty)
+    {
+        string house = r.House;
+        HeldCounters h = r.Held;
+        double share = h.TotalH > 0 ? h.HeldJointlyH / h.TotalH : 0;
+        string band = Text($"±{input.Band.TemperatureK * 1.8:0.#} F° (±{input.Band.TemperatureK:0.#} K) and ±{input.Band.HumidityPercent:0} % humidity");
+        yield return new Finding(
+            "year/held", share >= 0.9 ? Severity.Note : share >= 0.7 ? Severity.Near : Severity.Miss, house,
+            Text($"All targets were held within {band} for {h.HeldJointlyH:N0} of {h.TotalH:N0} h ({100 * share:0} %): temperature {Percent(h.HeldTemperatureH, h.TotalH)}, humidity {Percent(h.HeldHumidityH, h.HumidityAskedH)} of the hours it is asked for. Too warm {h.TooWarmH:N0} h, too cold {h.TooColdH:N0} h, too wet {h.TooWetH:N0} h, too dry {h.TooDryH:N0} h."),
+            "", Counted);
+        yield return new Finding(
+            "year/typical", Severity.Note, house,
+            Text($"{(r.Synthetic ? "A synthetic year made from monthly normals" : "A typical year")}: the extremes are not in it. It brought {C(r.Extremes.OutsideAtLowestC)} outside in the coldest minute and {C(r.Extremes.OutsideAtHighestC)} in the hottest; design days are {C(duty.Conditions.Heating996C)} and {C(duty.Conditions.Cooling04C)}."),
+            "Read the design days beside it.", Counted);
+        yield return new Finding(
+            "year/extremes", Severity.Note, house,
+            Text($"Coldest inside {C(r.Extremes.LowestC)} on {When(r.Extremes.LowestMinute)}; hottest {C(r.Extremes.HighestC)} on {When(r.Extremes.HighestMinute)}."),
+            "", Counted);
+        if (h.WarmFreeCoolingLimitH > ManyHours)
+        {
+            yield return new Finding(
+                "year/cooling-limit", Severity.Near, house,
+                Text($"For {h.WarmFreeCoolingLimitH:N0} of the {h.TooWarmH:N0} too warm hours every cooling stage was on: the plant or the outside air is the limit, not the program."),
+                "More shade or flow, fog, or a warmer target in those weeks.", Counted);
+        }
+
+        if (h.TooWarmH - h.WarmFreeCoolingLimitH > 4 * ManyHours)
+        {
+            yield return new Finding(
+                "year/warm-by-program", Severity.Note, house,
+                Text($"For {h.TooWarmH - h.WarmFreeCoolingLimitH:N0} too warm hours cooling had something left: thresholds, delays or interlocks held it back."),
+                "Start cooling nearer to the target, or allow a wider band.", Counted);
+        }
+
+        if (h.ColdPlantLimitH > 1)
+        {
+            yield return new Finding(
+                "year/heating-limit", h.ColdPlantLimitH > ManyHours ? Severity.Miss : Severity.Near, house,
+                Text($"For {h.ColdPlantLimitH:N0} h it was too cold with every heater on."),
+                "More heat, a second curtain, or a cooler target.", Counted);
+        }
+
+        if (h.AboveNeverH > 0)
+        {
+            yield return new Finding(
+                "year/never-above", Severity.Miss, house,
+                Text($"The temperature never to be exceeded was exceeded for {h.AboveNeverH:N0} h; the hottest minute was {C(r.Extremes.HighestC)} at {C(r.Extremes.OutsideAtHighestC)} outside."),
+                "Air enters a house no cooler than the wet bulb outside: shade, flow and a later crop help, a chiller would settle it.", Counted);
+        }
+
+        if (h.FrostH > 0)
+        {
+            yield return new Finding(
+                "year/frost", Severity.Miss, house, Text($"It froze inside for {h.FrostH:N1} h."), "Heat, or an empty house drained for winter.", Counted);
+        }
+
+        if (h.LeafWetH > ManyHours)
+        {
+            yield return new Finding(
+                "year/leaf-wet", Severity.Near, house,
+                Text($"Leaves were wet for {h.LeafWetH:N0} h (dew or fallen fog): disease pressure."),
+                "Dry with heat and air before dawn; shorter fog pulses.", Counted);
+        }
+
+        yield return new Finding(
+            "year/cost", Severity.Note, house,
+            Text($"Energy and water about ${r.CostLow:N0} to ${r.CostHigh:N0} a year at the job's tariffs; dearest month {MonthNames[r.WorstMonth - 1]} (${r.Months[r.WorstMonth - 1].Cost:N0}); peak demand {r.PeakPowerW / 1000:0.0} kW."),
+            "", Counted);
+    }
+
+    public static EqList<string> LeftOut(YearInput input, PlantResult plant)
+    {
+        List<string> words =
+        [
+            "A typical year leaves the extremes out; the design days stand beside it.",
+            "One mean air below and one above the curtain; cold and hot spots, and the rise from intake to fans, are not counted against the targets.",
+            "Snow on the roof, freezing of condensate and dew on the outside are not followed; the curtain's snow rule is not exercised.",
+            "Shared walls count as no loss; carbon dioxide is held at 420 ppm.",
+            "Sensors are taken as aspirated: 90 s lag, 0.1 K and 1 % steps, no drift.",
+        ];
+        if (plant.Curtain is { Layers: > 1 })
+        {
+            words.Add("Two cloths are reckoned as one of half the long-wave exchange and half the air through it.");
+        }
+
+        if (plant.BenchPipeW > 0)
+        {
+            words.Add("Bench pipes are on or off at their stated output, from a boiler of 85 % gross efficiency.");
+        }
+
+        if (input.Synthetic)
+        {
+            words.Add("The year is synthetic: means, ranges and day-to-day persistence of the normals, no real sequence of weather.");
+        }
+
+        return words.ToEqList();
+    }
+
+    private static string C(double valueC) => Text($"{valueC * 1.8 + 32:0} °F ({valueC:0.0} °C)");
+
+    private static string Percent(double part, double whole) => whole > 0 ? Text($"{100 * part / whole:0} %") : "–";
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,95 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Duty;
+using Glazewright.Design.Plant;
+
+namespace Glazewright.Design.Year;
+
+/// <summary>Figures of the year.</summary>
+internal static class YearWorkings
+{
+    private const string Method = "House model and control program run together, 525,600 steps of one minute after 30 days of warming up; counted minute by minute";
+    private const string Limits = "One typical year, one mean air below and one above the curtain; the sun within an hour is smoother than real clouds";
+    private const string Caution = "A typical year leaves the extremes out: see the design days.";
+
+    private static readonly Source Balance =
+        new Source.Paper("Two-zone greenhouse climate model after published correlations", "docs/methods/climate-model.md", Source.Mark.FromMemory);
+
+    private static readonly Source Sum = new Source.FirstPrinciples("counting and adding");
+
+    public static StageReport Report(YearResult r, YearInput input, DutyResult duty, PlantResult plant)
+    {
+        List<Figure> figures = [];
+        EqList<WorkingInput> inputs =
+        [
+            new("band_k", "Half width of the temperature band", "/band/temperature", input.Band.TemperatureK, Unit.Kelvin, new Source.Given("/band/temperature")),
+            new("band_rh", "Half width of the humidity band", "/band/humidity", input.Band.HumidityPercent, Unit.PercentHumidity, new Source.Given("/band/humidity")),
+            new("air_changes", "Air changes by leakage at 4 m/s", "", input.AirtightnessPerHour, Unit.PerHour, new Source.Given($"/houses/{r.House}/airtightness")),
+        ];
+
+        Figure Observe(string name, string label, Unit unit, double value)
+        {
+            Figure figure = Figure.Observe($"{r.House}/year/{name}", label, unit, value, Method, inputs, Limits, Balance, Caution);
+            figures.Add(figure);
+            return figure;
+        }
+
+        Figure Derive(string name, string label, Unit unit, Term term)
+        {
+            Figure figure = Figure.Derive($"{r.House}/year/{name}", label, unit, term, Sum, Caution);
+            figures.Add(figure);
+            return figure;
+        }
+
+        HeldCounters h = r.Held;
+        Figure total = Observe("hours", "Hours counted", Unit.Hour, h.TotalH);
+        Figure jointly = Observe("held-hours", "Hours with all targets held", Unit.Hour, h.HeldJointlyH);
+        Derive("held", "Share of hours with all targets held", Unit.Fraction, Term.Of("held", jointly) / Term.Of("total", total));
+        Figure temperature = Observe("held-temperature-hours", "Hours with the temperature held", Unit.Hour, h.HeldTemperatureH);
+        Derive("held-temperature", "Share of hours with the temperature held", Unit.Fraction, Term.Of("held", temperature) / Term.Of("total", total));
+        Observe("humidity-asked-hours", "Hours with a humidity asked for", Unit.Hour, h.HumidityAskedH);
+        Observe("held-humidity-hours", "Hours with the humidity held", Unit.Hour, h.HeldHumidityH);
+        Observe("too-warm", "Hours too warm", Unit.Hour, h.TooWarmH);
+        Observe("too-warm-plant", "Hours too warm with every cooling stage on", Unit.Hour, h.WarmFreeCoolingLimitH);
+        Observe("too-cold", "Hours too cold", Unit.Hour, h.TooColdH);
+        Observe("too-cold-plant", "Hours too cold with every heater on", Unit.Hour, h.ColdPlantLimitH);
+        Observe("too-wet", "Hours too wet", Unit.Hour, h.TooWetH);
+        Observe("too-dry", "Hours too dry", Unit.Hour, h.TooDryH);
+        Observe("above-never", "Hours above the temperature never to be exceeded", Unit.Hour, h.AboveNeverH);
+        Observe("frost", "Hours at or below freezing", Unit.Hour, h.FrostH);
+        Observe("condensation", "Hours with water on the covering", Unit.Hour, h.CondensationH);
+        Observe("leaf-wet", "Hours with water on leaves", Unit.Hour, h.LeafWetH);
+        Observe("lowest", "Coldest minute inside", Unit.Celsius, r.Extremes.LowestC);
+        Observe("highest", "Hottest minute inside", Unit.Celsius, r.Extremes.HighestC);
+        Observe("outside-at-lowest", "Outside air in the coldest minute", Unit.Celsius, r.Extremes.OutsideAtLowestC);
+        Observe("outside-at-highest", "Outside air in the hottest minute", Unit.Celsius, r.Extremes.OutsideAtHighestC);
+        Observe("transpired", "Water the crop gave to the air", Unit.Kilogram, r.TranspiredKg);
+        Observe("condensed", "Water condensed on covering and curtain", Unit.Kilogram, r.CondensedKg);
+        Observe("heat", "Heat delivered", Unit.Joule, r.HeatJ);
+        Observe("energy-books", "Error of the energy books over heat turned over", Unit.None, r.EnergyClosureFraction);
+        Observe("water-books", "Error of the water books over water turned over", Unit.None, r.WaterClosureFraction);
+        Observe("peak", "Peak quarter-hour demand", Unit.ElectricWatt, r.PeakPowerW);
+        Costs(r, input, Observe, Derive);
+        return new StageReport(figures.ToEqList(), YearWords.Findings(r, input, duty).ToEqList(), YearWords.LeftOut(input, plant));
+    }
+
+    private static void Costs(
+        YearResult r, YearInput input, Func<string, string, Unit, double, Figure> observe, Func<string, string, Unit, Term, Figure> derive)
+    {
+        Source tariff = new Source.Given("/tariffs");
+        Figure fuel = observe("fuel", "Fuel, gross", Unit.Joule, r.FuelJ);
+        Figure power = observe("power", "Electric energy", Unit.ElectricJoule, r.PowerJ);
+        Figure water = observe("water", "Water of wet wall and fog", Unit.Kilogram, r.WaterKg);
+        Figure peaks = observe("monthly-peaks", "Sum of the twelve monthly quarter-hour peaks", Unit.ElectricWatt, r.Months.Sum(m => m.PeakPowerW));
+        Term spread = Term.Of("spread", "Half width of the price band", input.Tariffs.SpreadFraction, Unit.Fraction, tariff);
+        Figure fuelCost = derive("fuel-cost", "Fuel cost", Unit.Dollar, Term.Of("fuel", fuel) * Term.Of("fuel_price", "Fuel, money a joule", input.Tariffs.FuelPerJoule, Unit.None, tariff));
+        Figure powerCost = derive("power-cost", "Power cost", Unit.Dollar, Term.Of("power", power) * Term.Of("power_price", "Power, money a joule", input.Tariffs.PowerPerJoule, Unit.None, tariff));
+        Figure demandCost = derive("demand-cost", "Demand charge", Unit.Dollar, Term.Of("peaks", peaks) * Term.Of("demand_price", "Demand, money a watt and month", input.Tariffs.DemandPerWattMonth, Unit.None, tariff));
+        Figure waterCost = derive("water-cost", "Water cost", Unit.Dollar, Term.Of("water", water) / 1000 * Term.Of("water_price", "Water, money a cubic metre", input.Tariffs.WaterPerM3, Unit.None, tariff));
+        Figure cost = derive(
+            "cost", "Energy and water for the year", Unit.Dollar,
+            Term.Of("fuel_cost", fuelCost) + Term.Of("power_cost", powerCost) + Term.Of("demand_cost", demandCost) + Term.Of("water_cost", waterCost));
+        derive("cost-low", "The same, low end of the price band", Unit.Dollar, Term.Of("cost", cost) * (1 - spread));
+        derive("cost-high", "The same, high end of the price band", Unit.Dollar, Term.Of("cost", cost) * (1 + spread));
+        observe("worst-month-cost", "Dearest month", Unit.Dollar, r.Months[r.WorstMonth - 1].Cost);
+    }
+}

@@ -1,0 +1,165 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Pipeline;
+using Glazewright.Design.Plant;
+using Glazewright.Design.Program;
+using Glazewright.Design.Year;
+
+namespace Glazewright.Design.Tests.Year;
+
+/// <summary>The year of a house: books, the toys' tests, and what answers what.</summary>
+public class YearStageTests
+{
+    private static readonly Lazy<YearResult> Base = new(() => YearScenes.Run());
+
+    [Fact]
+    public void Books_close()
+    {
+        Assert.InRange(Base.Value.EnergyClosureFraction, 0, 1e-6);
+        Assert.InRange(Base.Value.WaterClosureFraction, 0, 1e-6);
+    }
+
+    [Fact]
+    public void Hours_add_up()
+    {
+        HeldCounters h = Base.Value.Held;
+        Assert.Equal(8760, h.TotalH, 1e-9);
+        Assert.Equal(h.TotalH, h.HeldTemperatureH + h.TooWarmH + h.TooColdH, 1e-6);
+        Assert.Equal(h.HumidityAskedH, h.HeldHumidityH + h.TooWetH + h.TooDryH, 1e-6);
+        Assert.True(h.HeldJointlyH <= Math.Min(h.HeldTemperatureH, h.HeldHumidityH) + h.TotalH - h.HumidityAskedH);
+        Assert.Equal(h.HeldJointlyH, Base.Value.Periods.Sum(p => p.Day.HeldJointlyH + p.Night.HeldJointlyH), 1e-6);
+        Assert.True(h.WarmFreeCoolingLimitH <= h.TooWarmH && h.ColdPlantLimitH <= h.TooColdH);
+    }
+
+    [Fact]
+    public void Columns_and_sums_agree()
+    {
+        YearResult r = Base.Value;
+        Assert.Equal(8760, r.Hours.InsideC.Count);
+        Assert.Equal(r.HeatJ, r.Hours.HeatW.Sum(w => (double)w) * 3600, 1e-4 * r.HeatJ);
+        Assert.Equal(r.Cost, r.Months.Sum(m => m.Cost), 1e-9 * r.Cost);
+        Assert.Equal(r.Months.Max(m => m.Cost), r.Months[r.WorstMonth - 1].Cost);
+        Assert.True(r.FuelJ > r.HeatJ);
+        Assert.True(r.Extremes.LowestC <= r.Hours.InsideC.Min() && r.Extremes.HighestC >= r.Hours.InsideC.Max() - 1e-4);
+    }
+
+    [Fact]
+    public void A_heated_house_in_a_continental_year_is_mostly_held_and_costs_what_its_losses_say()
+    {
+        YearResult r = Base.Value;
+        Assert.InRange(r.Held.HeldTemperatureH / r.Held.TotalH, 0.4, 1.0);
+        Assert.True(r.Extremes.LowestC > 5, $"{r.Extremes.LowestC}");
+        // Degree hours to the target times the loss factor of shell, air and edge is the most the heat can be; the sun takes a part off.
+        double degreeHours = Enumerable.Range(0, 8760).Sum(i => Math.Max(0, r.Hours.TargetC[i] - r.Hours.OutsideC[i]));
+        Assert.InRange(r.HeatJ / 3600 / degreeHours, 150, 1200);
+    }
+
+    [Fact]
+    public void The_same_year_twice_gives_the_same_bytes() =>
+        Assert.Equal(Canonical.Hash(Base.Value), Canonical.Hash(YearScenes.Run()));
+
+    [Fact]
+    public void Without_a_cooling_stage_fewer_hours_are_held()
+    {
+        ProgramDocument less = YearScenes.Program with { Cooling = YearScenes.Program.Cooling.Take(1).ToEqList() };
+        YearResult r = YearScenes.Run(less);
+        Assert.True(r.Held.HeldTemperatureH < Base.Value.Held.HeldTemperatureH - 20, $"{r.Held.HeldTemperatureH} of {Base.Value.Held.HeldTemperatureH}");
+        Assert.True(r.Held.TooWarmH > Base.Value.Held.TooWarmH);
+    }
+
+    [Fact]
+    public void Without_heat_the_house_freezes_and_burns_no_fuel()
+    {
+        YearResult r = YearScenes.Run(YearScenes.Program with { Heating = [] });
+        Assert.Equal(0, r.FuelJ);
+        Assert.True(r.Held.FrostH > 100);
+        Assert.True(r.Held.TooColdH > Base.Value.Held.TooColdH + 1000);
+    }
+
+    [Fact]
+    public void Without_the_curtain_the_house_burns_more()
+    {
+        YearResult r = YearScenes.Run(
+            YearScenes.Program with
+            {
+                Curtain = null, Actuators = YearScenes.Program.Actuators.Where(a => a.Kind != ActuatorKind.Curtain).ToEqList(),
+            },
+            YearScenes.Plant with { Curtain = null });
+        Assert.InRange(Base.Value.FuelJ / r.FuelJ, 0.5, 0.97);
+    }
+
+    [Fact]
+    public void The_other_hemisphere_shifts_the_season()
+    {
+        YearResult south = YearScenes.Run(weather: Science.Weather.MinuteWeather.Expand(YearScenes.MakeWeather(-42)));
+        Assert.True(Base.Value.Months[0].HeatJ > 3 * Base.Value.Months[6].HeatJ);
+        Assert.True(south.Months[6].HeatJ > 3 * south.Months[0].HeatJ);
+    }
+
+    [Fact]
+    public void A_dearer_fuel_moves_the_cost_and_nothing_else()
+    {
+        Tariffs dear = YearScenes.Input.Tariffs with { FuelPerJoule = 2 * YearScenes.Input.Tariffs.FuelPerJoule };
+        YearResult r = YearScenes.Run(input: YearScenes.Input with { Tariffs = dear });
+        Assert.Equal(Base.Value.FuelJ, r.FuelJ);
+        Assert.Equal(Base.Value.Cost + Base.Value.FuelJ * YearScenes.Input.Tariffs.FuelPerJoule, r.Cost, 1e-6 * r.Cost);
+    }
+
+    [Fact]
+    public void Motors_run_and_start()
+    {
+        MotorCounters fan = Base.Value.Motors.Single(m => m.Actuator == "A/fan-1");
+        Assert.InRange(fan.RuntimeH, 50, 8000);
+        Assert.InRange(fan.Starts, 50, 60_000);
+        MotorCounters curtain = Base.Value.Motors.Single(m => m.Actuator == "A/curtain");
+        Assert.InRange(curtain.RuntimeH, 5, 400);
+    }
+
+    [Fact]
+    public void It_says_that_a_typical_year_leaves_extremes_out_and_shows_the_design_days()
+    {
+        Finding said = Base.Value.Report.Findings.Single(f => f.Code == "year/typical");
+        Assert.Contains("extremes are not in it", said.What, StringComparison.Ordinal);
+        Assert.Contains("-4 °F", said.What, StringComparison.Ordinal);
+        Assert.Contains(Base.Value.Report.LeftOut, w => w.Contains("typical year", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Cancelling_stops_within_a_day_of_the_year()
+    {
+        using CancellationTokenSource source = new();
+        int days = 0;
+        Assert.Throws<OperationCanceledException>(() => YearStage.Run(
+            YearScenes.Input, YearScenes.Form, YearScenes.Gains, YearScenes.Duty, YearScenes.Plant, YearScenes.Program, YearScenes.Weather,
+            new Counted(() =>
+            {
+                days++;
+                source.Cancel();
+            }),
+            source.Token));
+        Assert.Equal(1, days);
+    }
+
+    [Theory]
+    [InlineData(0, "1 January, 00:00"), InlineData(31 * 1440 + 137, "1 February, 02:17"), InlineData(525_599, "31 December, 23:59")]
+    public void Minutes_have_their_date(int minute, string words) => Assert.Equal(words, YearWords.When(minute));
+
+    // Parallel squares of side equal to their distance: 0.1998 (any radiation textbook).
+    [Fact]
+    public void View_factor_of_facing_squares() => Assert.Equal(0.1998, YearHouse.View(2, 2, 2), 1e-4);
+
+    [Fact]
+    public void House_parts_add_up_to_the_form()
+    {
+        YearHouse house = YearHouse.Build(YearScenes.Input, YearScenes.Form, YearScenes.Plant);
+        double shell = house.Parameters.UpperClear.AreaM2 + house.Parameters.LowerClear.AreaM2 + house.Parameters.UpperOpaque.AreaM2 + house.Parameters.LowerOpaque.AreaM2;
+        Assert.Equal(YearScenes.Form.Faces.Where(f => f.Name != Glazewright.Design.Form.FaceName.Floor).Sum(f => f.ExposedM2), shell, 0.01 * shell);
+        Assert.Equal(YearScenes.Form.VolumeM3, house.Parameters.AirBelowM3 + house.Parameters.AirAboveM3, 1e-6 * YearScenes.Form.VolumeM3);
+        Assert.Equal(2.2 * 7.9 * 31.7, house.Parameters.AirBelowM3, 1e-6);
+    }
+
+    private sealed class Counted(Action action) : IProgress<double>
+    {
+        public void Report(double value) => action();
+    }
+}
