@@ -17,9 +17,13 @@ internal sealed class BeamTracer
     private readonly double[] ownByPiece;
     private readonly double[] bySurface;
     private readonly double[] landing;
+    private readonly Surroundings surroundings;
+    private readonly List<LitPart> lit = [];
+    private readonly List<Shadow> shadows = [];
 
-    internal BeamTracer(List<Piece> pieces, Radiosity radiosity, int surfaces)
+    internal BeamTracer(List<Piece> pieces, Radiosity radiosity, int surfaces, Surroundings surroundings)
     {
+        this.surroundings = surroundings;
         this.pieces = pieces;
         this.radiosity = radiosity;
         outlines = [.. pieces.Select(p => new double[2 * p.Outline.Length])];
@@ -51,8 +55,12 @@ internal sealed class BeamTracer
         Array.Clear(ownByPiece);
         Array.Clear(bySurface);
         DirectOnCropM2 = 0;
-        Project(towardsSun);
+        if (surroundings.Hides(towardsSun))
+        {
+            return default;
+        }
 
+        Project(towardsSun);
         double aperture = 0;
         double opaqueOutside = 0;
         for (int i = 0; i < pieces.Count; i++)
@@ -63,7 +71,8 @@ internal sealed class BeamTracer
                 continue;
             }
 
-            double incident = piece.AreaM2 * cosine[i];
+            Light(i);
+            double incident = LitArea();
             if (piece.Covering is FaceCovering.Clear clear)
             {
                 aperture += incident;
@@ -121,7 +130,7 @@ internal sealed class BeamTracer
         double whole = 0;
         for (int j = 0; j < pieces.Count; j++)
         {
-            landing[j] = pieces[j].Cell == pieces[from].Cell && cosine[j] < -Grazing ? CommonArea(from, j) : 0;
+            landing[j] = pieces[j].Cell == pieces[from].Cell && cosine[j] < -Grazing ? LitOn(j) : 0;
             whole += landing[j];
         }
 
@@ -145,11 +154,11 @@ internal sealed class BeamTracer
         {
             double passes = beam * landing[curtain] / whole * pieces[curtain].PassShare;
             diffuse[OtherSide(curtain)] += passes * pieces[curtain].ScatterFraction;
-            LandThrough(from, curtain, passes * (1 - pieces[curtain].ScatterFraction));
+            LandThrough(curtain, passes * (1 - pieces[curtain].ScatterFraction));
         }
     }
 
-    private void LandThrough(int from, int curtain, double beam)
+    private void LandThrough(int curtain, double beam)
     {
         if (beam <= 0)
         {
@@ -161,7 +170,7 @@ internal sealed class BeamTracer
         for (int j = 0; j < pieces.Count; j++)
         {
             landing[j] = pieces[j].Cell == otherCell && !pieces[j].IsCurtain && cosine[j] < -Grazing
-                ? CommonAreaThrough(from, curtain, j)
+                ? LitThrough(curtain, j)
                 : 0;
             whole += landing[j];
         }
@@ -260,6 +269,8 @@ internal sealed class BeamTracer
                 Flatten(pieces[i].Holes[h], u, v, turned, holes[i][h]);
             }
         }
+
+        CastShadows(towardsSun, u, v);
     }
 
     private static void Flatten(Vector3d[] polygon, Vector3d u, Vector3d v, bool turned, double[] flat)
@@ -272,52 +283,140 @@ internal sealed class BeamTracer
         }
     }
 
-    private double CommonArea(int a, int b)
+    // The part of a piece that the beam reaches, as plane outlines with weights: the piece, less its holes, less what stands before it. Where shadows
+    // overlap, the products of their weights put back what was taken twice.
+    private void Light(int i)
     {
-        double area = FlatClip.CommonArea(outlines[a], outlines[b]);
-        foreach (double[] hole in holes[b])
+        lit.Clear();
+        lit.Add(new LitPart(1, outlines[i]));
+        foreach (double[] hole in holes[i])
         {
-            area -= FlatClip.CommonArea(outlines[a], hole);
+            lit.Add(new LitPart(-1, hole));
         }
 
-        foreach (double[] hole in holes[a])
+        foreach (Shadow shadow in shadows)
         {
-            area -= FlatClip.CommonArea(hole, outlines[b]);
-            foreach (double[] other in holes[b])
+            int before = lit.Count;
+            for (int k = 0; k < before; k++)
             {
-                area += FlatClip.CommonArea(hole, other);
+                // Beyond this many corners another overlap of neighbours is not followed.
+                if (lit[k].Outline.Length + shadow.Outline.Length > FlatClip.Room - (4 * FlatClip.MostCorners))
+                {
+                    continue;
+                }
+
+                double[] dark = Common(lit[k].Outline, shadow.Outline);
+                if (dark.Length > 0)
+                {
+                    lit.Add(new LitPart(-lit[k].Weight * shadow.TakenFraction, dark));
+                }
+            }
+        }
+    }
+
+    private double LitArea()
+    {
+        double area = 0;
+        foreach (LitPart part in lit)
+        {
+            area += part.Weight * FlatClip.Area(part.Outline);
+        }
+
+        return Math.Max(0, area);
+    }
+
+    private double LitOn(int b)
+    {
+        double area = 0;
+        foreach (LitPart part in lit)
+        {
+            area += part.Weight * CommonArea(part.Outline, b);
+        }
+
+        return Math.Max(0, area);
+    }
+
+    private double LitThrough(int curtain, int b)
+    {
+        Span<double> seen = stackalloc double[FlatClip.Room];
+        double area = 0;
+        foreach (LitPart part in lit)
+        {
+            int count = FlatClip.Clip(part.Outline, outlines[curtain], seen);
+            if (count >= 6)
+            {
+                area += part.Weight * CommonArea(seen[..count], b);
             }
         }
 
         return Math.Max(0, area);
     }
 
-    private double CommonAreaThrough(int a, int curtain, int b)
+    private double CommonArea(ReadOnlySpan<double> outline, int b)
     {
-        Span<double> seen = stackalloc double[FlatClip.Room];
-        double area = Seen(outlines[a], outlines[curtain], b, seen);
-        foreach (double[] hole in holes[a])
-        {
-            area -= Seen(hole, outlines[curtain], b, seen);
-        }
-
-        return Math.Max(0, area);
-    }
-
-    private double Seen(double[] a, double[] curtain, int b, Span<double> room)
-    {
-        int count = FlatClip.Clip(a, curtain, room);
-        if (count < 6)
-        {
-            return 0;
-        }
-
-        double area = FlatClip.CommonArea(room[..count], outlines[b]);
+        double area = FlatClip.CommonArea(outline, outlines[b]);
         foreach (double[] hole in holes[b])
         {
-            area -= FlatClip.CommonArea(room[..count], hole);
+            area -= FlatClip.CommonArea(outline, hole);
         }
 
         return area;
     }
+
+    private static double[] Common(double[] a, double[] b)
+    {
+        Span<double> both = stackalloc double[FlatClip.Room];
+        int count = FlatClip.Clip(a, b, both);
+        return count >= 6 && FlatClip.Area(both[..count]) > 1e-9 ? both[..count].ToArray() : [];
+    }
+
+    // A body's shadow counts when it stands between the sun and the house: two convex bodies that do not meet are in one order along every ray.
+    private void CastShadows(Vector3d towardsSun, Vector3d u, Vector3d v)
+    {
+        shadows.Clear();
+        foreach (Obstacle obstacle in surroundings.Obstacles)
+        {
+            double[] silhouette = obstacle.Silhouette(u, v);
+            for (int i = 0; i < pieces.Count && silhouette.Length > 0; i++)
+            {
+                if (pieces[i].IsCurtain || cosine[i] <= Grazing)
+                {
+                    continue;
+                }
+
+                double[] common = Common(outlines[i], silhouette);
+                if (common.Length == 0)
+                {
+                    continue;
+                }
+
+                (double x, double y) = Middle(common);
+                double along = (pieces[i].Normal.Dot(pieces[i].Outline[0]) - pieces[i].Normal.Dot((x * u) + (y * v))) / cosine[i];
+                Vector3d onFace = (x * u) + (y * v) + (along * towardsSun);
+                if (obstacle.Interval(onFace, towardsSun, out double enter, out double leave) && enter + leave > 0)
+                {
+                    shadows.Add(new Shadow(1 - obstacle.TransmittanceFraction, silhouette));
+                }
+
+                break;
+            }
+        }
+    }
+
+    private static (double X, double Y) Middle(double[] outline)
+    {
+        double x = 0;
+        double y = 0;
+        for (int i = 0; i < outline.Length; i += 2)
+        {
+            x += 2 * outline[i] / outline.Length;
+            y += 2 * outline[i + 1] / outline.Length;
+        }
+
+        return (x, y);
+    }
+
+    private readonly record struct LitPart(double Weight, double[] Outline);
+
+    private readonly record struct Shadow(double TakenFraction, double[] Outline);
 }

@@ -51,7 +51,7 @@ public sealed record EnclosureGainTable(
 /// what is reflected or scattered is then followed as diffuse light between all faces (radiosity).
 /// </summary>
 /// <remarks>
-/// Limits: reflections inside are treated as diffuse; bars take the same share at every angle; no neighbour or horizon shades the house; the crop has no
+/// Limits: reflections inside are treated as diffuse; bars take the same share at every angle; what shades from outside is dark itself; the crop has no
 /// height. Sky and ground rows are sums of beam rows over the hemisphere, so all rows follow the same physics.
 /// </remarks>
 public static class EnclosureGains
@@ -66,9 +66,21 @@ public static class EnclosureGains
     /// <returns>Rows whose parts sum to their aperture within 1e-9.</returns>
     /// <exception cref="ArgumentException">The curtain misses the house.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Curtain fractions out of range.</exception>
-    public static EnclosureGainTable Compute(Enclosure enclosure, CurtainPlane? curtain, SunGrid grid)
+    public static EnclosureGainTable Compute(Enclosure enclosure, CurtainPlane? curtain, SunGrid grid) =>
+        Compute(enclosure, curtain, grid, Surroundings.None);
+
+    /// <summary>Computes the table with what stands around the house.</summary>
+    /// <param name="enclosure">The house.</param>
+    /// <param name="curtain">A drawn curtain, or null.</param>
+    /// <param name="grid">Sun nodes.</param>
+    /// <param name="surroundings">Bodies and skyline; what they take is no part of the aperture.</param>
+    /// <returns>Rows whose parts sum to their aperture within 1e-9.</returns>
+    /// <exception cref="ArgumentException">The curtain misses the house.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Curtain fractions out of range.</exception>
+    public static EnclosureGainTable Compute(Enclosure enclosure, CurtainPlane? curtain, SunGrid grid, Surroundings surroundings)
     {
         ArgumentNullException.ThrowIfNull(enclosure);
+        ArgumentNullException.ThrowIfNull(surroundings);
         ArgumentNullException.ThrowIfNull(grid);
         if (curtain is not null)
         {
@@ -81,7 +93,7 @@ public static class EnclosureGains
         List<Piece> pieces = Pieces.Of(enclosure, curtain);
         Radiosity radiosity = Radiosity.Solve(pieces, ViewFactors.ExchangeAreas(pieces, Rays));
         IReadOnlyList<string> ids = Pieces.SurfaceIds(enclosure);
-        var tracer = new BeamTracer(pieces, radiosity, ids.Count);
+        var tracer = new BeamTracer(pieces, radiosity, ids.Count, surroundings);
 
         var beam = new GainRow[grid.Count];
         var beamSurfaces = new double[grid.Count * ids.Count];

@@ -7,8 +7,11 @@ internal static class FlatClip
     /// <summary>Most corners of an outline that is to be clipped.</summary>
     internal const int MostCorners = 10;
 
-    /// <summary>Room for an outline clipped by two others: each adds at most its own corners; two numbers a corner.</summary>
-    internal const int Room = 2 * 3 * MostCorners;
+    /// <summary>
+    /// Room for an outline clipped by up to four others (two neighbours, the curtain, an inside face): each adds at most its own corners; two numbers
+    /// a corner.
+    /// </summary>
+    internal const int Room = 2 * 5 * MostCorners;
 
     /// <summary>Cuts the subject by the clip polygon; returns how many numbers of the result were written.</summary>
     internal static int Clip(ReadOnlySpan<double> subject, ReadOnlySpan<double> clip, Span<double> result)

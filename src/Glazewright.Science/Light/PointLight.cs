@@ -10,12 +10,16 @@ public sealed class PointLight
 {
     private readonly List<Piece> pieces;
     private readonly CellPlanes planes;
+    private readonly Surroundings surroundings;
 
     /// <summary>Prepares a house.</summary>
     /// <param name="enclosure">The house.</param>
-    public PointLight(Enclosure enclosure)
+    /// <param name="surroundings">What stands around it.</param>
+    public PointLight(Enclosure enclosure, Surroundings surroundings)
     {
         ArgumentNullException.ThrowIfNull(enclosure);
+        ArgumentNullException.ThrowIfNull(surroundings);
+        this.surroundings = surroundings;
         pieces = Pieces.Of(enclosure, null);
         planes = new CellPlanes(pieces, Pieces.Below);
     }
@@ -51,6 +55,11 @@ public sealed class PointLight
 
     private void Add(ReadOnlySpan<Vector3d> points, Vector3d towards, double strength, Span<double> sum)
     {
+        if (surroundings.Hides(towards))
+        {
+            return;
+        }
+
         Span<double> passes = stackalloc double[pieces.Count];
         Span<double> closing = stackalloc double[planes.Count];
         for (int i = 0; i < pieces.Count; i++)
@@ -69,7 +78,8 @@ public sealed class PointLight
 
         for (int k = 0; k < points.Length; k++)
         {
-            sum[k] += passes[planes.Exit(points[k], towards, closing, -1)];
+            double share = passes[planes.Exit(points[k], towards, closing, -1)];
+            sum[k] += share > 0 ? share * surroundings.Passing(points[k], towards) : 0;
         }
     }
 }

@@ -14,7 +14,7 @@ public class PointLightTests
     {
         var black = new FaceCovering.Opaque(0);
         var light = new PointLight(Enclosure.Of(Houses.Gable(
-            30, 8, 2.3, 2.9, 5.2, 4.9, Houses.Open, black, Houses.Open, black, Houses.Open, new FaceCovering.CropPlane(0))));
+            30, 8, 2.3, 2.9, 5.2, 4.9, Houses.Open, black, Houses.Open, black, Houses.Open, new FaceCovering.CropPlane(0))), Surroundings.None);
         double edgeM = 5.2 - (4.9 / Math.Tan(elevationDeg * Math.PI / 180));
         Vector3d[] points = [new(15, edgeM - 0.001, 0), new(15, edgeM + 0.001, 0)];
         double[] factor = new double[2];
@@ -30,7 +30,7 @@ public class PointLightTests
     {
         Enclosure house = Houses.HalfOpaque();
         EnclosureGainTable table = EnclosureGains.Compute(house, null, SunGrid.Standard);
-        var light = new PointLight(house);
+        var light = new PointLight(house, Surroundings.None);
         Vector3d[] points = [.. Enumerable.Range(0, 3200).Select(i => new Vector3d(30 * (i * 0.7548776662 % 1), 8 * (i * 0.5698402910 % 1), 0))];
         double[] factor = new double[points.Length];
         light.FromEvenSky(points, factor);
