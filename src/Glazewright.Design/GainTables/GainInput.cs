@@ -1,5 +1,6 @@
 using Glazewright.Design.Brief;
 using Glazewright.Design.Catalogues;
+using Glazewright.Design.Contracts;
 
 namespace Glazewright.Design.GainTables;
 
@@ -7,6 +8,8 @@ namespace Glazewright.Design.GainTables;
 /// <param name="House">House id.</param>
 /// <param name="LatitudeDeg">For the noon figures.</param>
 /// <param name="RangeBearingDeg">Bearing of +x.</param>
+/// <param name="Neighbours">Boxes that shade, range axes.</param>
+/// <param name="Horizon">Skyline; empty for a flat one.</param>
 /// <param name="CurtainHeightM">Height of the drawn curtain, m; 0 for no curtain.</param>
 /// <param name="CurtainTransmittance">Sun through the cloth; two cloths are counted in series.</param>
 /// <param name="CurtainReflectance">Sun turned back by it.</param>
@@ -19,6 +22,8 @@ public sealed record GainInput(
     string House,
     double LatitudeDeg,
     double RangeBearingDeg,
+    EqList<NeighbourBox> Neighbours,
+    EqList<HorizonPoint> Horizon,
     double CurtainHeightM,
     double CurtainTransmittance,
     double CurtainReflectance,
@@ -70,6 +75,8 @@ public sealed record GainInput(
             house,
             job.Site.LatitudeDeg,
             job.Site.RangeBearingDeg,
+            job.Site.Neighbours,
+            job.Site.Horizon,
             cloth is null ? 0 : heightM,
             transmittance,
             reflectance,

@@ -9,7 +9,7 @@ namespace Glazewright.Design.GainTables;
 public static class GainTableStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     private const int Azimuths = 72;
     private const int ElevationSteps = 36;
@@ -26,15 +26,17 @@ public static class GainTableStage
         BuildingForm house = form.Building(input.House);
         Enclosure enclosure = HouseEnclosure.Of(
             house, form.Shared, body.Members, input.GlazingBarFraction, input.FrameReflectance, input.CropReflectance);
+        Surroundings around = HouseSurroundings.Of(
+            house, form, body.Members, input.GlazingBarFraction, input.RangeBearingDeg, input.Neighbours, input.Horizon);
         SunGrid grid = SunGrid.Even(Azimuths, ElevationSteps);
         cancel.ThrowIfCancellationRequested();
-        GainSet open = Set(EnclosureGains.Compute(enclosure, null, grid));
+        GainSet open = Set(EnclosureGains.Compute(enclosure, null, grid, around));
         cancel.ThrowIfCancellationRequested();
         CurtainPlane? curtain = Curtain(input, house);
-        GainSet drawn = curtain is null ? open : Set(EnclosureGains.Compute(enclosure, curtain, grid));
+        GainSet drawn = curtain is null ? open : Set(EnclosureGains.Compute(enclosure, curtain, grid, around));
         GainTable table = new(
             input.House, 360.0 / Azimuths, 90.0 / ElevationSteps, open, drawn, input.CanopyExtinctionFraction, StageReport.Empty);
-        return table with { Report = GainWorkings.Report(input, house, body.Members, table) };
+        return table with { Report = GainWorkings.Report(input, house, enclosure, body.Members, table) };
     }
 
     private static CurtainPlane? Curtain(GainInput input, BuildingForm house) =>

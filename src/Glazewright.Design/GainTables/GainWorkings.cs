@@ -1,6 +1,7 @@
 using Glazewright.Design.Body;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
+using Glazewright.Science.Light;
 using Glazewright.Science.Sky;
 using Glazewright.Science.Sun;
 
@@ -16,7 +17,8 @@ internal static class GainWorkings
 
     private static readonly Source Geometry = new Source.FirstPrinciples("projection of faces along the sun; diffuse exchange with view factors");
 
-    public static StageReport Report(GainInput input, BuildingForm house, EqList<MemberSolid> members, GainTable table)
+    public static StageReport Report(
+        GainInput input, BuildingForm house, Enclosure enclosure, EqList<MemberSolid> members, GainTable table)
     {
         string id = input.House + "/gain";
         List<FaceForm> clear = [.. house.Faces.Where(f => f.Zones.Any(z => IsClear(z.Cover.Kind)))];
@@ -43,6 +45,10 @@ internal static class GainWorkings
                 "First estimate: the light issue traces members one by one."),
             SkyFigure("sky-to-crop", "Even sky light taken by the crop plane, over outdoors", table.CurtainOpen),
         ];
+        Term free = Term.Of("alone", "Even sky light on the clear faces of the same house in open country", AloneM2(enclosure), Unit.SquareMetre, Geometry);
+        Term reached = Term.Of("reached", "Even sky light on its clear faces", table.CurtainOpen.Sky.ApertureM2, Unit.SquareMetre, Geometry);
+        figures.Add(Figure.Derive(
+            $"{id}/sky-past-neighbours", "Even sky light that comes past neighbours and skyline", Unit.Fraction, reached / free, Geometry));
         if (table.CurtainDrawn != table.CurtainOpen)
         {
             figures.Add(SkyFigure("sky-to-crop-drawn", "The same with the curtain drawn", table.CurtainDrawn));
@@ -74,7 +80,7 @@ internal static class GainWorkings
             [],
             [
                 "Frame and bars shade by a share of each face, the same at every angle: a first estimate.",
-                "Neighbouring houses, trees and the horizon do not shade the house in these tables.",
+                "What shades the house is dark itself: light thrown back by neighbours is not counted; a clear neighbour passes the square of its faces' mean transmittance.",
                 "Inside reflections are taken as diffuse; crop and floor are one level plane without height.",
                 "Sun absorbed on the outside of opaque panels is not counted as gain.",
                 "One transmittance serves all sunlight; colour is not followed.",
@@ -86,6 +92,22 @@ internal static class GainWorkings
             Term share = Term.Of("share", "Of it taken by crop and floor", set.Sky.CropPlaneShare, Unit.Fraction, Optics);
             return Figure.Derive($"{id}/{name}", label, Unit.Fraction, aperture * share / floor, Optics);
         }
+    }
+
+    // Light of an even sky on a tilted plane: (1 + cos tilt)/2.
+    private static double AloneM2(Enclosure enclosure)
+    {
+        double sum = 0;
+        foreach (EnclosureFace face in enclosure.Faces)
+        {
+            double half = (1 + face.Normal.Z) / 2;
+            double clearM2 = face.Covering is Science.Light.FaceCovering.Clear
+                ? face.AreaM2 - face.Patches.Sum(p => p.AreaM2)
+                : 0;
+            sum += half * (clearM2 + face.Patches.Where(p => p.Covering is Science.Light.FaceCovering.Clear).Sum(p => p.AreaM2));
+        }
+
+        return sum;
     }
 
     private static bool IsClear(string kind) =>

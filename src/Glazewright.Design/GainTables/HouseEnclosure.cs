@@ -141,7 +141,8 @@ internal static class HouseEnclosure
         _ => new Covering.Opaque(PlainReflectance),
     };
 
-    private static Vector3d[] Corners(BuildingForm house, FaceForm face, IReadOnlyList<Point2> outline)
+    /// <summary>Corners in the house's axes, anticlockwise seen from outside; the face may be another building's.</summary>
+    public static Vector3d[] Corners(BuildingForm house, FaceForm face, IReadOnlyList<Point2> outline)
     {
         Vector3d[] corners = [.. outline.Select(p => Own(house, face.Plane.At(p)))];
         Point3 turned = face.Plane.U.Cross(face.Plane.V);
@@ -155,7 +156,8 @@ internal static class HouseEnclosure
         return corners;
     }
 
-    private static Vector3d Own(BuildingForm house, Point3 p)
+    /// <summary>A point of the range in the house's axes.</summary>
+    public static Vector3d Own(BuildingForm house, Point3 p)
     {
         Point3 from = p - house.Origin;
         return new Vector3d(from.Dot(house.AlongX), from.Dot(house.AlongY), from.ZM);

@@ -8,6 +8,8 @@ namespace Glazewright.Design.LightMaps;
 /// <summary>What LightMaps reads of the job for one house.</summary>
 /// <param name="House">House id.</param>
 /// <param name="RangeBearingDeg">Bearing of +x.</param>
+/// <param name="Neighbours">Boxes that shade, range axes.</param>
+/// <param name="Horizon">Skyline; empty for a flat one.</param>
 /// <param name="AlbedoFraction">Ground reflectance without snow.</param>
 /// <param name="Benches">Benches: the map lies on them when there are any.</param>
 /// <param name="Schedule">For the crop's light wish.</param>
@@ -18,6 +20,8 @@ namespace Glazewright.Design.LightMaps;
 public sealed record LightInput(
     string House,
     double RangeBearingDeg,
+    EqList<NeighbourBox> Neighbours,
+    EqList<HorizonPoint> Horizon,
     double AlbedoFraction,
     EqList<Bench> Benches,
     EqList<CropPeriod> Schedule,
@@ -40,6 +44,8 @@ public sealed record LightInput(
         return new LightInput(
             house,
             job.Site.RangeBearingDeg,
+            job.Site.Neighbours,
+            job.Site.Horizon,
             job.Site.Ground.AlbedoFraction,
             h.Benches,
             h.Schedule,

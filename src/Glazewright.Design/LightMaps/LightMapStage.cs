@@ -12,7 +12,7 @@ namespace Glazewright.Design.LightMaps;
 public static class LightMapStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     private const double CellAcrossM = 0.5;
     private const double CellAlongM = 1.2;
@@ -32,16 +32,18 @@ public static class LightMapStage
         BuildingForm house = form.Building(input.House);
         Enclosure enclosure = HouseEnclosure.Of(
             house, form.Shared, body.Members, input.GlazingBarFraction, input.FrameReflectance, input.CropReflectance);
+        Surroundings around = HouseSurroundings.Of(
+            house, form, body.Members, input.GlazingBarFraction, input.RangeBearingDeg, input.Neighbours, input.Horizon);
         SunGrid grid = SunGrid.Even(72, 36);
         SkyMonths sky = SkyMonths.Of(weather, input.RangeBearingDeg, input.AlbedoFraction, grid);
-        EnclosureGainTable gains = EnclosureGains.Compute(enclosure, null, grid);
+        EnclosureGainTable gains = EnclosureGains.Compute(enclosure, null, grid, around);
         cancel.ThrowIfCancellationRequested();
 
         double heightM = input.Benches.Count == 0 ? 0 : input.Benches.Average(b => b.HeightM);
         int countX = Math.Clamp((int)Math.Round(house.LengthM / CellAlongM), 4, 60);
         int countY = Math.Clamp((int)Math.Round(house.WidthM / CellAcrossM), 4, 60);
         Vector3d[] points = Points(house, countX, countY, heightM);
-        double[][] energy = Direct(enclosure, points, sky, grid, cancel);
+        double[][] energy = Direct(new PointLight(enclosure, around), points, sky, grid, cancel);
         double overheadFraction = OverheadFraction(layout, house, heightM);
         EqList<LightMonth> months = Enumerable.Range(0, 12).Select(m =>
         {
@@ -73,9 +75,8 @@ public static class LightMapStage
     }
 
     // Unscattered light, Wh/m² a month at each point: the sun's directions one by one, then the even sky.
-    private static double[][] Direct(Enclosure enclosure, Vector3d[] points, SkyMonths sky, SunGrid grid, CancellationToken cancel)
+    private static double[][] Direct(PointLight light, Vector3d[] points, SkyMonths sky, SunGrid grid, CancellationToken cancel)
     {
-        PointLight light = new(enclosure);
         double[][] energy = [.. Enumerable.Range(0, 12).Select(_ => new double[points.Length])];
         double[] factor = new double[points.Length];
         for (int node = 0; node < grid.Count; node++)

@@ -29,7 +29,11 @@ public abstract record FaceCovering
 /// <param name="Id">Name.</param>
 /// <param name="Polygon">Convex, in the face's plane, inside its outline, same sense of turning.</param>
 /// <param name="Covering">What it is.</param>
-public sealed record EnclosurePatch(string Id, IReadOnlyList<Vector3d> Polygon, FaceCovering Covering);
+public sealed record EnclosurePatch(string Id, IReadOnlyList<Vector3d> Polygon, FaceCovering Covering)
+{
+    /// <summary>Area, m².</summary>
+    public double AreaM2 => Polygons.AreaVector(Polygon).LengthM;
+}
 
 /// <summary>A plane face of a closed convex body. Several faces may lie in one plane (a pony wall below a clear wall).</summary>
 /// <param name="Id">Name.</param>
@@ -37,7 +41,14 @@ public sealed record EnclosurePatch(string Id, IReadOnlyList<Vector3d> Polygon, 
 /// <param name="Covering">What it is outside its patches.</param>
 /// <param name="Patches">Parts with another covering; they must not overlap.</param>
 public sealed record EnclosureFace(
-    string Id, IReadOnlyList<Vector3d> Polygon, FaceCovering Covering, IReadOnlyList<EnclosurePatch> Patches);
+    string Id, IReadOnlyList<Vector3d> Polygon, FaceCovering Covering, IReadOnlyList<EnclosurePatch> Patches)
+{
+    /// <summary>Area with its patches, m².</summary>
+    public double AreaM2 => Polygons.AreaVector(Polygon).LengthM;
+
+    /// <summary>Outward unit normal.</summary>
+    public Vector3d Normal => Polygons.AreaVector(Polygon).Unit();
+}
 
 /// <summary>A curtain drawn level through the whole house.</summary>
 /// <param name="HeightM">Above z = 0, m.</param>

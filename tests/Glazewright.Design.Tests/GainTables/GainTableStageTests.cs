@@ -85,20 +85,35 @@ public class GainTableStageTests
         Assert.True(thick.CurtainOpen.Sky.CropPlaneShare < Usual.CurtainOpen.Sky.CropPlaneShare);
     }
 
-    // The wall of the front house against the corridor gives no light; the rest of both houses does.
+    // The corridor and the house in front take light from the rear house's left wall; far apart they take none.
     [Fact]
-    public void A_corridor_takes_its_piece_of_the_clear_wall()
+    public void Neighbours_take_light_and_distance_gives_it_back()
     {
-        Design.Brief.Job two = LightJobs.Covered(TestJobs.TwoHouses(), (FaceName.Right, TestJobs.TripleWall));
-        Design.Brief.Job alone = two with { Links = [] };
-        double lostM2 = LightJobs.Gains(alone).CurtainOpen.Sky.ApertureM2 - LightJobs.Gains(two).CurtainOpen.Sky.ApertureM2;
+        Design.Brief.Job two = TestJobs.TwoHouses();
+        double near = Past(two);
+        double far = Past(two with { Links = [], Houses = [two.Houses[0] with { OriginYM = 200 }, two.Houses[1]] });
+        double alone = Past(two with { Links = [], Houses = [two.Houses[0]] });
+        Assert.InRange(near, 0.7, 0.97);
+        Assert.InRange(far, near + 0.02, 1.003);
 
-        // An upright wall sees half the sky. The corridor meets the clear part above the pony wall.
-        FormResult form = LightJobs.Form(two);
-        double clearM2 = form.Building("A").Face(FaceName.Left).Zones.Last().SharedM2;
-        Assert.True(clearM2 > 1);
-        Assert.Equal(clearM2 / 2, lostM2, 0.01 * clearM2);
+        // 0.3 %: 36 azimuths of sky against the closed form.
+        Assert.Equal(1, alone, 0.003);
     }
+
+    [Fact]
+    public void A_hill_to_the_south_takes_the_low_sun()
+    {
+        Design.Brief.Job job = TestJobs.OneHouse();
+        job = job with { Site = job.Site with { Horizon = [new(90, 0), new(185, 15), new(280, 0)] } };
+        GainField field = new(LightJobs.Gains(job), false);
+        GainField open = new(Usual, false);
+        Assert.Equal(0, field.At(Beam, 185, 10, 95).CropPlaneW, 1e-9);
+        Assert.True(open.At(Beam, 185, 10, 95).CropPlaneW > 1000);
+        Assert.Equal(open.At(Beam, 185, 40, 95).CropPlaneW, field.At(Beam, 185, 40, 95).CropPlaneW, 1e-6);
+    }
+
+    private static double Past(Design.Brief.Job job) =>
+        LightJobs.Gains(job).Report.Figures.Single(f => f.Id == "A/gain/sky-past-neighbours").Value;
 
     [Fact]
     public void Derived_figures_follow_from_their_printed_inputs()

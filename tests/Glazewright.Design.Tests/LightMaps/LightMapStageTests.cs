@@ -59,6 +59,19 @@ public class LightMapStageTests
         Assert.True(north < 0.8 * south, $"{north} against {south}");
     }
 
+    // The front house stands 2.6 m off: in December it takes light from the rear one, most along the near wall; in June hardly any.
+    [Fact]
+    public void The_house_in_front_shades_the_rear_one_in_winter()
+    {
+        Job two = TestJobs.TwoHouses() with { Links = [] };
+        LightMap shaded = LightJobs.Map(two);
+        LightMap alone = LightJobs.Map(two with { Houses = [two.Houses[0]] });
+        double december = shaded.Months[11].MeanMolPerM2Day / alone.Months[11].MeanMolPerM2Day;
+        double june = shaded.Months[5].MeanMolPerM2Day / alone.Months[5].MeanMolPerM2Day;
+        Assert.InRange(december, 0.3, 0.9);
+        Assert.InRange(june, 0.9, 1);
+    }
+
     [Fact]
     public void A_dark_month_for_the_crop_is_a_finding_with_lamps_to_mend_it()
     {

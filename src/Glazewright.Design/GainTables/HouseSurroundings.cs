@@ -1,0 +1,76 @@
+using Glazewright.Design.Body;
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Science.Light;
+using Glazewright.Science.Optics;
+
+namespace Glazewright.Design.GainTables;
+
+/// <summary>What stands around a house: the range's other buildings, the job's boxes, its skyline; in the house's own axes.</summary>
+internal static class HouseSurroundings
+{
+    public static Surroundings Of(
+        BuildingForm house,
+        FormResult form,
+        EqList<MemberSolid> members,
+        double glazingBarFraction,
+        double rangeBearingDeg,
+        EqList<NeighbourBox> boxes,
+        EqList<HorizonPoint> horizon)
+    {
+        IEnumerable<ShadeBody> buildings = form.Buildings
+            .Where(b => b.Id != house.Id)
+            .Select(b => new ShadeBody(
+                b.Id,
+                [.. b.Faces.Select(f => HouseEnclosure.Corners(house, f, f.Outline))],
+                Through(b, members, glazingBarFraction)));
+        return Surroundings.Of(
+            [.. buildings, .. boxes.Select(n => Box(house, n))],
+            [.. horizon.Select(h => new SkylinePoint(rangeBearingDeg - h.AzimuthDeg, h.ElevationDeg))]);
+    }
+
+    /// <summary>
+    /// Light through a neighbour from side to side: its faces' mean transmittance, twice. A first estimate: benches, crop and which faces the light meets
+    /// are not followed.
+    /// </summary>
+    private static double Through(BuildingForm building, EqList<MemberSolid> members, double glazingBarFraction)
+    {
+        double passedM2 = 0;
+        double areaM2 = 0;
+        foreach (FaceForm face in building.Faces.Where(f => f.Name != FaceName.Floor))
+        {
+            double open = 1 - HouseEnclosure.FrameFraction(building, face, members, glazingBarFraction);
+            foreach (CoverZone zone in face.Zones)
+            {
+                areaM2 += zone.GrossM2;
+                passedM2 += zone.GrossM2 * open * DiffuseTransmittance(zone.Cover);
+            }
+        }
+
+        double mean = areaM2 > 0 ? passedM2 / areaM2 : 0;
+        return mean * mean;
+    }
+
+    private static double DiffuseTransmittance(CoverChoice choice) =>
+        GenericCovers.TryFind(choice.Kind, out GenericCover? kind)
+            ? kind.Optics(new CoverCondition(1 - choice.DirtFactor, 1 - choice.AgeingFactor)).Diffuse.TransmittanceFraction
+            : throw new ArgumentException($"No cover kind '{choice.Kind}'.", nameof(choice));
+
+    private static ShadeBody Box(BuildingForm house, NeighbourBox n)
+    {
+        Vector3d P(double x, double y, double z) =>
+            HouseEnclosure.Own(house, new Point3(n.OriginXM + (x * n.SizeXM), n.OriginYM + (y * n.SizeYM), z * n.HeightM));
+        return new ShadeBody(
+            n.Id,
+            [
+                [P(0, 0, 0), P(1, 0, 0), P(1, 0, 1), P(0, 0, 1)],
+                [P(1, 1, 0), P(0, 1, 0), P(0, 1, 1), P(1, 1, 1)],
+                [P(0, 1, 0), P(0, 0, 0), P(0, 0, 1), P(0, 1, 1)],
+                [P(1, 0, 0), P(1, 1, 0), P(1, 1, 1), P(1, 0, 1)],
+                [P(0, 0, 1), P(1, 0, 1), P(1, 1, 1), P(0, 1, 1)],
+                [P(0, 0, 0), P(0, 1, 0), P(1, 1, 0), P(1, 0, 0)],
+            ],
+            0);
+    }
+}
