@@ -1,0 +1,311 @@
+using Glazewright.Design.Body;
+using Glazewright.Design.Brief;
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Cuts;
+using Glazewright.Design.Duty;
+using Glazewright.Design.Form;
+using Glazewright.Design.Frame;
+using Glazewright.Design.GainTables;
+using Glazewright.Design.Layout;
+using Glazewright.Design.LightMaps;
+using Glazewright.Design.Plant;
+using Glazewright.Design.Price;
+using Glazewright.Design.Program;
+using Glazewright.Design.Takeoff;
+using Glazewright.Design.Year;
+using Glazewright.Science.Weather;
+
+namespace Glazewright.Design.Pipeline;
+
+/// <summary>What an evaluation stands on besides the job: values read once, each with the hash of its content.</summary>
+/// <param name="Weather">The hourly year.</param>
+/// <param name="Catalogue">Equipment.</param>
+/// <param name="PriceBook">Unit prices.</param>
+public sealed record Ground(Keyed<WeatherYear> Weather, Keyed<Catalogue> Catalogue, Keyed<PriceBook> PriceBook)
+{
+    /// <summary>Keys the values by the hash of the bytes they were read from.</summary>
+    /// <param name="weather">The hourly year; keyed by its own content hash and what reading made of it.</param>
+    /// <param name="catalogue">Equipment.</param>
+    /// <param name="priceBook">Unit prices.</param>
+    /// <returns>The ground.</returns>
+    public static Ground Of(WeatherYear weather, Catalogue catalogue, PriceBook priceBook) => new(
+        new(weather, Canonical.Hash(weather.Provenance.Label + weather.Provenance.ContentSha256 + weather.Station + weather.RadiationOffsetH)),
+        new(catalogue, Canonical.Hash(catalogue)),
+        new(priceBook, Canonical.Hash(priceBook)));
+}
+
+/// <summary>
+/// One job's answers. Asks the runner for a stage; it and what it needs is computed once. Command line, pages and studies all come through here.
+/// </summary>
+public sealed class Evaluation
+{
+    private readonly StageRunner _runner;
+    private readonly Ground _ground;
+    private readonly Lazy<MinuteWeather> _minutes;
+    private readonly CancellationToken _cancel;
+
+    /// <summary>An evaluation; nothing is computed yet.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="ground">Weather, catalogue, price book.</param>
+    /// <param name="runner">Runs and keeps stages.</param>
+    /// <param name="cancel">Cancels whatever is asked for.</param>
+    public Evaluation(Job job, Ground ground, StageRunner runner, CancellationToken cancel = default)
+    {
+        Job = job;
+        _ground = ground;
+        _runner = runner;
+        _cancel = cancel;
+        _minutes = new Lazy<MinuteWeather>(() => MinuteWeather.Expand(ground.Weather.Value));
+    }
+
+    /// <summary>The job.</summary>
+    public Job Job { get; }
+
+    /// <summary>The hourly year it stands on.</summary>
+    public WeatherYear Weather => _ground.Weather.Value;
+
+    /// <summary>The equipment catalogue it stands on.</summary>
+    public Catalogue Catalogue => _ground.Catalogue.Value;
+
+    /// <summary>Shapes.</summary>
+    public Keyed<FormResult> Form => Run("form", FormStage.Version, "", FormInput.From(Job), [], (i, _) => FormStage.Run(i));
+
+    /// <summary>Members.</summary>
+    public Keyed<BodyResult> Body
+    {
+        get
+        {
+            Keyed<FormResult> form = Form;
+            Keyed<FrameResult>[] frames = [.. Job.Houses.Select(h => Frame(h.Id))];
+            return Run(
+                "body",
+                BodyStage.Version,
+                "",
+                0,
+                [form.Hash, .. frames.Select(f => f.Hash)],
+                (_, _) => BodyStage.Run(form.Value, frames.Select(f => f.Value).ToEqList()));
+        }
+    }
+
+    /// <summary>Quantities.</summary>
+    public Keyed<TakeoffResult> Takeoff
+    {
+        get
+        {
+            Keyed<FormResult> form = Form;
+            Keyed<BodyResult> body = Body;
+            Keyed<PlantResult>[] plants = [.. Job.Houses.Select(h => Plant(h.Id))];
+            Keyed<LayoutResult>[] layouts = [.. Job.Houses.Select(h => Layout(h.Id))];
+            return Run(
+                "takeoff",
+                TakeoffStage.Version,
+                "",
+                TakeoffInput.From(Job),
+                [form.Hash, body.Hash, .. plants.Select(p => p.Hash), .. layouts.Select(l => l.Hash), _ground.Catalogue.Hash],
+                (i, _) => TakeoffStage.Run(
+                    i,
+                    form.Value,
+                    body.Value,
+                    plants.Select(p => p.Value).ToEqList(),
+                    layouts.Select(l => l.Value).ToEqList()));
+        }
+    }
+
+    /// <summary>Cut lists.</summary>
+    public Keyed<CutsResult> Cuts
+    {
+        get
+        {
+            Keyed<TakeoffResult> takeoff = Takeoff;
+            return Run("cuts", CutsStage.Version, "", CutsInput.From(Job), [takeoff.Hash], (i, c) => CutsStage.Run(i, takeoff.Value, c));
+        }
+    }
+
+    /// <summary>Price.</summary>
+    public Keyed<PriceResult> Price
+    {
+        get
+        {
+            Keyed<TakeoffResult> takeoff = Takeoff;
+            Keyed<CutsResult> cuts = Cuts;
+            return Run(
+                "price",
+                PriceStage.Version,
+                "",
+                PriceInput.From(Job),
+                [takeoff.Hash, cuts.Hash, _ground.PriceBook.Hash],
+                (i, _) => PriceStage.Run(i, takeoff.Value, cuts.Value, _ground.PriceBook.Value));
+        }
+    }
+
+    /// <summary>Structure of a house.</summary>
+    /// <param name="house">House id.</param>
+    /// <returns>The result.</returns>
+    public Keyed<FrameResult> Frame(string house)
+    {
+        Keyed<FormResult> form = Form;
+        return Run(
+            "frame",
+            FrameStage.Version,
+            house,
+            FrameInput.From(Job, house),
+            [form.Hash],
+            (i, c) => FrameStage.Run(i, form.Value.Building(house), c));
+    }
+
+    /// <summary>Gain table of a house.</summary>
+    /// <param name="house">House id.</param>
+    /// <returns>The result.</returns>
+    public Keyed<GainTable> GainTable(string house)
+    {
+        Keyed<FormResult> form = Form;
+        Keyed<BodyResult> body = Body;
+        return Run(
+            "gain-table",
+            GainTableStage.Version,
+            house,
+            GainInput.From(Job, house, Catalogue),
+            [form.Hash, body.Hash],
+            (i, c) => GainTableStage.Run(i, form.Value, body.Value, c));
+    }
+
+    /// <summary>Duty of a house.</summary>
+    /// <param name="house">House id.</param>
+    /// <returns>The result.</returns>
+    public Keyed<DutyResult> Duty(string house)
+    {
+        Keyed<FormResult> form = Form;
+        Keyed<GainTable> gains = GainTable(house);
+        return Run(
+            "duty",
+            DutyStage.Version,
+            house,
+            DutyInput.From(Job, house),
+            [form.Hash, gains.Hash, _ground.Weather.Hash],
+            (i, _) => DutyStage.Run(i, form.Value.Building(house), gains.Value, Weather));
+    }
+
+    /// <summary>Equipment of a house.</summary>
+    /// <param name="house">House id.</param>
+    /// <returns>The result.</returns>
+    public Keyed<PlantResult> Plant(string house)
+    {
+        Keyed<FormResult> form = Form;
+        Keyed<DutyResult> duty = Duty(house);
+        return Run(
+            "plant",
+            PlantStage.Version,
+            house,
+            PlantInput.From(Job, house),
+            [form.Hash, duty.Hash, _ground.Catalogue.Hash],
+            (i, _) => PlantStage.Run(i, form.Value.Building(house), duty.Value, Catalogue));
+    }
+
+    /// <summary>Where the equipment of a house sits.</summary>
+    /// <param name="house">House id.</param>
+    /// <returns>The result.</returns>
+    public Keyed<LayoutResult> Layout(string house)
+    {
+        Keyed<FormResult> form = Form;
+        Keyed<PlantResult> plant = Plant(house);
+        return Run(
+            "layout",
+            LayoutStage.Version,
+            house,
+            LayoutInput.From(Job, house),
+            [form.Hash, plant.Hash],
+            (i, _) => LayoutStage.Run(i, form.Value, plant.Value));
+    }
+
+    /// <summary>Light in a house.</summary>
+    /// <param name="house">House id.</param>
+    /// <returns>The result.</returns>
+    public Keyed<LightMap> LightMap(string house)
+    {
+        Keyed<FormResult> form = Form;
+        Keyed<BodyResult> body = Body;
+        Keyed<LayoutResult> layout = Layout(house);
+        return Run(
+            "light-map",
+            LightMapStage.Version,
+            house,
+            LightInput.From(Job, house),
+            [form.Hash, body.Hash, layout.Hash, _ground.Weather.Hash],
+            (i, c) => LightMapStage.Run(i, form.Value, body.Value, layout.Value, Weather, c));
+    }
+
+    /// <summary>Control program of a house.</summary>
+    /// <param name="house">House id.</param>
+    /// <returns>The result.</returns>
+    public Keyed<ProgramDocument> Program(string house)
+    {
+        Keyed<PlantResult> plant = Plant(house);
+        return Run(
+            "program",
+            ProgramStage.Version,
+            house,
+            ProgramInput.From(Job, house),
+            [plant.Hash],
+            (i, _) => ProgramStage.Run(i, plant.Value));
+    }
+
+    /// <summary>A year of a house under its program.</summary>
+    /// <param name="house">House id.</param>
+    /// <param name="progress">Told the share done, 0 to 1; may be null.</param>
+    /// <returns>The result.</returns>
+    public Keyed<YearResult> Year(string house, IProgress<double>? progress = null)
+    {
+        Keyed<FormResult> form = Form;
+        Keyed<GainTable> gains = GainTable(house);
+        Keyed<DutyResult> duty = Duty(house);
+        Keyed<PlantResult> plant = Plant(house);
+        Keyed<ProgramDocument> program = Program(house);
+        return Run(
+            "year",
+            YearStage.Version,
+            house,
+            YearInput.From(Job, house),
+            [form.Hash, gains.Hash, duty.Hash, plant.Hash, program.Hash, _ground.Weather.Hash],
+            (i, c) => YearStage.Run(
+                i, form.Value.Building(house), gains.Value, duty.Value, plant.Value, program.Value, _minutes.Value, progress, c));
+    }
+
+    /// <summary>Computes every stage, independent ones side by side. What comes out does not depend on the number of threads.</summary>
+    /// <param name="threads">Most threads, at least 1.</param>
+    public void Everything(int threads)
+    {
+        ParallelOptions options = new() { MaxDegreeOfParallelism = threads, CancellationToken = _cancel };
+        string[] houses = [.. Job.Houses.Select(h => h.Id)];
+        _ = Form;
+        List<Action> first = [.. houses.Select(h => (Action)(() => Frame(h))), () => _ = _minutes.Value];
+        Together(options, first);
+        _ = Body;
+        Together(options, [.. houses.Select(h => (Action)(() =>
+        {
+            Layout(h);
+            Program(h);
+        }))]);
+        List<Action> rest = [.. houses.Select(h => (Action)(() => Year(h)))];
+        rest.Add(() => _ = Price);
+        rest.AddRange(houses.Select(h => (Action)(() => LightMap(h))));
+        Together(options, rest);
+    }
+
+    private static void Together(ParallelOptions options, List<Action> actions)
+    {
+        try
+        {
+            Parallel.ForEach(System.Collections.Concurrent.Partitioner.Create<Action>((IList<Action>)actions, loadBalance: true), options, a => a());
+        }
+        catch (AggregateException several)
+        {
+            // The first fault tells the story; the others are its companions.
+            System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(several.Flatten().InnerExceptions[0]);
+        }
+    }
+
+    private Keyed<TOut> Run<TIn, TOut>(
+        string stage, int version, string scope, TIn input, StageHash[] earlier, Func<TIn, CancellationToken, TOut> compute) =>
+        _runner.Run(stage, version, scope, input, earlier, compute, _cancel);
+}
