@@ -66,10 +66,14 @@ internal static class FrameFindings
             ThermalReason.NoAlarm => "There is no alarm or attendant at all hours",
             _ => "The house is without heat, or at freezing, at some time of the snow season",
         };
+        // What the same house would take if it were kept warm all winter with an alarm.
+        double warmFactor = ThermalFactor.Of(site.SnowSite.Ground, new RoofThermal(site.RoofResistanceM2KPerW, ThermalFactor.GreenhouseLeastC, true)).Factor;
         yield return new Finding(
             "frame/greenhouse-snow-not-credited", Severity.Near, input.House,
             $"{why}: the snow load takes Ct {site.Thermal.Factor:0.00}, not 0.85, which is {(site.Thermal.Factor / 0.85 - 1) * 100:0} % more snow.",
-            site.Thermal.Reason == ThermalReason.KeptCool ? "Keep it at 50 °F or more in the snow season (and the roof under R 2.0), or keep this load." : "Keep this load.",
+            warmFactor < site.Thermal.Factor
+                ? $"Kept at 50 °F or more all winter, with an alarm, it would be Ct {warmFactor:0.00}; or keep this load."
+                : "Keep this load.",
             source);
     }
 

@@ -10,13 +10,13 @@ namespace Glazewright.Design.Frame;
 internal static class FrameResults
 {
     internal static FrameResult Of(
-        FrameInput input, BuildingForm form, FrameLoadSite site, TrialResult trial, (TubeSection Section, SpanUse Use) purlin,
+        FrameInput input, BuildingForm form, FrameLoadSite site, TrialResult trial, FrameSections? instead, (TubeSection Section, SpanUse Use) purlin,
         (TubeSection Section, SpanUse Use) girt)
     {
         List<SectionChoice> sections =
         [
-            Choice(MemberRole.Column, trial.Sections.Column, input.Choice.ColumnSection.Length > 0, trial),
-            Choice(MemberRole.Rafter, trial.Sections.Rafter, input.Choice.RafterSection.Length > 0, trial),
+            Choice(MemberRole.Column, trial.Sections.Column, input.Choice.ColumnSection.Length > 0, trial, instead?.Column),
+            Choice(MemberRole.Rafter, trial.Sections.Rafter, input.Choice.RafterSection.Length > 0, trial, instead?.Rafter),
             Choice(MemberRole.Purlin, purlin.Section, input.Choice.PurlinSection.Length > 0, purlin.Use),
             Choice(MemberRole.Girt, girt.Section, input.Choice.PurlinSection.Length > 0, girt.Use),
         ];
@@ -49,13 +49,13 @@ internal static class FrameResults
 
     internal static double SpanOver(double spanM, double bowM) => Math.Abs(bowM) < 1e-9 ? 99_999 : Math.Min(99_999, spanM / Math.Abs(bowM));
 
-    private static SectionChoice Choice(MemberRole role, TubeSection s, bool isFixed, TrialResult trial) =>
-        Make(role, s, isFixed, trial.UseOf(role), trial.DeflectionUseOf(role));
+    private static SectionChoice Choice(MemberRole role, TubeSection s, bool isFixed, TrialResult trial, TubeSection? instead) =>
+        Make(role, s, isFixed, trial.UseOf(role), trial.DeflectionUseOf(role), instead);
 
     private static SectionChoice Choice(MemberRole role, TubeSection s, bool isFixed, SpanUse use) =>
-        Make(role, s, isFixed, use.UseFraction, use.DeflectionUse);
+        Make(role, s, isFixed, use.UseFraction, use.DeflectionUse, null);
 
-    private static SectionChoice Make(MemberRole role, TubeSection s, bool isFixed, double strengthUse, double deflectionUse)
+    private static SectionChoice Make(MemberRole role, TubeSection s, bool isFixed, double strengthUse, double deflectionUse, TubeSection? instead)
     {
         double use = Math.Max(strengthUse, deflectionUse);
         double margin = use > 0 ? 1 / use - 1 : 99;
@@ -63,9 +63,10 @@ internal static class FrameResults
             ? new Answer<double>.Met(use, margin)
             : new Answer<double>.Missed(
                 use, margin,
-                deflectionUse > strengthUse
-                    ? "Deflection: a deeper tube, a closer bay, or a collar tie would help."
-                    : isFixed ? "Strength: a larger tube, closer bays, or a collar tie would help." : "Strength: no tube of the list is enough; closer bays or a collar tie would help.");
+                (deflectionUse > strengthUse ? "Deflection: " : "Strength: ") + (instead is not null
+                    ? $"with these bays and bases {instead.Name} would do; closer bays, fixed bases or a collar tie would help too."
+                    : isFixed ? "a larger tube, closer bays, fixed bases or a collar tie would help."
+                    : "no tube of the list is enough; closer bays, fixed bases or a collar tie would help."));
         var shape = (TubeShape.Rectangular)s.Shape;
         return new SectionChoice(role, s.Name, shape.DepthM, shape.WidthM, TubeNames.OrderedWallM(s), s.MassKgPerM, isFixed, answer);
     }

@@ -89,7 +89,7 @@ internal static class FrameSizing
 
     internal static double Use(TrialResult r, MemberRole role) => Math.Max(r.UseOf(role), r.DeflectionUseOf(role));
 
-    private static bool Passes(TrialResult r) => Use(r, MemberRole.Column) <= 1 && Use(r, MemberRole.Rafter) <= 1;
+    internal static bool Passes(TrialResult r) => Use(r, MemberRole.Column) <= 1 && Use(r, MemberRole.Rafter) <= 1;
 
     private static int Climb(TubeSection[] list, int from, double use)
     {

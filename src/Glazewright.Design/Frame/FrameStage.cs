@@ -34,7 +34,24 @@ public static class FrameStage
             s => Worse(SecondaryMembers.Girt(input, site, s, leftGirtM, true), SecondaryMembers.Girt(input, site, s, rightGirtM, false)));
         double spacingM = Math.Max(leftM, rightM);
         TrialResult trial = FrameSizing.Frame(input, purlin, (s, stop) => FrameTrial.Run(input, site, s, spacingM, stop, cancel));
-        return FrameResults.Of(input, form, site, trial, (purlin, purlinUse), (girt, girtUse));
+        return FrameResults.Of(input, form, site, trial, Instead(input, trial, purlin, site, spacingM, cancel), (purlin, purlinUse), (girt, girtUse));
+    }
+
+    // Typed tubes that are not enough are kept, but the reader is told which of the list would be.
+    private static FrameSections? Instead(
+        FrameInput input, TrialResult trial, TubeSection purlin, FrameLoadSite site, double spacingM, CancellationToken cancel)
+    {
+        bool columnFixed = input.Choice.ColumnSection.Length > 0;
+        bool rafterFixed = input.Choice.RafterSection.Length > 0;
+        bool enough = FrameSizing.Passes(trial);
+        if (enough || (!columnFixed && !rafterFixed))
+        {
+            return null;
+        }
+
+        FrameInput open = input with { Choice = input.Choice with { ColumnSection = "", RafterSection = "" } };
+        TrialResult sized = FrameSizing.Frame(open, purlin, (s, stop) => FrameTrial.Run(open, site, s, spacingM, stop, cancel));
+        return FrameSizing.Passes(sized) ? sized.Sections : null;
     }
 
     private static SpanUse Worse(SpanUse a, SpanUse b) =>

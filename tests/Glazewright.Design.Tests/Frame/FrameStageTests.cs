@@ -46,6 +46,7 @@ public class FrameStageTests
         Assert.True(rafter.Fixed);
         Answer<double>.Missed missed = Assert.IsType<Answer<double>.Missed>(rafter.Answer);
         Assert.True(missed.Margin < 0);
+        Assert.Contains("would do", missed.Limit, StringComparison.Ordinal);
         Assert.Contains(r.Report.Findings, f => f.Code == "frame/member-overworked" && f.Severity == Severity.Danger);
     }
 
@@ -99,6 +100,7 @@ public class FrameStageTests
         Finding finding = Assert.Single(r.Report.Findings, f => f.Code == "frame/greenhouse-snow-not-credited");
         Assert.Contains("parked", finding.What, StringComparison.Ordinal);
         Assert.Contains("weeks 51 to 2", finding.What, StringComparison.Ordinal);
+        Assert.Contains("Ct 1.00", finding.Mend, StringComparison.Ordinal);
     }
 
     [Fact]
