@@ -40,11 +40,11 @@ public sealed class CompiledProgram
 
     internal int CoolAt => Count * PerActuator;
 
-    internal int HeatAt => CoolAt + CoolOn.Length * PerStage;
+    internal int HeatAt { get; init; }
 
-    internal int AlarmAt => HeatAt + HeatOn.Length * PerStage;
+    internal int AlarmAt { get; init; }
 
-    internal int ExtrasAt => AlarmAt + AlarmIds.Count * PerAlarm;
+    internal int ExtrasAt { get; init; }
 
     internal ActuatorKind[] Kinds { get; init; } = [];
 
@@ -85,6 +85,12 @@ public sealed class CompiledProgram
 
     /// <summary>Actuators that something needs.</summary>
     internal ulong NeededMask { get; init; }
+
+    /// <summary>Actuators that need something.</summary>
+    internal ulong OwnerMask { get; init; }
+
+    /// <summary>Actuators that win over something.</summary>
+    internal ulong WinnerMask { get; init; }
 
 
     internal ulong[] NeedMask { get; init; } = [];
@@ -157,15 +163,30 @@ public sealed class CompiledProgram
             state[at + Runtime] = before[at + Runtime];
             state[at + Hand] = before[at + Hand];
             state[at + Since] = moves ? ProgramInterpreter.LongAgoMs : -5000 * i;
+            WriteMask(state, Extra.OnMask, ReadMask(state, Extra.OnMask) | (state[at + Level] > 0 ? 1UL << i : 0));
         }
+
+        WriteMask(state, Extra.HandMask, ReadMask(before, Extra.HandMask));
     }
 
     /// <summary>Puts an actuator under hand, or back.</summary>
     /// <param name="state">State to write.</param>
     /// <param name="actuator">Its number.</param>
     /// <param name="level">0 to 10 000, or −1 for automatic. Interlocks and least times hold for the hand too.</param>
-    public void SetHand(Span<int> state, int actuator, int level) =>
+    public void SetHand(Span<int> state, int actuator, int level)
+    {
         state[actuator * PerActuator + Hand] = Math.Clamp(level, -1, 10_000);
+        ulong hands = ReadMask(state, Extra.HandMask) & ~(1UL << actuator);
+        WriteMask(state, Extra.HandMask, level >= 0 ? hands | 1UL << actuator : hands);
+    }
+
+    internal ulong ReadMask(ReadOnlySpan<int> state, int extra) => (uint)state[ExtrasAt + extra] | (ulong)(uint)state[ExtrasAt + extra + 1] << 32;
+
+    internal void WriteMask(Span<int> state, int extra, ulong mask)
+    {
+        state[ExtrasAt + extra] = (int)(uint)mask;
+        state[ExtrasAt + extra + 1] = (int)(uint)(mask >> 32);
+    }
 
     /// <summary>True while an alarm sounds.</summary>
     /// <param name="state">State after a step.</param>
@@ -196,6 +217,8 @@ public sealed class CompiledProgram
         public const int SameInsideMs = 14;
         public const int ClockMs = 15;
         public const int Day = 16;
+        public const int OnMask = 17;
+        public const int HandMask = 19;
     }
 
     internal readonly record struct Settings(int[] Actuators, int[] Levels);

@@ -74,6 +74,8 @@ public static class ProgramCompiler
         }
 
         int[] byOwner = [.. Enumerable.Range(0, owners.Count).OrderBy(c => owners[c])];
+        int heatAt = n * CompiledProgram.PerActuator + d.Cooling.Count * CompiledProgram.PerStage;
+        int alarmAt = heatAt + d.Heating.Count * CompiledProgram.PerStage;
         HumidityControl h = d.Humidity;
         return new CompiledProgram
         {
@@ -99,6 +101,11 @@ public static class ProgramCompiler
             NeedOwner = [.. byOwner.Select(c => owners[c])],
             NeedMask = [.. byOwner.Select(c => needs[c])],
             NeedStart = [.. Enumerable.Range(0, n + 1).Select(i => owners.Count(o => o < i))],
+            OwnerMask = owners.Aggregate(0UL, (all, i) => all | 1UL << i),
+            WinnerMask = Enumerable.Range(0, n).Aggregate(0UL, (all, i) => losers[i] == 0 ? all : all | 1UL << i),
+            HeatAt = heatAt,
+            AlarmAt = alarmAt,
+            ExtrasAt = alarmAt + (d.Alarms.Count + 2) * CompiledProgram.PerAlarm,
             NeededMask = needs.Aggregate(0UL, (all, mask) => all | mask),
             MovingMask = MaskOf(d, a => Moves(a.Kind)),
             FogMask = MaskOf(d, a => a.Kind == ActuatorKind.Fog),

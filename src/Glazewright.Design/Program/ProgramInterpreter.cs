@@ -32,7 +32,11 @@ public static class ProgramInterpreter
             throw new ArgumentException("Readings or commands are too few.");
         }
 
-        before[..compiled.StateLength].CopyTo(after);
+        if (!before.Overlaps(after, out int offset) || offset != 0)
+        {
+            before[..compiled.StateLength].CopyTo(after);
+        }
+
         Span<int> want = stackalloc int[n];
         want.Clear();
         var run = new StepRun(compiled, readings, Math.Clamp(dtMs, 1, 86_400_000), after[..compiled.StateLength], commands[..n], want);

@@ -101,6 +101,7 @@ internal ref partial struct StepRun
             _ => (0, 0, 0),
         };
         _want[c.Actuator] = target;
+        _wanted = target > 0 ? _wanted | 1UL << c.Actuator : _wanted & ~(1UL << c.Actuator);
         _commands[c.Actuator] = new Command(0, (int)reason, a, b, third);
     }
 

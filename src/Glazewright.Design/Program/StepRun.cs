@@ -132,6 +132,7 @@ internal ref partial struct StepRun
         if (level > _want[actuator])
         {
             _want[actuator] = level;
+            _wanted |= 1UL << actuator;
             _commands[actuator] = new Command(0, (int)reason, a, b, c);
         }
     }
@@ -248,12 +249,7 @@ internal ref partial struct StepRun
 
     private void AskBackground()
     {
-        ulong asked = 0;
-        for (int i = 0; i < _want.Length; i++)
-        {
-            asked |= _want[i] > 0 ? 1UL << i : 0;
-        }
-
+        ulong asked = _wanted;
         int wind = Read(Reading.Wind, 0, 10_000);
         foreach (CompiledProgram.BackgroundPart part in _p.Background)
         {
@@ -269,6 +265,11 @@ internal ref partial struct StepRun
     {
         foreach (ulong group in _p.RotationMasks)
         {
+            if ((group & _wanted) == 0)
+            {
+                continue;
+            }
+
             ulong free = 0;
             int asked = 0;
             int level = 0;
@@ -288,6 +289,7 @@ internal ref partial struct StepRun
                     level = Math.Max(level, _want[i]);
                     why = asked == 1 ? _commands[i] : why;
                     _want[i] = 0;
+                    _wanted &= ~(1UL << i);
                     _commands[i] = default;
                 }
             }
@@ -302,6 +304,7 @@ internal ref partial struct StepRun
 
                 free &= ~(1UL << best);
                 _want[best] = level;
+                _wanted |= 1UL << best;
                 _commands[best] = why;
             }
         }
@@ -331,16 +334,13 @@ internal ref partial struct StepRun
 
     private void TakeHands()
     {
-        for (int i = 0; i < _want.Length; i++)
+        for (ulong rest = _p.ReadMask(_s, Extra.HandMask); rest != 0; rest &= rest - 1)
         {
+            int i = BitOperations.TrailingZeroCount(rest);
             int hand = _s[i * CompiledProgram.PerActuator + CompiledProgram.Hand];
-            if (hand >= 0)
-            {
-                _want[i] = hand;
-                _commands[i] = new Command(0, (int)ReasonCode.Hand, hand, 0, 0);
-            }
-
-            _wanted |= _want[i] > 0 ? 1UL << i : 0;
+            _want[i] = hand;
+            _wanted = hand > 0 ? _wanted | 1UL << i : _wanted & ~(1UL << i);
+            _commands[i] = new Command(0, (int)ReasonCode.Hand, hand, 0, 0);
         }
     }
 

@@ -16,24 +16,30 @@ internal ref partial struct StepRun
 
     private void Settle()
     {
-        for (int i = 0; i < _want.Length; i++)
-        {
-            _on |= At(i, CompiledProgram.Level) > 0 ? 1UL << i : 0;
-        }
-
+        _on = _p.ReadMask(_s, Extra.OnMask);
         _pulse = -1;
         StopBySensors();
-        Forbid();
-        // A stopped motor is not shut at once: until it is, it counts as open.
-        _nextOn = _on & ~(_stopped & ~_p.MovingMask);
-        foreach (int i in Reversed())
+        if ((_wanted & (_p.OwnerMask | _p.WinnerMask)) != 0)
         {
-            SwitchOff(i);
+            Forbid();
         }
 
-        foreach (int i in _p.Order)
+        // A stopped motor is not shut at once: until it is, it counts as open.
+        _nextOn = _on & ~(_stopped & ~_p.MovingMask);
+        if ((_nextOn & ~_wanted) != 0)
         {
-            SwitchOn(i);
+            foreach (int i in Reversed())
+            {
+                SwitchOff(i);
+            }
+        }
+
+        if ((_wanted & ~_nextOn & ~_stopped) != 0)
+        {
+            foreach (int i in _p.Order)
+            {
+                SwitchOn(i);
+            }
         }
 
         Conclude();
@@ -59,6 +65,11 @@ internal ref partial struct StepRun
                     Stop(i, unknown ? ReasonCode.HumidityUnknown : ReasonCode.NearSaturation, unknown ? 0 : _humidity, _p.HumidityRef.FogCeiling, 0);
                 }
             }
+        }
+
+        if ((_on & _p.OwnerMask) == 0)
+        {
+            return;
         }
 
         // What needs a stopped one stops with it.
@@ -267,6 +278,7 @@ internal ref partial struct StepRun
 
     private void Conclude()
     {
+        ulong on = 0;
         for (int i = 0; i < _want.Length; i++)
         {
             int at = i * CompiledProgram.PerActuator;
@@ -283,6 +295,7 @@ internal ref partial struct StepRun
             }
 
             bool now = level > 0;
+            on |= now ? 1UL << i : 0;
             since = was == now ? ProgramInterpreter.Later(since, _dt) : _dt;
             if (now)
             {
@@ -294,6 +307,7 @@ internal ref partial struct StepRun
             _commands[i] = _commands[i] with { Level = shown };
         }
 
+        _p.WriteMask(_s, Extra.OnMask, on);
         if ((_nextOn & _p.FogMask) == 0)
         {
             SetX(Extra.FogPhaseMs, 0);
