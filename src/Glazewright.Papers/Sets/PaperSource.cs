@@ -14,6 +14,7 @@ using Glazewright.Design.Price;
 using Glazewright.Design.Program;
 using Glazewright.Design.Takeoff;
 using Glazewright.Design.Year;
+using Glazewright.Science.Optics;
 
 namespace Glazewright.Papers.Sets;
 
@@ -25,7 +26,6 @@ namespace Glazewright.Papers.Sets;
 /// <param name="Takeoff">What must be bought or made.</param>
 /// <param name="Cuts">How bars are cut.</param>
 /// <param name="Price">The price, with the contractor's own numbers.</param>
-/// <param name="Covers">How each covering that the job uses is named and drawn.</param>
 /// <param name="Defaults">Every default the job relies on.</param>
 /// <param name="Version">Version of the program that computed it.</param>
 public sealed record PaperSource(
@@ -36,18 +36,9 @@ public sealed record PaperSource(
     TakeoffResult Takeoff,
     CutsResult Cuts,
     PriceResult Price,
-    EqList<CoverLook> Covers,
     EqList<DefaultUsed> Defaults,
     string Version)
 {
-    /// <summary>How a covering is drawn; an unknown kind is drawn as opaque and called by its id.</summary>
-    /// <param name="cover">The choice.</param>
-    public CoverLook Look(CoverChoice cover)
-    {
-        ArgumentNullException.ThrowIfNull(cover);
-        return Covers.FirstOrDefault(c => c.Kind == cover.Kind) ?? new CoverLook(cover.Kind, cover.Kind, false, 0.05);
-    }
-
     /// <summary>Reports of all stages, in the order of the pipeline.</summary>
     public IEnumerable<StageReport> Reports()
     {
@@ -99,8 +90,17 @@ public sealed record HouseResults(
     YearResult Year);
 
 /// <summary>How a covering is named and drawn.</summary>
-/// <param name="Kind">Id of the cover kind.</param>
 /// <param name="Name">As printed.</param>
 /// <param name="Clear">Whether light passes.</param>
-/// <param name="ThicknessM">Thickness drawn, m.</param>
-public sealed record CoverLook(string Kind, string Name, bool Clear, double ThicknessM);
+public sealed record CoverLook(string Name, bool Clear)
+{
+    /// <summary>The look of a chosen covering; an unknown kind is drawn as opaque and called by its id.</summary>
+    /// <param name="cover">The choice.</param>
+    public static CoverLook Of(CoverChoice cover)
+    {
+        ArgumentNullException.ThrowIfNull(cover);
+        return GenericCovers.TryFind(cover.Kind, out GenericCover? known)
+            ? new CoverLook(known.Name, known.Make is not CoverMake.Opaque)
+            : new CoverLook(cover.Kind, false);
+    }
+}

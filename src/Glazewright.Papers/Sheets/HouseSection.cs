@@ -72,8 +72,8 @@ public static class HouseSection
         Ground(all, b, house.House.Frame, window, scale);
         IReadOnlyList<NoonSun> suns = NoonSun.Solstices(source.Job.Site.LatitudeDeg, source.Job.Site.RangeBearingDeg);
         Inside(all, house);
-        all.AddRange(Sun(source, house, suns, scale));
-        Shell(all, source, house);
+        all.AddRange(Sun(house, suns, scale));
+        Shell(all, house);
         all.AddRange(SectionNotes.Of(source, house, scale, isPicture));
         string rays = suns.Count == 0
             ? "The noon sun shines along the ridge or stays below the horizon."
@@ -131,10 +131,10 @@ public static class HouseSection
         }
     }
 
-    private static void Shell(List<Entity> all, PaperSource source, HouseResults house)
+    private static void Shell(List<Entity> all, HouseResults house)
     {
         BuildingForm b = house.Form;
-        foreach (SectionEdge edge in Profile.Edges(source, house).SkipLast(1))
+        foreach (SectionEdge edge in Profile.Edges(house).SkipLast(1))
         {
             // The right wall's edges run upwards, so their outside lies to the right of the way.
             bool rightWall = edge.A.X >= b.WidthM - 1e-9 && edge.B.X >= b.WidthM - 1e-9;
@@ -174,9 +174,9 @@ public static class HouseSection
 
     private static Spot InSection(BuildingForm b, Point3 p) => new((p - b.Origin).Dot(b.AlongY), (p - b.Origin).ZM);
 
-    private static IEnumerable<Entity> Sun(PaperSource source, HouseResults house, IReadOnlyList<NoonSun> suns, DrawingScale scale)
+    private static IEnumerable<Entity> Sun(HouseResults house, IReadOnlyList<NoonSun> suns, DrawingScale scale)
     {
-        IReadOnlyList<SectionEdge> ring = Profile.Edges(source, house);
+        IReadOnlyList<SectionEdge> ring = Profile.Edges(house);
         for (int s = 0; s < suns.Count; s++)
         {
             Pen pen = new(0.25, s == 0 ? [] : [2.5, 1.2], Paint.Of(Tone.Sun));

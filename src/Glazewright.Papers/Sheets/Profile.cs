@@ -14,7 +14,7 @@ internal static class Profile
     ];
 
     /// <summary>The edges light meets: walls parted at the pony wall, roofs, floor.</summary>
-    public static IReadOnlyList<SectionEdge> Edges(PaperSource source, HouseResults house)
+    public static IReadOnlyList<SectionEdge> Edges(HouseResults house)
     {
         IReadOnlyList<Spot> p = Points(house.Form);
         double pony = house.House.PonyWallM;
@@ -26,14 +26,14 @@ internal static class Profile
         edges.Add(new(p[4], p[0], false));
         return edges;
 
-        bool Clear(FaceName face) => house.House.Coverings.Any(c => c.Face == face && source.Look(c.Cover).Clear);
+        bool Clear(FaceName face) => house.House.Coverings.Any(c => c.Face == face && CoverLook.Of(c.Cover).Clear);
 
         void Wall(Spot foot, Spot eave, FaceName face)
         {
             double split = Math.Clamp(pony, 0, eave.Y);
             if (split > 0)
             {
-                edges.Add(new(foot, foot with { Y = split }, source.Look(house.House.PonyWallCovering).Clear));
+                edges.Add(new(foot, foot with { Y = split }, CoverLook.Of(house.House.PonyWallCovering).Clear));
             }
 
             if (split < eave.Y)

@@ -13,7 +13,7 @@ internal static class SectionNotes
         BuildingForm b = house.Form;
         LengthStyle style = SheetStyle.Lengths(source.Job);
         double mm = 1 / scale.MmPerM;
-        foreach (Entity entity in Dimensions(house, style).Concat(Levels(b, style, mm)).Concat(Pitches(b, style, mm)).Concat(isPicture ? [] : Coverings(source, house)))
+        foreach (Entity entity in Dimensions(house, style).Concat(Levels(b, style, mm)).Concat(Pitches(b, style, mm)).Concat(isPicture ? [] : Coverings(house)))
         {
             yield return entity;
         }
@@ -80,10 +80,10 @@ internal static class SectionNotes
         }
     }
 
-    private static IEnumerable<Entity> Coverings(PaperSource source, HouseResults house)
+    private static IEnumerable<Entity> Coverings(HouseResults house)
     {
         BuildingForm b = house.Form;
-        string Name(FaceName face) => house.House.Coverings.FirstOrDefault(c => c.Face == face) is { } covering ? source.Look(covering.Cover).Name : "";
+        string Name(FaceName face) => house.House.Coverings.FirstOrDefault(c => c.Face == face) is { } covering ? CoverLook.Of(covering.Cover).Name : "";
         Spot leftRoof = new(0.22 * b.Roof.RidgeOffsetM, b.Roof.LeftEaveM + 0.22 * (b.Roof.RidgeM - b.Roof.LeftEaveM));
         double run = b.WidthM - b.Roof.RidgeOffsetM;
         Spot rightRoof = new(b.WidthM - 0.22 * run, b.Roof.RightEaveM + 0.22 * (b.Roof.RidgeM - b.Roof.RightEaveM));

@@ -42,14 +42,8 @@ internal static class SampleSource
             [new TakeoffLine("tube-4x2x0.120", "Tube 4 × 2 × 0.120", ScopeSystem.Frame, 412.5, "m", "cut lengths of all members", ScopeBy.Us)],
             StageReport.Empty);
         CutsResult cuts = new([new SectionCuts("tube-4x2x0.120", [new BarPattern(7.315, 7, [new CutPiece("R-01", 5.79)], 1.5)], 7, 7, 7, "bars", true, 0.03)], StageReport.Empty);
-        return new PaperSource(job, form, body, results, takeoff, cuts, Price(job), Covers(), [new DefaultUsed("/tariffs/water", "6.00 $/1,000 gal", "a usual rural rate")], "0.0.0-test");
+        return new PaperSource(job, form, body, results, takeoff, cuts, Price(job), [new DefaultUsed("/tariffs/water", "6.00 $/1,000 gal", "a usual rural rate")], "0.0.0-test");
     }
-
-    private static EqList<CoverLook> Covers() =>
-    [
-        new("polycarbonate-16-triple", "16 mm triple-wall polycarbonate", true, 0.016),
-        new("panel-76", "3 in insulated panel", false, 0.076),
-    ];
 
     private static PriceResult Price(Job job) => new(
         [new PricedLine("tube-4x2x0.120", "Tube", ScopeSystem.Frame, 412.5, "m", 19.41, Secrets[2], 118, ScopeBy.Us)],
