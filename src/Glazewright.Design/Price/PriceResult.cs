@@ -61,7 +61,7 @@ public sealed record SystemCost(ScopeSystem System, double Cost, double LabourHo
 /// <param name="HighPrice">Upper end of the band.</param>
 /// <param name="PricePerFloorM2">Price by floor area, money a m².</param>
 /// <param name="PricePerBenchM2">Price by bench area, money a m²; 0 without benches.</param>
-/// <param name="Draws">Payments.</param>
+/// <param name="Draws">Payments, money.</param>
 /// <param name="ValidDays">Days valid.</param>
 /// <param name="Scope">Who supplies each system.</param>
 public sealed record QuoteResult(

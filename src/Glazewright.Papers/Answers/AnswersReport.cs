@@ -1,6 +1,5 @@
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
-using Glazewright.Design.Document;
 using Glazewright.Design.Form;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Reports;
@@ -26,11 +25,11 @@ public static class AnswersReport
         ];
         if (source.Houses.Count > 0)
         {
-            blocks.Add(SectionOf(source, source.Houses[0]));
+            blocks.Add(SectionOf(source, source.Houses[0], 104));
         }
 
         blocks.Add(new Block.TableOf(new Table(
-            [new("You asked", 84), new("Short answer", 70), new("", 20)],
+            [new("You asked", 66), new("Short answer", 92), new("", 19)],
             [.. answers.Select(a => (IReadOnlyList<string>)[a.Question, a.Brief, Word(a.Standing)])])));
         blocks.Add(Cautions.Weather(source));
         if (job.Occupancy.Visitors != Visitors.StaffOnly)
@@ -38,14 +37,11 @@ public static class AnswersReport
             blocks.Add(new Block.Caution("People come in", FormattableString.Invariant($"With {(job.Occupancy.Visitors == Visitors.Customers ? "customers" : "pupils")} inside it is no mere farm building: risk category {job.Occupancy.RiskCategory}, exits, door widths and accessible routes are for the plan reviewer to settle before anything is ordered.")));
         }
 
+        Sheet? range = RangeSection.Picture(source, Said.WidthMm, 62);
         blocks.Add(new Block.Heading(1, "Plan and sections"));
         blocks.Add(new Block.Picture(RangePlan.Picture(source, Said.WidthMm, 84), "Range plan. Lot lines and setbacks are on the drawing sheet."));
-        blocks.AddRange(source.Houses.Skip(1).Select(h => SectionOf(source, h)));
-        if (RangeSection.Picture(source, Said.WidthMm, 62) is Sheet range)
-        {
-            blocks.Add(new Block.Picture(range, "How far the houses shade each other at noon of the shortest day."));
-        }
-
+        blocks.AddRange(range is null ? [] : [new Block.Picture(range, "How far the houses shade each other at noon of the shortest day.")]);
+        blocks.AddRange(source.Houses.Skip(1).Select(h => SectionOf(source, h, 92)));
         blocks.Add(new Block.Heading(1, "Your questions"));
         foreach (QuestionAnswered answer in answers)
         {
@@ -68,8 +64,8 @@ public static class AnswersReport
             blocks);
     }
 
-    private static Block SectionOf(PaperSource source, HouseResults house) => new Block.Picture(
-        HouseSection.Picture(source, house, Said.WidthMm, 86),
+    private static Block SectionOf(PaperSource source, HouseResults house, double heightMm) => new Block.Picture(
+        HouseSection.Picture(source, house, Said.WidthMm, heightMm),
         $"House {house.Form.Id}, cross-section looking {Compass.Word(house.Form.Face(FaceName.End1).AzimuthDeg)}, with the noon sun of the shortest and longest day.");
 
     private static IEnumerable<QuestionAnswered> Answers(PaperSource source)
@@ -126,16 +122,25 @@ public static class AnswersReport
 
     private static IEnumerable<Block> Findings(PaperSource source)
     {
-        Finding[] findings = [.. WhiteList.Findings(source).OrderByDescending(f => f.Severity)];
-        if (findings.Length == 0)
+        Finding[] all = [.. WhiteList.Findings(source)];
+        Finding[] findings = [.. all.Where(f => f.Severity != Severity.Note).OrderByDescending(f => f.Severity)];
+        if (all.Length == 0)
         {
             yield break;
         }
 
         yield return new Block.Heading(1, "What we found");
-        yield return new Block.TableOf(new Table(
-            [new("", 18), new("What is so", 86), new("What would mend it", 70)],
-            [.. findings.Select(f => (IReadOnlyList<string>)[SeverityWord(f.Severity), f.What, f.Mend])]));
+        if (findings.Length > 0)
+        {
+            yield return new Block.TableOf(new Table(
+                [new("", 16), new("Where", 24), new("What is so", 76), new("What would mend it", 61)],
+                [.. findings.Select(f => (IReadOnlyList<string>)[SeverityWord(f.Severity), f.Id, f.What, f.Mend])]));
+        }
+
+        if (findings.Length < all.Length)
+        {
+            yield return new Block.Paragraph($"Beside these there are {all.Length - findings.Length} notes with nothing to mend; the contractor has them.", Quiet: true);
+        }
     }
 
     private static IEnumerable<Block> Rest(PaperSource source)
@@ -147,15 +152,22 @@ public static class AnswersReport
             yield return new Block.Bullets(leftOut);
         }
 
-        DefaultUsed[] defaults = [.. WhiteList.Defaults(source)];
+        (string Field, string Value)[] defaults = [.. WhiteList.Defaults(source).Select(d => (FieldWords(d.Pointer), d.Value)).Distinct()];
         if (defaults.Length > 0)
         {
             yield return new Block.Heading(1, "Taken as usual, because the job does not say");
+            int half = (defaults.Length + 1) / 2;
             yield return new Block.TableOf(new Table(
-                [new("Field", 62), new("Value", 42), new("What it is for", 70)],
-                [.. defaults.Select(d => (IReadOnlyList<string>)[d.Pointer, d.Value, d.Doc])]));
+                [new("Field", 52), new("Taken as", 36), new("Field", 52), new("Taken as", 36)],
+                [.. Enumerable.Range(0, half).Select(i => (IReadOnlyList<string>)[
+                    defaults[i].Field, defaults[i].Value, half + i < defaults.Length ? defaults[half + i].Field : "", half + i < defaults.Length ? defaults[half + i].Value : "",
+                ])]));
         }
     }
+
+    /// <summary>A field's place without list positions: what all houses and weeks share is said once.</summary>
+    private static string FieldWords(string pointer) => string.Join(
+        " / ", pointer.Split('/', StringSplitOptions.RemoveEmptyEntries).Where(part => !part.All(char.IsAsciiDigit) && part != "houses"));
 
     private static string SeverityWord(Severity severity) => severity switch
     {

@@ -45,7 +45,13 @@ internal static class ClimateAnswer
 
         figures.Add(said.Big("Coldest air at the crop", year.Extremes.LowestC, Unit.Celsius, $"with {said.Text(year.Extremes.OutsideAtLowestC, Unit.Celsius)} outside, {When(year.Extremes.LowestMinute)}"));
         figures.Add(said.Big("Hottest air at the crop", year.Extremes.HighestC, Unit.Celsius, $"with {said.Text(year.Extremes.OutsideAtHighestC, Unit.Celsius)} outside, {When(year.Extremes.HighestMinute)}"));
-        List<Block> blocks = [new Block.Figures(figures), new Block.TableOf(Periods(said, house))];
+        List<Block> blocks = [new Block.Figures(figures)];
+        Table periods = Periods(said, house);
+        if (periods.Rows.Count > 0)
+        {
+            blocks.Add(new Block.TableOf(periods));
+        }
+
         if (Carpet(source, year) is Sheet carpet)
         {
             blocks.Add(new Block.Picture(carpet, $"House {house.Form.Id}: each column is a day, each row an hour (standard time); hourly means against the target of that hour."));
@@ -56,7 +62,7 @@ internal static class ClimateAnswer
             blocks.Add(new Block.Picture(week, $"House {house.Form.Id}: the week of the hottest hour."));
         }
 
-        return new QuestionAnswered($"Will house {house.Form.Id} hold the climate you asked for?", brief, sentence, Said.Worst(figures.Select(f => f.Standing)), blocks);
+        return new QuestionAnswered($"Will house {house.Form.Id} hold your climate?", brief, sentence, Said.Worst(figures.Select(f => f.Standing)), blocks);
     }
 
     private static Table Periods(Said said, HouseResults house)

@@ -61,7 +61,7 @@ internal static class LightAnswer
             blocks.Add(new Block.Paragraph("Not in these numbers: " + string.Join(" ", light.Report.LeftOut), Quiet: true));
         }
 
-        return new QuestionAnswered($"How much light does the crop in house {house.Form.Id} get?", FormattableString.Invariant($"{dark.MeanMolPerM2Day:0.0} mol/m² a day in {month}{(wish > 0 ? FormattableString.Invariant($", {wish:0} wanted") : "")}"), sentence, standing, blocks);
+        return new QuestionAnswered($"How much light is there in house {house.Form.Id}?", FormattableString.Invariant($"{dark.MeanMolPerM2Day:0.0} mol/m² a day in {month}{(wish > 0 ? FormattableString.Invariant($", {wish:0} wanted") : "")}"), sentence, standing, blocks);
     }
 
     private static Sheet? Map(HouseResults house, int month)

@@ -88,7 +88,7 @@ internal static class PlantAnswers
             blocks.Add(new Block.Caution("Open combustion in a tight house", "An exhaust fan can draw flue gas back into the house: carbon monoxide kills, and traces of ethylene harm the crop first. Use sealed combustion, or have the safety chain hard-wired by a licensed installer."));
         }
 
-        return new QuestionAnswered($"How much heat does house {house.Form.Id} need, and if a heater dies?", $"{said.Text(house.Duty.HeatLossW, Unit.Watt)} at {outside}; {(heat.Heaters.Count > 1 ? "one heater out" : "the heater out")} holds {said.Round(Math.Floor(heat.OneOutHoldsC * 2) / 2, Unit.Celsius)}", sentence, Said.Worst(figures.Select(f => f.Standing)), blocks);
+        return new QuestionAnswered($"Heat for house {house.Form.Id}, and if a heater dies?", $"{said.Text(house.Duty.HeatLossW, Unit.Watt)} at {outside}; {(heat.Heaters.Count > 1 ? "one heater out" : "the heater out")} holds {said.Round(Math.Floor(heat.OneOutHoldsC * 2) / 2, Unit.Celsius)}", sentence, Said.Worst(figures.Select(f => f.Standing)), blocks);
     }
 
     private static Standing Of<T>(Answer<T> answer) => answer is Answer<T>.Met ? Standing.Held : Standing.Miss;

@@ -43,7 +43,7 @@ internal static class PriceAnswer
 
         if (quote.Draws.Count > 0)
         {
-            blocks.Add(new Block.Paragraph($"Payments: {Said.Listed(quote.Draws.Select(d => Said.Percent(d) + " %"))} of the price. The price is good for {quote.ValidDays} days from the date of a signed quote; this page is not one."));
+            blocks.Add(new Block.Paragraph($"Payments: {Said.Listed(quote.Draws.Select(Said.Money))}. The price is good for {quote.ValidDays} days from the date of a signed quote; this page is not one."));
         }
 
         return new QuestionAnswered("What does it cost to build?", $"{Said.Money(quote.Price)} ({Said.Money(quote.LowPrice)} to {Said.Money(quote.HighPrice)})", sentence, Standing.None, blocks);

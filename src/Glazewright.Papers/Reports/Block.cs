@@ -42,7 +42,7 @@ public abstract record Block
     /// <summary>Running text, one paragraph.</summary>
     public sealed record Paragraph(string Text, bool Quiet = false) : Block;
 
-    /// <summary>A short answer, set larger than running text.</summary>
+    /// <summary>A short answer, set larger than running text; what follows stands on the same page.</summary>
     public sealed record Lead(string Text) : Block;
 
     /// <summary>A list with dots.</summary>

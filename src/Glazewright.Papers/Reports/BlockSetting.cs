@@ -19,7 +19,8 @@ internal static class BlockSetting
             Face.Regular,
             paragraph.Quiet ? Tone.Ink2 : Tone.Ink),
         Block.Lead lead => Lines(
-            TextWrap.Lines(lead.Text, Face.Regular, ReportType.LeadMm, widthMm), 0, 2, ReportType.LeadMm, ReportType.LeadLineMm, Face.Regular, Tone.Ink),
+            TextWrap.Lines(lead.Text, Face.Regular, ReportType.LeadMm, widthMm), 0, 2, ReportType.LeadMm, ReportType.LeadLineMm, Face.Regular, Tone.Ink)
+            .Select(line => line with { KeepWithNext = true }),
         Block.Bullets bullets => bullets.Items.SelectMany(i => Bullet(i, widthMm)),
         Block.Figures figures => FigureSetting.Rows(figures, widthMm),
         Block.TableOf table => TableRows(table.Table),

@@ -59,7 +59,8 @@ public static class PaperWriter
         List<Sheet> sheets = [RangePlan.Draw(source, "G-1")];
         for (int i = 0; i < source.Houses.Count; i++)
         {
-            sheets.Add(HouseSection.Draw(source, source.Houses[i], string.Create(CultureInfo.InvariantCulture, $"A-{i + 1}")));
+            sheets.Add(HousePlan.Draw(source, source.Houses[i], string.Create(CultureInfo.InvariantCulture, $"A-{2 * i + 1}")));
+            sheets.Add(HouseSection.Draw(source, source.Houses[i], string.Create(CultureInfo.InvariantCulture, $"A-{2 * i + 2}")));
         }
 
         return sheets;

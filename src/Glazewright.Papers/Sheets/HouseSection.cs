@@ -11,8 +11,6 @@ namespace Glazewright.Papers.Sheets;
 /// <summary>The cross-section of a house with members, covering, levels and the noon sun of both solstices.</summary>
 public static class HouseSection
 {
-    private const double BelowMm = 33;
-
     /// <summary>The sheet.</summary>
     /// <param name="source">What the papers are made from.</param>
     /// <param name="house">Which house.</param>
@@ -57,13 +55,12 @@ public static class HouseSection
         LengthStyle style = SheetStyle.Lengths(source.Job);
 
         // Beside, below and above the house dimensions, levels and the sun's key take room on paper.
-        const double sideMm = 42;
-        const double aboveMm = 14;
-        double belowM = house.House.Frame.PierDepthM + 0.05;
+        (double sideMm, double aboveMm, double belowMm) = isPicture ? (24.0, 11.0, 15.0) : (42.0, 14.0, 33.0);
+        double belowM = isPicture ? 0 : house.House.Frame.PierDepthM + 0.05;
         DrawingScale scale = DrawingScale.Largest(style, s =>
             b.WidthM * s.MmPerM + 2 * sideMm <= roomMm.Width
-            && Math.Max(belowM * s.MmPerM, BelowMm) + b.Roof.RidgeM * s.MmPerM + aboveMm <= roomMm.Height);
-        double lowM = Math.Max(belowM, BelowMm / scale.MmPerM);
+            && Math.Max(belowM * s.MmPerM, belowMm) + b.Roof.RidgeM * s.MmPerM + aboveMm <= roomMm.Height);
+        double lowM = Math.Max(belowM, belowMm / scale.MmPerM);
         double heightM = lowM + b.Roof.RidgeM + aboveMm / scale.MmPerM;
         double wideM = roomMm.Width / scale.MmPerM;
         double tallM = roomMm.Height / scale.MmPerM;

@@ -122,7 +122,12 @@ internal static class PlanSymbols
             case PlacedKind.Aisle:
                 break;
             case PlacedKind.Curtain:
-                yield return new Entity.Polyline(box, true) { Role = Role.Hidden, Source = item.Id };
+                // Drawn a little inside its size, or the walls would cover it.
+                double inset = Math.Min(0.2, Math.Min(item.Size.XM, item.Size.YM) / 4);
+                yield return new Entity.Polyline([At(x0 + inset, y0 + inset), At(x1 - inset, y0 + inset), At(x1 - inset, y1 - inset), At(x0 + inset, y1 - inset)], true)
+                {
+                    Role = Role.Hidden, Source = item.Id,
+                };
                 break;
             case PlacedKind.CirculationFan:
                 Spot centre = 0.5 * (box[0] + box[2]);

@@ -13,26 +13,38 @@ internal static class SectionNotes
         BuildingForm b = house.Form;
         LengthStyle style = SheetStyle.Lengths(source.Job);
         double mm = 1 / scale.MmPerM;
-        foreach (Entity entity in Dimensions(house, style).Concat(Levels(b, style, mm)).Concat(Pitches(b, style, mm)).Concat(isPicture ? [] : Coverings(house)))
+        IEnumerable<Entity> notes = isPicture
+            ? FewDimensions(house, style).Concat(Pitches(b, style, mm))
+            : Dimensions(house, style).Concat(Levels(b, style, mm)).Concat(Pitches(b, style, mm)).Concat(Coverings(house));
+        foreach (Entity entity in notes)
         {
             yield return entity;
         }
 
         yield return new Entity.Label(new(-2 * mm, 0), SheetStyle.Facing(b, FaceName.Left)) { Role = Role.Text, Along = Along.End, ShiftMm = new(-3, 8), Face = Face.SemiBold, Masked = true };
         yield return new Entity.Label(new(b.WidthM + 2 * mm, 0), SheetStyle.Facing(b, FaceName.Right)) { Role = Role.Text, ShiftMm = new(3, 8), Face = Face.SemiBold, Masked = true };
-        double row = -9.5;
         IReadOnlyList<NoonSun> suns = NoonSun.Solstices(source.Job.Site.LatitudeDeg, source.Job.Site.RangeBearingDeg);
         bool left = suns.Count == 0 || suns[0].FromLeft;
-        foreach (NoonSun sun in suns)
+        double besideMm = isPicture ? 23 : 40;
+        Spot at = left ? new(-besideMm * mm, b.Roof.RidgeM) : new(b.WidthM + (besideMm - 36) * mm, b.Roof.RidgeM);
+        for (int s = 0; s < suns.Count; s++)
         {
-            bool dashed = row > -9;
-            Spot at = left ? new(-40 * mm, b.Roof.RidgeM) : new(b.WidthM + 4 * mm, b.Roof.RidgeM);
-            Pen pen = new(0.35, dashed ? [2.5, 1.2] : [], Paint.Of(Tone.Sun));
-            Spot lineAt = at + new Spot(0, (1.25 - row) * mm);
+            double downMm = (isPicture ? -6.5 : -9.5) + 4.6 * s;
+            Pen pen = new(0.35, s == 0 ? [] : [2.5, 1.2], Paint.Of(Tone.Sun));
+            Spot lineAt = at + new Spot(0, (1.25 - downMm) * mm);
             yield return new Entity.Polyline([lineAt, lineAt + new Spot(7 * mm, 0)]) { Role = Role.Light, Pen = pen };
-            yield return new Entity.Label(at, FormattableString.Invariant($"noon {sun.Name}, {sun.AltitudeDeg:0.0}°")) { Role = Role.Text, Paint = Paint.Of(Tone.Sun), ShiftMm = new(8.5, row), Masked = true };
-            row += 4.6;
+            yield return new Entity.Label(at, FormattableString.Invariant($"noon {suns[s].Name}, {suns[s].AltitudeDeg:0.0}°")) { Role = Role.Text, Paint = Paint.Of(Tone.Sun), ShiftMm = new(8.5, downMm), Masked = true };
         }
+    }
+
+    /// <summary>What a picture has room for: widths below, eaves and ridge at the sides.</summary>
+    private static IEnumerable<Entity> FewDimensions(HouseResults house, LengthStyle style)
+    {
+        BuildingForm b = house.Form;
+        yield return new Entity.Dimensions(new(0, 0), new(1, 0), [0, b.WidthM], -11, style) { Source = b.Id + "/width" };
+        yield return new Entity.Dimensions(new(0, 0), new(0, 1), [0, b.Roof.LeftEaveM], 8, style) { Source = b.Id + "/left" };
+        yield return new Entity.Dimensions(new(0, 0), new(0, 1), [0, b.Roof.RidgeM], 16, style) { Source = b.Id + "/ridge" };
+        yield return new Entity.Dimensions(new(b.WidthM, 0), new(0, 1), [0, b.Roof.RightEaveM], -8, style) { Source = b.Id + "/right" };
     }
 
     private static IEnumerable<Entity> Dimensions(HouseResults house, LengthStyle style)

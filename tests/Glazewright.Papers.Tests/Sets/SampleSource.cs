@@ -55,7 +55,7 @@ internal static class SampleSource
         4_444.44,
         Secrets[3],
         685_000,
-        new QuoteResult(698_000, 660_000, 736_000, 1386, 2400, [0.2, 0.25, 0.25, 0.2, 0.1], 30, job.Scope),
+        new QuoteResult(698_000, 660_000, 736_000, 1386, 2400, [139_600, 174_500, 174_500, 139_600, 69_800], 30, job.Scope),
         new StageReport(
             [
                 Figure.State("price/labour-rate", "Labour rate", Unit.DollarPerHour, Secrets[4], new Source.Given("/pricing/labour"), confidential: true),

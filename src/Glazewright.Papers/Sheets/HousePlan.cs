@@ -1,0 +1,163 @@
+using System.Globalization;
+using Glazewright.Design.Form;
+using Glazewright.Design.Layout;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Fonts;
+using Glazewright.Papers.Sets;
+
+namespace Glazewright.Papers.Sheets;
+
+/// <summary>The floor plan of a house: frames, doors, benches and aisles, and its equipment by number with a key.</summary>
+public static class HousePlan
+{
+    /// <summary>The sheet.</summary>
+    /// <param name="source">What the papers are made from.</param>
+    /// <param name="house">Which house.</param>
+    /// <param name="number">Sheet number.</param>
+    public static Sheet Draw(PaperSource source, HouseResults house, string number)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        ArgumentNullException.ThrowIfNull(house);
+        LengthStyle style = SheetStyle.Lengths(source.Job);
+        SheetSize size = SheetStyle.Size(source.Job);
+        Box room = Furniture.RoomMm(size);
+        (string Label, IReadOnlyList<PlacedItem> Items)[] kinds = Kinds(house.Layout);
+        Table key = Key(kinds);
+        double keyMm = kinds.Length == 0 ? 0 : Math.Min(TableSetting.HeightMm(key) + 6, 0.5 * room.Height);
+        Box view = new(room.Left, room.Top, room.Width, room.Height - 14 - keyMm);
+        View drawn = ViewOf(house, kinds, view, style);
+        string title = $"House {house.Form.Id}: floor plan";
+        List<Entity> paper =
+        [
+            .. SheetStyle.Border(source.Job, title, number, drawn.Scale.Text, SheetStyle.Preliminary, "Places of equipment are proposals; clearances, guards and disconnects by the trades that install it."),
+            .. Furniture.ViewTitle(new(room.Left, room.Bottom - 7), title, drawn.Scale.Text, 110),
+            .. Furniture.ScaleBar(new(room.Right - 80, room.Bottom - 9), drawn.Scale, style),
+            .. Furniture.North(new(room.Right - 12, room.Bottom - 24 - keyMm), source.Job.Site.RangeBearingDeg - 90, 7),
+        ];
+        if (kinds.Length > 0)
+        {
+            paper.AddRange(TableSetting.DrawAll(key, new(room.Left, view.Bottom + 2)));
+        }
+
+        string words = string.Join("; ", kinds.Select((k, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}: {k.Items.Count} × {k.Label}")));
+        return new Sheet("floor-" + house.Form.Id, title, $"Floor plan of {house.Form.Name}. {words}.", size.WidthMm, size.HeightMm, [drawn], paper);
+    }
+
+    private static (string Label, IReadOnlyList<PlacedItem> Items)[] Kinds(LayoutResult layout) =>
+    [
+        .. layout.Placed.Where(p => p.Kind is not (PlacedKind.Bench or PlacedKind.Aisle))
+            .GroupBy(p => (p.Kind, Label: Bare(p.Label)))
+            .Select(g => (g.Key.Label, (IReadOnlyList<PlacedItem>)[.. g])),
+    ];
+
+    /// <summary>A label without the running number at its end, so that like things share a line of the key.</summary>
+    private static string Bare(string label)
+    {
+        string bare = label.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9');
+        return bare.Length < label.Length && bare.EndsWith(' ') ? bare.TrimEnd() : label;
+    }
+
+    private static Table Key((string Label, IReadOnlyList<PlacedItem> Items)[] kinds)
+    {
+        int half = (kinds.Length + 1) / 2;
+        string[] Cells(int i) => i < kinds.Length
+            ? [(i + 1).ToString(CultureInfo.InvariantCulture), kinds[i].Label, kinds[i].Items.Count.ToString(CultureInfo.InvariantCulture)]
+            : ["", "", ""];
+        return new Table(
+            [new("No.", 14, Along.End), new("Equipment", 90), new("Count", 20, Along.End), new("No.", 24, Along.End), new("Equipment", 90), new("Count", 20, Along.End)],
+            [.. Enumerable.Range(0, half).Select(i => (IReadOnlyList<string>)[.. Cells(i), .. Cells(half + i)])]);
+    }
+
+    private static View ViewOf(HouseResults house, (string Label, IReadOnlyList<PlacedItem> Items)[] kinds, Box roomMm, LengthStyle style)
+    {
+        BuildingForm b = house.Form;
+        IReadOnlyList<Spot> ring = PlanSymbols.Footprint(b);
+        (double lowX, double highX) = (ring.Min(p => p.X), ring.Max(p => p.X));
+        (double lowY, double highY) = (ring.Min(p => p.Y), ring.Max(p => p.Y));
+        DrawingScale scale = DrawingScale.Choose(highX - lowX, highY - lowY, roomMm.Width - 54, roomMm.Height - 44, style);
+        double wide = roomMm.Width / scale.MmPerM;
+        double tall = roomMm.Height / scale.MmPerM;
+        double spareMm = roomMm.Width - (highX - lowX) * scale.MmPerM;
+        double leftMm = spareMm > 80 ? spareMm / 2 : 38 + (spareMm - 54) / 2;
+        Box window = new(lowX - leftMm / scale.MmPerM, (lowY + highY - tall) / 2, wide, tall);
+        List<Entity> all = [.. PlanSymbols.Building(b, house)];
+        List<double> frames = [.. b.FrameLinesXM];
+        bool roomy = frames.Count > 1 && (frames[1] - frames[0]) * scale.MmPerM > 11;
+        Spot corner = ring[3];
+        if (roomy)
+        {
+            all.Add(new Entity.Dimensions(corner, new(1, 0), frames, 8, style) { Source = b.Id + "/frames" });
+        }
+
+        all.Add(new Entity.Dimensions(corner, new(1, 0), [0, b.LengthM], roomy ? 16 : 8, style) { Source = b.Id + "/length" });
+        List<double> across = Stations(house, scale);
+        if (across.Count > 2)
+        {
+            all.Add(new Entity.Dimensions(ring[0], new(0, 1), across, 16, style) { Source = b.Id + "/across" });
+        }
+
+        all.Add(new Entity.Dimensions(ring[0], new(0, 1), [0, b.WidthM], across.Count > 2 ? 26 : 16, style) { Source = b.Id + "/width" });
+        all.AddRange(Numbers(b, kinds, scale));
+        return new View("floor", $"Floor plan of house {b.Id}", scale, window, new(roomMm.Left, roomMm.Top), all);
+    }
+
+    /// <summary>Stations across the house: walls and edges of benches, or the walls alone where they crowd.</summary>
+    private static List<double> Stations(HouseResults house, DrawingScale scale)
+    {
+        List<double> stations = [];
+        IEnumerable<double> edges = house.House.Benches.SelectMany(b => (double[])[b.OffsetYM, b.OffsetYM + b.WidthM]).Concat([0, house.Form.WidthM]);
+        foreach (double edge in edges.Order())
+        {
+            if (stations.Count == 0 || edge - stations[^1] > 0.05)
+            {
+                stations.Add(edge);
+            }
+        }
+
+        int crowded = stations.Zip(stations.Skip(1)).Count(p => (p.Second - p.First) * scale.MmPerM < 11);
+        return crowded > 2 ? [0, house.Form.WidthM] : stations;
+    }
+
+    /// <summary>Numbered rings beside the equipment, each at the first place where it covers no other.</summary>
+    private static IEnumerable<Entity> Numbers(BuildingForm b, (string Label, IReadOnlyList<PlacedItem> Items)[] kinds, DrawingScale scale)
+    {
+        const double radiusMm = 3;
+        List<Spot> taken = [];
+        double mm = 1 / scale.MmPerM;
+        (double X, double Y)[] tries = [(0, -6), (6, -3), (-6, -3), (0, 6), (6, 3), (-6, 3), (9, 0), (-9, 0), (12, -6), (-12, -6), (12, 6), (-12, 6), (0, -12), (0, 12), (18, 0), (-18, 0)];
+        for (int k = 0; k < kinds.Length; k++)
+        {
+            foreach (PlacedItem item in kinds[k].Items)
+            {
+                Point3 middle = b.Origin + (item.Corner.XM + item.Size.XM / 2) * b.AlongX + (item.Corner.YM + item.Size.YM / 2) * b.AlongY;
+                Spot at = SheetStyle.Flat(middle);
+                Spot? free = tries.Select(t => (Spot?)(at + mm * new Spot(t.X, t.Y))).FirstOrDefault(s => taken.All(o => (o - s!.Value).Length() > (2 * radiusMm + 0.4) * mm));
+                if (free is not Spot place)
+                {
+                    continue;
+                }
+
+                taken.Add(place);
+                yield return new Entity.Polyline([at, place]) { Role = Role.Dimension, Source = item.Id };
+                yield return new Entity.Fill([Ring(place, radiusMm * mm)], Paint.Of(Tone.Sheet)) { Role = Role.Fill, Source = item.Id };
+                yield return new Entity.Arc(place, radiusMm * mm) { Role = Role.Dimension, Source = item.Id };
+                yield return new Entity.Label(place, (k + 1).ToString(CultureInfo.InvariantCulture))
+                {
+                    Role = Role.Text, Face = Face.SemiBold, Along = Along.Middle, Across = Across.Middle, Source = item.Id,
+                };
+            }
+        }
+    }
+
+    private static Spot[] Ring(Spot centre, double radiusM)
+    {
+        Spot[] ring = new Spot[24];
+        for (int i = 0; i < ring.Length; i++)
+        {
+            double angle = 2 * Math.PI * i / ring.Length;
+            ring[i] = centre + radiusM * new Spot(Math.Cos(angle), Math.Sin(angle));
+        }
+
+        return ring;
+    }
+}
