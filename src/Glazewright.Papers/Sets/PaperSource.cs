@@ -9,6 +9,7 @@ using Glazewright.Design.Frame;
 using Glazewright.Design.GainTables;
 using Glazewright.Design.Layout;
 using Glazewright.Design.LightMaps;
+using Glazewright.Design.Pipeline;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Price;
 using Glazewright.Design.Program;
@@ -39,6 +40,36 @@ public sealed record PaperSource(
     EqList<DefaultUsed> Defaults,
     string Version)
 {
+    /// <summary>What an evaluation says, stage by stage; whatever is not yet computed is computed here.</summary>
+    /// <param name="evaluation">The job's evaluation.</param>
+    /// <param name="defaults">Defaults that held when the job was read.</param>
+    /// <param name="version">Version of the program.</param>
+    public static PaperSource From(Evaluation evaluation, EqList<DefaultUsed> defaults, string version)
+    {
+        ArgumentNullException.ThrowIfNull(evaluation);
+        EqList<HouseResults> houses = evaluation.Job.Houses.Select(h => new HouseResults(
+            h,
+            evaluation.Form.Value.Building(h.Id),
+            evaluation.Frame(h.Id).Value,
+            evaluation.GainTable(h.Id).Value,
+            evaluation.Duty(h.Id).Value,
+            evaluation.Plant(h.Id).Value,
+            evaluation.Layout(h.Id).Value,
+            evaluation.LightMap(h.Id).Value,
+            evaluation.Program(h.Id).Value,
+            evaluation.Year(h.Id).Value)).ToEqList();
+        return new PaperSource(
+            evaluation.Job,
+            evaluation.Form.Value,
+            evaluation.Body.Value,
+            houses,
+            evaluation.Takeoff.Value,
+            evaluation.Cuts.Value,
+            evaluation.Price.Value,
+            defaults,
+            version);
+    }
+
     /// <summary>Reports of all stages, in the order of the pipeline.</summary>
     public IEnumerable<StageReport> Reports()
     {
