@@ -48,6 +48,19 @@ public class AiscDesignExamples
         Assert.Equal(StrengthLimit.LocalBuckling, m.Limit);
     }
 
+    /// <summary>The same beam of the edition before, Fy 46: φ 57.0, /Ω 37.9 kip-ft (read in a verification page, with its closing values).</summary>
+    [Fact]
+    public void F7B_of_version_14()
+    {
+        TubeSection s = Listed(10, 6, 0.174) with
+        {
+            StrongPlasticModulusM3 = 18.0 * Math.Pow(In, 3), StrongElasticModulusM3 = 14.9 * Math.Pow(In, 3),
+        };
+        Strength m = StructuralTubeBending.StrongNM(s, Steel.A500GradeB, unbracedM: 0);
+        Near(57.0, m.Available(DesignMethod.Lrfd) / UsUnits.NMPerKipIn / 12, 0.05);
+        Near(37.9, m.Available(DesignMethod.Asd) / UsUnits.NMPerKipIn / 12, 0.05);
+    }
+
     [Fact]
     public void F6_just_noncompact()
     {
