@@ -43,12 +43,12 @@ internal static class HungLayout
             placed.Add(new PlacedItem(
                 heaters[i].Id, PlacedKind.Heater, $"Heater {i + 1}", new Point3(Math.Clamp(x, 0, Math.Max(house.LengthM - size.XM, 0)), y, Math.Max(z, 0)), size,
                 FaceName.Floor));
-            if (z < 1.2)
+            if (z < 1.2 && i == 0)
             {
                 findings.Add(new Finding(
                     "layout/heater-low", Severity.Near, heaters[i].Id,
-                    LayoutFindings.Text($"Under a ceiling of {ceilingM / 0.3048:0.0} ft the heater hangs {Math.Max(z, 0) / 0.3048:0.0} ft above the floor."),
-                    "Stand it on the floor in an end bay, or raise the eave.", LayoutFindings.Practice));
+                    LayoutFindings.Text($"Under a ceiling of {ceilingM / 0.3048:0.0} ft heaters hang {Math.Max(z, 0) / 0.3048:0.0} ft above the floor."),
+                    "Stand them on the floor in the end bays, or raise the eave.", LayoutFindings.Practice));
             }
         }
 

@@ -43,13 +43,28 @@ internal static class LayoutFindings
         double flow = exhaust.Wet[^1].FlowM3PerS;
         double heightM = pad?.HeightM ?? 1.5;
         double widthM = pad?.WidthM ?? Math.Sqrt(exhaust.LouverGrossM2);
-        foreach ((BuildingForm other, double gapM, double facingM) in InFront(house, form, face))
+        double wallM = face is FaceName.End1 or FaceName.End2 ? house.WidthM : house.LengthM;
+        double padFromM = pad?.UM ?? 0;
+        double padToM = pad is { } p ? p.UM + p.WidthM : wallM;
+        foreach ((BuildingForm other, double gapM, double from, double to) in InFront(house, form, face))
         {
+            double facingM = Math.Min(to, padToM) - Math.Max(from, padFromM);
+            if (facingM < 0.05)
+            {
+                continue;
+            }
+
             if (gapM < 0.1)
             {
+                // Louvers find their place beside it; only a wet wall behind it is walled in.
+                if (pad is null)
+                {
+                    continue;
+                }
+
                 findings.Add(new Finding(
                     "layout/intake-walled", Severity.Miss, id,
-                    Text($"{other.Name} stands against {facingM / 0.3048:0.0} ft of the intake wall: no air comes through there."),
+                    Text($"{other.Name} stands against {facingM / 0.3048:0.0} ft of the wet wall: no air comes through there."),
                     "Move the intake or the building.", Practice));
                 continue;
             }
@@ -66,7 +81,7 @@ internal static class LayoutFindings
     public static void FanOutlet(BuildingForm house, FormResult form, FaceName face, ExhaustPlant exhaust, List<Finding> findings)
     {
         double largestM = exhaust.Fans.Max(f => f.DiameterM);
-        foreach ((BuildingForm other, double gapM, double _) in InFront(house, form, face))
+        foreach ((BuildingForm other, double gapM, double _, double _) in InFront(house, form, face))
         {
             if (gapM < 4 * largestM)
             {
@@ -86,8 +101,8 @@ internal static class LayoutFindings
         return Text($"{inches / 12}'-{inches % 12}\"");
     }
 
-    // Buildings in front of a wall, near enough to matter: the gap and how much of the wall they face.
-    private static IEnumerable<(BuildingForm Other, double GapM, double FacingM)> InFront(BuildingForm house, FormResult form, FaceName face)
+    // Buildings in front of a wall, near enough to matter: the gap and the part of the wall they face.
+    private static IEnumerable<(BuildingForm Other, double GapM, double FromM, double ToM)> InFront(BuildingForm house, FormResult form, FaceName face)
     {
         FacePlane plane = house.Face(face).Plane;
         double wallM = face is FaceName.End1 or FaceName.End2 ? house.WidthM : house.LengthM;
@@ -106,7 +121,7 @@ internal static class LayoutFindings
             double facingM = Math.Min(to, wallM) - Math.Max(from, 0);
             if (gapM > -0.05 && gapM < AlleyM && facingM > 0.3)
             {
-                yield return (other, Math.Max(gapM, 0), facingM);
+                yield return (other, Math.Max(gapM, 0), from, to);
             }
         }
     }

@@ -14,22 +14,32 @@ internal static class WallLayout
         LayoutInput input, FormResult form, BuildingForm house, PlantResult plant, List<PlacedItem> placed, List<Finding> findings)
     {
         FaceName intakeFace = LayoutInput.Opposite(input.FanFace);
-        var fanWall = new WallPlan(house, input.FanFace);
-        var intakeWall = new WallPlan(house, intakeFace);
+        var fanWall = new WallPlan(house, input.FanFace, form);
+        var intakeWall = new WallPlan(house, intakeFace, form);
         if (plant.Exhaust?.Choice is { } exhaust)
         {
             Fans(exhaust, fanWall, placed, findings);
             LayoutFindings.FanOutlet(house, form, fanWall.Name, exhaust, findings);
             WallPlace? pad = plant.WetWall?.Choice is { } wetWall ? WetWall(house, wetWall, intakeWall, placed, findings) : null;
-            Louvers(house, exhaust, pad, intakeWall, placed, findings);
+            Louvers(form, house, exhaust, pad, intakeWall, placed, findings);
             LayoutFindings.Alley(house, form, intakeFace, pad, exhaust, findings);
         }
 
         if (plant.Pressure is not null)
         {
-            bool free = intakeWall.TryPlace(0.5, 0.5, 1.8, intakeWall.LengthM - 0.8, out WallPlace place);
-            Add(placed, $"{house.Id}/filter-fan", PlacedKind.PressureFan, "Filter fan", intakeWall, place, 0.4);
-            LayoutFindings.Crowded(free, $"{house.Id}/filter-fan", "The filter fan", intakeWall, findings);
+            WallPlan wall = intakeWall;
+            bool free = wall.TryPlace(0.5, 0.5, 1.8, wall.LengthM - 0.8, out WallPlace place);
+            foreach (FaceName side in (FaceName[])[FaceName.Right, FaceName.Left])
+            {
+                if (!free)
+                {
+                    wall = new WallPlan(house, side, form);
+                    free = wall.TryPlace(0.5, 0.5, 1.8, 1.5, out place);
+                }
+            }
+
+            Add(placed, $"{house.Id}/filter-fan", PlacedKind.PressureFan, "Filter fan", wall, place, 0.4);
+            LayoutFindings.Crowded(free, $"{house.Id}/filter-fan", "The filter fan", wall, findings);
         }
     }
 
@@ -105,7 +115,13 @@ internal static class WallLayout
     }
 
     private static void Louvers(
-        BuildingForm house, ExhaustPlant exhaust, WallPlace? pad, WallPlan wall, List<PlacedItem> placed, List<Finding> findings)
+        FormResult form,
+        BuildingForm house,
+        ExhaustPlant exhaust,
+        WallPlace? pad,
+        WallPlan wall,
+        List<PlacedItem> placed,
+        List<Finding> findings)
     {
         List<WallPlace> typed = wall.Typed(OpeningKind.Louver);
         if (typed.Count > 0)
@@ -128,15 +144,30 @@ internal static class WallLayout
             return;
         }
 
-        double sizeM = Math.Sqrt(exhaust.LouverGrossM2);
-        int count = Math.Max((int)Math.Ceiling(sizeM / 1.53), 1);
-        count *= count;
-        double eachM = Math.Sqrt(exhaust.LouverGrossM2 / count);
+        // The same frame area as chosen, in pieces no wider than 4 ft and as tall as the wall lets them be.
+        double lowEaveM = Math.Min(house.Roof.LeftEaveM, house.Roof.RightEaveM);
+        double tallM = Math.Clamp(lowEaveM - SillM - 0.1, 0.3, 1.524);
+        double longM = exhaust.LouverGrossM2 / tallM;
+        int count = Math.Max((int)Math.Ceiling(longM / 1.2192 - 1e-9), 1);
+        WallPlan[] sides = wall.Name is FaceName.End1 or FaceName.End2
+            ? [new WallPlan(house, FaceName.Right, form), new WallPlan(house, FaceName.Left, form)]
+            : [];
         for (int i = 0; i < count; i++)
         {
-            bool free = wall.TryPlace(eachM, eachM, SillM, wall.LengthM * (i + 0.5) / count, out WallPlace place);
-            Add(placed, $"{house.Id}/louver-{i + 1}", PlacedKind.Louver, "Louver", wall, place, 0.15);
-            LayoutFindings.Crowded(free, $"{house.Id}/louver-{i + 1}", "A louver", wall, findings);
+            WallPlan on = wall;
+            bool free = on.TryPlace(longM / count, tallM, SillM, wall.LengthM * (i + 0.5) / count, out WallPlace place);
+            foreach (WallPlan side in sides)
+            {
+                // What the end wall cannot take goes round the corner, as near to it as it can.
+                if (!free)
+                {
+                    on = side;
+                    free = on.TryPlace(longM / count, tallM, SillM, wall.Name == FaceName.End2 ? side.LengthM : 0, out place);
+                }
+            }
+
+            Add(placed, $"{house.Id}/louver-{i + 1}", PlacedKind.Louver, "Louver", on, place, 0.15);
+            LayoutFindings.Crowded(free, $"{house.Id}/louver-{i + 1}", "A louver", on, findings);
         }
     }
 

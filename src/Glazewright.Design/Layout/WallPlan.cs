@@ -15,7 +15,7 @@ internal readonly record struct WallPlace(double UM, double VM, double WidthM, d
         && VM < other.VM + other.HeightM - 1e-6 && other.VM < VM + HeightM - 1e-6;
 }
 
-/// <summary>What hangs on one wall, and where the next thing fits between doors and under the roof.</summary>
+/// <summary>What hangs on one wall, and where the next thing fits between doors and buildings that stand against it, under the roof.</summary>
 internal sealed class WallPlan
 {
     private const double EdgeM = 0.3;
@@ -26,13 +26,19 @@ internal sealed class WallPlan
     private readonly FaceForm _face;
     private readonly List<WallPlace> _taken = [];
 
-    public WallPlan(BuildingForm form, FaceName face)
+    public WallPlan(BuildingForm form, FaceName face, FormResult range)
     {
         _form = form;
         _face = form.Face(face);
         _taken.AddRange(_face.Openings
             .Where(o => o.Opening.Kind is OpeningKind.Door or OpeningKind.DoubleDoor or OpeningKind.Window or OpeningKind.Vent)
             .Select(o => Of(o.Opening)));
+        _taken.AddRange(range.Shared.Where(p => p.FaceId == _face.Id).Select(p =>
+        {
+            double u = p.Outline.Min(q => q.UM);
+            double v = p.Outline.Min(q => q.VM);
+            return new WallPlace(u, v, p.Outline.Max(q => q.UM) - u, p.Outline.Max(q => q.VM) - v);
+        }));
     }
 
     public FaceName Name => _face.Name;

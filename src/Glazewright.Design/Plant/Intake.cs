@@ -35,7 +35,7 @@ internal sealed record Intake(
     /// <summary>Velocity heads lost in the house (common practice).</summary>
     public const double HouseHeads = 1.5;
 
-    /// <summary>Pressure a louver may take when we size it, Pa (about 0.04 in w.g.).</summary>
+    /// <summary>Pressure a louver may take when we size it, Pa (about 0.04 in w.g.); half of it when a pad stands behind.</summary>
     public const double LouverTargetPa = 10;
 
     /// <summary>Pressure a clean screen may take when we size it, Pa (0.03 in w.g.).</summary>
@@ -138,8 +138,8 @@ internal sealed record Intake(
             return (typed.Opening.WidthM, typed.Opening.HeightM);
         }
 
-        // The lowest pad that serves at its rated face speed across the end wall; the tallest and widest if none does.
-        double mostWidthM = Math.Max(form.WidthM - 0.6, 0.6);
+        // The lowest pad that serves at its rated face speed in the widest run between the doors of its wall; the tallest and widest if none does.
+        double mostWidthM = Math.Max(FreeRunM(form, Layout.LayoutInput.Opposite(e.FanFace)), 0.6);
         double areaM2 = VentilationRules.PadAreaM2(flowM3PerS, pad.Kind.RatedFaceMPerS);
         double lowEaveM = Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM);
         List<double> heights = [.. pad.HeightsM.Where(h => h <= lowEaveM).DefaultIfEmpty(pad.HeightsM.Min()).Order()];
@@ -150,22 +150,40 @@ internal sealed record Intake(
 
     private const double FootM = 0.3048;
 
+    private static double FreeRunM(BuildingForm form, FaceName face)
+    {
+        double lengthM = face is FaceName.End1 or FaceName.End2 ? form.WidthM : form.LengthM;
+        double at = 0.3;
+        double widest = 0;
+        foreach (Opening door in form.Face(face).Openings.Select(o => o.Opening)
+            .Where(o => o.Kind is OpeningKind.Door or OpeningKind.DoubleDoor or OpeningKind.Window).OrderBy(o => o.OffsetM))
+        {
+            widest = Math.Max(widest, door.OffsetM - 0.15 - at);
+            at = Math.Max(at, door.OffsetM + door.WidthM + 0.15);
+        }
+
+        return Math.Max(widest, lengthM - 0.3 - at) - 0.1;
+    }
+
     private static (LouverEntry Louver, int Count) Louvers(
         Catalogue catalogue, BuildingForm form, double flowM3PerS, double densityKgPerM3, double padM2)
     {
+        // The least frame area that gives the free area, in at most eight pieces.
         (LouverEntry Louver, int Count)? best = null;
+        double bestM2 = double.PositiveInfinity;
         double lowEaveM = Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM);
+        double targetPa = padM2 > 0 ? 0.5 * LouverTargetPa : LouverTargetPa;
         foreach (LouverEntry louver in catalogue.Louvers.Where(l => l.SizeM <= lowEaveM))
         {
             double freeM2 = louver.SizeM * louver.SizeM * louver.FreeFraction;
             double neededM2 = Math.Max(
-                flowM3PerS / (louver.DischargeCoefficient * Math.Sqrt(2 * LouverTargetPa / densityKgPerM3)),
+                flowM3PerS / (louver.DischargeCoefficient * Math.Sqrt(2 * targetPa / densityKgPerM3)),
                 0.6 * padM2);
             int count = Math.Max((int)Math.Ceiling(neededM2 / freeM2 - 1e-9), 1);
-            bool fits = count * (louver.SizeM + 0.1) <= form.WidthM - 0.6;
-            if (best is null || (fits && count < best.Value.Count))
+            double grossM2 = count * louver.SizeM * louver.SizeM;
+            if (best is null || (count <= 8 && grossM2 < bestM2))
             {
-                best = (louver, count);
+                (best, bestM2) = ((louver, count), grossM2);
             }
         }
 

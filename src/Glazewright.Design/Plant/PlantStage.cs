@@ -34,6 +34,13 @@ public static class PlantStage
                 ? ExhaustSizing.Fixed(input, catalogue)
                 : ExhaustSizing.Choose(input, form, catalogue, intake, needed, density);
             run = ExhaustSizing.Run(fans, intake, density);
+
+            // Fans come in sizes and move more than asked: what we size for them must carry that, not the bare need.
+            for (int round = 0; round < 2 && run.Wet[^1].FlowM3PerS > needed; round++)
+            {
+                intake = Intake.For(input, form, catalogue, run.Wet[^1].FlowM3PerS, density);
+                run = ExhaustSizing.Run(fans, intake, density);
+            }
         }
 
         WetWallPlant? wetWall = intake?.Pad is not null && run is not null

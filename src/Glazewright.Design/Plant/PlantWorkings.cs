@@ -207,7 +207,7 @@ internal static class PlantWorkings
                 $"{house}/plant/held-pressure", "Positive pressure held in calm air", Unit.Pascal, pressure.HeldPa,
                 "Pressure at which the filter fans bring just what leaks and a door crack let out; bracketed root",
                 [
-                    Input("changes", "Leakage, air changes at about 4 Pa", f.Input.AirtightnessPerHour, Unit.PerHour),
+                    Input("changes", "Leakage, air changes in a 4 m/s wind, taken as at 1 Pa", f.Input.AirtightnessPerHour, Unit.PerHour),
                     Input("crack", "Open crack", SmallSystems.ReliefM2, Unit.SquareMetre),
                     Input("fans", "Filter fans", f.PressureFans, Unit.Count),
                 ],
