@@ -9,7 +9,7 @@ namespace Glazewright.Design.GainTables;
 public static class GainTableStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 2;
+    public const int Version = 3;
 
     private const int Azimuths = 72;
     private const int ElevationSteps = 36;
@@ -36,7 +36,7 @@ public static class GainTableStage
         GainSet drawn = curtain is null ? open : Set(EnclosureGains.Compute(enclosure, curtain, grid, around));
         GainTable table = new(
             input.House, 360.0 / Azimuths, 90.0 / ElevationSteps, open, drawn, input.CanopyExtinctionFraction, StageReport.Empty);
-        return table with { Report = GainWorkings.Report(input, house, enclosure, body.Members, table) };
+        return table with { Report = GainWorkings.Report(input, house, enclosure, table) };
     }
 
     private static CurtainPlane? Curtain(GainInput input, BuildingForm house) =>

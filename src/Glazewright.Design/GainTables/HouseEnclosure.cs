@@ -40,13 +40,13 @@ internal static class HouseEnclosure
                 continue;
             }
 
-            double frame = FrameFraction(house, face, members, glazingBarFraction);
+            Frame frame = new(glazingBarFraction, frameReflectance, Bars(house, house, face, members));
             List<SharedPiece> touching = [.. shared.Where(p => p.FaceId == face.Id)];
             foreach (CoverZone zone in face.Zones.Where(z => z.GrossM2 > LeastM2))
             {
-                Covering covering = Of(zone.Cover, frame, frameReflectance);
+                Covering covering = Of(zone.Cover, frame);
                 faces.Add(new EnclosureFace(
-                    zone.Id, Corners(house, face, zone.Outline), covering, Patches(house, face, zone, covering, touching, frame, frameReflectance)));
+                    zone.Id, Corners(house, face, zone.Outline), covering, Patches(house, face, zone, covering, touching, frame)));
             }
         }
 
@@ -54,30 +54,39 @@ internal static class HouseEnclosure
     }
 
     /// <summary>
-    /// Share of a face under members that stand in its plane (each kind by length × face width; where kinds cross they are not counted twice) and under
-    /// glazing bars.
+    /// Members that stand in a face's plane, as one family of bars for each kind: length × width and length × depth over the face's area. A member on an
+    /// edge counts by half for each of its faces.
     /// </summary>
-    public static double FrameFraction(BuildingForm house, FaceForm face, EqList<MemberSolid> members, double glazingBarFraction)
+    public static IReadOnlyList<BarFamily> Bars(BuildingForm axes, BuildingForm house, FaceForm face, EqList<MemberSolid> members)
     {
-        double open = 1 - glazingBarFraction;
+        List<BarFamily> bars = [];
         IEnumerable<IGrouping<MemberRole, MemberSolid>> kinds = members
             .Where(m => m.House == house.Id && Away(face, m.Line.A) < OnPlaneM && Away(face, m.Line.B) < OnPlaneM)
             .GroupBy(m => m.Line.Role)
             .OrderBy(g => g.Key);
         foreach (IGrouping<MemberRole, MemberSolid> kind in kinds)
         {
-            // A member on an edge shades each of its faces by half.
-            double shadedM2 = kind.Sum(m => m.Line.LengthM * m.WidthM
-                / house.Faces.Count(f => f.Name != FaceName.Floor && Away(f, m.Line.A) < OnPlaneM && Away(f, m.Line.B) < OnPlaneM));
-            open *= 1 - Math.Min(0.5, shadedM2 / face.AreaM2);
+            double widthM2 = 0;
+            double depthM2 = 0;
+            foreach (MemberSolid m in kind)
+            {
+                double lengthM = m.Line.LengthM
+                    / house.Faces.Count(f => f.Name != FaceName.Floor && Away(f, m.Line.A) < OnPlaneM && Away(f, m.Line.B) < OnPlaneM);
+                widthM2 += lengthM * m.WidthM;
+                depthM2 += lengthM * m.DepthM;
+            }
+
+            MemberLine line = kind.First().Line;
+            Vector3d along = (Own(axes, line.B) - Own(axes, line.A)).Unit();
+            bars.Add(new BarFamily(along, Math.Min(0.5, widthM2 / face.AreaM2), Math.Min(2, depthM2 / face.AreaM2)));
         }
 
-        return 1 - open;
+        return bars;
     }
 
     private static double Away(FaceForm face, Point3 p) => Math.Abs((p - face.Plane.Origin).Dot(face.Plane.Normal));
 
-    private static Covering Of(CoverChoice choice, double frameFraction, double frameReflectance)
+    private static Covering Of(CoverChoice choice, Frame frame)
     {
         if (!GenericCovers.TryFind(choice.Kind, out GenericCover? kind))
         {
@@ -87,7 +96,10 @@ internal static class HouseEnclosure
         return kind.Make is CoverMake.Opaque
             ? new Covering.Opaque(Math.Min(0.95, choice.InsideReflectanceFraction))
             : new Covering.Clear(
-                kind.Optics(new CoverCondition(1 - choice.DirtFactor, 1 - choice.AgeingFactor)), frameFraction, frameReflectance);
+                kind.Optics(new CoverCondition(1 - choice.DirtFactor, 1 - choice.AgeingFactor)),
+                frame.GlazingBarFraction,
+                frame.Reflectance,
+                frame.Bars);
     }
 
     private static List<EnclosurePatch> Patches(
@@ -96,8 +108,7 @@ internal static class HouseEnclosure
         CoverZone zone,
         Covering covering,
         List<SharedPiece> touching,
-        double frame,
-        double frameReflectance)
+        Frame frame)
     {
         List<EnclosurePatch> patches = [];
         foreach (SharedPiece piece in touching)
@@ -112,7 +123,7 @@ internal static class HouseEnclosure
 
             // An opening into another building is part of the shared wall.
             if (touching.TrueForAll(p => Form.Polygons.Common(box, p.Outline).Count == 0)
-                && Of(o.Kind, covering, frame, frameReflectance) is { } filling)
+                && Of(o.Kind, covering, frame) is { } filling)
             {
                 Add(opening.Id, box, filling);
             }
@@ -131,12 +142,12 @@ internal static class HouseEnclosure
     }
 
     // Null: the opening lets light as the face around it does.
-    private static Covering? Of(OpeningKind kind, Covering around, double frame, double frameReflectance) => kind switch
+    private static Covering? Of(OpeningKind kind, Covering around, Frame frame) => kind switch
     {
         OpeningKind.Vent => null,
         OpeningKind.Window => around is Covering.Clear
             ? null
-            : Of(new CoverChoice("polycarbonate-single", 0.95, 1, 0), frame, frameReflectance),
+            : Of(new CoverChoice("polycarbonate-single", 0.95, 1, 0), frame),
         OpeningKind.WetWall => new Covering.Opaque(PadReflectance),
         _ => new Covering.Opaque(PlainReflectance),
     };
@@ -162,4 +173,6 @@ internal static class HouseEnclosure
         Point3 from = p - house.Origin;
         return new Vector3d(from.Dot(house.AlongX), from.Dot(house.AlongY), from.ZM);
     }
+
+    private sealed record Frame(double GlazingBarFraction, double Reflectance, IReadOnlyList<BarFamily> Bars);
 }

@@ -24,7 +24,7 @@ internal static class HouseSurroundings
             .Select(b => new ShadeBody(
                 b.Id,
                 [.. b.Faces.Select(f => HouseEnclosure.Corners(house, f, f.Outline))],
-                Through(b, members, glazingBarFraction)));
+                Through(house, b, members, glazingBarFraction)));
         return Surroundings.Of(
             [.. buildings, .. boxes.Select(n => Box(house, n))],
             [.. horizon.Select(h => new SkylinePoint(rangeBearingDeg - h.AzimuthDeg, h.ElevationDeg))]);
@@ -34,17 +34,23 @@ internal static class HouseSurroundings
     /// Light through a neighbour from side to side: its faces' mean transmittance, twice. A first estimate: benches, crop and which faces the light meets
     /// are not followed.
     /// </summary>
-    private static double Through(BuildingForm building, EqList<MemberSolid> members, double glazingBarFraction)
+    private static double Through(
+        BuildingForm house, BuildingForm building, EqList<MemberSolid> members, double glazingBarFraction)
     {
         double passedM2 = 0;
         double areaM2 = 0;
         foreach (FaceForm face in building.Faces.Where(f => f.Name != FaceName.Floor))
         {
-            double open = 1 - HouseEnclosure.FrameFraction(building, face, members, glazingBarFraction);
+            IReadOnlyList<BarFamily> bars = HouseEnclosure.Bars(house, building, face, members);
+            Vector3d normal = HouseEnclosure.Own(house, house.Origin + face.Plane.Normal);
             foreach (CoverZone zone in face.Zones)
             {
+                CoverOptics optics = Optics(zone.Cover);
+                double open = optics.IsOpaque
+                    ? 0
+                    : 1 - new Science.Light.FaceCovering.Clear(optics, glazingBarFraction, 0, bars).CaughtDiffuseFraction(normal);
                 areaM2 += zone.GrossM2;
-                passedM2 += zone.GrossM2 * open * DiffuseTransmittance(zone.Cover);
+                passedM2 += zone.GrossM2 * open * optics.Diffuse.TransmittanceFraction;
             }
         }
 
@@ -52,9 +58,9 @@ internal static class HouseSurroundings
         return mean * mean;
     }
 
-    private static double DiffuseTransmittance(CoverChoice choice) =>
+    private static CoverOptics Optics(CoverChoice choice) =>
         GenericCovers.TryFind(choice.Kind, out GenericCover? kind)
-            ? kind.Optics(new CoverCondition(1 - choice.DirtFactor, 1 - choice.AgeingFactor)).Diffuse.TransmittanceFraction
+            ? kind.Optics(new CoverCondition(1 - choice.DirtFactor, 1 - choice.AgeingFactor))
             : throw new ArgumentException($"No cover kind '{choice.Kind}'.", nameof(choice));
 
     private static ShadeBody Box(BuildingForm house, NeighbourBox n)

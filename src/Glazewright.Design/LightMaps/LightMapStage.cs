@@ -12,7 +12,7 @@ namespace Glazewright.Design.LightMaps;
 public static class LightMapStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 2;
+    public const int Version = 3;
 
     private const double CellAcrossM = 0.5;
     private const double CellAlongM = 1.2;

@@ -24,7 +24,7 @@ internal static class LightMapWorkings
             new WorkingInput("overhead", "Plan area of lamps, heaters and fans overhead, over floor", "", overheadFraction, Unit.Fraction, Sky),
             new WorkingInput("height", "Height of the map", "", map.HeightM, Unit.Metre, new Source.FirstPrinciples("mean bench height; floor without benches")),
         ];
-        const string limits = "Members, bars and equipment as even shares; neighbours dark themselves; curtain open; typical or synthetic year, not the darkest.";
+        const string limits = "Members as even gratings, bars and equipment as even shares; neighbours dark themselves; curtain open; typical or synthetic year, not the darkest.";
         string method = $"Quarter-hour sun of the weather year ({weather}) traced from {map.CountX} × {map.CountY} points to the face it comes through; "
             + "scattered and reflected light spread evenly";
         List<Figure> figures = [];
@@ -51,7 +51,7 @@ internal static class LightMapWorkings
             figures.ToEqList(),
             Wishes(input, map).ToEqList(),
             [
-                "Frame members, glazing bars and equipment dim the map by even shares: their single shadows are not drawn yet.",
+                "Frame members dim the map as even gratings of their width and depth, glazing bars and equipment by even shares: single shadows are not drawn yet.",
                 "Neighbours and skyline shade the map but throw no light back; a clear neighbour passes the square of its faces' mean transmittance.",
                 "Light scattered by the covering and reflected inside is spread evenly over the floor.",
                 "Lamps are not added; the curtain is open all day.",

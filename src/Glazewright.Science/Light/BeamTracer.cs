@@ -12,6 +12,7 @@ internal sealed class BeamTracer
     private readonly double[][] outlines;
     private readonly double[][][] holes;
     private readonly double[] cosine;
+    private readonly double[] caught;
     private readonly double[] diffuse;
     private readonly double[] sinks = new double[Radiosity.Sinks];
     private readonly double[] ownByPiece;
@@ -29,6 +30,7 @@ internal sealed class BeamTracer
         outlines = [.. pieces.Select(p => new double[2 * p.Outline.Length])];
         holes = [.. pieces.Select(p => p.Holes.Select(h => new double[2 * h.Length]).ToArray())];
         cosine = new double[pieces.Count];
+        caught = new double[pieces.Count];
         diffuse = new double[pieces.Count];
         ownByPiece = new double[pieces.Count];
         landing = new double[pieces.Count];
@@ -107,7 +109,7 @@ internal sealed class BeamTracer
 
         // Bars stand inside the cover; what they throw back meets the cover as diffuse light.
         double passed = incident * shares.TransmittanceFraction;
-        double onBars = passed * clear.FrameFraction;
+        double onBars = passed * caught[i];
         double fromBars = onBars * clear.FrameReflectanceFraction;
         sinks[(int)Sink.Frame] += onBars - fromBars;
         sinks[(int)Sink.Escapes] += fromBars * back.TransmittanceFraction;
@@ -195,7 +197,7 @@ internal sealed class BeamTracer
         Piece piece = pieces[j];
         if (piece.Covering is FaceCovering.Clear clear)
         {
-            double onBars = beam * clear.FrameFraction;
+            double onBars = beam * caught[j];
             sinks[(int)Sink.Frame] += onBars * (1 - clear.FrameReflectanceFraction);
             double onCover = beam - onBars;
             LightShares shares = clear.Optics.AtCosine(-cosine[j]);
@@ -262,6 +264,7 @@ internal sealed class BeamTracer
         for (int i = 0; i < pieces.Count; i++)
         {
             cosine[i] = pieces[i].Normal.Dot(towardsSun);
+            caught[i] = pieces[i].Covering is FaceCovering.Clear clear ? clear.CaughtFraction(pieces[i].Normal, towardsSun) : 0;
             bool turned = cosine[i] < 0;
             Flatten(pieces[i].Outline, u, v, turned, outlines[i]);
             for (int h = 0; h < holes[i].Length; h++)

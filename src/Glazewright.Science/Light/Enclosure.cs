@@ -12,9 +12,53 @@ public abstract record FaceCovering
 
     /// <summary>Lets light in and out.</summary>
     /// <param name="Optics">Table of the cover.</param>
-    /// <param name="FrameFraction">Share of the face that bars and members take, 0 to 0.9, the same at all angles (a first estimate).</param>
-    /// <param name="FrameReflectanceFraction">Of the bars, 0 to 1.</param>
-    public sealed record Clear(CoverOptics Optics, double FrameFraction, double FrameReflectanceFraction) : FaceCovering;
+    /// <param name="FrameFraction">Share of the face that flat bars take at every angle, 0 to 0.9.</param>
+    /// <param name="FrameReflectanceFraction">Of all bars, 0 to 1.</param>
+    /// <param name="Bars">Bars with depth; none when not given.</param>
+    public sealed record Clear(
+        CoverOptics Optics, double FrameFraction, double FrameReflectanceFraction, IReadOnlyList<BarFamily>? Bars = null) : FaceCovering
+    {
+        /// <summary>Share of a beam that bars take; kinds that cross are not counted twice.</summary>
+        /// <param name="normal">Of the face, unit.</param>
+        /// <param name="direction">Along the light, either sense, unit.</param>
+        /// <returns>0 to 1.</returns>
+        public double CaughtFraction(Vector3d normal, Vector3d direction)
+        {
+            double open = 1 - FrameFraction;
+            foreach (BarFamily bars in Bars ?? [])
+            {
+                open *= 1 - bars.CaughtFraction(normal, direction);
+            }
+
+            return 1 - open;
+        }
+
+        /// <summary>Share of evenly diffuse light that bars take.</summary>
+        /// <param name="normal">Of the face, unit.</param>
+        /// <returns>0 to 1.</returns>
+        public double CaughtDiffuseFraction(Vector3d normal)
+        {
+            if (Bars is null || Bars.Count == 0)
+            {
+                return FrameFraction;
+            }
+
+            // The even sky's patches, turned on to the face: they carry flux with the cosine.
+            Vector3d u = (Math.Abs(normal.Z) < 0.9 ? new Vector3d(0, 0, 1) : new Vector3d(1, 0, 0)).Cross(normal).Unit();
+            Vector3d v = normal.Cross(u);
+            double caught = 0;
+            double flux = 0;
+            foreach (SkyPatch patch in SkyPatches.UpperHalf)
+            {
+                Vector3d direction = (patch.Towards.X * u) + (patch.Towards.Y * v) + (patch.Towards.Z * normal);
+                double weight = patch.IrradianceFactor * patch.Towards.Z;
+                caught += weight * CaughtFraction(normal, direction);
+                flux += weight;
+            }
+
+            return caught / flux;
+        }
+    }
 
     /// <summary>Lets nothing through.</summary>
     /// <param name="InsideReflectanceFraction">Diffuse, 0 to 1.</param>
@@ -154,6 +198,12 @@ public sealed class Enclosure
             case FaceCovering.Clear clear:
                 Within.Require(clear.FrameFraction, 0, 0.9);
                 Within.Require(clear.FrameReflectanceFraction, 0, 1);
+                foreach (BarFamily bars in clear.Bars ?? [])
+                {
+                    Within.Require(bars.WidthFraction, 0, 0.9);
+                    Within.Require(bars.DepthFraction, 0, 10);
+                }
+
                 break;
             case FaceCovering.Opaque opaque:
                 Within.Require(opaque.InsideReflectanceFraction, 0, 0.99);

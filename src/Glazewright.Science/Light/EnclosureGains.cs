@@ -51,7 +51,7 @@ public sealed record EnclosureGainTable(
 /// what is reflected or scattered is then followed as diffuse light between all faces (radiosity).
 /// </summary>
 /// <remarks>
-/// Limits: reflections inside are treated as diffuse; bars take the same share at every angle; what shades from outside is dark itself; the crop has no
+/// Limits: reflections inside are treated as diffuse; bars are even gratings of width and depth, not single shadows; what shades from outside is dark itself; the crop has no
 /// height. Sky and ground rows are sums of beam rows over the hemisphere, so all rows follow the same physics.
 /// </remarks>
 public static class EnclosureGains

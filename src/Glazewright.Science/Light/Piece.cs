@@ -30,7 +30,7 @@ internal sealed class Piece
         switch (covering)
         {
             case FaceCovering.Clear clear:
-                double f = clear.FrameFraction;
+                double f = clear.CaughtDiffuseFraction(normal);
                 LightShares d = clear.Optics.Diffuse;
                 Reflectance = (f * clear.FrameReflectanceFraction) + ((1 - f) * d.ReflectanceFraction);
                 FrameShare = f * (1 - clear.FrameReflectanceFraction);

@@ -67,7 +67,7 @@ public sealed class PointLight
             double cosine = pieces[i].Normal.Dot(towards);
             passes[i] = cosine > 1e-9 && pieces[i].Covering is FaceCovering.Clear clear
                 ? strength * towards.Z * clear.Optics.AtCosine(cosine).TransmittanceFraction
-                    * (1 - clear.FrameFraction) * (1 - clear.Optics.HazeFraction)
+                    * (1 - clear.CaughtFraction(pieces[i].Normal, towards)) * (1 - clear.Optics.HazeFraction)
                 : 0;
         }
 

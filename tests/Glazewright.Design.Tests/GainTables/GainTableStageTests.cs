@@ -81,7 +81,7 @@ public class GainTableStageTests
     public void Thicker_members_take_more()
     {
         GainTable thick = LightJobs.Gains(TestJobs.OneHouse(), widthM: 0.10);
-        Assert.True(thick.CurtainOpen.Sky.FrameShare > Usual.CurtainOpen.Sky.FrameShare * 1.3);
+        Assert.True(thick.CurtainOpen.Sky.FrameShare > Usual.CurtainOpen.Sky.FrameShare * 1.1);
         Assert.True(thick.CurtainOpen.Sky.CropPlaneShare < Usual.CurtainOpen.Sky.CropPlaneShare);
     }
 

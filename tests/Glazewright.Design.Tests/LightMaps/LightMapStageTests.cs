@@ -50,6 +50,17 @@ public class LightMapStageTests
             > clear.Months[11].MeanMolPerM2Day / Usual.Months[11].MeanMolPerM2Day);
     }
 
+    // Twice the purlins: their depth takes more of a low sun than of a high one, so no single factor fits.
+    [Fact]
+    public void Halving_the_purlin_spacing_moves_each_month_by_a_different_share()
+    {
+        Job job = TestJobs.OneHouse();
+        job = job with { Houses = [job.Houses[0] with { Frame = job.Houses[0].Frame with { PurlinSpacingM = 0.65 } }] };
+        LightMap close = LightJobs.Map(job);
+        EachMonthMovesOnItsOwn(close, least: 0.004);
+        Assert.All(Enumerable.Range(0, 12), m => Assert.True(close.Months[m].MeanMolPerM2Day < Usual.Months[m].MeanMolPerM2Day));
+    }
+
     // Opaque north side: in summer the strip along it is in the dark of its own roof.
     [Fact]
     public void An_opaque_north_roof_darkens_the_strip_below_it_in_June()
