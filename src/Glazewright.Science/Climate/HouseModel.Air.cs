@@ -6,6 +6,7 @@ namespace Glazewright.Science.Climate;
 public sealed partial class HouseModel
 {
     private const double Gravity = 9.80665;
+    private const double ProfileFadesS = 120.0; // a gradient along a house mixes away in minutes once the fans stop (choice)
 
     /// <summary>The air streams of one step, kg/s of dry air, and what else is worked out once from the last state.</summary>
     private struct Drive
@@ -166,8 +167,9 @@ public sealed partial class HouseModel
     }
 
     // Done last: the number of transfer units needs every other conductance at the air below.
-    private void SetIntake(NetworkState net, ref Drive d, in HouseForcing f)
+    private void SetIntake(HouseState state, ref Drive d, in HouseForcing f, double stepS)
     {
+        NetworkState net = state.Network;
         double[] rate = net.LinkWPerK;
         d.IntakeC = d.OutsideC;
         d.IntakeHumidity = d.OutsideHumidity;
@@ -186,11 +188,19 @@ public sealed partial class HouseModel
             double heatW = rate[link.InnerAir + 1] + rate[link.InnerAir + 3] + rate[link.FloorAir] + rate[link.CanopyAir] + rate[link.CurtainBelow]
                 + rate[link.MassAir] + rate[link.Exchange] + rate[link.OutsideBelow] + rate[link.AboveBelow];
             TransferUnits = heatW / (d.Intake * AirConstants.SpecificHeatJPerKgK);
-            // Circulation fans stir; air that leaves through the curtain leaves at the mean.
-            double plug = (1.0 - 0.5 * d.Circulation) * d.BelowShare;
+            // The profile grows as the house is flushed; until then the air at the fans is still the mean. Circulation fans stir it,
+            // and air that leaves through the curtain leaves at the mean.
+            double flushed = stepS * d.Intake / d.AirKgBelow;
+            state.Profile = (state.Profile + flushed) / (1.0 + flushed);
+            double plug = (1.0 - 0.5 * d.Circulation) * d.BelowShare * state.Profile;
             d.HeatEndOverMean = 1.0 + (PadToFan.EndOverMean(TransferUnits) - 1.0) * plug;
             double waterUnits = (vapourPerPa[0] * d.KappaBelow + d.Exchange + d.OutsideBelow + d.Downward) / d.Intake;
             d.WaterEndOverMean = 1.0 + (PadToFan.EndOverMean(waterUnits) - 1.0) * plug;
+        }
+
+        else
+        {
+            state.Profile /= 1.0 + stepS / ProfileFadesS;
         }
 
         net.TemperatureC[HouseNodes.Intake] = d.IntakeC;

@@ -77,7 +77,7 @@ public sealed partial class HouseModel
         SetAir(net, in drive);
         SetGains(net, state, in drive, in forcing);
         SetLatent(net, state, in drive, in forcing, stepS);
-        SetIntake(net, ref drive, in forcing);
+        SetIntake(state, ref drive, in forcing, stepS);
         network.Step(net, stepS);
         KeepSaturation(state);
         SolveHumidity(state, in drive, in forcing, stepS);

@@ -75,6 +75,13 @@ public sealed class HouseState
 
     internal Span<double> SaturationSlope => remembered.AsSpan(HouseNodes.SlopeStart, HouseNodes.SurfaceCount);
 
+    /// <summary>How far the profile from intake to fans has developed: 0 stirred, 1 steady plug flow.</summary>
+    internal double Profile
+    {
+        get => remembered[HouseNodes.ProfileAt];
+        set => remembered[HouseNodes.ProfileAt] = value;
+    }
+
     /// <summary>Writes the whole state.</summary>
     /// <param name="into">At least <see cref="SavedLength"/> long.</param>
     public void Save(Span<double> into)
@@ -142,7 +149,8 @@ internal static class HouseNodes
     public const int CarriedStart = FilmStart + SurfaceCount;
     public const int SaturationStart = CarriedStart + SurfaceCount + 2;
     public const int SlopeStart = SaturationStart + SurfaceCount;
-    public const int RememberedCount = SlopeStart + SurfaceCount;
+    public const int ProfileAt = SlopeStart + SurfaceCount;
+    public const int RememberedCount = ProfileAt + 1;
 
     /// <summary>Which node a wet surface is.</summary>
     public static readonly int[] NodeOfSurface = [Inner, Inner + 1, Inner + 2, Inner + 3, Curtain, Canopy, Floor];
