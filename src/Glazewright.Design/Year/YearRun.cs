@@ -40,6 +40,8 @@ internal sealed class YearRun
     private readonly HeldTally[] heldDay, heldNight;
     private readonly MonthTally[] months = new MonthTally[12];
     private double quarterJ;
+    private HeatBalance balance;
+    private int coldAfterFansMinutes, minutesSinceFans;
     private int month;
 
     public YearRun(
@@ -97,7 +99,11 @@ internal sealed class YearRun
 
     public double WaterMissedKg { get; private set; }
 
-    public double SunJ { get; private set; }
+    public HeatBalance Balance => balance;
+
+    public double WinterFanAirJ { get; private set; }
+
+    public double ColdAfterFansH => coldAfterFansMinutes / 60.0;
 
     public double LowestC { get; private set; } = double.MaxValue;
 
@@ -213,7 +219,10 @@ internal sealed class YearRun
             quarterJ = 0;
         }
 
-        SunJ += x.SunW * StepS;
+        balance.Add(in x, Plant.FlowM3PerS > 0, StepS);
+        WinterFanAirJ += Plant.FlowM3PerS > 0 && ask.Period >= 0 && forcing.OutsideC < ask.TemperatureC - 10 ? Math.Max(x.AirLossW, 0) * StepS : 0;
+        minutesSinceFans = Plant.FlowM3PerS > 0 ? 0 : minutesSinceFans + 1;
+        coldAfterFansMinutes += ask.Period >= 0 && airC < ask.TemperatureC - input.Band.TemperatureK && minutesSinceFans <= 10 ? 1 : 0;
         TranspiredKg += x.TranspirationKgPerS * StepS;
         CondensedKg += Math.Max(x.CondensedKgPerS, 0) * StepS;
         HeatTurnedJ += (x.SunW + x.HeatW + x.LampW + Math.Abs(x.ShellLossW) + Math.Abs(x.AirLossW) + Math.Abs(x.LatentW)) * StepS;

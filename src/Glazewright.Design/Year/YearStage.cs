@@ -84,7 +84,7 @@ public static class YearStage
             run.HeatTurnedJ > 0 ? run.HeatMissedJ / run.HeatTurnedJ : 0,
             run.WaterTurnedKg > 0 ? run.WaterMissedKg / run.WaterTurnedKg : 0,
             StageReport.Empty);
-        return result with { Report = YearWorkings.Report(result, input, duty, plant) };
+        return result with { Report = YearWorkings.Report(result, run, input, duty, plant) };
     }
 
     private static YearMonth Month(MonthTally m, Tariffs tariffs)

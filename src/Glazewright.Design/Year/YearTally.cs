@@ -1,3 +1,5 @@
+using Glazewright.Science.Climate;
+
 namespace Glazewright.Design.Year;
 
 /// <summary>Minutes counted against the targets.</summary>
@@ -58,6 +60,26 @@ internal struct HeldTally
 
 /// <summary>What a minute brought.</summary>
 internal readonly record struct MinuteSeen(double AirC, double Percent, bool Condensing, bool LeafWet, bool AllCooling, bool AllHeating);
+
+/// <summary>Where the year's heat came from and went, J.</summary>
+internal struct HeatBalance
+{
+    public double SunJ, HeatJ, LampJ, ShellJ, FanAirJ, OtherAirJ, GroundJ, LatentJ, StoredJ;
+
+    /// <summary>Adds one step.</summary>
+    public void Add(in HouseFluxes x, bool fans, double stepS)
+    {
+        SunJ += x.SunW * stepS;
+        HeatJ += x.HeatW * stepS;
+        LampJ += x.LampW * stepS;
+        ShellJ += (x.ShellLossW + x.ThroughCoverLossW) * stepS;
+        FanAirJ += fans ? x.AirLossW * stepS : 0;
+        OtherAirJ += fans ? 0 : x.AirLossW * stepS;
+        GroundJ += x.GroundLossW * stepS;
+        LatentJ += x.LatentW * stepS;
+        StoredJ += x.StoredW * stepS;
+    }
+}
 
 /// <summary>Sums of one month.</summary>
 internal struct MonthTally

@@ -25,7 +25,7 @@ internal static class YearWords
         return Text($"{day - first + 1} {MonthNames[month]}, {of / 60:00}:{of % 60:00}");
     }
 
-    public static IEnumerable<Finding> Findings(YearResult r, YearInput input, DutyResult duty)
+    public static IEnumerable<Finding> Findings(YearResult r, YearRun run, YearInput input, DutyResult duty)
     {
         string house = r.House;
         HeldCounters h = r.Held;
@@ -65,6 +65,22 @@ internal static class YearWords
                 "year/heating-limit", h.ColdPlantLimitH > ManyHours ? Severity.Miss : Severity.Near, house,
                 Text($"For {h.ColdPlantLimitH:N0} h it was too cold with every heater on."),
                 "More heat, a second curtain, or a cooler target.", Counted);
+        }
+
+        if (run.ColdAfterFansH > ManyHours)
+        {
+            yield return new Finding(
+                "year/cold-by-fans", Severity.Near, house,
+                Text($"{run.ColdAfterFansH:N0} of the {h.TooColdH:N0} too cold hours fall within ten minutes of an exhaust fan: its shortest run pulls in more cold air than was wanted."),
+                "A smaller first fan, a louver opened less in cold weather, or a wider band before fans start.", Counted);
+        }
+
+        if (run.Balance.HeatJ > 0 && run.WinterFanAirJ > 0.1 * run.Balance.HeatJ)
+        {
+            yield return new Finding(
+                "year/heat-thrown-out", Severity.Near, house,
+                Text($"In minutes with outside air more than 10 K below the target, exhaust fans carried out {run.WinterFanAirJ / 3.6e9:N0} MWh: {100 * run.WinterFanAirJ / run.Balance.HeatJ:0} % of the heat delivered. Drying and cooling by large fans in cold weather cost that much."),
+                "Allow more humidity in winter, dry with a vent or a small fan, or set heating and cooling further apart.", Counted);
         }
 
         if (h.AboveNeverH > 0)

@@ -11,12 +11,12 @@ internal static class YearWorkings
     private const string Limits = "One typical year, one mean air below and one above the curtain; the sun within an hour is smoother than real clouds";
     private const string Caution = "A typical year leaves the extremes out: see the design days.";
 
-    private static readonly Source Balance =
+    private static readonly Source Model =
         new Source.Paper("Two-zone greenhouse climate model after published correlations", "docs/methods/climate-model.md", Source.Mark.FromMemory);
 
     private static readonly Source Sum = new Source.FirstPrinciples("counting and adding");
 
-    public static StageReport Report(YearResult r, YearInput input, DutyResult duty, PlantResult plant)
+    public static StageReport Report(YearResult r, YearRun run, YearInput input, DutyResult duty, PlantResult plant)
     {
         List<Figure> figures = [];
         EqList<WorkingInput> inputs =
@@ -28,7 +28,7 @@ internal static class YearWorkings
 
         Figure Observe(string name, string label, Unit unit, double value)
         {
-            Figure figure = Figure.Observe($"{r.House}/year/{name}", label, unit, value, Method, inputs, Limits, Balance, Caution);
+            Figure figure = Figure.Observe($"{r.House}/year/{name}", label, unit, value, Method, inputs, Limits, Model, Caution);
             figures.Add(figure);
             return figure;
         }
@@ -52,6 +52,7 @@ internal static class YearWorkings
         Observe("too-warm-plant", "Hours too warm with every cooling stage on", Unit.Hour, h.WarmFreeCoolingLimitH);
         Observe("too-cold", "Hours too cold", Unit.Hour, h.TooColdH);
         Observe("too-cold-plant", "Hours too cold with every heater on", Unit.Hour, h.ColdPlantLimitH);
+        Observe("too-cold-fans", "Hours too cold within ten minutes of an exhaust fan", Unit.Hour, run.ColdAfterFansH);
         Observe("too-wet", "Hours too wet", Unit.Hour, h.TooWetH);
         Observe("too-dry", "Hours too dry", Unit.Hour, h.TooDryH);
         Observe("above-never", "Hours above the temperature never to be exceeded", Unit.Hour, h.AboveNeverH);
@@ -68,8 +69,26 @@ internal static class YearWorkings
         Observe("energy-books", "Error of the energy books over heat turned over", Unit.None, r.EnergyClosureFraction);
         Observe("water-books", "Error of the water books over water turned over", Unit.None, r.WaterClosureFraction);
         Observe("peak", "Peak quarter-hour demand", Unit.ElectricWatt, r.PeakPowerW);
+        Balance(run.Balance, Observe, Derive);
         Costs(r, input, Observe, Derive);
-        return new StageReport(figures.ToEqList(), YearWords.Findings(r, input, duty).ToEqList(), YearWords.LeftOut(input, plant));
+        return new StageReport(figures.ToEqList(), YearWords.Findings(r, run, input, duty).ToEqList(), YearWords.LeftOut(input, plant));
+    }
+
+    private static void Balance(in HeatBalance b, Func<string, string, Unit, double, Figure> observe, Func<string, string, Unit, Term, Figure> derive)
+    {
+        Figure sun = observe("sun", "Sun absorbed in the house", Unit.Joule, b.SunJ);
+        Figure heat = observe("balance-heat", "Heat delivered, as the balance counts it", Unit.Joule, b.HeatJ);
+        Figure lamps = observe("lamp-heat", "Heat of lamps and circulation fans", Unit.Joule, b.LampJ);
+        Figure shell = observe("shell-loss", "Heat lost through the shell", Unit.Joule, b.ShellJ);
+        Figure fans = observe("fan-loss", "Sensible heat lost with air while exhaust fans ran", Unit.Joule, b.FanAirJ);
+        Figure leaks = observe("leak-loss", "Sensible heat lost with air the rest of the time (leaks, vents, filter fan)", Unit.Joule, b.OtherAirJ);
+        Figure ground = observe("ground-loss", "Heat lost to the ground and at the floor's edge", Unit.Joule, b.GroundJ);
+        Figure latent = observe("evaporation-heat", "Heat taken by evaporation less what condensation gave back", Unit.Joule, b.LatentJ);
+        Figure stored = observe("stored-heat", "Heat left in the ground and the house at the year's end", Unit.Joule, b.StoredJ);
+        derive(
+            "heat-balance", "What the year's heat balance misses", Unit.Joule,
+            Term.Of("sun", sun) + Term.Of("heat", heat) + Term.Of("lamps", lamps) - Term.Of("shell", shell) - Term.Of("fans", fans)
+                - Term.Of("leaks", leaks) - Term.Of("ground", ground) - Term.Of("latent", latent) - Term.Of("stored", stored));
     }
 
     private static void Costs(

@@ -20,6 +20,15 @@ public class YearStageTests
     }
 
     [Fact]
+    public void The_years_heat_balance_closes()
+    {
+        double Of(string name) => Base.Value.Report.Figures.Single(f => f.Id == "A/year/" + name).Value;
+        Assert.InRange(Math.Abs(Of("heat-balance")), 0, 1e-6 * (Of("sun") + Of("balance-heat")));
+        Assert.Equal(Base.Value.HeatJ, Of("balance-heat"), 1e-9 * Base.Value.HeatJ);
+        Assert.True(Of("shell-loss") > 0 && Of("fan-loss") > 0 && Of("leak-loss") > 0);
+    }
+
+    [Fact]
     public void Hours_add_up()
     {
         HeldCounters h = Base.Value.Held;
