@@ -18,6 +18,8 @@ public static class CommandLine
         ArgumentNullException.ThrowIfNull(desk);
         RootCommand root = new("Designs a greenhouse from one job document: shape, light, frame, climate plant, control, a year's run, takeoff, cuts, price and papers, each number with its working.\n\nExample: glazewright demo --out herb-yard")
         {
+            DemoCommand.Make(desk),
+            DesignCommand.Make(desk),
             JobCheckCommand.Make(desk),
             JobSchemaCommand.Make(desk),
             WeatherCommand.Make(desk),

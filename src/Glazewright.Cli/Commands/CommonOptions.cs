@@ -8,4 +8,19 @@ internal static class CommonOptions
     public static Option<bool> Json() => new("--json") { Description = "Print JSON instead of text." };
 
     public static Option<string?> Weather() => new("--weather") { Description = "Weather file (EPW or TMY3, plain or .gz) in place of the job's.", HelpName = "FILE" };
+
+    public static Option<string?> Date() => new("--date") { Description = "Date on the papers, as 2027-05-18, in place of the job's; without either they are undated drafts.", HelpName = "DATE" };
+
+    public static Option<int> Threads()
+    {
+        Option<int> threads = new("--threads") { Description = "Most threads; the results are the same for any number.", HelpName = "N", DefaultValueFactory = _ => Math.Clamp(Environment.ProcessorCount, 1, 64) };
+        threads.Validators.Add(result =>
+        {
+            if (result.Tokens.Count > 0 && (!int.TryParse(result.Tokens[0].Value, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int n) || n is < 1 or > 64))
+            {
+                result.AddError("--threads takes a number from 1 to 64.");
+            }
+        });
+        return threads;
+    }
 }

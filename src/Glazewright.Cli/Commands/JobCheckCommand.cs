@@ -21,7 +21,7 @@ internal static class JobCheckCommand
 
     private static int Run(Desk desk, string path, string? weatherPath, bool json)
     {
-        IReadOnlyList<Fault> faults = JobLoading.Load(path, weatherPath, out LoadedJob? loaded);
+        IReadOnlyList<Fault> faults = JobLoading.Load(path, weatherPath, null, out LoadedJob? loaded);
         if (json)
         {
             desk.Out.WriteLine($"{{\n  \"faults\": {FaultLines.Json(faults)},\n  \"defaults\": {FaultLines.Json(loaded?.Defaults ?? [])}\n}}");

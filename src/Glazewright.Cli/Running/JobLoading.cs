@@ -22,9 +22,10 @@ public static class JobLoading
     /// <summary>Loads a job.</summary>
     /// <param name="path">Job file.</param>
     /// <param name="weatherPath">Weather file that takes the place of the job's; null to use the job's.</param>
+    /// <param name="date">Date that takes the place of the job's; null to use the job's.</param>
     /// <param name="loaded">The job, when there are no faults.</param>
     /// <returns>Every fault of the job and its weather.</returns>
-    public static IReadOnlyList<Fault> Load(string path, string? weatherPath, out LoadedJob? loaded)
+    public static IReadOnlyList<Fault> Load(string path, string? weatherPath, string? date, out LoadedJob? loaded)
     {
         loaded = null;
         if (!TryText(path, out string text, out Fault? unread))
@@ -41,6 +42,11 @@ public static class JobLoading
         if (weatherPath is not null && !WithWeather(document, weatherPath, out document, out Fault? misfit))
         {
             return [misfit!];
+        }
+
+        if (date is not null && !document.TryEdit([Edit.Typed("/date", date)], out document, out Fault? undated))
+        {
+            return [undated!];
         }
 
         List<Fault> faults = [];

@@ -64,6 +64,12 @@ public static class AnswersReport
             blocks);
     }
 
+    /// <summary>The questions with their answers in a few words, as on the report's first page.</summary>
+    /// <param name="source">What the papers are made from.</param>
+    /// <returns>Question, answer, and how the wish fared in a word.</returns>
+    public static IReadOnlyList<ShortAnswer> InShort(PaperSource source) =>
+        [.. Answers(source).Select(a => new ShortAnswer(a.Question, a.Brief, Word(a.Standing)))];
+
     private static Block SectionOf(PaperSource source, HouseResults house, double heightMm) => new Block.Picture(
         HouseSection.Picture(source, house, Said.WidthMm, heightMm),
         $"House {house.Form.Id}, cross-section looking {Compass.Word(house.Form.Face(FaceName.End1).AzimuthDeg)}, with the noon sun of the shortest and longest day.");
@@ -185,3 +191,9 @@ public static class AnswersReport
         _ => "",
     };
 }
+
+/// <summary>A question and its answer in a few words.</summary>
+/// <param name="Question">The question.</param>
+/// <param name="Brief">The answer.</param>
+/// <param name="Standing">How the wish fared, in a word; may be empty.</param>
+public sealed record ShortAnswer(string Question, string Brief, string Standing);

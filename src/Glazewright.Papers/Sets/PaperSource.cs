@@ -70,8 +70,14 @@ public sealed record PaperSource(
             version);
     }
 
-    /// <summary>Reports of all stages, in the order of the pipeline.</summary>
+    /// <summary>Reports of all stages, in the order of the pipeline; what rests on a default says so.</summary>
     public IEnumerable<StageReport> Reports()
+    {
+        DefaultsTold told = new(Defaults);
+        return StageReports().Select(told.Of);
+    }
+
+    private IEnumerable<StageReport> StageReports()
     {
         yield return Form.Report;
         foreach (HouseResults house in Houses)

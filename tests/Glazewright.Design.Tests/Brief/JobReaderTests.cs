@@ -31,8 +31,8 @@ public class JobReaderTests
         Assert.Equal((2, "exhaust-36"), (a.Equipment.ExhaustFixed[0].Count, a.Equipment.ExhaustFixed[0].Entry));
         Assert.Equal(0.45, b.Equipment.BenchPipeW / 100_000 / 0.29307107, 1e-6);
         Assert.Equal(0, b.Equipment.WetWallWidthM);
-        // 26'-0" less benches 5'-6", 6'-0", 5'-6", aisles 4", 2'-6", 2'-6": the aisle along the north wall is 3'-8".
-        Assert.Equal(44.0 / 12 * FootM, a.WidthM - a.Benches[2].OffsetYM - a.Benches[2].WidthM, 1e-9);
+        // 26'-0" less benches 5'-6", 6'-0", 5'-6" and two aisles of 2'-6": the aisle along the north wall is 4'-0".
+        Assert.Equal(4 * FootM, a.WidthM - a.Benches[2].OffsetYM - a.Benches[2].WidthM, 1e-9);
         // 2.10 $/gal at 92 500 Btu/gal.
         Assert.Equal(2.10 / (92_500 * 1055.05585262), job.Tariffs.FuelPerJoule, 1e-15);
         Assert.Equal("2.1 $/gal propane", job.Tariffs.FuelShown);

@@ -1,0 +1,142 @@
+using System.Globalization;
+using System.Text;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Document;
+using Glazewright.Papers.Package;
+using Glazewright.Papers.Sets;
+
+namespace Glazewright.Cli.Running;
+
+/// <summary>What a design run is asked for.</summary>
+/// <param name="JobPath">Job document.</param>
+/// <param name="OutPath">Folder of the package.</param>
+/// <param name="WeatherPath">Weather file in place of the job's, or null.</param>
+/// <param name="Date">Date in place of the job's, or null.</param>
+/// <param name="Threads">Most threads.</param>
+/// <param name="Json">JSON instead of text.</param>
+internal sealed record DesignWish(string JobPath, string OutPath, string? WeatherPath, string? Date, int Threads, bool Json);
+
+/// <summary>Loads, evaluates, writes: the package is swapped in only when all of it is there.</summary>
+internal static class DesignRun
+{
+    public static int Run(Desk desk, DesignWish wish)
+    {
+        IReadOnlyList<Fault> faults = JobLoading.Load(wish.JobPath, wish.WeatherPath, wish.Date, out LoadedJob? loaded);
+        if (loaded is null)
+        {
+            if (wish.Json)
+            {
+                desk.Out.WriteLine($"{{\n  \"faults\": {FaultLines.Json(faults)}\n}}");
+            }
+            else
+            {
+                FaultLines.Write(desk.Errors, wish.JobPath, faults);
+            }
+
+            return Exit.Faults;
+        }
+
+        // The target is looked at first: nobody waits for a package that cannot be written.
+        if (!OutputFolder.TryOpen(wish.OutPath, out OutputFolder? folder, out OutputProblem? problem))
+        {
+            return Refuse(desk, problem, wish.Json);
+        }
+
+        using (folder)
+        {
+            PaperSource? source = null;
+            IReadOnlyList<PaperFile> files = [];
+            int exit = Watching.Run(desk, wish.Json, say => Build(desk, wish, loaded, folder, say, out source, out files));
+            if (exit == Exit.Done)
+            {
+                Tell(desk, wish, loaded, source!, files);
+            }
+
+            return exit;
+        }
+    }
+
+    private static int Build(Desk desk, DesignWish wish, LoadedJob loaded, OutputFolder folder, Action<string> say, out PaperSource? source, out IReadOnlyList<PaperFile> files)
+    {
+        source = Evaluating.Run(loaded, wish.Threads, say, desk.Cancel);
+        say("Writing papers");
+        files = PaperWriter.Write(source, desk.Cancel);
+        try
+        {
+            foreach (PaperFile file in files)
+            {
+                desk.Cancel.ThrowIfCancellationRequested();
+                folder.Add(file.Path, file.Bytes.Span);
+            }
+        }
+        catch (OutputProblemException e)
+        {
+            return Refuse(desk, e.Problem, wish.Json);
+        }
+
+        return folder.TryFinish(out OutputProblem? problem) ? Exit.Done : Refuse(desk, problem, wish.Json);
+    }
+
+    private static int Refuse(Desk desk, OutputProblem problem, bool json)
+    {
+        if (json)
+        {
+            desk.Out.WriteLine($"{{ \"problem\": {{ \"kind\": \"{problem.Kind}\", \"wrong\": {JsonText.Quote(problem.Wrong)}, \"right\": {JsonText.Quote(problem.Right)} }} }}");
+        }
+        else
+        {
+            desk.Errors.WriteLine($"{problem.Wrong}. Right: {problem.Right}.");
+        }
+
+        return problem.Kind is OutputProblemKind.DiskFull or OutputProblemKind.CannotSwap ? Exit.Ours : Exit.Faults;
+    }
+
+    private static void Tell(Desk desk, DesignWish wish, LoadedJob loaded, PaperSource source, IReadOnlyList<PaperFile> files)
+    {
+        Finding[] findings = [.. source.Reports().SelectMany(r => r.Findings).OrderByDescending(f => f.Severity)];
+        if (wish.Json)
+        {
+            desk.Out.Write(Json(wish, loaded, findings, files));
+            return;
+        }
+
+        TextWriter page = desk.Out;
+        page.WriteLine(loaded.Job.Name);
+        page.WriteLine($"Weather: {loaded.Weather.Provenance.Label}");
+        page.WriteLine();
+        foreach (string line in Headlines.Of(source))
+        {
+            page.WriteLine(line);
+        }
+
+        page.WriteLine();
+        page.WriteLine(findings.Length == 0 ? "No findings." : string.Create(CultureInfo.InvariantCulture, $"{findings.Length} findings, gravest first:"));
+        foreach (Finding finding in findings)
+        {
+            page.WriteLine($"  {Mark(finding.Severity)} {(finding.Id.Length > 0 ? finding.Id + ": " : "")}{finding.What}{(finding.Mend.Length > 0 ? " " + finding.Mend : "")}");
+        }
+
+        page.WriteLine();
+        page.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{files.Count} files in {wish.OutPath}; {loaded.Defaults.Count} defaults hold (glazewright job-check lists them)."));
+        page.WriteLine("Preliminary: for review and sealing by a licensed engineer under the code adopted locally; loads to be confirmed with the authority.");
+    }
+
+    private static char Mark(Severity severity) => severity switch
+    {
+        Severity.Danger => '✖',
+        Severity.Miss => '■',
+        Severity.Near => '▲',
+        _ => '·',
+    };
+
+    private static string Json(DesignWish wish, LoadedJob loaded, Finding[] findings, IReadOnlyList<PaperFile> files)
+    {
+        StringBuilder json = new();
+        json.Append("{\n  \"job\": ").Append(JsonText.Quote(loaded.Job.Name)).Append(",\n  \"weather\": ").Append(JsonText.Quote(loaded.Weather.Provenance.Label))
+            .Append(",\n  \"out\": ").Append(JsonText.Quote(wish.OutPath)).Append(",\n  \"files\": [\n    ")
+            .AppendJoin(",\n    ", files.Select(f => JsonText.Quote(f.Path))).Append("\n  ],\n  \"findings\": [");
+        json.AppendJoin(",", findings.Select(f => $"\n    {{ \"code\": {JsonText.Quote(f.Code)}, \"severity\": \"{f.Severity}\", \"part\": {JsonText.Quote(f.Id)}, \"what\": {JsonText.Quote(f.What)}, \"mend\": {JsonText.Quote(f.Mend)} }}"))
+            .Append(findings.Length == 0 ? "]" : "\n  ]").Append(",\n  \"defaults\": ").Append(FaultLines.Json(loaded.Defaults)).Append("\n}\n");
+        return json.ToString();
+    }
+}

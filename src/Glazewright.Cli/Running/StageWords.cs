@@ -1,0 +1,29 @@
+using Glazewright.Design.Pipeline;
+
+namespace Glazewright.Cli.Running;
+
+/// <summary>What a stage does, for whoever watches.</summary>
+internal static class StageWords
+{
+    public static string Of(StageProgress progress)
+    {
+        string what = progress.Stage switch
+        {
+            "form" => "Shapes",
+            "frame" => "Frame: snow, wind, sections",
+            "body" => "Members",
+            "gain-table" => "Where the sun's heat goes",
+            "duty" => "Design days",
+            "plant" => "Climate equipment",
+            "layout" => "Where it sits",
+            "light-map" => "Light on the benches",
+            "program" => "Control program",
+            "year" => "A year, minute by minute",
+            "takeoff" => "Takeoff",
+            "cuts" => "Cut lists",
+            "price" => "Price",
+            _ => progress.Stage,
+        };
+        return $"{what}{(progress.Scope.Length > 0 ? $", house {progress.Scope}" : "")}{(progress.Ended ? ": done" : "")}";
+    }
+}

@@ -1,0 +1,118 @@
+using System.Text.Json;
+
+namespace Glazewright.Cli.Tests.Commands;
+
+/// <summary>One small job designed twice, with one thread and with eight: what the package holds, and that the bytes are the same.</summary>
+public sealed class DesignedOnce : IDisposable
+{
+    private readonly string _room = Directory.CreateTempSubdirectory("glazewright-design-").FullName;
+
+    public DesignedOnce()
+    {
+        First = Path.Combine(_room, "with one");
+        Second = Path.Combine(_room, "with eight");
+        Ran = Shell.Run("design", Shell.Example("three-lines.json"), "--out", First, "--threads", "1");
+        RanAsJson = Shell.Run("design", Shell.Example("three-lines.json"), "--out", Second, "--threads", "8", "--json");
+    }
+
+    public string First { get; }
+
+    public string Second { get; }
+
+    internal Ran Ran { get; }
+
+    internal Ran RanAsJson { get; }
+
+    public void Dispose() => Directory.Delete(_room, recursive: true);
+}
+
+/// <summary>The whole way from a job to its package.</summary>
+public sealed class DesignCommandTests(DesignedOnce designed) : IClassFixture<DesignedOnce>
+{
+    [Fact]
+    public void A_job_of_three_lines_becomes_a_package()
+    {
+        Assert.True(designed.Ran.Exit == 0, designed.Ran.Errors);
+        Assert.Equal("", designed.Ran.Errors);
+        Assert.Contains("Will house A hold the climate", designed.Ran.Out, StringComparison.Ordinal);
+        Assert.Contains("Preliminary", designed.Ran.Out, StringComparison.Ordinal);
+        foreach (string file in (string[])["contents.html", "answers.pdf", "drawings.pdf", "review.pdf", "contractor/result.json", "manifest.json"])
+        {
+            Assert.True(File.Exists(Path.Combine(designed.First, file)), file);
+        }
+    }
+
+    [Fact]
+    public void One_thread_and_eight_give_the_same_bytes()
+    {
+        Assert.Equal(Files(designed.First), Files(designed.Second));
+        foreach (string file in Files(designed.First))
+        {
+            Assert.True(File.ReadAllBytes(Path.Combine(designed.First, file)).AsSpan().SequenceEqual(File.ReadAllBytes(Path.Combine(designed.Second, file))), file);
+        }
+    }
+
+    [Fact]
+    public void The_answer_as_JSON_names_files_findings_and_defaults()
+    {
+        Assert.True(designed.RanAsJson.Exit == 0, designed.RanAsJson.Errors);
+        using JsonDocument json = JsonDocument.Parse(designed.RanAsJson.Out);
+        Assert.Equal(Files(designed.Second).Length - 1, json.RootElement.GetProperty("files").GetArrayLength());
+        Assert.True(json.RootElement.GetProperty("findings").GetArrayLength() > 0);
+        Assert.True(json.RootElement.GetProperty("defaults").GetArrayLength() > 100);
+    }
+
+    [Fact]
+    public void A_default_is_not_passed_off_as_typed()
+    {
+        Ran ran = Shell.Run("explain", designed.First, "A/duty/heat-loss");
+        Assert.Equal(0, ran.Exit);
+        Assert.Contains("default: 0.7 ACH", ran.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("typed at /houses/0/airtightness", ran.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Faults_leave_the_folder_alone()
+    {
+        string target = Path.Combine(designed.First, "..", "never");
+        Ran ran = Shell.Run("design", Shell.Example("variants/fault-many-at-once.json"), "--out", target);
+        Assert.Equal(2, ran.Exit);
+        Assert.EndsWith("5 faults.\n", ran.Errors, StringComparison.Ordinal);
+        Assert.Equal("", ran.Out);
+        Assert.False(Directory.Exists(target));
+        using JsonDocument json = JsonDocument.Parse(Shell.Run("design", Shell.Example("variants/fault-many-at-once.json"), "--out", target, "--json").Out);
+        Assert.Equal(5, json.RootElement.GetProperty("faults").GetArrayLength());
+    }
+
+    [Fact]
+    public void A_folder_of_others_is_refused_before_anything_is_computed()
+    {
+        string other = Path.Combine(designed.First, "..", "other");
+        Directory.CreateDirectory(other);
+        File.WriteAllText(Path.Combine(other, "thesis.doc"), "years of work");
+        Ran ran = Shell.Run("design", Shell.Example("three-lines.json"), "--out", other);
+        Assert.Equal(2, ran.Exit);
+        Assert.Contains("none of our packages", ran.Errors, StringComparison.Ordinal);
+        Assert.Equal(["thesis.doc"], Files(other));
+    }
+
+    [Fact]
+    public void A_run_that_is_stopped_changes_nothing()
+    {
+        using CancellationTokenSource cancel = new();
+        cancel.Cancel();
+        string[] before = Files(designed.Second);
+        Ran ran = Shell.Run(cancel.Token, "design", Shell.Example("three-lines.json"), "--out", designed.Second);
+        Assert.Equal(130, ran.Exit);
+        Assert.Equal(before, Files(designed.Second));
+        Assert.DoesNotContain(Directory.GetFileSystemEntries(Path.GetDirectoryName(designed.Second)!), e => Path.GetFileName(e).StartsWith('.'));
+    }
+
+    [Theory]
+    [InlineData("--date", "tomorrow"), InlineData("--threads", "0"), InlineData("--threads", "many"), InlineData("--weather", "nowhere.epw")]
+    public void A_wrong_option_is_the_users_to_mend(string option, string value) =>
+        Assert.Equal(2, Shell.Run("design", Shell.Example("three-lines.json"), "--out", Path.Combine(designed.First, "..", "never"), option, value).Exit);
+
+    private static string[] Files(string folder) =>
+        [.. Directory.GetFiles(folder, "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(folder, f)).Order(StringComparer.Ordinal)];
+}
