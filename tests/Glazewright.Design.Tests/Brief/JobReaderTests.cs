@@ -70,7 +70,7 @@ public class JobReaderTests
     [InlineData("/houses/0/equipment/curtainHeight", "\"8'-6\\\"\"", FaultKind.DoesNotFit, "/houses/0/equipment/curtainHeight", "7'-0\"")]
     [InlineData("/houses/0/equipment/exhaust/0/entry", "\"exhaust-54-three-phase\"", FaultKind.Contradiction, "/houses/0/equipment/exhaust/0/entry", "single-phase fan")]
     [InlineData("/houses/0/openings/0/offset", "\"22 ft\"", FaultKind.DoesNotFit, "/houses/0/openings/0", "inside the end wall at end 1")]
-    [InlineData("/houses/0/openings/1", "{ \"id\": \"door-2\", \"kind\": \"door\", \"face\": \"end-1\", \"offset\": \"6 ft\" }", FaultKind.DoesNotFit, "/houses/0/openings/1", "beside each other")]
+    [InlineData("/houses/0/openings/1", "{ \"id\": \"door-9\", \"kind\": \"door\", \"face\": \"end-1\", \"offset\": \"6 ft\" }", FaultKind.DoesNotFit, "/houses/0/openings/1", "beside each other")]
     [InlineData("/houses/0/openings/0/face", "\"south\"", FaultKind.UnknownChoice, "/houses/0/openings/0/face", "left, right, end-1, end-2")]
     [InlineData("/houses/0/openings/0/face", "\"floor\"", FaultKind.UnknownChoice, "/houses/0/openings/0/face", "left, right, end-1")]
     [InlineData("/houses/0/schedule", "[]", FaultKind.OutOfRange, "/houses/0/schedule", "1 to 60 items")]
