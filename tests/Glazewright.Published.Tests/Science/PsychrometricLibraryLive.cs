@@ -5,7 +5,7 @@ namespace Glazewright.Published.Tests.Science;
 
 /// <summary>
 /// Our moist air against psychrolib 1.1.1 (npm; MIT) run in this process, over a sweep of states from frost to heat and from sea level to 2000 m.
-/// The library is not committed: `npm pack psychrolib@1.1.1` unpacked into artifacts/references/psychrolib brings it; without it the test skips.
+/// The library is not committed: `eng/fetch-references` brings it; without it the test skips.
 /// </summary>
 public class PsychrometricLibraryLive
 {
@@ -28,7 +28,7 @@ public class PsychrometricLibraryLive
     public void Agrees_over_the_whole_sweep()
     {
         string? path = Library();
-        Assert.SkipWhen(path is null, "psychrolib is not fetched: npm pack psychrolib@1.1.1 into artifacts/references/psychrolib.");
+        Assert.SkipWhen(path is null, "psychrolib is not fetched: run eng/fetch-references.");
         using var engine = new Engine();
         engine.Execute("var module={exports:{}},exports=module.exports;");
         engine.Execute(File.ReadAllText(path!));
