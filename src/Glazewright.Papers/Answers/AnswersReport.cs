@@ -11,6 +11,8 @@ namespace Glazewright.Papers.Answers;
 /// <summary>The grower's report: the questions of the first hour, each with a number, a picture and a caution.</summary>
 public static class AnswersReport
 {
+    private const int MostFindings = 12;
+
     /// <summary>The report.</summary>
     /// <param name="source">What the papers are made from.</param>
     public static Report Of(PaperSource source)
@@ -37,7 +39,7 @@ public static class AnswersReport
             blocks.Add(new Block.Caution("People come in", FormattableString.Invariant($"With {(job.Occupancy.Visitors == Visitors.Customers ? "customers" : "pupils")} inside it is no mere farm building: risk category {job.Occupancy.RiskCategory}, exits, door widths and accessible routes are for the plan reviewer to settle before anything is ordered.")));
         }
 
-        Sheet? range = RangeSection.Picture(source, Said.WidthMm, 62);
+        Sheet? range = RangeSection.Picture(source, Said.WidthMm, 54);
         blocks.Add(new Block.Heading(1, "Plan and sections"));
         blocks.Add(new Block.Picture(RangePlan.Picture(source, Said.WidthMm, 84), "Range plan. Lot lines and setbacks are on the drawing sheet."));
         blocks.AddRange(range is null ? [] : [new Block.Picture(range, "How far the houses shade each other at noon of the shortest day.")]);
@@ -53,14 +55,12 @@ public static class AnswersReport
         blocks.AddRange(Findings(source));
         blocks.Add(new Block.Heading(1, "Cautions"));
         blocks.AddRange(Cautions.Of(source));
-        blocks.AddRange(Rest(source));
-        DateOnly? date = DateOnly.TryParseExact(job.Date, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture, System.Globalization.DateTimeStyles.None, out DateOnly day) ? day : null;
         return new Report(
             name + ": answers",
             "Answers of the design, predicted under stated conditions",
             name + " · predicted, not a warranty",
-            date,
-            job.Units == UnitSystem.Us ? SheetSize.Letter : SheetSize.A4,
+            PaperDate.Of(job),
+            PaperDate.Size(job),
             blocks);
     }
 
@@ -74,19 +74,16 @@ public static class AnswersReport
         HouseSection.Picture(source, house, Said.WidthMm, heightMm),
         $"House {house.Form.Id}, cross-section looking {Compass.Word(house.Form.Face(FaceName.End1).AzimuthDeg)}, with the noon sun of the shortest and longest day.");
 
-    private static IEnumerable<QuestionAnswered> Answers(PaperSource source)
+    internal static IEnumerable<QuestionAnswered> Answers(PaperSource source)
     {
         foreach (HouseResults house in source.Houses)
         {
             yield return ClimateAnswer.Of(source, house);
         }
 
-        foreach (HouseResults house in source.Houses)
+        if (LightAnswer.Of(source) is QuestionAnswered light)
         {
-            if (LightAnswer.Of(source, house) is QuestionAnswered light)
-            {
-                yield return light;
-            }
+            yield return light;
         }
 
         foreach (HouseResults house in source.Houses)
@@ -129,61 +126,18 @@ public static class AnswersReport
     private static IEnumerable<Block> Findings(PaperSource source)
     {
         Finding[] all = [.. WhiteList.Findings(source)];
-        Finding[] findings = [.. all.Where(f => f.Severity != Severity.Note).OrderByDescending(f => f.Severity)];
-        if (all.Length == 0)
+        string[] worst = [.. all.Where(f => f.Severity is Severity.Danger or Severity.Miss).OrderByDescending(f => f.Severity).Select(f => (f.Id.Length > 0 ? f.Id + ": " : "") + f.What + (f.Mend.Length > 0 ? " → " + f.Mend : "")).Distinct()];
+        if (worst.Length > 0)
         {
-            yield break;
+            yield return new Block.Heading(1, "To be settled before anything is ordered");
+            yield return new Block.Bullets([.. worst.Take(MostFindings)]);
         }
 
-        yield return new Block.Heading(1, "What we found");
-        if (findings.Length > 0)
-        {
-            yield return new Block.TableOf(new Table(
-                [new("", 16), new("Where", 24), new("What is so", 76), new("What would mend it", 61)],
-                [.. findings.Select(f => (IReadOnlyList<string>)[SeverityWord(f.Severity), f.Id, f.What, f.Mend])]));
-        }
-
-        if (findings.Length < all.Length)
-        {
-            yield return new Block.Paragraph($"Beside these there are {all.Length - findings.Length} notes with nothing to mend; the contractor has them.", Quiet: true);
-        }
+        int defaults = WhiteList.Defaults(source).Count();
+        yield return new Block.Paragraph($"All {all.Length} findings, the {defaults} values that were taken as usual because the job does not say, and what the computation leaves out stand in basis.pdf.", Quiet: true);
     }
 
-    private static IEnumerable<Block> Rest(PaperSource source)
-    {
-        string[] leftOut = [.. WhiteList.LeftOut(source)];
-        if (leftOut.Length > 0)
-        {
-            yield return new Block.Heading(1, "What the computation leaves out");
-            yield return new Block.Bullets(leftOut);
-        }
-
-        (string Field, string Value)[] defaults = [.. WhiteList.Defaults(source).Select(d => (FieldWords(d.Pointer), d.Value)).Distinct()];
-        if (defaults.Length > 0)
-        {
-            yield return new Block.Heading(1, "Taken as usual, because the job does not say");
-            int half = (defaults.Length + 1) / 2;
-            yield return new Block.TableOf(new Table(
-                [new("Field", 52), new("Taken as", 36), new("Field", 52), new("Taken as", 36)],
-                [.. Enumerable.Range(0, half).Select(i => (IReadOnlyList<string>)[
-                    defaults[i].Field, defaults[i].Value, half + i < defaults.Length ? defaults[half + i].Field : "", half + i < defaults.Length ? defaults[half + i].Value : "",
-                ])]));
-        }
-    }
-
-    /// <summary>A field's place without list positions: what all houses and weeks share is said once.</summary>
-    private static string FieldWords(string pointer) => string.Join(
-        " / ", pointer.Split('/', StringSplitOptions.RemoveEmptyEntries).Where(part => !part.All(char.IsAsciiDigit) && part != "houses"));
-
-    private static string SeverityWord(Severity severity) => severity switch
-    {
-        Severity.Danger => "danger",
-        Severity.Miss => "miss",
-        Severity.Near => "near",
-        _ => "note",
-    };
-
-    private static string Word(Standing standing) => standing switch
+    internal static string Word(Standing standing) => standing switch
     {
         Standing.Held => "held",
         Standing.Near => "near",

@@ -52,7 +52,7 @@ internal static class ClimateAnswer
             blocks.Add(new Block.TableOf(periods));
         }
 
-        if (Carpet(source, year) is Sheet carpet)
+        if (Carpet(source, year, Said.WidthMm, 58) is Sheet carpet)
         {
             blocks.Add(new Block.Picture(carpet, $"House {house.Form.Id}: each column is a day, each row an hour (standard time); hourly means against the target of that hour."));
         }
@@ -95,7 +95,7 @@ internal static class ClimateAnswer
             rows);
     }
 
-    private static Sheet? Carpet(PaperSource source, YearResult year)
+    internal static Sheet? Carpet(PaperSource source, YearResult year, double widthMm, double heightMm)
     {
         HourColumns hours = year.Hours;
         if (hours.InsideC.Count == 0 || hours.InsideC.Count % 24 != 0 || hours.TargetC.Count != hours.InsideC.Count)
@@ -114,7 +114,7 @@ internal static class ClimateAnswer
             new(3 * band, "warmer", new Paint.Exact(0xD9A878), true),
             new(double.PositiveInfinity, $"warmer by more than {said.Text(3 * band, Unit.Kelvin)}", Paint.Of(Tone.Miss), true),
         ];
-        return CarpetPlot.Draw("held-" + year.House, $"Temperature held in house {year.House}", "", off, classes, Said.WidthMm, 58);
+        return CarpetPlot.Draw("held-" + year.House, $"Temperature held in house {year.House}", "", off, classes, widthMm, heightMm);
     }
 
     private static Sheet? HotWeek(Said said, PaperSource source, YearResult year)

@@ -10,59 +10,60 @@ namespace Glazewright.Papers.Answers;
 /// <summary>How much light reaches the crop?</summary>
 internal static class LightAnswer
 {
-    public static QuestionAnswered? Of(PaperSource source, HouseResults house)
+    public static QuestionAnswered? Of(PaperSource source)
     {
-        LightMap light = house.Light;
-        if (light.Months.Count != 12 || light.OutsideMolPerM2Day.Count != 12)
+        HouseResults[] houses = [.. source.Houses.Where(h => h.Light.Months.Count == 12 && h.Light.OutsideMolPerM2Day.Count == 12)];
+        if (houses.Length == 0)
         {
             return null;
         }
 
         Said said = new(source.Job.Units);
-        double wish = house.House.Schedule.Select(p => p.LightWishMolPerM2Day).DefaultIfEmpty(0).Max();
-        int darkest = Enumerable.Range(0, 12).MinBy(m => light.Months[m].MeanMolPerM2Day);
-        LightMonth dark = light.Months[darkest];
+        List<string> sentences = [];
+        List<string> briefs = [];
+        List<BigFigure> figures = [];
+        int darkest = Enumerable.Range(0, 12).MinBy(m => houses[0].Light.OutsideMolPerM2Day[m]);
         string month = Said.Month(darkest + 1);
-        double gets = light.OutsideMolPerM2Day[darkest] > 0 ? dark.MeanMolPerM2Day / light.OutsideMolPerM2Day[darkest] : 0;
-        string sentence = FormattableString.Invariant($"In {month}, the darkest month, the crop in house {house.Form.Id} gets {dark.MeanMolPerM2Day:0.0} mol/m² a day, {Said.Percent(gets)} % of the light outside; the darkest place gets {dark.LeastMolPerM2Day:0.0}.");
-        Standing standing = Standing.None;
-        if (wish > 0)
+        foreach (HouseResults house in houses)
         {
-            int enough = light.Months.Count(m => m.MeanMolPerM2Day >= wish);
-            standing = enough == 12 ? Standing.Held : enough >= 9 ? Standing.Near : Standing.Miss;
-            sentence += FormattableString.Invariant($" The {wish:0} mol/m² a day the crop lives on is there in {enough} of 12 months.");
+            LightMonth dark = house.Light.Months[darkest];
+            double gets = house.Light.OutsideMolPerM2Day[darkest] > 0 ? dark.MeanMolPerM2Day / house.Light.OutsideMolPerM2Day[darkest] : 0;
+            double wish = Wish(house);
+            int enough = house.Light.Months.Count(m => m.MeanMolPerM2Day >= wish);
+            Standing standing = wish <= 0 ? Standing.None : enough == 12 ? Standing.Held : enough >= 9 ? Standing.Near : Standing.Miss;
+            sentences.Add(FormattableString.Invariant($"In {month} the crop in house {house.Form.Id} gets {dark.MeanMolPerM2Day:0.0} mol/m² a day, {Said.Percent(gets)} % of the light outside")
+                + (wish > 0 ? FormattableString.Invariant($"; the {wish:0} it lives on is there in {enough} of 12 months.") : "."));
+            briefs.Add(FormattableString.Invariant($"{house.Form.Id} {dark.MeanMolPerM2Day:0.0}"));
+            figures.Add(said.Big(
+                $"House {house.Form.Id} in {month}",
+                dark.MeanMolPerM2Day,
+                Unit.MolPerSquareMetreDay,
+                FormattableString.Invariant($"{(wish > 0 ? FormattableString.Invariant($"wanted {wish:0}; ") : "")}darkest place {dark.LeastMolPerM2Day:0.0}, June {house.Light.Months[5].MeanMolPerM2Day:0.0}"),
+                standing));
         }
 
+        double most = houses.Max(Wish);
+        MonthSeries[] series = [new("outside", houses[0].Light.OutsideMolPerM2Day), .. houses.Take(3).Select(h => new MonthSeries("house " + h.Form.Id, [.. h.Light.Months.Select(m => m.MeanMolPerM2Day)]))];
         List<Block> blocks =
         [
-            new Block.Figures([
-                said.Big($"Light at the crop in {month}", dark.MeanMolPerM2Day, Unit.MolPerSquareMetreDay, wish > 0 ? FormattableString.Invariant($"wanted {wish:0}") : "", standing),
-                new($"Evenness in {month}", FormattableString.Invariant($"{dark.EvennessRatio:0.00}"), "", "darkest place over mean"),
-                said.Big("Light at the crop in June", light.Months[5].MeanMolPerM2Day, Unit.MolPerSquareMetreDay),
-            ]),
+            new Block.Figures(figures),
             new Block.Picture(
-                MonthBars.Draw(
-                    "light-" + house.Form.Id,
-                    $"Light by month in house {house.Form.Id}",
-                    "mol/m² a day",
-                    [new MonthSeries("outside", light.OutsideMolPerM2Day), new MonthSeries("at the crop", [.. light.Months.Select(m => m.MeanMolPerM2Day)])],
-                    wish > 0 ? (wish, "the crop lives on this") : null,
-                    Said.WidthMm,
-                    54),
-                $"House {house.Form.Id}: daily light by month (mean of each month)."),
+                MonthBars.Draw("light", "Light by month", "mol/m² a day", series, most > 0 ? (most, "the crop lives on this") : null, Said.WidthMm, 54),
+                "Daily light by month outside and at the crop (mean of each month)."),
         ];
-        if (Map(house, darkest) is Sheet map)
+        foreach (HouseResults house in houses)
         {
-            blocks.Add(new Block.Picture(map, $"House {house.Form.Id}: where the light falls in {month}; plan as on the range plan."));
+            if (Map(house, darkest) is Sheet map)
+            {
+                blocks.Add(new Block.Picture(map, $"House {house.Form.Id}: where the light falls in {month}; plan as on the range plan."));
+            }
         }
 
-        if (light.Report.LeftOut.Count > 0)
-        {
-            blocks.Add(new Block.Paragraph("Not in these numbers: " + string.Join(" ", light.Report.LeftOut), Quiet: true));
-        }
-
-        return new QuestionAnswered($"How much light is there in house {house.Form.Id}?", FormattableString.Invariant($"{dark.MeanMolPerM2Day:0.0} mol/m² a day in {month}{(wish > 0 ? FormattableString.Invariant($", {wish:0} wanted") : "")}"), sentence, standing, blocks);
+        return new QuestionAnswered(
+            "How much light is there?", $"{string.Join(", ", briefs)} mol/m² a day in {month}", string.Join(" ", sentences), Said.Worst(figures.Select(f => f.Standing)), blocks);
     }
+
+    private static double Wish(HouseResults house) => house.House.Schedule.Select(p => p.LightWishMolPerM2Day).DefaultIfEmpty(0).Max();
 
     private static Sheet? Map(HouseResults house, int month)
     {

@@ -1,7 +1,6 @@
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Price;
-using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Reports;
 using Glazewright.Papers.Sets;
 
@@ -36,9 +35,10 @@ internal static class PriceAnswer
         List<Block> blocks = [new Block.Figures(figures)];
         if (quote.Scope.Count > 0)
         {
-            blocks.Add(new Block.TableOf(new Table(
-                [new("System", 62), new("Supplied by", 46), new("Note", 62)],
-                [.. quote.Scope.OrderBy(s => s.By).ThenBy(s => s.System).Select(s => (IReadOnlyList<string>)[Words(s.System), By(s.By), s.Note])])));
+            blocks.Add(new Block.Bullets([
+                .. quote.Scope.GroupBy(s => s.By).OrderBy(g => g.Key).Select(g =>
+                    $"{By(g.Key)}: {string.Join(", ", g.OrderBy(s => s.System).Select(s => Words(s.System) + (s.Note.Length > 0 ? $" ({s.Note})" : "")))}."),
+            ]));
         }
 
         if (quote.Draws.Count > 0)
@@ -51,11 +51,11 @@ internal static class PriceAnswer
 
     private static string By(ScopeBy by) => by switch
     {
-        ScopeBy.Us => "us",
-        ScopeBy.Owner => "you",
-        ScopeBy.OtherTrade => "another trade",
-        ScopeBy.Excluded => "nobody: not in the job",
-        _ => "us, as an allowance",
+        ScopeBy.Us => "By us",
+        ScopeBy.Owner => "By you",
+        ScopeBy.OtherTrade => "By other trades",
+        ScopeBy.Excluded => "Not in the job",
+        _ => "By us as an allowance, settled later",
     };
 
     private static string Words(ScopeSystem system) => system switch

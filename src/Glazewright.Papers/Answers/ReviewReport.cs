@@ -44,13 +44,12 @@ public static class ReviewReport
         blocks.Add(new Block.TableOf(Reactions(source)));
         blocks.Add(new Block.Heading(1, "Workings"));
         blocks.AddRange(Workings(source));
-        DateOnly? date = DateOnly.TryParseExact(source.Job.Date, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture, System.Globalization.DateTimeStyles.None, out DateOnly day) ? day : null;
         return new Report(
             name + ": design criteria",
             "Design criteria and preliminary structure",
             name + " · preliminary, not for construction",
-            date,
-            source.Job.Units == UnitSystem.Us ? SheetSize.Letter : SheetSize.A4,
+            PaperDate.Of(source.Job),
+            PaperDate.Size(source.Job),
             blocks);
     }
 

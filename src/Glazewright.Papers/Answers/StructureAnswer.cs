@@ -17,9 +17,12 @@ internal static class StructureAnswer
         string edition = Edition(source.Job.Site.Snow.Edition);
         MemberCheck? worst = source.Houses.SelectMany(h => h.Frame.Checks).OrderByDescending(c => c.Utilisation).FirstOrDefault();
         string sentence = $"Ground snow {said.Text(source.Job.Site.Snow.GroundPa, Unit.AreaLoad)} and wind {said.Round(source.Job.Site.Wind.SpeedMs, Unit.MetrePerSecond)} by {edition}: preliminary member sizes only.";
+        bool fails = worst is not null && worst.Utilisation > 1;
         if (worst is not null)
         {
-            sentence += FormattableString.Invariant($" The most loaded member uses {100 * worst.Utilisation:0} % of its capacity ({Words(worst.Role)}, {worst.Combination}). That is not an approval: the list of what was not checked stands below.");
+            sentence += fails
+                ? FormattableString.Invariant($" The sizes in the job do not carry these loads: the most loaded member, a {Words(worst.Role)}, would need {worst.Utilisation:0.0} times its capacity.")
+                : FormattableString.Invariant($" The most loaded member, a {Words(worst.Role)}, uses {100 * worst.Utilisation:0} % of its capacity. That is not an approval: what was not checked stands below.");
         }
 
         List<Block> blocks =
@@ -34,7 +37,7 @@ internal static class StructureAnswer
             new Block.Bullets([.. source.Houses.SelectMany(h => h.Frame.NotChecked).Distinct()]),
             new Block.Caution("Preliminary, not for construction", "Sizes and numbers on this page are for review and sealing by a licensed engineer under the code adopted locally. Loads are to be confirmed with the authority having jurisdiction. Nobody may build from this page."),
         ];
-        return new QuestionAnswered("Does it stand the snow and the wind?", "preliminary sizes only; see what was not checked", sentence, Standing.None, blocks);
+        return new QuestionAnswered("Does it stand the snow and the wind?", fails ? "not with these sizes (preliminary)" : "preliminary sizes only; see what was not checked", sentence, fails ? Standing.Miss : Standing.None, blocks);
     }
 
     private static Table Members(PaperSource source)
@@ -56,7 +59,7 @@ internal static class StructureAnswer
             }
         }
 
-        return new Table([new("House", 15), new("Member", 25), new("Section", 42), new("Used", 16, Along.End), new("Combination", 36), new("Check", 40)], rows);
+        return new Table([new("House", 15), new("Member", 22), new("Section", 36), new("Used", 17, Along.End), new("Combination", 48), new("Check", 39)], rows);
     }
 
     private static string Edition(LoadEdition edition) => edition == LoadEdition.Asce716 ? "ASCE/SEI 7-16" : "ASCE/SEI 7-22";

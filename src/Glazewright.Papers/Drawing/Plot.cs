@@ -23,6 +23,11 @@ public static class Plot
             groups.Add(new MarkGroup(view.Id, view.Title, view.OnSheetMm(), marks));
         }
 
+        foreach (Inset inset in sheet.Insets)
+        {
+            groups.AddRange(Of(inset.Drawing).Groups.Select(g => g.Moved(inset.AtMm) with { Id = $"{inset.Drawing.Id}-{g.Id}" }));
+        }
+
         groups.Add(new MarkGroup("paper", "", null, OnPaper(sheet.OnPaper)));
         foreach (MarkGroup group in groups)
         {

@@ -30,4 +30,13 @@ public sealed record Sheet(
     double WidthMm,
     double HeightMm,
     IReadOnlyList<View> Views,
-    IReadOnlyList<Entity> OnPaper);
+    IReadOnlyList<Entity> OnPaper)
+{
+    /// <summary>Other drawings laid on this one, each at a place of its own, mm; drawn before what is on the paper.</summary>
+    public IReadOnlyList<Inset> Insets { get; init; } = [];
+}
+
+/// <summary>A drawing laid on another.</summary>
+/// <param name="Drawing">The drawing.</param>
+/// <param name="AtMm">Where its upper left corner lies, mm.</param>
+public sealed record Inset(Sheet Drawing, Spot AtMm);

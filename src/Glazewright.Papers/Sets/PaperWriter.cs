@@ -34,6 +34,7 @@ public static class PaperWriter
         string name = source.Job.Name.Length > 0 ? source.Job.Name : "Unnamed job";
         Report answers = AnswersReport.Of(source);
         Add("answers.pdf", PaperReader.Grower, "Answers: what the greenhouse will do", ReportSetting.Pdf(answers));
+        Add("basis.pdf", PaperReader.Grower, "What the answers rest on: findings, defaults, limits", ReportSetting.Pdf(BasisReport.Of(source)));
         IReadOnlyList<Sheet> sheets = Sheets(source);
         Add("drawings.pdf", PaperReader.Everyone, "Drawing sheets", PdfBookWriter.Bytes(PdfBook.OfSheets(name + ": drawings", "Drawing sheets, preliminary", answers.Date, sheets)));
         foreach (Sheet sheet in sheets)
@@ -56,7 +57,7 @@ public static class PaperWriter
 
     private static IReadOnlyList<Sheet> Sheets(PaperSource source)
     {
-        List<Sheet> sheets = [RangePlan.Draw(source, "G-1")];
+        List<Sheet> sheets = [CoverSheet.Draw(source, "G-0"), RangePlan.Draw(source, "G-1")];
         for (int i = 0; i < source.Houses.Count; i++)
         {
             sheets.Add(HousePlan.Draw(source, source.Houses[i], string.Create(CultureInfo.InvariantCulture, $"A-{2 * i + 1}")));

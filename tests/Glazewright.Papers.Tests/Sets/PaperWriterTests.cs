@@ -75,7 +75,7 @@ public partial class PaperWriterTests
     public void No_page_has_clashing_texts(UnitSystem units, int houses, string name, string date)
     {
         PaperSource source = SampleSource.Make(units, houses, name.Length == 0 ? new string('n', 500) : name, date);
-        foreach (Report report in (Report[])[AnswersReport.Of(source), ReviewReport.Of(source)])
+        foreach (Report report in (Report[])[AnswersReport.Of(source), BasisReport.Of(source), ReviewReport.Of(source)])
         {
             Assert.All(ReportSetting.Of(report).Pages, p => Assert.Empty(TextClashes.On(p)));
         }
@@ -108,7 +108,7 @@ public partial class PaperWriterTests
             Houses = source.Houses.Select(h => h with { Year = h.Year with { Synthetic = true, Weather = "synthetic year from monthly normals, seed 7" } }).ToEqList(),
         };
         IReadOnlyList<PaperFile> files = Written(synthetic);
-        foreach (string path in (string[])["answers.pdf", "contractor/result.json", "contents.html"])
+        foreach (string path in (string[])["answers.pdf", "basis.pdf", "contractor/result.json", "contents.html"])
         {
             Assert.Contains("synthetic", Readable(files.Single(f => f.Path == path)), StringComparison.OrdinalIgnoreCase);
         }
