@@ -41,7 +41,7 @@ public sealed class DrawingsOpenInChromium(DemoPackage package) : IClassFixture<
     public void The_plan_draws_something_on_light_and_on_dark_paper(string scheme)
     {
         string browser = Browser();
-        string plan = Directory.EnumerateFiles(package.Folder, "plan*.svg", SearchOption.AllDirectories).Order(StringComparer.Ordinal).First();
+        string plan = Directory.EnumerateFiles(package.Folder, "plan.svg", SearchOption.AllDirectories).Order(StringComparer.Ordinal).First();
         string picture = Path.Combine(package.Scratch, $"{scheme}.png");
         List<string> arguments =
         [

@@ -53,12 +53,12 @@ public partial class NamesSayTheirUnit
         + "Pa|KPa|N|Nm|NPerM|Deg|Rad|C|K|Kh|S|Ms|Min|H|Hours|Minutes|Seconds|Days|Day|Year|Percent|Fraction|Ratio|Factor|Share|Effectiveness|Efficiency|"
         + "Cosine|V|A|Va|PerHour|PerM|PerM2|PerM3|PerS|PerJoule|PerWattMonth|PerH|MolPerM2Day|UmolPerM2S|Molm2d|UmolPerJ|MgPerL|Lux|Tenths|Cm|Months|"
         + "SPerM|PaPerK|KgPerKg|M2KPerW|Ut|Au|Arcsec|Mbar|Bins|Hp|Psi|Psf|Mph|Cfm|Fc|Klux|Db|Minute|Hour|Watt|M6|M2PerS|PaS|"
-        + "WPerM2Leaf|JPerUnit|MmPerUnit|Cm2|KDay|Em|ToInside|AtRated|Sum)$|^(?:fraction|ratio|factor|share|effectiveness|efficiency|cosine|hours|minutes|seconds|days|day|percent)$")]
+        + "WPerM2Leaf|JPerUnit|MmPerUnit|Cm2|KDay|MPerSK|Ppm|Whm2|Days18|HoursPerUnit|RatioAbove|RatioBelow|Em|ToInside|AtRated|Sum)$|^(?:fraction|ratio|factor|share|effectiveness|efficiency|cosine|hours|minutes|seconds|days|day|percent)$")]
     private static partial Regex Unit();
 
     // Pure numbers the field names so, counts, money, and the two ends of a range in the caller's unit.
     [GeneratedRegex(
-        "^(?:value|x|y|z|a|b|t|n|exponent|pitch|leftPitch|rightPitch|slope|tolerance|atLeast|atMost|from|to|index|"
+        "^(?:transferUnits|value|x|y|z|a|b|t|n|exponent|pitch|leftPitch|rightPitch|slope|tolerance|atLeast|atMost|from|to|index|"
         + "transmittance|reflectance|absorptance|emissivity|albedo|refractiveIndex|leafAreaIndex|lai|"
         + "kt|reynolds|.*emissivity|.*transmittance|.*reflectance|.*absorptance|.*albedo|.*refractiveIndex|.*coefficient|.*index|.*exponent|.*pitch|.*cosine|"
         + ".*cost|.*price|price.*|.*overhead|.*contingency|.*margin|.*quantity|.*bound|.*objective|.*utilisation|.*count|.*number|riseOverRun|unitCost|"
