@@ -24,7 +24,7 @@ public static class CoverSheet
         List<Inset> insets = [];
         List<Entity> paper =
         [
-            .. SheetStyle.Border(source.Job, "Cover", number, "as shown", "Predicted under the conditions of the job, not a warranty; a typical weather year leaves the extremes out.", SheetStyle.Preliminary),
+            .. SheetStyle.Border(source.Job, "Cover", number, "pictures; scales on the sheets", "Predicted under the conditions of the job, not a warranty; a typical weather year leaves the extremes out.", SheetStyle.Preliminary),
         ];
         double leftMm = room.Width - AnswersMm - 8;
         if (source.Houses.Count > 0)
