@@ -36,6 +36,15 @@ internal static class DesignWeather
             new Source.Default("/site/design", ComputedConditions.Label));
     }
 
+    /// <summary>Outside air of the cooling design day; a wet bulb lower than bone-dry air could have counts as bone dry.</summary>
+    public static AirState Outside(Brief.DesignConditions conditions, double pressurePa)
+    {
+        double dryestC = MoistAir.WetBulbC(conditions.Cooling04C, 0, pressurePa);
+        return conditions.CoincidentWetBulbC <= dryestC
+            ? AirState.FromHumidityRatio(conditions.Cooling04C, 1e-5, pressurePa)
+            : AirState.FromWetBulb(conditions.Cooling04C, Math.Min(conditions.CoincidentWetBulbC, conditions.Cooling04C), pressurePa);
+    }
+
     /// <summary>A mild, damp night: among the hours that need heating, outside air wetter than in nine of ten.</summary>
     public static AirState DryingNight(WeatherYear year, double nightC, double pressurePa)
     {

@@ -19,6 +19,15 @@ internal static class DutyFindings
                 r.Conditions.Source);
         }
 
+        if (r.Conditions.CoincidentWetBulbC < f.Outside.WetBulbC - 0.1)
+        {
+            yield return new Finding(
+                "duty/wet-bulb-too-low", Severity.Miss, house,
+                Text($"A wet bulb of {C(r.Conditions.CoincidentWetBulbC)} at {C(r.Conditions.Cooling04C)} is lower than bone-dry air has; bone-dry air is taken."),
+                "Type the coincident wet bulb of the 0.4 % dry bulb.",
+                r.Conditions.Source);
+        }
+
         double most = Math.Max(r.VentilationRuleM3PerS, r.VentilationBalanceM3PerS);
         double least = Math.Min(r.VentilationRuleM3PerS, r.VentilationBalanceM3PerS);
         if (most > 1.15 * least)
@@ -48,9 +57,11 @@ internal static class DutyFindings
             yield return new Finding(
                 "duty/never-above-missed", Severity.Miss, house,
                 Text($"On the design day the air enters at {C(f.Inlet.DryBulbC)} and leaves at {C(f.Run.Stations[^1].DryBulbC)}; \"never over {C(f.HotCrop.NeverAboveC)}\" does not hold at the fan end."),
-                f.Inlet.DryBulbC > f.HotCrop.NeverAboveC
-                    ? "Outside air alone cannot do it: no fan cools below its intake. A drier climate, a chiller or a later crop would."
-                    : "More flow, more shade, or fog behind the pad would bring the fan end nearer.",
+                f.Inlet.DryBulbC <= f.HotCrop.NeverAboveC
+                    ? "More flow, more shade, or fog behind the pad would bring the fan end nearer."
+                    : f.Input.WetWall
+                        ? "Even behind the wet wall the air comes in warmer than that: no fan cools below its intake. A chiller or a later crop would."
+                        : Text($"No fan cools below its intake. A wet wall would bring the intake to about {C(DutyStage.Inlet(f.Outside, true).DryBulbC)}; fog reaches about as far, but not with all this air moving."),
                 new Source.Given($"{f.Input.Pointer}/schedule"));
         }
 

@@ -64,7 +64,7 @@ public static class DutyStage
         var load = new AirLoad(
             solarW - storedW, throughFaces, conditions.Cooling04C, hotCrop.PlantedFraction * form.FloorAreaM2, Math.Min(cropWm2, 1200),
             hotCrop.LeafAreaIndex, CropSolarFactor, CropDayWPerM2KPa);
-        AirState outside = AirState.FromWetBulb(conditions.Cooling04C, conditions.CoincidentWetBulbC, pressurePa);
+        AirState outside = DesignWeather.Outside(conditions, pressurePa);
         AirState inlet = Inlet(outside, input.WetWall);
         FlowNeed need = AlongHouse.RequiredFlow(
             _ => inlet, load, Math.Min(inlet.DryBulbC + input.TemperatureRiseK, 60), Math.Max(0.25 * form.FloorAreaM2, 1));

@@ -22,7 +22,7 @@ public static class PlantStage
     public static PlantResult Run(PlantInput input, BuildingForm form, DutyResult duty, Catalogue catalogue)
     {
         var e = input.Equipment;
-        AirState outside = AirState.FromWetBulb(duty.Conditions.Cooling04C, duty.Conditions.CoincidentWetBulbC, duty.PressurePa);
+        AirState outside = DesignWeather.Outside(duty.Conditions, duty.PressurePa);
         double density = outside.DensityKgPerM3;
         double needed = Math.Max(duty.VentilationM3PerS, 0.01);
         Intake? intake = null;

@@ -44,7 +44,8 @@ public static class WetWall
     {
         Within.Require(flowM3PerS, 0, 10_000);
         LeavingAir leaving = Leaving(entering.DryBulbC, entering.WetBulbC, entering.PressurePa, effectiveness);
-        return flowM3PerS / entering.VolumeM3PerKg * (leaving.HumidityRatio - entering.HumidityRatio);
+        // Saturated air takes none; rounding must not make it give some back.
+        return flowM3PerS / entering.VolumeM3PerKg * Math.Max(leaving.HumidityRatio - entering.HumidityRatio, 0);
     }
 
     /// <summary>Saturation effectiveness from measured temperatures.</summary>

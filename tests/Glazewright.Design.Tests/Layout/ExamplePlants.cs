@@ -46,10 +46,10 @@ public class ExamplePlants
     }
 
     [Fact]
-    public void House_B_freezes_when_its_one_heater_dies_and_its_fog_is_cautioned()
+    public void House_B_hears_what_holds_with_a_heater_dead_and_its_fog_is_cautioned()
     {
         Finding[] found = Findings(Examples.Demo, "B");
-        Assert.Contains(found, f => f.Code == "plant/one-heater-out" && f.Severity == Severity.Miss);
+        Assert.Contains(found, f => f.Code == "plant/one-heater-out");
         Assert.Contains(found, f => f.Code == "plant/fog-injection" && f.Severity == Severity.Danger);
         Assert.Contains(found, f => f.Code == "plant/positive-pressure");
     }
