@@ -3,7 +3,7 @@ using Glazewright.Mechanics.Sections;
 
 namespace Glazewright.Mechanics.Checks;
 
-/// <summary>NominalValue strengths of tube formed of gauge sheet.</summary>
+/// <summary>Nominal strengths of tube formed of gauge sheet.</summary>
 /// <remarks>
 /// AISI S100 (2012 numbering): C4 with B2.1 for compression, C3.1.1 with full walls and C3.1.3 for bending, C3.2 for shear.
 /// Formulae read at second hand. Rectangular tube whose walls are not fully effective in bending is not covered.

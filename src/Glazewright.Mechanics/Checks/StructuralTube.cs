@@ -3,7 +3,7 @@ using Glazewright.Mechanics.Sections;
 
 namespace Glazewright.Mechanics.Checks;
 
-/// <summary>NominalValue strengths of structural tube (HSS).</summary>
+/// <summary>Nominal strengths of structural tube (HSS).</summary>
 /// <remarks>ANSI/AISC 360-16 (the same clauses stand in -22), chapters B, D, E, F, G. From memory, checked on published examples.</remarks>
 public static class StructuralTube
 {

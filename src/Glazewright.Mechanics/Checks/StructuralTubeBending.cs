@@ -3,7 +3,7 @@ using Glazewright.Mechanics.Sections;
 
 namespace Glazewright.Mechanics.Checks;
 
-/// <summary>NominalValue bending strength of structural tube (HSS), strong or weak axis.</summary>
+/// <summary>Nominal bending strength of structural tube (HSS), strong or weak axis.</summary>
 /// <remarks>ANSI/AISC 360-16 sections F7 (square, rectangular) and F8 (round). From memory, checked on published examples.</remarks>
 public static class StructuralTubeBending
 {
