@@ -82,29 +82,37 @@ public static class StructuralTubeBending
     }
 
     private static double StrongEffectiveModulusM3(TubeSection section, double lossM) => EffectiveModulusM3(
-        section.AreaM2, section.StrongInertiaM4, ((TubeShape.Rectangular)section.Shape).DepthM, section.Shape.WallM, lossM);
+        section.StrongInertiaM4, ((TubeShape.Rectangular)section.Shape).DepthM, section.Shape.WallM, lossM);
 
     private static double WeakEffectiveModulusM3(TubeSection section, double lossM) => EffectiveModulusM3(
-        section.AreaM2, section.WeakInertiaM4, ((TubeShape.Rectangular)section.Shape).WidthM, section.Shape.WallM, lossM);
+        section.WeakInertiaM4, ((TubeShape.Rectangular)section.Shape).WidthM, section.Shape.WallM, lossM);
 
-    // The lost strip leaves the compression wall: the neutral axis moves away from it.
-    private static double EffectiveModulusM3(double areaM2, double inertiaM4, double depthM, double wallM, double lossM)
+    // The lost strip is taken from both walls, which keeps the neutral axis in the middle: the safe simplification of AISC Design Example F.8B.
+    private static double EffectiveModulusM3(double inertiaM4, double depthM, double wallM, double lossM)
     {
-        double lostM2 = lossM * wallM;
         double armM = (depthM - wallM) / 2;
-        double shiftM = lostM2 * armM / (areaM2 - lostM2);
-        double keptM4 = inertiaM4 - lostM2 * armM * armM - (areaM2 - lostM2) * shiftM * shiftM;
-        return keptM4 / (depthM / 2 + shiftM);
+        double stripM4 = lossM * wallM * wallM * wallM / 12 + lossM * wallM * armM * armM;
+        return (inertiaM4 - 2 * stripM4) / (depthM / 2);
     }
 
-    // Eqs F7-10 to F7-13.
+    /// <summary>Unbraced lengths up to which the section goes plastic, and from which it buckles elastically: Lp and Lr of eqs F7-12 and F7-13, m.</summary>
+    internal static (double PlasticM, double ElasticM) LateralLengths(TubeSection section, Steel steel)
+    {
+        double stiff = LateralStiffness(section, steel);
+        return (
+            0.13 * stiff / (steel.YieldPa * section.StrongPlasticModulusM3), 2 * stiff / (0.7 * steel.YieldPa * section.StrongElasticModulusM3));
+    }
+
+    private static double LateralStiffness(TubeSection section, Steel steel) =>
+        steel.ElasticPa * section.WeakGyrationM * Math.Sqrt(section.TorsionConstantM4 * section.AreaM2);
+
+    // Eqs F7-10 and F7-11.
     private static double LateralNM(TubeSection section, Steel steel, double unbracedM, double momentGradientFactor)
     {
         double plasticNM = steel.YieldPa * section.StrongPlasticModulusM3;
         double reducedNM = 0.7 * steel.YieldPa * section.StrongElasticModulusM3;
-        double stiff = steel.ElasticPa * section.WeakGyrationM * Math.Sqrt(section.TorsionConstantM4 * section.AreaM2);
-        double plasticM = 0.13 * stiff / plasticNM;
-        double elasticM = 2 * stiff / reducedNM;
+        double stiff = LateralStiffness(section, steel);
+        (double plasticM, double elasticM) = LateralLengths(section, steel);
         if (section.WeakInertiaM4 >= section.StrongInertiaM4 || unbracedM <= plasticM)
         {
             return plasticNM;
