@@ -8,12 +8,16 @@ namespace Glazewright.Design.Quantities;
 /// <param name="Metric">Symbol of the metric unit shown.</param>
 /// <param name="Customary">Symbol of the customary unit shown; the same as the metric when both use it.</param>
 /// <param name="Examples">Texts that are read.</param>
-public sealed record KindWords(string Name, string[] Units, string Metric, string Customary, params string[] Examples)
+public sealed record KindWords(string Name, IReadOnlyList<string> Units, string Metric, string Customary, params IReadOnlyList<string> Examples)
 {
+    private static readonly KindWords[] s_all = [.. Enum.GetValues<QuantityKind>().Select(Make)];
+
     /// <summary>The words for a kind.</summary>
     /// <param name="kind">The kind.</param>
     /// <returns>Its words.</returns>
-    public static KindWords Of(QuantityKind kind) => kind switch
+    public static KindWords Of(QuantityKind kind) => s_all[(int)kind];
+
+    private static KindWords Make(QuantityKind kind) => kind switch
     {
         Length => new("a length", ["ft", "m"], "m", "ft", "12'6\"", "12'-6 1/2\"", "12 ft 6 in", "6 1/2 in", "3.81 m"),
         Pitch => new("a pitch", [":12", "deg"], ":12", ":12", "9.5:12", "26.6 deg"),

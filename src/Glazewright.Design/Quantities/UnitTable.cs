@@ -185,7 +185,7 @@ public static class UnitTable
         .Distinct()
         .ToLookup(pair => pair.Key, pair => pair.Unit);
 
-    private static readonly ILookup<QuantityKind, UnitOfMeasure> s_byKind = s_all.ToLookup(unit => unit.Kind);
+    private static readonly UnitOfMeasure[][] s_byKind = [.. Enum.GetValues<QuantityKind>().Select(kind => s_all.Where(unit => unit.Kind == kind).ToArray())];
 
     /// <summary>Every unit, in the order of the table.</summary>
     public static IReadOnlyList<UnitOfMeasure> All => s_all;
@@ -193,7 +193,7 @@ public static class UnitTable
     /// <summary>The units of one kind, in the order of the table.</summary>
     /// <param name="kind">What is measured.</param>
     /// <returns>At least one unit.</returns>
-    public static IReadOnlyList<UnitOfMeasure> Of(QuantityKind kind) => [.. s_byKind[kind]];
+    public static IReadOnlyList<UnitOfMeasure> Of(QuantityKind kind) => s_byKind[(int)kind];
 
     /// <summary>The units, of whatever kind, that a spelling can mean.</summary>
     /// <param name="key">Spelling in normal form (<see cref="QuantityText.UnitKey"/>).</param>

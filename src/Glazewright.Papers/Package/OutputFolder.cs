@@ -11,6 +11,8 @@ public sealed class OutputFolder : IDisposable
 {
     private const int LinuxNoSpace = 28;
     private const int LinuxQuota = 122;
+    private const int LinuxReadOnly = 30;
+    private const int LinuxNoAccess = 13;
     private const int WindowsDiskFull = 0x70;
 
     private readonly string _target;
@@ -180,7 +182,7 @@ public sealed class OutputFolder : IDisposable
         {
             return new FileStream(names.Lock, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
         }
-        catch (IOException e) when (File.Exists(names.Lock) && !IsFull(e))
+        catch (IOException e) when (File.Exists(names.Lock) && !IsFull(e) && e.HResult != LinuxReadOnly)
         {
             throw new OutputProblemException(new OutputProblem(OutputProblemKind.Busy, $"another run is writing '{path}'", "wait until it is done, or write to another folder"), e);
         }
@@ -204,7 +206,7 @@ public sealed class OutputFolder : IDisposable
     private static OutputProblem ProblemOf(Exception e, string path) => e switch
     {
         OutputProblemException ours => ours.Problem,
-        UnauthorizedAccessException => new(OutputProblemKind.NotWritable, $"'{path}' cannot be written: {e.Message}", "a folder that you may write to"),
+        UnauthorizedAccessException or IOException { HResult: LinuxReadOnly or LinuxNoAccess } => new(OutputProblemKind.NotWritable, $"'{path}' cannot be written: {e.Message}", "a folder that you may write to"),
         _ when IsFull(e) => new(OutputProblemKind.DiskFull, $"there is no room left on the disk for '{path}'", "free some room, or write to another disk; the earlier package is untouched"),
         _ => new(OutputProblemKind.CannotSwap, $"'{path}' cannot be written: {e.Message}", "a folder on a disk that can be written, not itself a mount point"),
     };

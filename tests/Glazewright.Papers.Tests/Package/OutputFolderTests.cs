@@ -208,6 +208,23 @@ public sealed class OutputFolderTests : IDisposable
         }
     }
 
+    [Fact]
+    public void A_disk_that_cannot_be_written_is_told()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux() && Environment.UserName == "root", "mounting a read-only disk needs root on Linux");
+        string disk = Path.Combine(_room, "closed disk");
+        Directory.CreateDirectory(disk);
+        Assert.SkipUnless(Run("mount", "-t", "tmpfs", "-o", "ro", "tmpfs", disk), "a read-only disk could not be mounted here");
+        try
+        {
+            Assert.Equal(OutputProblemKind.NotWritable, Refused(Path.Combine(disk, "out")).Kind);
+        }
+        finally
+        {
+            Run("umount", disk);
+        }
+    }
+
     private static bool Run(string program, params string[] arguments)
     {
         using Process? process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardError = true });
