@@ -65,6 +65,33 @@ public class PvlibSky
             isotropicWm2, PerezSky.OnPlane(PerezSky.Isotropic(750, 120, 694.533, 0.2), cosine, tiltDeg).SkyDiffuseWm2, 0.05);
     }
 
+    // Each clearness bin by its printed coefficients (all-sites composite 1990; read in two repositories that carry the table), at zenith 60° and
+    // brightness 0.2, typed here a second time.
+    [Theory]
+    [InlineData(1.03, -0.0080, 0.5880, -0.0620, -0.0600, 0.0720, -0.0220)]
+    [InlineData(1.15, 0.1300, 0.6830, -0.1510, -0.0190, 0.0660, -0.0290)]
+    [InlineData(1.35, 0.3300, 0.4870, -0.2210, 0.0550, -0.0640, -0.0260)]
+    [InlineData(1.70, 0.5680, 0.1870, -0.2950, 0.1090, -0.1520, -0.0140)]
+    [InlineData(2.30, 0.8730, -0.3920, -0.3620, 0.2260, -0.4620, 0.0010)]
+    [InlineData(3.50, 1.1320, -1.2370, -0.4120, 0.2880, -0.8230, 0.0560)]
+    [InlineData(5.00, 1.0600, -1.6000, -0.3590, 0.2640, -1.1270, 0.1310)]
+    [InlineData(8.00, 0.6780, -0.3270, -0.2500, 0.1560, -1.3770, 0.2510)]
+    public void Every_clearness_bin_has_its_printed_coefficients(
+        double clearness, double f11, double f12, double f13, double f21, double f22, double f23)
+    {
+        const double z = Math.PI / 3;
+        const double k = 1.041 * z * z * z;
+        const double diffuseWm2 = 100;
+        double beamWm2 = diffuseWm2 * ((clearness * (1 + k)) - k - 1);
+        SkySources sky = PerezSky.Kernel(beamWm2, diffuseWm2, 300, 60, 0.5, relativeAirMassRatio: 2.7, 1350, 0.2);
+        const double brightness = diffuseWm2 * 2.7 / 1350;
+        double f1 = Math.Max(0, f11 + (f12 * brightness) + (f13 * z));
+        double f2 = f21 + (f22 * brightness) + (f23 * z);
+        Assert.Equal(diffuseWm2 * (1 - f1), sky.DomeWm2, 1e-9);
+        Assert.Equal(diffuseWm2 * f1 / 0.5, sky.CircumsolarNormalWm2, 1e-9);
+        Assert.Equal(diffuseWm2 * f2, sky.HorizonWm2, 1e-9);
+    }
+
     [Fact]
     public void Sun_on_the_horizon_stays_finite_and_small()
     {
