@@ -5,6 +5,7 @@ namespace Glazewright.Design.Year;
 
 /// <summary>What the year of one house reads from the job.</summary>
 /// <param name="House">House id.</param>
+/// <param name="Pointer">JSON pointer of the house.</param>
 /// <param name="RangeBearingDeg">Bearing of the house's +x, ° from true north.</param>
 /// <param name="Exposure">Terrain, for the wind at the house.</param>
 /// <param name="AlbedoFraction">Ground reflectance.</param>
@@ -17,6 +18,7 @@ namespace Glazewright.Design.Year;
 /// <param name="Synthetic">True when the year is made from monthly normals.</param>
 public sealed record YearInput(
     string House,
+    string Pointer,
     double RangeBearingDeg,
     WindExposure Exposure,
     double AlbedoFraction,
@@ -35,9 +37,16 @@ public sealed record YearInput(
     /// <exception cref="ArgumentException">No such house.</exception>
     public static YearInput From(Job job, string house)
     {
-        House found = job.Houses.FirstOrDefault(h => h.Id == house) ?? throw new ArgumentException($"No house '{house}'.", nameof(house));
+        int index = job.Houses.ToList().FindIndex(h => h.Id == house);
+        if (index < 0)
+        {
+            throw new ArgumentException($"No house '{house}'.", nameof(house));
+        }
+
+        House found = job.Houses[index];
         return new YearInput(
             found.Id,
+            $"/houses/{index}",
             job.Site.RangeBearingDeg,
             job.Site.Wind.Exposure,
             job.Site.Ground.AlbedoFraction,

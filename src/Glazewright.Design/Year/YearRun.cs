@@ -41,7 +41,7 @@ internal sealed class YearRun
     private readonly MonthTally[] months = new MonthTally[12];
     private double quarterJ;
     private HeatBalance balance;
-    private int coldAfterFansMinutes, minutesSinceFans;
+    private int coldAfterFansMinutes, frostAfterFansMinutes, minutesSinceFans;
     private int month;
 
     public YearRun(
@@ -102,6 +102,10 @@ internal sealed class YearRun
     public HeatBalance Balance => balance;
 
     public double WinterFanAirJ { get; private set; }
+
+    public double FilterFanJ { get; private set; }
+
+    public double FrostAfterFansH => frostAfterFansMinutes / 60.0;
 
     public double ColdAfterFansH => coldAfterFansMinutes / 60.0;
 
@@ -230,6 +234,9 @@ internal sealed class YearRun
         WaterTurnedKg += (x.TranspirationKgPerS + x.FogEvaporatedKgPerS + x.FogFallenKgPerS + Math.Abs(x.AirWaterLossKgPerS)) * StepS;
         WaterMissedKg += Math.Abs(x.WaterResidualKgPerS) * StepS;
 
+        frostAfterFansMinutes += airC <= 0 && minutesSinceFans <= 10 ? 1 : 0;
+        FilterFanJ += forcing.PositivePressureM3PerS * AirConstants.DensityKgPerM3(forcing.OutsideC, forcing.PressurePa)
+            * AirConstants.SpecificHeatJPerKgK * Math.Max(airC - forcing.OutsideC, 0) * StepS;
         hourSums[0] += airC;
         hourSums[1] += percent;
         hourSums[2] += state.AirAboveC;

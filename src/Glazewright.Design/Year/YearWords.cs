@@ -83,6 +83,14 @@ internal static class YearWords
                 "Allow more humidity in winter, dry with a vent or a small fan, or set heating and cooling further apart.", Counted);
         }
 
+        if (run.FilterFanJ > 0.15 * run.Balance.HeatJ && run.Balance.HeatJ > 0)
+        {
+            yield return new Finding(
+                "year/filter-fan-heat", Severity.Near, house,
+                Text($"Warming the filter fan's air takes {run.FilterFanJ / 3.6e9:N0} MWh a year, {100 * run.FilterFanJ / run.Balance.HeatJ:0} % of the heat delivered."),
+                "Tighten the house and hold less pressure, rest the fan in cold weather, or count its heat when heaters are sized.", Counted);
+        }
+
         if (h.AboveNeverH > 0)
         {
             yield return new Finding(
@@ -93,8 +101,11 @@ internal static class YearWords
 
         if (h.FrostH > 0)
         {
+            bool fans = run.FrostAfterFansH > 0.5 * h.FrostH;
             yield return new Finding(
-                "year/frost", Severity.Miss, house, Text($"It froze inside for {h.FrostH:N1} h."), "Heat, or an empty house drained for winter.", Counted);
+                "year/frost", Severity.Miss, house,
+                Text($"It froze inside for {h.FrostH:N1} h{(fans ? Text($", {run.FrostAfterFansH:N1} h of them within ten minutes of an exhaust fan") : "")}."),
+                fans ? "Keep fans off in frost: start cooling further above a cool target, with a small fan or a vent." : "Heat, or an empty house drained for winter.", Counted);
         }
 
         if (h.LeafWetH > ManyHours)

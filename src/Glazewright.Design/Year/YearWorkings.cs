@@ -21,9 +21,9 @@ internal static class YearWorkings
         List<Figure> figures = [];
         EqList<WorkingInput> inputs =
         [
-            new("band_k", "Half width of the temperature band", "/band/temperature", input.Band.TemperatureK, Unit.Kelvin, new Source.Given("/band/temperature")),
-            new("band_rh", "Half width of the humidity band", "/band/humidity", input.Band.HumidityPercent, Unit.PercentHumidity, new Source.Given("/band/humidity")),
-            new("air_changes", "Air changes by leakage at 4 m/s", "", input.AirtightnessPerHour, Unit.PerHour, new Source.Given($"/houses/{r.House}/airtightness")),
+            new("band_k", "Half width of the temperature band", "/held/temperature", input.Band.TemperatureK, Unit.Kelvin, new Source.Given("/held/temperature")),
+            new("band_rh", "Half width of the humidity band", "/held/humidity", input.Band.HumidityPercent, Unit.PercentHumidity, new Source.Given("/held/humidity")),
+            new("air_changes", "Air changes by leakage at 4 m/s", $"{input.Pointer}/airtightness", input.AirtightnessPerHour, Unit.PerHour, new Source.Given($"{input.Pointer}/airtightness")),
         ];
 
         Figure Observe(string name, string label, Unit unit, double value)
@@ -69,6 +69,9 @@ internal static class YearWorkings
         Observe("energy-books", "Error of the energy books over heat turned over", Unit.None, r.EnergyClosureFraction);
         Observe("water-books", "Error of the water books over water turned over", Unit.None, r.WaterClosureFraction);
         Observe("peak", "Peak quarter-hour demand", Unit.ElectricWatt, r.PeakPowerW);
+        Observe("frost-fans", "Hours at or below freezing within ten minutes of an exhaust fan", Unit.Hour, run.FrostAfterFansH);
+        Observe("winter-fan-loss", "Heat carried out by exhaust fans with outside air more than 10 K below the target", Unit.Joule, run.WinterFanAirJ);
+        Observe("filter-fan-loss", "Heat that the filter fan's air takes", Unit.Joule, run.FilterFanJ);
         Balance(run.Balance, Observe, Derive);
         Costs(r, input, Observe, Derive);
         return new StageReport(figures.ToEqList(), YearWords.Findings(r, run, input, duty).ToEqList(), YearWords.LeftOut(input, plant));
@@ -94,16 +97,18 @@ internal static class YearWorkings
     private static void Costs(
         YearResult r, YearInput input, Func<string, string, Unit, double, Figure> observe, Func<string, string, Unit, Term, Figure> derive)
     {
-        Source tariff = new Source.Given("/tariffs");
+        static Term Price(string symbol, string label, double value, Unit unit, string field) =>
+            Term.Of(symbol, label, value, unit, new Source.Given($"/tariffs/{field}"));
+
         Figure fuel = observe("fuel", "Fuel, gross", Unit.Joule, r.FuelJ);
         Figure power = observe("power", "Electric energy", Unit.ElectricJoule, r.PowerJ);
         Figure water = observe("water", "Water of wet wall and fog", Unit.Kilogram, r.WaterKg);
         Figure peaks = observe("monthly-peaks", "Sum of the twelve monthly quarter-hour peaks", Unit.ElectricWatt, r.Months.Sum(m => m.PeakPowerW));
-        Term spread = Term.Of("spread", "Half width of the price band", input.Tariffs.SpreadFraction, Unit.Fraction, tariff);
-        Figure fuelCost = derive("fuel-cost", "Fuel cost", Unit.Dollar, Term.Of("fuel", fuel) * Term.Of("fuel_price", "Fuel, money a joule", input.Tariffs.FuelPerJoule, Unit.None, tariff));
-        Figure powerCost = derive("power-cost", "Power cost", Unit.Dollar, Term.Of("power", power) * Term.Of("power_price", "Power, money a joule", input.Tariffs.PowerPerJoule, Unit.None, tariff));
-        Figure demandCost = derive("demand-cost", "Demand charge", Unit.Dollar, Term.Of("peaks", peaks) * Term.Of("demand_price", "Demand, money a watt and month", input.Tariffs.DemandPerWattMonth, Unit.None, tariff));
-        Figure waterCost = derive("water-cost", "Water cost", Unit.Dollar, Term.Of("water", water) / 1000 * Term.Of("water_price", "Water, money a cubic metre", input.Tariffs.WaterPerM3, Unit.None, tariff));
+        Term spread = Price("spread", "Half width of the price band", input.Tariffs.SpreadFraction, Unit.Fraction, "spread");
+        Figure fuelCost = derive("fuel-cost", "Fuel cost", Unit.Dollar, Term.Of("fuel", fuel) * Price("fuel_price", "Fuel, money a joule", input.Tariffs.FuelPerJoule, Unit.None, "fuel"));
+        Figure powerCost = derive("power-cost", "Power cost", Unit.Dollar, Term.Of("power", power) * Price("power_price", "Power, money a joule", input.Tariffs.PowerPerJoule, Unit.None, "power"));
+        Figure demandCost = derive("demand-cost", "Demand charge", Unit.Dollar, Term.Of("peaks", peaks) * Price("demand_price", "Demand, money a watt and month", input.Tariffs.DemandPerWattMonth, Unit.None, "demand"));
+        Figure waterCost = derive("water-cost", "Water cost", Unit.Dollar, Term.Of("water", water) / 1000 * Price("water_price", "Water, money a cubic metre", input.Tariffs.WaterPerM3, Unit.None, "water"));
         Figure cost = derive(
             "cost", "Energy and water for the year", Unit.Dollar,
             Term.Of("fuel_cost", fuelCost) + Term.Of("power_cost", powerCost) + Term.Of("demand_cost", demandCost) + Term.Of("water_cost", waterCost));
