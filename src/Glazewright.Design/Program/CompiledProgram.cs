@@ -99,6 +99,10 @@ public sealed class CompiledProgram
 
     internal ulong FogMask { get; init; }
 
+    internal ulong PumpMask { get; init; }
+
+    internal ColdPart Cold { get; init; }
+
     internal ulong ProofMask { get; init; }
 
     internal int FansWithoutProof { get; init; }
@@ -147,6 +151,7 @@ public sealed class CompiledProgram
 
         state[ExtrasAt + Extra.LastInside] = int.MinValue;
         state[ExtrasAt + Extra.Day] = 1;
+        state[ExtrasAt + Extra.Period] = -1;
     }
 
     /// <summary>Writes the state after a power cut: everything off, motors where they stood, least times off running, starts spread 5 s apart.</summary>
@@ -219,11 +224,15 @@ public sealed class CompiledProgram
         public const int Day = 16;
         public const int OnMask = 17;
         public const int HandMask = 19;
+        public const int BlendFrom = 21;
+        public const int BlendMs = 22;
     }
 
     internal readonly record struct Settings(int[] Actuators, int[] Levels);
 
     internal readonly record struct BackgroundPart(int Actuator, int Level, ulong RestsWith, int RestsAboveWind);
+
+    internal readonly record struct ColdPart(int From, int Full, int Raise, int Stages, int NoWaterBelow);
 
     internal readonly record struct MarkPart(int Kind, int OffsetMs);
 

@@ -96,6 +96,11 @@ public static class ControlNarrative
         }
 
         lines.AddRange((d.Background ?? []).Select(b => Say($"{b.Actuator} runs unless {(b.RestsWith.Count == 0 ? "told otherwise" : string.Join(" or ", b.RestsWith) + " is asked for")}{(b.RestsAboveWindMs > 0 ? Say($", or wind above {b.RestsAboveWindMs:0.0} m/s") : string.Empty)}.")));
+        if (d.ColdAir is { } cold)
+        {
+            lines.Add(Say($"In cold air: the cooling threshold rises by up to {cold.RaiseK:0.0} K as the outside air goes from {cold.FromK:0} to {cold.FullK:0} K below the target; beyond that only {cold.StagesWhenCold} cooling stage; no water on the wet wall below {cold.NoWaterBelowC:0} °C outside."));
+        }
+
         return lines.Count == 0 ? ["None."] : lines.ToEqList();
     }
 

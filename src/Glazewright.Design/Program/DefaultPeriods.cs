@@ -58,7 +58,7 @@ internal static class DefaultPeriods
     {
         string id = IdOf(schedule, k) + (again == 0 ? string.Empty : FormattableString.Invariant($"-{again + 1}"));
         double heatBelowK = Math.Clamp(0.33 * band.TemperatureK, 0.4, 1.0);
-        double coolAboveK = Math.Clamp(0.27 * band.TemperatureK, 0.3, 1.0);
+        double coolAboveK = Math.Clamp(0.27 * band.TemperatureK, 0.3, 2.0);
         if (k < 0)
         {
             var parked = new ClimateTarget(ParkedC, 0);

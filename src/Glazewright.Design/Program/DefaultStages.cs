@@ -6,7 +6,7 @@ namespace Glazewright.Design.Program;
 /// <summary>Actuators and stages written from the plant. Times and distances are common practice unless the plant says otherwise.</summary>
 internal sealed class DefaultStages
 {
-    private const double CoolSpanK = 1.2;
+    private const double CoolSpanK = 1.0;
     private const double HeatStepK = 0.6;
     private readonly string _house;
     private readonly PlantResult _plant;
@@ -33,13 +33,13 @@ internal sealed class DefaultStages
             foreach (FanUnit fan in exhaust.Fans)
             {
                 string group = exhaust.Fans.Count(f => f.Entry == fan.Entry) > 1 ? fan.Entry : string.Empty;
-                _actuators.Add(new Actuator(fan.Id, ActuatorKind.Fan, 120, 120, 0, group));
+                _actuators.Add(new Actuator(fan.Id, ActuatorKind.Fan, 60, 120, 0, group));
             }
         }
 
         AddIf(_plant.Vents is { RoofM2: > 0 }, "roof-vent", ActuatorKind.RoofVent, 0, 0, Whole(_plant.Vents?.TravelS ?? 0, 180));
         AddIf(_plant.Vents is { SideM2: > 0 }, "side-vent", ActuatorKind.SideVent, 0, 0, Whole(_plant.Vents?.TravelS ?? 0, 180));
-        AddIf(_plant.WetWall is not null, "wet-wall-pump", ActuatorKind.WetWallPump, 300, 300, 0);
+        AddIf(_plant.WetWall is not null, "wet-wall-pump", ActuatorKind.WetWallPump, 120, 180, 0);
         AddIf(_plant.Fog is not null, "fog", ActuatorKind.Fog, 0, 0, 0);
         AddIf(_plant.BenchPipeW > 0, "bench-pipe", ActuatorKind.BenchPipe, 120, 120, 0);
         foreach (HeaterUnit heater in _plant.Heat?.Choice.Heaters ?? [])
@@ -81,12 +81,12 @@ internal sealed class DefaultStages
         string[] fans = [.. OfKind(ActuatorKind.Fan)];
         for (int k = 0; k < fans.Length; k++)
         {
-            stages.Add((60, [.. louver.Select(l => new ActuatorSetting(l, 1)), new ActuatorSetting(fans[k], 1)]));
+            stages.Add((60 + 60 * k, [.. louver.Select(l => new ActuatorSetting(l, 1)), new ActuatorSetting(fans[k], 1)]));
         }
 
         foreach (string pump in OfKind(ActuatorKind.WetWallPump))
         {
-            stages.Add((180, [new ActuatorSetting(pump, 1)]));
+            stages.Add((300, [new ActuatorSetting(pump, 1)]));
         }
 
         if (!OfKind(ActuatorKind.WetWallPump).Any())
@@ -101,8 +101,8 @@ internal sealed class DefaultStages
         double stepK = Math.Clamp(CoolSpanK / Math.Max(1, stages.Count - 1), 0.2, 0.6);
         return stages.Select((s, k) =>
         {
-            double on = Math.Round(0.1 + stepK * k, 2);
-            return new ControlStage(FormattableString.Invariant($"cool-{k + 1}"), on, Math.Round(on - 0.45, 2), s.DelayS, s.Settings);
+            double on = Math.Round(0.2 + stepK * k, 2);
+            return new ControlStage(FormattableString.Invariant($"cool-{k + 1}"), on, Math.Round(on - 0.5, 2), s.DelayS, s.Settings);
         }).ToEqList();
     }
 
@@ -114,7 +114,7 @@ internal sealed class DefaultStages
         {
             double on = Math.Round(HeatStepK * stages.Count, 2);
             stages.Add(new ControlStage(
-                FormattableString.Invariant($"heat-{stages.Count + 1}"), on, Math.Round(on - 0.6, 2), stages.Count == 0 ? 0 : 180, [new ActuatorSetting(id, 1)]));
+                FormattableString.Invariant($"heat-{stages.Count + 1}"), on, Math.Round(on - 0.9, 2), stages.Count == 0 ? 0 : 180, [new ActuatorSetting(id, 1)]));
         }
 
         return stages.ToEqList();
@@ -129,12 +129,16 @@ internal sealed class DefaultStages
             : fan is not null ? [.. OfKind(ActuatorKind.Louver).Select(l => new ActuatorSetting(l, 1)), new ActuatorSetting(fan, 1)]
             : [];
         EqList<ActuatorSetting> fogging = OfKind(ActuatorKind.Fog).Select(f => new ActuatorSetting(f, 1)).ToEqList();
-        return new HumidityControl(5, 4, drying, -8, 6, 4, 92, fogging, 20, 40);
+        return new HumidityControl(6, 4, drying, vents.Length > 0 ? -8 : -5, 6, 4, 92, fogging, 40, 20);
     }
 
     public CurtainControl? Curtain() => OfKind(ActuatorKind.Curtain).FirstOrDefault() is { } id
         ? new CurtainControl(id, 15, 12, 700, 1.0, 0.6, 0.04, 0.05, 120, true)
         : null;
+
+    /// <summary>Held back in cold air: our choice; a fan of the usual size changes the air in three to four minutes.</summary>
+    public ColdAirRule? ColdAir() =>
+        Exhaust is null ? null : new ColdAirRule(2, 10, 0.8, OfKind(ActuatorKind.RoofVent).Concat(OfKind(ActuatorKind.SideVent)).Any() ? 3 : 1, 15);
 
     public LouverGuard? Guard() => Exhaust is null ? null : new LouverGuard($"{_house}/louver", 1, 30, 60, 600);
 

@@ -21,6 +21,7 @@ internal static class ProgramChecks
         Curtain(d, known, faults);
         Lamps(d, known, faults);
         Background(d, known, faults);
+        Cold(d, faults);
         Alarms(d, faults);
         Interlocks(d, known, faults);
         return faults.ToEqList();
@@ -295,6 +296,24 @@ internal static class ProgramChecks
             {
                 Known(faults, known, $"/background/{i}/restsWith", id);
             }
+        }
+    }
+
+    private static void Cold(ProgramDocument d, List<Fault> faults)
+    {
+        if (d.ColdAir is not { } c)
+        {
+            return;
+        }
+
+        Range(faults, "/coldAir/fromK", c.FromK, 0, 40, "distance, K,");
+        Range(faults, "/coldAir/fullK", c.FullK, 0, 60, "distance, K,");
+        Range(faults, "/coldAir/raiseK", c.RaiseK, 0, 10, "rise, K,");
+        Range(faults, "/coldAir/stagesWhenCold", c.StagesWhenCold, 0, 64, "stages");
+        Range(faults, "/coldAir/noWaterBelowC", c.NoWaterBelowC, -20, 30, "outside air, °C,");
+        if (!(c.FullK > c.FromK))
+        {
+            Add(faults, FaultKind.Contradiction, "/coldAir/fullK", "the rise is complete before it starts", "above fromK");
         }
     }
 

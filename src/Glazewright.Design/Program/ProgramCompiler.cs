@@ -109,6 +109,10 @@ public static class ProgramCompiler
             NeededMask = needs.Aggregate(0UL, (all, mask) => all | mask),
             MovingMask = MaskOf(d, a => Moves(a.Kind)),
             FogMask = MaskOf(d, a => a.Kind == ActuatorKind.Fog),
+            PumpMask = MaskOf(d, a => a.Kind == ActuatorKind.WetWallPump),
+            Cold = d.ColdAir is { } cold
+                ? new CompiledProgram.ColdPart(Centi(cold.FromK), Centi(cold.FullK), Centi(cold.RaiseK), cold.StagesWhenCold, Centi(cold.NoWaterBelowC))
+                : new CompiledProgram.ColdPart(0, int.MaxValue, 0, int.MaxValue, int.MinValue),
             ProofMask = d.Guard is null ? 0 : proof,
             FansWithoutProof = d.Guard?.FansWithoutProof ?? 0,
             GuardLouver = d.Guard is { } g ? index[g.Louver] : -1,

@@ -17,6 +17,7 @@ namespace Glazewright.Design.Program;
 /// <param name="Report">Figures and findings.</param>
 /// <param name="Guard">Watch over the louver; null without one.</param>
 /// <param name="Background">What runs when nothing else asks; null for nothing.</param>
+/// <param name="ColdAir">How cooling holds back while the outside air is cold; null for no difference.</param>
 public sealed record ProgramDocument(
     string House,
     EqList<ProgramPeriod> Periods,
@@ -30,7 +31,8 @@ public sealed record ProgramDocument(
     EqList<Alarm> Alarms,
     StageReport Report,
     LouverGuard? Guard = null,
-    EqList<BackgroundRule>? Background = null);
+    EqList<BackgroundRule>? Background = null,
+    ColdAirRule? ColdAir = null);
 
 /// <summary>What is wanted in some weeks.</summary>
 /// <param name="Id">Crop period id.</param>
@@ -272,3 +274,13 @@ public enum Reading
 /// <param name="B">Second number.</param>
 /// <param name="C">Third number.</param>
 public readonly record struct Command(int Level, int Reason, int A, int B, int C);
+
+/// <summary>
+/// How cooling holds back in the cold. A fan that changes the air once in a few minutes makes a house plunge when that air is cold; heater and fan would then chase each other.
+/// </summary>
+/// <param name="FromK">The cooling threshold starts to rise when the outside air is this far below the target, K.</param>
+/// <param name="FullK">And has risen in full at this distance, K.</param>
+/// <param name="RaiseK">By this much, K.</param>
+/// <param name="StagesWhenCold">Cooling stages that may come on beyond the full distance.</param>
+/// <param name="NoWaterBelowC">No water on the wet wall when the outside air is colder than this, °C.</param>
+public sealed record ColdAirRule(double FromK, double FullK, double RaiseK, int StagesWhenCold, double NoWaterBelowC);

@@ -8,7 +8,7 @@ namespace Glazewright.Design.Program;
 public static class ProgramStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>Writes the program.</summary>
     /// <param name="input">The wish.</param>
@@ -34,7 +34,8 @@ public static class ProgramStage
             Alarms(periods, stages),
             ProgramWorkings.Of(input, plant, periods, stages),
             stages.Guard(),
-            stages.Background());
+            stages.Background(),
+            stages.ColdAir());
     }
 
     private static double LampHours(EqList<CropPeriod> schedule, ProgramPeriod period) =>

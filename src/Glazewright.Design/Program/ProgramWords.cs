@@ -48,6 +48,7 @@ public static class ProgramWords
             ReasonCode.NearSaturation => Text($"no fog at {c.A / 10.0:0.0} % RH, ceiling {c.B / 10.0:0.0} %"),
             ReasonCode.HumidityUnknown => "no fog without a humidity reading",
             ReasonCode.Blind => Text($"no temperature inside: by outside air {Degrees(c.A)} and light {Light(c.B)}"),
+            ReasonCode.TooColdForWater => Text($"no water on the wet wall: outside {Degrees(c.A)}, limit {Degrees(c.B)}"),
             ReasonCode.Hand => Text($"by hand, {c.A / 100.0:0} %"),
             _ => Text($"reason {c.Reason} ({c.A}, {c.B}, {c.C})"),
         };

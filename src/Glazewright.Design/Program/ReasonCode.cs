@@ -71,4 +71,7 @@ public enum ReasonCode
 
     /// <summary>By hand: level 0 to 10 000.</summary>
     Hand,
+
+    /// <summary>No water on the wet wall in the cold: outside 0.01 °C, limit 0.01 °C, 0.</summary>
+    TooColdForWater,
 }

@@ -9,6 +9,9 @@ internal ref partial struct StepRun
     private const int Missing = int.MinValue;
     private const int DayMs = 86_400_000;
 
+    /// <summary>From one period to the next the temperature target goes over in two hours, ms: our choice, so that a lower target is not chased with every fan.</summary>
+    private const int BlendMs = 7_200_000;
+
     private readonly CompiledProgram _p;
     private readonly ReadOnlySpan<int> _readings;
     private readonly int _dt;
@@ -93,7 +96,13 @@ internal ref partial struct StepRun
         int next = _clock + _dt;
         SetX(Extra.Day, next >= DayMs ? today % 365 + 1 : today);
         SetX(Extra.ClockMs, next % DayMs);
-        SetX(Extra.Period, _p.PeriodOfDay[today]);
+        int period = _p.PeriodOfDay[today];
+        if (period != X(Extra.Period))
+        {
+            SetX(Extra.BlendFrom, X(Extra.TargetTemperature));
+            SetX(Extra.BlendMs, X(Extra.Period) < 0 ? 0 : BlendMs);
+            SetX(Extra.Period, period);
+        }
     }
 
     private readonly int MarkMs(CompiledProgram.MarkPart mark)
@@ -118,10 +127,29 @@ internal ref partial struct StepRun
         _targetHumidity = period.DayHumidity > 0 && period.NightHumidity > 0
             ? Between(period.NightHumidity, period.DayHumidity, dayShare)
             : day ? period.DayHumidity : period.NightHumidity;
-        _coolAt = _target + period.CoolAbove;
+        int blend = X(Extra.BlendMs);
+        if (blend > 0)
+        {
+            _target = Between(_target, X(Extra.BlendFrom), blend * 10_000L / BlendMs);
+            SetX(Extra.BlendMs, Math.Max(0, blend - _dt));
+        }
+
+        _coolAt = _target + period.CoolAbove + ColdRaise();
         _heatAt = _target - period.HeatBelow;
         SetX(Extra.TargetTemperature, _target);
         SetX(Extra.TargetHumidity, _targetHumidity);
+    }
+
+    /// <summary>How far the cooling threshold rises in the cold, 0.01 K.</summary>
+    private readonly int ColdRaise()
+    {
+        if (_outside == Missing || _p.Cold.Raise == 0)
+        {
+            return 0;
+        }
+
+        long below = Math.Clamp(_target - _outside - _p.Cold.From, 0, _p.Cold.Full - _p.Cold.From);
+        return (int)(below * _p.Cold.Raise / (_p.Cold.Full - _p.Cold.From));
     }
 
     private static int Between(int from, int to, long share) => from + (int)((to - from) * share / 10_000);
@@ -160,17 +188,23 @@ internal ref partial struct StepRun
             return;
         }
 
-        AskStages(_p.CoolAt, _p.CoolOn, _p.CoolOff, _p.CoolDelayMs, _p.CoolSettings, _inside - _coolAt, ReasonCode.Cooling);
-        AskStages(_p.HeatAt, _p.HeatOn, _p.HeatOff, _p.HeatDelayMs, _p.HeatSettings, _heatAt - _inside, ReasonCode.Heating);
+        AskStages(_p.CoolAt, _p.CoolOn, _p.CoolOff, _p.CoolDelayMs, _p.CoolSettings, _inside - _coolAt, ReasonCode.Cooling,
+            _outside != Missing && _target - _outside > _p.Cold.Full ? _p.Cold.Stages : int.MaxValue);
+        AskStages(_p.HeatAt, _p.HeatOn, _p.HeatOff, _p.HeatDelayMs, _p.HeatSettings, _heatAt - _inside, ReasonCode.Heating, int.MaxValue);
     }
 
-    private void AskStages(int at, int[] on, int[] off, int[] delayMs, CompiledProgram.Settings[] settings, int past, ReasonCode reason)
+    private void AskStages(int at, int[] on, int[] off, int[] delayMs, CompiledProgram.Settings[] settings, int past, ReasonCode reason, int most)
     {
         for (int k = 0; k < on.Length; k++)
         {
             ref int isOn = ref _s[at + k * CompiledProgram.PerStage];
             ref int timer = ref _s[at + k * CompiledProgram.PerStage + 1];
-            if (isOn == 0)
+            if (k >= most)
+            {
+                isOn = 0;
+                timer = 0;
+            }
+            else if (isOn == 0)
             {
                 if (past < on[k])
                 {
@@ -190,6 +224,11 @@ internal ref partial struct StepRun
             {
                 isOn = 0;
                 timer = 0;
+                continue;
+            }
+
+            if (isOn == 0)
+            {
                 continue;
             }
 

@@ -64,7 +64,7 @@ public class InterpreterTests
         Bench bench = new Bench(SampleProgram.Document()).Set(Reading.InsideTemperature, 2200 - 100).Set(Reading.InsideHumidity, 850).Run(600);
         Assert.Equal(10_000, bench["A/heater-1"]);
         Assert.Equal(0, bench["A/fan-1"] + bench["A/fan-2"]);
-        bench.Set(Reading.InsideTemperature, 2200 + 20).Run(600);
+        bench.Set(Reading.InsideTemperature, 2200 + 45).Run(600);
         Assert.Equal(0, bench["A/heater-1"]);
         Assert.Equal(10_000, bench["A/fan-1"] + bench["A/fan-2"]);
         Assert.Contains("drying", bench.Say(bench["A/fan-1"] > 0 ? "A/fan-1" : "A/fan-2"));
@@ -91,7 +91,7 @@ public class InterpreterTests
             share += coarse["A/fog"] * 60L;
         }
 
-        Assert.Equal(2_000_000, on);
+        Assert.Equal(4_000_000, on);
         Assert.Equal(on, share, tolerance: 700);
         fine.Set(Reading.InsideHumidity, 930).Run(1, 1000);
         Assert.Equal(0, fine["A/fog"]);
@@ -129,13 +129,42 @@ public class InterpreterTests
     }
 
     [Fact]
+    public void In_cold_air_cooling_waits_longer_keeps_to_its_first_stage_and_puts_no_water_on_the_pad()
+    {
+        Bench mild = new Bench(SampleProgram.Document()).Set(Reading.InsideTemperature, 2300).Run(900);
+        Assert.True(mild["A/fan-1"] + mild["A/fan-2"] > 0);
+        Bench cold = new Bench(SampleProgram.Document()).Set(Reading.OutsideTemperature, -1000).Set(Reading.InsideTemperature, 2300).Run(900);
+        Assert.Equal(0, cold["A/fan-1"] + cold["A/fan-2"]);
+        cold.Set(Reading.InsideTemperature, 2800).Run(1800);
+        Assert.Equal(10_000, cold["A/fan-1"] + cold["A/fan-2"] + cold["A/fan-3"]);
+        Bench wet = new Bench(SampleProgram.Document()).Set(Reading.InsideTemperature, 2800).Set(Reading.OutsideTemperature, 1800).Run(1800);
+        Assert.Equal(10_000, wet["A/wet-wall-pump"]);
+        wet.Set(Reading.OutsideTemperature, 1400).Run(5);
+        Assert.Equal(0, wet["A/wet-wall-pump"]);
+        Assert.Equal("A/wet-wall-pump off: no water on the wet wall: outside 14.0 °C, limit 15.0 °C", wet.Say("A/wet-wall-pump"));
+    }
+
+    [Fact]
+    public void From_one_period_to_the_next_the_target_goes_over_in_two_hours()
+    {
+        var cool = SampleProgram.Herbs with { Id = "cool", FromWeek = 20, ToWeek = 52, Night = new Glazewright.Design.Brief.ClimateTarget(7, 75), Day = new Glazewright.Design.Brief.ClimateTarget(9, 75) };
+        var bench = new Bench(ProgramStage.Run(SampleProgram.Input(SampleProgram.Herbs with { ToWeek = 19 }, cool), SampleProgram.Plant()));
+        bench.Set(Reading.DayOfYear, 133).Set(Reading.TimeOfDay, 86_390_000).Run(5);
+        Assert.Equal(1700, bench.Program.TargetOf(bench.State).TemperatureCentiC);
+        bench.Set(Reading.DayOfYear, 134).Set(Reading.TimeOfDay, 0).Run(3600);
+        Assert.Equal(1200, bench.Program.TargetOf(bench.State).TemperatureCentiC, tolerance: 5);
+        bench.Run(3600);
+        Assert.Equal(700, bench.Program.TargetOf(bench.State).TemperatureCentiC, tolerance: 5);
+    }
+
+    [Fact]
     public void Equal_fans_take_turns()
     {
         Bench bench = new Bench(SampleProgram.Document());
         var starts = new Dictionary<string, int> { ["A/fan-1"] = 0, ["A/fan-2"] = 0, ["A/fan-3"] = 0 };
         for (int k = 0; k < 10; k++)
         {
-            bench.Set(Reading.InsideTemperature, 2200 + 55).Run(600);
+            bench.Set(Reading.InsideTemperature, 2200 + 75).Run(600);
             foreach (string id in starts.Keys)
             {
                 starts[id] += bench[id] > 0 ? 1 : 0;

@@ -48,14 +48,14 @@ internal static class SampleProgram
             _ => throw new InvalidOperationException(),
         };
 
-    /// <summary>Quiet readings at noon of day 100: 22 °C and 65 % inside, 10 °C outside, louver proved.</summary>
+    /// <summary>Quiet readings at noon of day 100: 22 °C and 65 % inside, 20 °C outside, louver proved.</summary>
     public static int[] Readings()
     {
         var r = new int[(int)Reading.Sunset + 1];
         r[(int)Reading.InsideTemperature] = 2200;
         r[(int)Reading.InsideHumidity] = 650;
         r[(int)Reading.UpperTemperature] = 2300;
-        r[(int)Reading.OutsideTemperature] = 1000;
+        r[(int)Reading.OutsideTemperature] = 2000;
         r[(int)Reading.OutsideHumidity] = 600;
         r[(int)Reading.Wind] = 300;
         r[(int)Reading.Light] = 400;
