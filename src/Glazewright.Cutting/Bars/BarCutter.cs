@@ -97,7 +97,7 @@ public static class BarCutter
         if (setUpCents > 0 && best.TotalCents(reduced, setUpCents) > bound.TotalCents)
         {
             IEnumerable<Pattern> choice = cheapest.Runs.Select(run => run.Pattern).Concat(inUse).Concat(pool);
-            best = IntegerMaster.Improve(reduced, choice, setUpCents, best, bound.TotalCents);
+            best = SetUpMaster.Improve(reduced, choice, setUpCents, best, bound.TotalCents);
             bool isProved = best.TotalCents(reduced, setUpCents) > bound.TotalCents && CloseSetUpGap(reduced, root, setUpCents, ref best, bound);
             if (isProved)
             {
@@ -116,7 +116,7 @@ public static class BarCutter
             return IntegerMaster.Prove(reduced, all, cheapest, root.BoundCents);
         }
 
-        cheapest = IntegerMaster.Improve(reduced, pool, 0, cheapest, root.BoundCents);
+        cheapest = IntegerMaster.Improve(reduced, pool, cheapest, root.BoundCents);
         allowedCents = cheapest.SticksCents(reduced) - reduced.StepCents;
         return allowedCents >= root.BoundCents && CandidatePatterns.TryList(reduced, root, allowedCents, out all)
             ? IntegerMaster.Prove(reduced, all, cheapest, root.BoundCents)
@@ -127,12 +127,12 @@ public static class BarCutter
     private static bool CloseSetUpGap(CutCase reduced, Relaxation root, long setUpCents, ref Packing best, CutBound bound)
     {
         long allowedCents = best.TotalCents(reduced, setUpCents) - 1 - bound.SetUpsCents;
-        if (!CandidatePatterns.TryList(reduced, root, allowedCents, out List<Pattern> all) || all.Count > IntegerMaster.MostChargedForProof)
+        if (!CandidatePatterns.TryList(reduced, root, allowedCents, out List<Pattern> all) || all.Count > SetUpMaster.MostForProof)
         {
             return false;
         }
 
-        (best, bool isProved) = IntegerMaster.ProveWithSetUps(reduced, all, setUpCents, best, bound.TotalCents);
+        (best, bool isProved) = SetUpMaster.Prove(reduced, all, setUpCents, best, bound.TotalCents);
         return isProved;
     }
 }

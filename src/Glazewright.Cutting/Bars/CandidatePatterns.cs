@@ -8,7 +8,7 @@ namespace Glazewright.Cutting.Bars;
 /// </remarks>
 internal static class CandidatePatterns
 {
-    private const int MostPatterns = 3_000;
+    private const int MostPatterns = 1_500;
     private const int MostNodes = 2_000_000;
 
     /// <summary>Lists the patterns.</summary>

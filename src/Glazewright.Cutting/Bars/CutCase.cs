@@ -103,6 +103,21 @@ internal sealed class CutCase
         return kinds == 0 ? 0 : (kinds + Math.Max(1, most) - 1) / Math.Max(1, most);
     }
 
+    /// <summary>More of a pattern than its most wanted size could ask for is of no use.</summary>
+    public int MostTimes(Pattern column)
+    {
+        int most = 0;
+        for (int i = 0; i < Demand.Length; i++)
+        {
+            if (column.Counts[i] > 0)
+            {
+                most = Math.Max(most, (Demand[i] + column.Counts[i] - 1) / column.Counts[i]);
+            }
+        }
+
+        return most;
+    }
+
     /// <summary>Room that a pattern takes.</summary>
     public int Used(int[] counts)
     {

@@ -3,7 +3,7 @@ using Google.OrTools.LinearSolver;
 namespace Glazewright.Cutting.Bars;
 
 /// <summary>The linear master: least cost of patterns that cover the demand, with one row a size; columns are added as they are found.</summary>
-/// <remarks>The only type beside <see cref="IntegerMaster"/> that touches the native solver: it is loaded when the first of them is made.</remarks>
+/// <remarks>One of three types, beside <see cref="IntegerMaster"/> and <see cref="SetUpMaster"/>, that touch the native solver: it is loaded when the first of them is made.</remarks>
 internal sealed class MasterProgram : IDisposable
 {
     private readonly Solver solver;

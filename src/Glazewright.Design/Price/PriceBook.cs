@@ -22,9 +22,9 @@ public enum PriceClass
 /// <param name="Item">Item id, as takeoff lines name it.</param>
 /// <param name="Per">Unit the price is for.</param>
 /// <param name="UnitCost">Money per unit.</param>
-/// <param name="HoursPerUnit">Own labour per unit, h.</param>
+/// <param name="UnitHours">Own labour per unit, h.</param>
 /// <param name="Class">What the money buys.</param>
-public sealed record PriceItem(string Item, string Per, double UnitCost, double HoursPerUnit, PriceClass Class);
+public sealed record PriceItem(string Item, string Per, double UnitCost, double UnitHours, PriceClass Class);
 
 /// <summary>How sure the cost of a system is.</summary>
 /// <param name="System">System.</param>
@@ -72,7 +72,7 @@ public sealed record PriceBook(string Name, string Note, EqList<PriceSpread> Spr
                     i.GetProperty("cost").GetDouble(),
                     i.GetProperty("hours").GetDouble(),
                     Enum.Parse<PriceClass>(i.GetProperty("class").GetString()!))).ToEqList());
-            string? bad = book.Items.Where(i => !(i.UnitCost >= 0 && i.HoursPerUnit >= 0)).Select(i => $"{i.Item}: cost and hours must be 0 or more").FirstOrDefault()
+            string? bad = book.Items.Where(i => !(i.UnitCost >= 0 && i.UnitHours >= 0)).Select(i => $"{i.Item}: cost and hours must be 0 or more").FirstOrDefault()
                 ?? book.Items.GroupBy(i => i.Item).Where(g => g.Count() > 1).Select(g => $"{g.Key}: given twice").FirstOrDefault();
             return bad is null ? book : throw new FormatException(bad);
         }

@@ -34,7 +34,7 @@ public static class PriceStage
             }
 
             double unitCost = input.Pricing.Overrides.FirstOrDefault(o => o.Item == line.Item)?.UnitCost ?? (item?.Per == line.Per ? item.UnitCost : 0);
-            double hoursPerUnit = item?.Per == line.Per ? item.HoursPerUnit : 0;
+            double unitHours = item?.Per == line.Per ? item.UnitHours : 0;
             bool ours = Purchases.IsOurs(line.By);
             priced.Add((
                 new PricedLine(
@@ -45,7 +45,7 @@ public static class PriceStage
                     line.Per,
                     unitCost,
                     ours ? line.Quantity * unitCost : 0,
-                    ours ? line.Quantity * hoursPerUnit : 0,
+                    ours ? line.Quantity * unitHours : 0,
                     line.By),
                 item?.Class ?? PriceClass.Material));
         }
