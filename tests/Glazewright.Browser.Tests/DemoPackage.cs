@@ -37,7 +37,9 @@ public sealed class DemoPackage : IDisposable
     {
         ProcessStartInfo start = new(program, arguments)
         {
-            RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = Scratch,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            WorkingDirectory = Scratch,
         };
         using Process process = Process.Start(start)!;
         Task<string> output = process.StandardOutput.ReadToEndAsync();

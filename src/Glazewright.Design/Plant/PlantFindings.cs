@@ -101,7 +101,7 @@ internal static class PlantFindings
             {
                 yield return new Finding(
                     "plant/water", asked > well ? Severity.Miss : asked > 0.5 * well ? Severity.Near : Severity.Note, $"{house}/wet-wall",
-                    Text($"On the design day pad and fog draw {Gph(asked) } gal/h, about {dayKg / 998 / 0.003785411784:N0} gal a day for the pad with {100 * pad.BleedFraction:0} % bleed; the well gives {Gph(well)} gal/h, before any irrigation."),
+                    Text($"On the design day pad and fog draw {Gph(asked)} gal/h, about {dayKg / 998 / 0.003785411784:N0} gal a day for the pad with {100 * pad.BleedFraction:0} % bleed; the well gives {Gph(well)} gal/h, before any irrigation."),
                     asked > 0.5 * well ? "A storage tank that fills at night." : "",
                     Practice);
             }

@@ -66,7 +66,10 @@ public static class CarpetPlot
             double y = box.Plot.Bottom - box.Plot.Height * hour / 24;
             all.Add(new Entity.Label(new(box.Plot.Left - 1.5, y), hour.ToString("00", CultureInfo.InvariantCulture))
             {
-                Role = Role.Text, Along = Along.End, Across = hour == 0 ? Across.Base : hour == 24 ? Across.Top : Across.Middle, Paint = Paint.Of(Tone.Ink2),
+                Role = Role.Text,
+                Along = Along.End,
+                Across = hour == 0 ? Across.Base : hour == 24 ? Across.Top : Across.Middle,
+                Paint = Paint.Of(Tone.Ink2),
             });
         }
 

@@ -27,7 +27,10 @@ internal sealed class ChartBox(double widthMm, double heightMm, double leftMm, d
             };
             yield return new Entity.Label(new(Plot.Left - 1.5, y), ticks.Text(value))
             {
-                Role = Role.Text, Along = Along.End, Across = Across.Middle, Paint = Paint.Of(Tone.Ink2),
+                Role = Role.Text,
+                Along = Along.End,
+                Across = Across.Middle,
+                Paint = Paint.Of(Tone.Ink2),
             };
         }
 

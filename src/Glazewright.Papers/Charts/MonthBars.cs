@@ -43,7 +43,9 @@ public static class MonthBars
 
             all.Add(new Entity.Label(new(box.Plot.Left + (m + 0.5) * slotMm, box.Plot.Bottom + 5), Months[m])
             {
-                Role = Role.Text, Along = Along.Middle, Paint = Paint.Of(Tone.Ink2),
+                Role = Role.Text,
+                Along = Along.Middle,
+                Paint = Paint.Of(Tone.Ink2),
             });
         }
 
@@ -52,7 +54,8 @@ public static class MonthBars
             double y = box.Y(ticks, level);
             all.Add(new Entity.Polyline([new(box.Plot.Left, y), new(box.Plot.Right, y)])
             {
-                Role = Role.Curve, Pen = new Pen(0.35, [3, 1.2], Paint.Of(Tone.Ink)),
+                Role = Role.Curve,
+                Pen = new Pen(0.35, [3, 1.2], Paint.Of(Tone.Ink)),
             });
             all.Add(new Entity.Label(new(box.Plot.Right, y - 1), name) { Role = Role.Text, Along = Along.End, Masked = true });
         }

@@ -57,7 +57,9 @@ public static class StripChart
             all.Add(new Entity.Polyline([new(x, box.Plot.Bottom), new(x, box.Plot.Bottom + 1.2)]) { Role = Role.Frame, Pen = new Pen(0.18, [], Paint.Of(Tone.Edge)) });
             all.Add(new Entity.Label(new(x, box.Plot.Bottom + 5), text)
             {
-                Role = Role.Text, Paint = Paint.Of(Tone.Ink2), Along = fraction <= 0.001 ? Along.Start : fraction >= 0.999 ? Along.End : Along.Middle,
+                Role = Role.Text,
+                Paint = Paint.Of(Tone.Ink2),
+                Along = fraction <= 0.001 ? Along.Start : fraction >= 0.999 ? Along.End : Along.Middle,
             });
         }
 
@@ -112,7 +114,9 @@ public static class StripChart
             free = y + pitch;
             yield return new Entity.Label(new(box.Plot.Right + 1.5, y), strips[ends[i].Index].Name)
             {
-                Role = Role.Text, Across = Across.Middle, Paint = Paint.Of(Tones.Series(ends[i].Index)),
+                Role = Role.Text,
+                Across = Across.Middle,
+                Paint = Paint.Of(Tones.Series(ends[i].Index)),
             };
         }
     }

@@ -143,7 +143,11 @@ public static class HousePlan
                 yield return new Entity.Arc(place, radiusMm * mm) { Role = Role.Dimension, Source = item.Id };
                 yield return new Entity.Label(place, (k + 1).ToString(CultureInfo.InvariantCulture))
                 {
-                    Role = Role.Text, Face = Face.SemiBold, Along = Along.Middle, Across = Across.Middle, Source = item.Id,
+                    Role = Role.Text,
+                    Face = Face.SemiBold,
+                    Along = Along.Middle,
+                    Across = Across.Middle,
+                    Source = item.Id,
                 };
             }
         }

@@ -90,7 +90,8 @@ public static class HouseSection
             {
                 all.Add(new Entity.Polyline([new(y - half, 0), new(y - half, -frame.PierDepthM), new(y + half, -frame.PierDepthM), new(y + half, 0)])
                 {
-                    Role = Role.Hidden, Source = b.Id + "/pier",
+                    Role = Role.Hidden,
+                    Source = b.Id + "/pier",
                 });
             }
         }
@@ -188,7 +189,9 @@ public static class HouseSection
                 double headM = 1.6 / scale.MmPerM;
                 yield return new Entity.Polyline([to + headM * back + 0.4 * headM * side, to, to + headM * back + -0.4 * headM * side])
                 {
-                    Role = Role.Light, Pen = new Pen(0.25, [], Paint.Of(Tone.Sun)), Source = "sun/" + suns[s].Name,
+                    Role = Role.Light,
+                    Pen = new Pen(0.25, [], Paint.Of(Tone.Sun)),
+                    Source = "sun/" + suns[s].Name,
                 };
             }
         }

@@ -44,7 +44,8 @@ internal static class PlanSymbols
 
             yield return new Entity.Polyline([
                 SheetStyle.Flat(b.Origin + b.Roof.RidgeOffsetM * b.AlongY), SheetStyle.Flat(b.Origin + b.Roof.RidgeOffsetM * b.AlongY + b.LengthM * b.AlongX),
-            ]) { Role = Role.Centre, Source = b.Id + "/ridge" };
+            ])
+            { Role = Role.Centre, Source = b.Id + "/ridge" };
         }
 
         yield return new Entity.Polyline(ring, true) { Role = Role.Cut, Source = b.Id };
@@ -126,7 +127,8 @@ internal static class PlanSymbols
                 double inset = Math.Min(0.2, Math.Min(item.Size.XM, item.Size.YM) / 4);
                 yield return new Entity.Polyline([At(x0 + inset, y0 + inset), At(x1 - inset, y0 + inset), At(x1 - inset, y1 - inset), At(x0 + inset, y1 - inset)], true)
                 {
-                    Role = Role.Hidden, Source = item.Id,
+                    Role = Role.Hidden,
+                    Source = item.Id,
                 };
                 break;
             case PlacedKind.CirculationFan:
@@ -143,7 +145,9 @@ internal static class PlanSymbols
                 yield return new Entity.Polyline(
                     item.Size.XM >= item.Size.YM ? [At(x0, (y0 + y1) / 2), At(x1, (y0 + y1) / 2)] : [At((x0 + x1) / 2, y0), At((x0 + x1) / 2, y1)])
                 {
-                    Role = Role.Equipment, Source = item.Id, Pen = new Pen(0.25, [1, 0.8], paint),
+                    Role = Role.Equipment,
+                    Source = item.Id,
+                    Pen = new Pen(0.25, [1, 0.8], paint),
                 };
                 break;
             case PlacedKind.WetWall:

@@ -122,7 +122,14 @@ public static class RangePlan
         string name = b.IsHouse ? $"{b.Id}  {b.Name}" : b.Name;
         Entity.Label Line(string text, double capMm, Face face, double shiftMm, double angleDeg) => new(middle, text, capMm)
         {
-            Role = Role.Text, Face = face, Along = Along.Middle, Across = Across.Middle, Masked = true, AngleDeg = angleDeg, ShiftMm = new(0, shiftMm), Source = b.Id,
+            Role = Role.Text,
+            Face = face,
+            Along = Along.Middle,
+            Across = Across.Middle,
+            Masked = true,
+            AngleDeg = angleDeg,
+            ShiftMm = new(0, shiftMm),
+            Source = b.Id,
         };
         double Room(string text, double capMm, Face face) => Lettering.WidthMm(Lettering.Drawable(text), face, capMm) + 2;
 

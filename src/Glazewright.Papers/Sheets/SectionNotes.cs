@@ -87,7 +87,11 @@ internal static class SectionNotes
             Spot up = new(-along.Y, along.X);
             yield return new Entity.Label(0.5 * (from + to) + 3.4 * mm * up, SheetStyle.Pitch(pitch, style))
             {
-                Role = Role.Text, Along = Along.Middle, AngleDeg = Math.Atan2(along.Y, along.X) * 180 / Math.PI, Face = Face.SemiBold, Masked = true,
+                Role = Role.Text,
+                Along = Along.Middle,
+                AngleDeg = Math.Atan2(along.Y, along.X) * 180 / Math.PI,
+                Face = Face.SemiBold,
+                Masked = true,
             };
         }
     }

@@ -92,7 +92,12 @@ public class FrameStageTests
     {
         CropPeriod parked = TestJobs.House("A", 0, 0).Schedule[0] with
         {
-            Id = "parked", Crop = "parked", FromWeek = 51, ToWeek = 2, Day = new ClimateTarget(3.3, 0), Night = new ClimateTarget(3.3, 0),
+            Id = "parked",
+            Crop = "parked",
+            FromWeek = 51,
+            ToWeek = 2,
+            Day = new ClimateTarget(3.3, 0),
+            Night = new ClimateTarget(3.3, 0),
         };
         Job cold = With(Sized(), h => h with { Schedule = [h.Schedule[0] with { FromWeek = 3, ToWeek = 50 }, parked] });
         FrameResult r = Run(cold);
@@ -108,7 +113,11 @@ public class FrameStageTests
     {
         CropPeriod idle = TestJobs.House("A", 0, 0).Schedule[0] with
         {
-            Crop = "empty", FromWeek = 26, ToWeek = 30, Day = new ClimateTarget(5, 0), Night = new ClimateTarget(5, 0),
+            Crop = "empty",
+            FromWeek = 26,
+            ToWeek = 30,
+            Day = new ClimateTarget(5, 0),
+            Night = new ClimateTarget(5, 0),
         };
         House house = TestJobs.House("A", 0, 0) with { };
         house = house with { Schedule = [house.Schedule[0], idle] };
@@ -146,10 +155,14 @@ public class FrameStageTests
     public void The_edition_changes_factors_and_importance()
     {
         Job old = Sized();
-        Job current = old with { Site = old.Site with
+        Job current = old with
         {
-            Snow = old.Site.Snow with { Edition = LoadEdition.Asce722 }, Wind = old.Site.Wind with { Edition = LoadEdition.Asce722 },
-        } };
+            Site = old.Site with
+            {
+                Snow = old.Site.Snow with { Edition = LoadEdition.Asce722 },
+                Wind = old.Site.Wind with { Edition = LoadEdition.Asce722 },
+            }
+        };
         FrameResult a = Run(old);
         FrameResult b = Run(current);
         Assert.All(a.Checks, c => Assert.Contains("ASCE 7-16", c.Combination, StringComparison.Ordinal));
@@ -214,7 +227,9 @@ public class FrameStageTests
         FrameResult a = Run(job);
         FrameResult b = Run(With(job, x => x with
         {
-            Roof = mirrored, Coverings = x.Coverings.Select(c => c with { Face = Swap(c.Face) }).ToEqList(), Openings = [],
+            Roof = mirrored,
+            Coverings = x.Coverings.Select(c => c with { Face = Swap(c.Face) }).ToEqList(),
+            Openings = [],
         }));
         Assert.Equal(a.Reactions[0].DownN, b.Reactions[1].DownN, 1e-3);
         Assert.Equal(a.Reactions[1].UpN, b.Reactions[0].UpN, 1e-3);

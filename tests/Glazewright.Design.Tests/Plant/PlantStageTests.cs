@@ -198,7 +198,11 @@ public class PlantStageTests
     {
         PlantResult plant = Run(e => e with
         {
-            Exhaust = false, WetWall = false, Heaters = false, Curtains = 0, Circulation = false,
+            Exhaust = false,
+            WetWall = false,
+            Heaters = false,
+            Curtains = 0,
+            Circulation = false,
         });
         Assert.Null(plant.Exhaust);
         Assert.Null(plant.WetWall);

@@ -91,7 +91,8 @@ public class YearStageTests
         YearResult r = YearScenes.Run(
             YearScenes.Program with
             {
-                Curtain = null, Actuators = YearScenes.Program.Actuators.Where(a => a.Kind != ActuatorKind.Curtain).ToEqList(),
+                Curtain = null,
+                Actuators = YearScenes.Program.Actuators.Where(a => a.Kind != ActuatorKind.Curtain).ToEqList(),
             },
             YearScenes.Plant with { Curtain = null });
         Assert.InRange(Base.Value.FuelJ / r.FuelJ, 0.5, 0.97);

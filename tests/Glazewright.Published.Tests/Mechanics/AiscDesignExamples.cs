@@ -65,8 +65,11 @@ public class AiscDesignExamples
     {
         TubeSection s = Listed(10, 6, 0.174) with
         {
-            StrongPlasticModulusM3 = 18.0 * Math.Pow(In, 3), StrongElasticModulusM3 = 14.9 * Math.Pow(In, 3), AreaM2 = 5.37 * In * In,
-            WeakInertiaM4 = 5.37 * 2.52 * 2.52 * Math.Pow(In, 4), TorsionConstantM4 = 73.8 * Math.Pow(In, 4),
+            StrongPlasticModulusM3 = 18.0 * Math.Pow(In, 3),
+            StrongElasticModulusM3 = 14.9 * Math.Pow(In, 3),
+            AreaM2 = 5.37 * In * In,
+            WeakInertiaM4 = 5.37 * 2.52 * 2.52 * Math.Pow(In, 4),
+            TorsionConstantM4 = 73.8 * Math.Pow(In, 4),
         };
         (double plasticM, double elasticM) = StructuralTubeBending.LateralLengths(s, Steel.A500GradeC);
         Near(210, plasticM / In, 0.5);
@@ -102,7 +105,8 @@ public class AiscDesignExamples
         // Printed Zx 18.0, Sx 14.9 of HSS 10×6×3/16, wall .174. Beam braced so that it does not buckle sideways.
         TubeSection s = Listed(10, 6, 0.174) with
         {
-            StrongPlasticModulusM3 = 18.0 * Math.Pow(In, 3), StrongElasticModulusM3 = 14.9 * Math.Pow(In, 3),
+            StrongPlasticModulusM3 = 18.0 * Math.Pow(In, 3),
+            StrongElasticModulusM3 = 14.9 * Math.Pow(In, 3),
         };
         Near(31.5, s.FlangeSlendernessRatio, 0.05);
         Near(54.5, s.WebSlendernessRatio, 0.05);
@@ -120,7 +124,8 @@ public class AiscDesignExamples
     {
         TubeSection s = Listed(10, 6, 0.174) with
         {
-            StrongPlasticModulusM3 = 18.0 * Math.Pow(In, 3), StrongElasticModulusM3 = 14.9 * Math.Pow(In, 3),
+            StrongPlasticModulusM3 = 18.0 * Math.Pow(In, 3),
+            StrongElasticModulusM3 = 14.9 * Math.Pow(In, 3),
         };
         Strength m = StructuralTubeBending.StrongNM(s, Steel.A500GradeB, unbracedM: 0);
         Near(57.0, m.Available(DesignMethod.Lrfd) / UsUnits.NMPerKipIn / 12, 0.05);

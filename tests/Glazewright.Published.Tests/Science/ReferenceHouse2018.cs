@@ -78,7 +78,13 @@ public class ReferenceHouse2018
         AirAboveM3 = FloorM2,
         UpperClear = new ShellPart
         {
-            AreaM2 = FloorM2 * 1.1, CoreWPerM2K = 250, CapacityJPerM2K = 8400, SlopeCosine = 0.92, SkyViewFraction = 0.96, InnerEmissivity = 0.88, OuterEmissivity = 0.88,
+            AreaM2 = FloorM2 * 1.1,
+            CoreWPerM2K = 250,
+            CapacityJPerM2K = 8400,
+            SlopeCosine = 0.92,
+            SkyViewFraction = 0.96,
+            InnerEmissivity = 0.88,
+            OuterEmissivity = 0.88,
         },
         LowerClear = new ShellPart { AreaM2 = FloorM2 * 0.1, CoreWPerM2K = 250, CapacityJPerM2K = 8400 },
         Curtain = new CurtainCloth { UpperEmissivity = 0.5, LowerEmissivity = 0.5 },

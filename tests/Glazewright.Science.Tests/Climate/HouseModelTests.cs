@@ -38,7 +38,9 @@ public class HouseModelTests
             HouseModel model = new(TestHouses.Glass);
             HouseForcing night = TestHouses.ClearNight(-5) with
             {
-                HeatW = 25_000, LeafAreaIndex = 2, CurtainClosedFraction = 1 - gapM / TestHouses.Glass.CurtainTravelM,
+                HeatW = 25_000,
+                LeafAreaIndex = 2,
+                CurtainClosedFraction = 1 - gapM / TestHouses.Glass.CurtainTravelM,
             };
             HouseState s = TestHouses.Run(model, night, 1200);
             seen.Add((s.AirBelowC, s.AirAboveC, s.HumidityRatioBelow, s.HumidityRatioAbove));
@@ -95,7 +97,8 @@ public class HouseModelTests
     {
         HouseParameters triple = TestHouses.Glass with
         {
-            UpperClear = TestHouses.Glass.UpperClear with { CoreWPerM2K = 3.9 }, LowerClear = TestHouses.Glass.LowerClear with { CoreWPerM2K = 3.9 },
+            UpperClear = TestHouses.Glass.UpperClear with { CoreWPerM2K = 3.9 },
+            LowerClear = TestHouses.Glass.LowerClear with { CoreWPerM2K = 3.9 },
         };
         Assert.InRange(CoverU(TestHouses.Glass), 0.85 * 6.2, 1.15 * 6.4);
         Assert.InRange(CoverU(triple), 2.0, 3.3);
@@ -170,7 +173,12 @@ public class HouseModelTests
         HouseModel model = new(house);
         HouseForcing f = TestHouses.ClearNight(35) with
         {
-            OutsideHumidityRatio = 0.014060, SkyC = 30, FanBelowM3PerS = 11.098, PadEffectiveness = 0.8, SunAirBelowW = 190 * 267.6, CurtainClosedFraction = 1,
+            OutsideHumidityRatio = 0.014060,
+            SkyC = 30,
+            FanBelowM3PerS = 11.098,
+            PadEffectiveness = 0.8,
+            SunAirBelowW = 190 * 267.6,
+            CurtainClosedFraction = 1,
         };
         HouseState s = TestHouses.Run(model, f, 12 * 60);
         double carriedW = model.LastFluxes.AirLossW;
