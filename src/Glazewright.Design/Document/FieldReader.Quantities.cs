@@ -208,21 +208,12 @@ public sealed partial class FieldReader
         return quantity.Inside;
     }
 
-    // A job reckons in one currency: nothing is converted.
+    // Nothing is converted, and the price book is in $: another sign would put two currencies into one sum.
     private void OneCurrency(string pointer, Node node, string sign)
     {
-        if (sign.Length == 0)
+        if (sign.Length > 0 && sign != "$")
         {
-            return;
-        }
-
-        if (_session.Currency.Sign.Length == 0)
-        {
-            _session.Currency = (sign, pointer);
-        }
-        else if (_session.Currency.Sign != sign)
-        {
-            Report(FaultKind.Contradiction, pointer, node.Place, $"{sign} here, {_session.Currency.Sign} at {_session.Currency.Pointer}", "one currency in a job; nothing is converted");
+            Report(FaultKind.Contradiction, pointer, node.Place, $"an amount in {sign} beside a price book in $", "one currency: amounts in $; nothing is converted");
         }
     }
 

@@ -184,8 +184,5 @@ public sealed partial class FieldReader
         public List<Fault> Faults { get; } = [];
 
         public List<DefaultUsed> Defaults { get; } = [];
-
-        /// <summary>Currency of the first price, and where it stands.</summary>
-        public (string Sign, string Pointer) Currency { get; set; } = ("", "");
     }
 }
