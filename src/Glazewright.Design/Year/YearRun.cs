@@ -73,6 +73,8 @@ internal sealed class YearRun
 
     public YearHouse House { get; }
 
+    public HouseState State => state;
+
     public YearTargets Targets { get; }
 
     public YearPlant Plant { get; }
@@ -160,7 +162,8 @@ internal sealed class YearRun
         return m;
     }
 
-    private void Step(int minute, out HouseForcing forcing)
+    /// <summary>One minute: readings, program, equipment, sun, house.</summary>
+    internal void Step(int minute, out HouseForcing forcing)
     {
         int day = minute / 1440;
         sensors.Read(weather, Targets, Plant, minute, readings);

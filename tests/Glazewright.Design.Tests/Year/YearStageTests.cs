@@ -4,6 +4,7 @@ using Glazewright.Design.Pipeline;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Program;
 using Glazewright.Design.Year;
+using Glazewright.Science.Climate;
 
 namespace Glazewright.Design.Tests.Year;
 
@@ -132,6 +133,37 @@ public class YearStageTests
         Assert.Contains("extremes are not in it", said.What, StringComparison.Ordinal);
         Assert.Contains("-4 °F", said.What, StringComparison.Ordinal);
         Assert.Contains(Base.Value.Report.LeftOut, w => w.Contains("typical year", StringComparison.Ordinal));
+    }
+
+    // The program's real commands replayed at 5 s: the mark for a minute step is 0.1 K rms.
+    [Theory]
+    [InlineData(14), InlineData(195)]
+    public void A_minute_is_short_enough_for_the_programs_commands(int day)
+    {
+        YearRun run = new(YearScenes.Input, YearScenes.Form, YearScenes.Gains, YearScenes.Plant, YearScenes.Program, YearScenes.Weather, ProgramControl.Of(YearScenes.Program));
+        for (int minute = (day - 5) * 1440; minute < day * 1440; minute++)
+        {
+            run.Step(minute, out _);
+        }
+
+        HouseModel fine = new(run.House.Parameters);
+        HouseState state = fine.NewState(15, 0.7, 10, 100_000);
+        double[] saved = new double[HouseState.SavedLength];
+        run.State.Save(saved);
+        state.Load(saved);
+        double square = 0;
+        for (int minute = day * 1440; minute < (day + 5) * 1440; minute++)
+        {
+            run.Step(minute, out HouseForcing forcing);
+            for (int i = 0; i < 12; i++)
+            {
+                fine.Step(state, in forcing, 5);
+            }
+
+            square += Math.Pow(run.State.AirBelowC - state.AirBelowC, 2);
+        }
+
+        Assert.InRange(Math.Sqrt(square / (5 * 1440)), 0, 0.1);
     }
 
     [Fact]

@@ -1,7 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using Glazewright.Science.Climate;
 
-namespace Glazewright.Bench;
+namespace Glazewright.Bench.Climate;
 
 /// <summary>A year of minute steps of the house model alone, and its parts.</summary>
 [MemoryDiagnoser]
