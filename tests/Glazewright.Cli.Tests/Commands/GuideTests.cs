@@ -8,6 +8,7 @@ public sealed class GuideTests : IDisposable
     public void Dispose() => Directory.Delete(_room, recursive: true);
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void Every_command_of_the_guide_runs()
     {
         string[] lines = [.. Block("command-line.md", "sh")];
