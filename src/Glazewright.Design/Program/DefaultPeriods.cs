@@ -8,6 +8,7 @@ internal static class DefaultPeriods
 {
     /// <summary>Parked: 4 °C, our default between crops, safe for wet pipes.</summary>
     public const double ParkedC = 4;
+    private const double EmptyCoolC = 30;
 
     public static EqList<ProgramPeriod> Of(EqList<CropPeriod> schedule, HeldBand band)
     {
@@ -66,6 +67,12 @@ internal static class DefaultPeriods
         }
 
         CropPeriod c = schedule[k];
+        if (c.PlantedFraction <= 0)
+        {
+            // Nothing grows: the target is a floor. Cooling only spares covering and benches from heat.
+            coolAboveK = Math.Clamp(EmptyCoolC - Math.Min(c.Day.TemperatureC, c.Night.TemperatureC), coolAboveK, 20);
+        }
+
         return new ProgramPeriod(id, from, to, c.Day, c.Night, c.DayStarts, c.DayEnds, c.RampMinutes, coolAboveK, heatBelowK);
     }
 }

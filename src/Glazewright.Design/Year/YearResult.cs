@@ -131,6 +131,7 @@ public sealed record MotorCounters(string Actuator, double RuntimeH, int Starts)
 /// <param name="AirFlowM3PerS">Exhaust flow, m³/s.</param>
 /// <param name="CurtainFraction">Curtain drawn.</param>
 /// <param name="CoolingFraction">Wet wall or fog on.</param>
+/// <param name="DepartureK">Air at the crop less the target; an empty house is never too warm, K.</param>
 public sealed record HourColumns(
     EqList<float> InsideC,
     EqList<float> InsideRhPercent,
@@ -140,4 +141,5 @@ public sealed record HourColumns(
     EqList<float> HeatW,
     EqList<float> AirFlowM3PerS,
     EqList<float> CurtainFraction,
-    EqList<float> CoolingFraction);
+    EqList<float> CoolingFraction,
+    EqList<float> DepartureK);

@@ -34,8 +34,8 @@ internal sealed class YearRun
     private readonly int[] readings = new int[YearSensors.Count];
     private readonly Command[] commands;
     private readonly double[] deepC = new double[YearTargets.Days];
-    private readonly float[][] hours = new float[9][];
-    private readonly double[] hourSums = new double[9];
+    private readonly float[][] hours = new float[10][];
+    private readonly double[] hourSums = new double[10];
     private HeldTally held;
     private readonly HeldTally[] heldDay, heldNight;
     private readonly MonthTally[] months = new MonthTally[12];
@@ -249,6 +249,7 @@ internal sealed class YearRun
         hourSums[6] += Plant.FlowM3PerS;
         hourSums[7] += Plant.CurtainFraction;
         hourSums[8] += Plant.CoolingFraction;
+        hourSums[9] += ask.DepartureK(airC);
         if (minute % 60 == 59)
         {
             for (int i = 0; i < hours.Length; i++)

@@ -23,7 +23,7 @@ internal struct HeldTally
             return;
         }
 
-        double offK = seen.AirC - ask.TemperatureC;
+        double offK = ask.DepartureK(seen.AirC);
         bool t = Math.Abs(offK) <= bandK, h = true;
         heldT += t ? 1 : 0;
         if (offK > bandK)

@@ -9,7 +9,13 @@ namespace Glazewright.Design.Year;
 /// <param name="Day">Day part.</param>
 /// <param name="TemperatureC">Target, °C.</param>
 /// <param name="HumidityPercent">Target, %; 0 when not asked.</param>
-internal readonly record struct Asked(int Period, bool Day, double TemperatureC, double HumidityPercent);
+/// <param name="Empty">Nothing grows: the temperature is a floor, and warmer is no miss.</param>
+internal readonly record struct Asked(int Period, bool Day, double TemperatureC, double HumidityPercent, bool Empty)
+{
+    /// <summary>How far the air is from what is asked, K; an empty house is never too warm.</summary>
+    /// <param name="airC">Air at the crop, °C.</param>
+    public double DepartureK(double airC) => Empty ? Math.Min(airC - TemperatureC, 0) : airC - TemperatureC;
+}
 
 /// <summary>The schedule laid over the year: period of each day, start and end of its day part.</summary>
 internal sealed class YearTargets
@@ -56,7 +62,7 @@ internal sealed class YearTargets
         int day = minute / 1440, of = minute - day * 1440, period = periodOfDay[day];
         if (period < 0)
         {
-            return new Asked(-1, false, 0, 0);
+            return new Asked(-1, false, 0, 0, true);
         }
 
         CropPeriod p = schedule[period];
@@ -68,7 +74,7 @@ internal sealed class YearTargets
         double humidity = now.HumidityPercent > 0 && before.HumidityPercent > 0
             ? before.HumidityPercent + (now.HumidityPercent - before.HumidityPercent) * done
             : now.HumidityPercent;
-        return new Asked(period, isDay, before.TemperatureC + (now.TemperatureC - before.TemperatureC) * done, humidity);
+        return new Asked(period, isDay, before.TemperatureC + (now.TemperatureC - before.TemperatureC) * done, humidity, p.PlantedFraction <= 0);
     }
 
     private static int Since(int of, int mark) => of >= mark ? of - mark : of - mark + 1440;

@@ -98,13 +98,13 @@ internal static class ClimateAnswer
     internal static Sheet? Carpet(PaperSource source, YearResult year, double widthMm, double heightMm)
     {
         HourColumns hours = year.Hours;
-        if (hours.InsideC.Count == 0 || hours.InsideC.Count % 24 != 0 || hours.TargetC.Count != hours.InsideC.Count)
+        if (hours.InsideC.Count == 0 || hours.InsideC.Count % 24 != 0 || hours.DepartureK.Count != hours.InsideC.Count)
         {
             return null;
         }
 
         double band = source.Job.Band.TemperatureK;
-        double[] off = [.. Enumerable.Range(0, hours.InsideC.Count).Select(h => (double)hours.InsideC[h] - hours.TargetC[h])];
+        double[] off = [.. hours.DepartureK.Select(k => (double)k)];
         Said said = new(source.Job.Units);
         string by = said.Text(band, Unit.Kelvin);
         CarpetClass[] classes =
