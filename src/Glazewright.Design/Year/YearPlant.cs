@@ -71,8 +71,10 @@ internal sealed class YearPlant
                 heaterPowerW[i] = unit.FanW + (unit.Electric ? unit.OutputW : 0);
             }
 
-            fullLevel[i] = program.Cooling.SelectMany(s => s.Settings).Where(s => s.Actuator == actuators[i].Id)
-                .Select(s => s.LevelFraction).DefaultIfEmpty(-1).Max();
+            // Fog pulses and stops near saturation by its own rules: it does not keep the others from being at their fullest.
+            fullLevel[i] = actuators[i].Kind == ActuatorKind.Fog
+                ? -1
+                : program.Cooling.SelectMany(s => s.Settings).Where(s => s.Actuator == actuators[i].Id).Select(s => s.LevelFraction).DefaultIfEmpty(-1).Max();
         }
     }
 
