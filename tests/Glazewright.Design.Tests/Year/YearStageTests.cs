@@ -135,6 +135,23 @@ public class YearStageTests
         Assert.Contains(Base.Value.Report.LeftOut, w => w.Contains("typical year", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void A_house_with_nothing_in_it_and_half_a_schedule_runs_a_year()
+    {
+        PlantResult bare = new("A", null, null, null, null, null, null, null, null, 0, 0, [], StageReport.Empty);
+        ProgramDocument idle = YearScenes.Program with { Actuators = [], Cooling = [], Heating = [], Curtain = null, Interlocks = [] };
+        CropPeriod half = YearScenes.Input.Schedule[0] with { FromWeek = 40, ToWeek = 13 };
+        YearResult r = YearScenes.Run(idle, bare, input: YearScenes.Input with { Schedule = [half] });
+        Assert.Equal(8760, r.Held.TotalH, 1e-9);
+        Assert.Equal(0, r.HeatJ + r.FuelJ + r.PowerJ + r.WaterKg);
+        Assert.InRange(r.Periods[0].Day.TotalH + r.Periods[0].Night.TotalH, 4300, 4450);
+        // Shut, dry and without a crop in July it stagnates like a solar collector.
+        Assert.True(r.Extremes.LowestC < -5 && r.Extremes.HighestC is > 50 and < 100, r.Extremes.ToString());
+        Assert.Equal(r.Periods[0].Day.TooColdH + r.Periods[0].Night.TooColdH, r.Held.ColdPlantLimitH, 1e-6);
+        Assert.InRange(r.EnergyClosureFraction, 0, 1e-6);
+        Assert.InRange(r.WaterClosureFraction, 0, 1e-6);
+    }
+
     // The program's real commands replayed at 5 s: the mark for a minute step is 0.1 K rms.
     [Theory]
     [InlineData(14), InlineData(195)]
