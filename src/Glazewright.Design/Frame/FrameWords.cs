@@ -6,7 +6,7 @@ namespace Glazewright.Design.Frame;
 /// <summary>Words of the frame stage.</summary>
 internal static class FrameWords
 {
-    /// <summary>What no number of this stage covers.</summary>
+    /// <summary>What no number of this stage covers: a short head, a colon, and the particulars (drawings print the heads).</summary>
     internal static readonly string[] NotChecked =
     [
         "Connections: knee, ridge, collar tie, base plate, purlin clips, welds and bolts, tube walls at them.",
@@ -15,9 +15,9 @@ internal static class FrameWords
         "Bracing along the house: rod, cable or portal bracing, purlin and girt bracing of the frames.",
         "End walls: posts, end frames, pull of curtain wires and cables, fan wall and wet wall weight.",
         "Erection: stability and wind while partly built or partly sheeted.",
-        "Sheet, panels and their fasteners; edge and corner zones of wind on roof sheets, purlins and fasteners.",
-        "Drift and sliding snow from other roofs on this one; partial snow on continuous purlins; ponding; rain.",
-        "Earthquake, flood, moving loads, fatigue, fire, corrosion loss of wall.",
+        "Sheets, panels and fasteners: their strength, and the edge and corner zones of wind on roof sheets, purlins and fasteners.",
+        "Snow and rain from elsewhere: drift and sliding from other roofs, partial snow on continuous purlins, ponding, rain.",
+        "Other loads: earthquake, flood, moving loads, fatigue, fire, corrosion loss of wall.",
     ];
 
     internal const string Preliminary = "Preliminary, not for construction: for review and sealing by a licensed engineer under the code adopted locally.";

@@ -47,7 +47,10 @@ public static class HouseSection
     }
 
     private static string NotChecked(HouseResults house) =>
-        house.Frame.NotChecked.Count == 0 ? "nothing is claimed." : string.Join("; ", house.Frame.NotChecked).TrimEnd('.') + ".";
+        house.Frame.NotChecked.Count == 0 ? "nothing is claimed." : string.Join("; ", house.Frame.NotChecked.Select(Head)) + ".";
+
+    // The title block has room for the heads only; the review report prints the particulars.
+    private static string Head(string text) => text.Split(':')[0].TrimEnd('.').ToLowerInvariant();
 
     private static (View View, string Words) ViewOf(PaperSource source, HouseResults house, Box roomMm, bool isPicture)
     {
