@@ -6,7 +6,6 @@ namespace Glazewright.Science.Climate;
 public sealed partial class HouseModel
 {
     private const double StefanBoltzmann = 5.670374e-8;
-    private const double LewisToTwoThirds = 0.911; // 0.87^(2/3)
     private const double LeastFilm = 0.5; // W/(m² K): no surface is ever cut off from its air
 
     private readonly double[] innerFilm = new double[HouseNodes.PartCount];
@@ -31,9 +30,7 @@ public sealed partial class HouseModel
 
     private void SetShell(NetworkState net, in Drive d, in HouseForcing f)
     {
-        double v = d.WindMPerS;
-        double windFilm = house.WindLaw == OuterWindLaw.Tunnel ? 0.95 + 6.76 * Elementary.Pow(v, 0.49)
-            : v < 4.0 ? 2.8 + 1.2 * v : 2.5 * Elementary.Pow(v, 0.8);
+        double windFilm = HouseFilms.OuterWPerM2K(house.WindLaw, d.WindMPerS);
         double forced = Math.Max(4.0 * d.Circulation, Math.Min(0.06 * d.ExhaustAirChangesPerHour, 6.0));
         double[] t = net.TemperatureC, rate = net.LinkWPerK;
         for (int p = 0; p < HouseNodes.PartCount; p++)
@@ -49,19 +46,11 @@ public sealed partial class HouseModel
             rate[link.OuterAir + p] = windFilm * part.AreaM2;
             rate[link.OuterSky + p] = part.OuterEmissivity * part.SkyViewFraction * part.AreaM2 * Radiation(outerC, d.SkyC);
             rate[link.OuterGround + p] = part.OuterEmissivity * (1.0 - part.SkyViewFraction) * part.AreaM2 * Radiation(outerC, d.OutsideC);
-            double film = part.SlopeCosine < 0.2 ? WallFilm(airC - innerC) : RoofFilm(airC - innerC, part.SlopeCosine);
+            double film = part.SlopeCosine < 0.2 ? HouseFilms.WallWPerM2K(airC - innerC) : HouseFilms.UnderRoofWPerM2K(airC - innerC, part.SlopeCosine);
             innerFilm[p] = Math.Max(Math.Max(film, forced), LeastFilm);
             rate[link.InnerAir + p] = innerFilm[p] * part.AreaM2;
         }
     }
-
-    // Nu = 0.14 Ra^(1/3) and Bot 1983: warm air under a cold roof overturns, under a warm one it lies still.
-    private static double RoofFilm(double airAboveSurfaceK, double slopeCosine) => airAboveSurfaceK > 0.0
-        ? 1.7 * Elementary.Cbrt(airAboveSurfaceK) / Elementary.Cbrt(slopeCosine * slopeCosine)
-        : 0.6 * Math.Sqrt(Math.Sqrt(-airAboveSurfaceK));
-
-    // Vertical plate, turbulent: 1.31 ΔT^(1/3) (ASHRAE Fundamentals, from memory).
-    private static double WallFilm(double differenceK) => 1.31 * Elementary.Cbrt(Math.Abs(differenceK));
 
     private void SetInside(NetworkState net, in Drive d, in HouseForcing f)
     {
@@ -70,16 +59,15 @@ public sealed partial class HouseModel
         double curtainC = t[HouseNodes.Curtain], floorC = t[HouseNodes.Floor], canopyC = t[HouseNodes.Canopy];
         double forced = Math.Max(4.0 * d.Circulation, Math.Min(0.06 * d.ExhaustAirChangesPerHour, 6.0));
 
-        double floorWarmerK = floorC - d.BelowC;
-        floorFilm = floorWarmerK > 0.0 ? 1.7 * Elementary.Cbrt(floorWarmerK) : 1.3 * Math.Sqrt(Math.Sqrt(-floorWarmerK));
+        floorFilm = HouseFilms.FloorWPerM2K(floorC - d.BelowC);
         floorFilm = Math.Max(Math.Max(floorFilm, forced), LeastFilm);
         rate[link.FloorAir] = floorFilm * area;
         double leafFilm = d.Circulation > 0.0 || d.ExhaustAirChangesPerHour > 10.0 ? 8.0 : 5.0;
         rate[link.CanopyAir] = Math.Max(2.0 * leafFilm * d.LeafAreaIndex * area, 0.1 * area);
         net.CapacityJPerK[HouseNodes.Canopy] = (1200.0 * d.LeafAreaIndex + 200.0) * area;
 
-        curtainFilmBelow = Math.Max(Math.Max(RoofFilm(d.BelowC - curtainC, 1.0), forced), LeastFilm);
-        double filmAbove = Math.Max(RoofFilm(curtainC - d.AboveC, 1.0), LeastFilm);
+        curtainFilmBelow = Math.Max(Math.Max(HouseFilms.UnderRoofWPerM2K(d.BelowC - curtainC, 1.0), forced), LeastFilm);
+        double filmAbove = Math.Max(HouseFilms.UnderRoofWPerM2K(curtainC - d.AboveC, 1.0), LeastFilm);
         rate[link.CurtainBelow] = curtainFilmBelow * area * Math.Max(closed, 0.02);
         rate[link.CurtainAbove] = filmAbove * area * closed;
 

@@ -33,8 +33,7 @@ public sealed partial class HouseModel
 
     private void SetLatent(NetworkState net, HouseState state, in Drive d, in HouseForcing f, double stepS)
     {
-        double psychrometricPaPerK = AirConstants.SpecificHeatJPerKgK * d.PressurePa / (0.621945 * LatentJPerKg);
-        double filmFactor = 1.0 / (LewisToTwoThirds * psychrometricPaPerK * LatentJPerKg); // kg/(s Pa m²) for each W/(m² K)
+        double filmFactor = HouseFilms.VapourPerFilm(d.PressurePa); // kg/(s Pa m²) for each W/(m² K)
         ReadOnlySpan<double> film = state.Film, saturationPa = state.SaturationPa, slope = state.SaturationSlope;
         vapourPerPa[0] = vapourPerPa[1] = 0.0;
         for (int s = 0; s < HouseNodes.SurfaceCount; s++)
@@ -45,7 +44,7 @@ public sealed partial class HouseModel
             {
                 < HouseNodes.PartCount => (filmFactor * innerFilm[s] * parts[s].AreaM2, Exchange.Film),
                 (int)WetSurface.Curtain => (filmFactor * curtainFilmBelow * house.FloorAreaM2 * Math.Max(d.Closed, film[s] > 0.0 ? 0.05 : 0.0), Exchange.Film),
-                (int)WetSurface.Canopy => Leaves(in d, in f, deficitPa, film[s], psychrometricPaPerK),
+                (int)WetSurface.Canopy => Leaves(in d, in f, deficitPa, film[s]),
                 _ => Ground(film[s], deficitPa, filmFactor),
             };
             if (how == Exchange.Film && deficitPa > 0.0)
@@ -73,17 +72,16 @@ public sealed partial class HouseModel
         }
     }
 
-    // Stanghellini 1987 (thesis Wageningen), in the form of Katsoulas and Stanghellini 2019; constants from memory.
-    private (double PerPa, Exchange How) Leaves(in Drive d, in HouseForcing f, double deficitPa, double filmKg, double psychrometricPaPerK)
+    // Stanghellini 1987, in the form of Katsoulas and Stanghellini 2019.
+    private (double PerPa, Exchange How) Leaves(in Drive d, in HouseForcing f, double deficitPa, double filmKg)
     {
         if (d.LeafAreaIndex <= 0.0)
         {
             return (0.0, Exchange.None);
         }
 
-        double boundary = d.Circulation > 0.0 || d.ExhaustAirChangesPerHour > 10.0 ? 150.0 : 275.0;
-        double leaves = 2.0 * d.LeafAreaIndex * house.FloorAreaM2 * d.OutsideDensity * AirConstants.SpecificHeatJPerKgK
-            / (psychrometricPaPerK * LatentJPerKg);
+        double boundary = LeafResistance.BoundarySPerM(d.Circulation > 0.0 || d.ExhaustAirChangesPerHour > 10.0);
+        double leaves = house.FloorAreaM2 * LeafResistance.CanopyFactor(d.LeafAreaIndex, d.OutsideDensity, d.PressurePa);
         if (deficitPa <= 0.0 || filmKg > 1e-6 * house.FloorAreaM2)
         {
             return (leaves / boundary, Exchange.Film);
@@ -91,12 +89,8 @@ public sealed partial class HouseModel
 
         double lightW = (Sun(f.SunCanopyW) + Clamp(f.LampW, 0.0, 1e9, 0.0) * Clamp(f.LampRadiantFraction, 0.0, 1.0, 0.0) * d.CanopyCover)
             / (d.LeafAreaIndex * house.FloorAreaM2);
-        bool day = lightW > 1.0;
-        double byLight = (lightW + 4.3) / (lightW + 0.54);
-        double co2 = Clamp(f.Co2Ppm, 200.0, 2000.0, 420.0) - 200.0;
-        double byCo2 = day ? Math.Min(1.0 + 6.1e-7 * co2 * co2, 1.5) : 1.0;
-        double byDeficit = Math.Min(1.0 + (day ? 4.3e-6 : 5.2e-6) * deficitPa * deficitPa, 5.8);
-        return (leaves / (boundary + house.LeastStomatalResistanceSPerM * byLight * byCo2 * byDeficit), Exchange.Endless);
+        double stomata = LeafResistance.StomatalSPerM(house.LeastStomatalResistanceSPerM, lightW, Clamp(f.Co2Ppm, 200.0, 2000.0, 420.0), deficitPa);
+        return (leaves / (boundary + stomata), Exchange.Endless);
     }
 
     private (double PerPa, Exchange How) Ground(double filmKg, double deficitPa, double filmFactor)

@@ -1,0 +1,31 @@
+namespace Glazewright.Science.Climate;
+
+/// <summary>Resistances of leaves to vapour, s/m, after Stanghellini 1987 (thesis Wageningen; constants from memory). Kernels: total, no guards.</summary>
+public static class LeafResistance
+{
+    /// <summary>Boundary layer in still air, s/m (275), and in air moved by fans (150).</summary>
+    /// <param name="moving">True while circulation or exhaust fans move the air.</param>
+    public static double BoundarySPerM(bool moving) => moving ? 150.0 : 275.0;
+
+    /// <summary>Stomata: least resistance × light × carbon dioxide × vapour pressure deficit.</summary>
+    /// <param name="leastSPerM">Least resistance, s/m (82).</param>
+    /// <param name="absorbedWPerM2">Radiation absorbed per leaf area, W/m²; up to 1 counts as night.</param>
+    /// <param name="co2Ppm">Carbon dioxide, ppm.</param>
+    /// <param name="deficitPa">Leaf's saturation pressure less the air's vapour pressure, Pa.</param>
+    public static double StomatalSPerM(double leastSPerM, double absorbedWPerM2, double co2Ppm, double deficitPa)
+    {
+        bool day = absorbedWPerM2 > 1.0;
+        double byLight = (absorbedWPerM2 + 4.3) / (absorbedWPerM2 + 0.54);
+        double co2 = co2Ppm - 200.0;
+        double byCo2 = day ? Math.Min(1.0 + 6.1e-7 * co2 * co2, 1.5) : 1.0;
+        double byDeficit = Math.Min(1.0 + (day ? 4.3e-6 : 5.2e-6) * deficitPa * deficitPa, 5.8);
+        return leastSPerM * byLight * byCo2 * byDeficit;
+    }
+
+    /// <summary>Vapour conductance of a canopy before its resistances, so that conductance ÷ (r_b + r_s) is kg/(s Pa) for each m² of floor.</summary>
+    /// <param name="leafAreaIndex">Leaf area per floor area; both sides count.</param>
+    /// <param name="densityKgPerM3">Density of the air, kg/m³.</param>
+    /// <param name="pressurePa">Barometric pressure, Pa.</param>
+    public static double CanopyFactor(double leafAreaIndex, double densityKgPerM3, double pressurePa) =>
+        2.0 * leafAreaIndex * densityKgPerM3 * AirConstants.SpecificHeatJPerKgK / (HouseFilms.PsychrometricPaPerK(pressurePa) * AirConstants.LatentHeatJPerKg);
+}
