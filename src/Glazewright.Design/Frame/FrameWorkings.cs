@@ -83,7 +83,7 @@ internal static class FrameWorkings
         Term elevation = Term.Of("z", "Ground above sea level", input.ElevationM, Unit.Metre, new Source.Given("/site/elevation"));
         Figure ke = Figure.Derive(h + "wind-elevation", "Ground elevation factor Ke", Unit.None, Term.Exp(-0.000119 * elevation), Clause("table 26.9-1"));
         Term v = Term.Of("v", speed);
-        Term topography = Term.Of("kzt", "Topographic factor", input.Wind.TopographicFactor, Unit.None, new Source.Given("/site/wind/topographicFactor"));
+        Term topography = Term.Of("kzt", "Topographic factor", input.Wind.TopographicFactor, Unit.None, new Source.Given("/site/wind/topography"));
         Figure q = Figure.Derive(
             h + "velocity-pressure", "Velocity pressure at mean roof height, with directionality", Unit.AreaLoad,
             0.613 * Term.Of("kz", kz) * topography * Term.Of("ke", ke) * v * v * VelocityPressure.DirectionalityFactor, Clause("eq. 26.10-1"));

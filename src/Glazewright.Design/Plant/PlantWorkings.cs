@@ -232,7 +232,7 @@ internal static class PlantWorkings
             $"{house}/plant/backup-inrush", "Largest start among them", Unit.Ampere, inrushA, "Largest starting current of the backup list", [],
             "One motor at a time", new Source.CommonPractice("small motors start at 5 to 7 times their running current")));
         Utilities lot = f.Input.Utilities;
-        Term volts = Term.Of("volts", "Service voltage", lot.ServiceV, Unit.None, new Source.Given("/utilities/volts"));
+        Term volts = Term.Of("volts", "Service voltage", lot.ServiceV, Unit.None, new Source.Given("/utilities/voltage"));
         Term phases = Term.Of("root", "√3 on three phases, 1 on one", lot.Phase == Phase.Three ? Math.Sqrt(3) : 1, Unit.None, Balance);
         figures.Add(Figure.Derive(
             $"{house}/plant/connected-current", "Current with everything on", Unit.Ampere,

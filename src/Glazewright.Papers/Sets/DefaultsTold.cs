@@ -37,5 +37,21 @@ internal sealed class DefaultsTold
     private EqList<WorkingInput> Of(EqList<WorkingInput> inputs) => inputs.Select(i => i with { Source = Of(i.Source) }).ToEqList();
 
     private Source Of(Source source) =>
-        source is Source.Given given && _used.TryGetValue(given.Pointer, out DefaultUsed? used) ? new Source.Default(used.Pointer, used.Value) : source;
+        source is Source.Given given && Covering(given.Pointer) is DefaultUsed used ? new Source.Default(used.Pointer, used.Value) : source;
+
+    // A default for a list or an object covers all that stands in it.
+    private DefaultUsed? Covering(string pointer)
+    {
+        while (pointer.Length > 0)
+        {
+            if (_used.TryGetValue(pointer, out DefaultUsed? used))
+            {
+                return used;
+            }
+
+            pointer = pointer[..Math.Max(0, pointer.LastIndexOf('/'))];
+        }
+
+        return null;
+    }
 }

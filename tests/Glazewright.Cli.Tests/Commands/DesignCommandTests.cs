@@ -1,4 +1,6 @@
 using System.Text.Json;
+using Glazewright.Design.Brief.Reading;
+using Glazewright.Design.Document;
 
 namespace Glazewright.Cli.Tests.Commands;
 
@@ -77,6 +79,38 @@ public sealed class DesignCommandTests(DesignedOnce designed) : IClassFixture<De
         Assert.DoesNotContain("typed at /houses/0/airtightness", ran.Out, StringComparison.Ordinal);
     }
 
+    // Every field that a figure or a finding cites is a field of the job document, and what this short job did not type is called a default.
+    [Fact]
+    public void Cited_fields_exist_and_only_typed_ones_are_called_typed()
+    {
+        Assert.Equal(0, designed.Ran.Exit);
+        HashSet<string> fields = [];
+        List(JobReader.Describe(), "", fields);
+        JobDocument typed = JobDocument.Read(File.ReadAllText(Shell.Example("three-lines.json")));
+        using JsonDocument json = JsonDocument.Parse(File.ReadAllText(Path.Combine(designed.First, "contractor", "result.json")));
+        List<string> wrong = [];
+        int seen = 0;
+        Walk(json.RootElement, source =>
+        {
+            if (source.TryGetProperty("field", out JsonElement cited) && source.TryGetProperty("kind", out JsonElement kind))
+            {
+                seen++;
+                string pointer = cited.GetString()!;
+                string field = string.Join('/', pointer.Split('/').Select(k => k.All(char.IsAsciiDigit) && k.Length > 0 ? "*" : k));
+                if (!fields.Contains(field) && !(field.EndsWith("/*", StringComparison.Ordinal) && fields.Contains(field[..^2])))
+                {
+                    wrong.Add($"no such field: {pointer}");
+                }
+                else if (kind.GetString() == "given" && typed.Find(pointer) is null)
+                {
+                    wrong.Add($"not typed: {pointer}");
+                }
+            }
+        });
+        Assert.True(seen > 50);
+        Assert.Equal([], wrong.Distinct());
+    }
+
     [Fact]
     public void Faults_leave_the_folder_alone()
     {
@@ -122,4 +156,45 @@ public sealed class DesignCommandTests(DesignedOnce designed) : IClassFixture<De
 
     private static string[] Files(string folder) =>
         [.. Directory.GetFiles(folder, "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(folder, f)).Order(StringComparer.Ordinal)];
+
+    private static void Walk(JsonElement element, Action<JsonElement> see)
+    {
+        if (element.ValueKind == JsonValueKind.Object)
+        {
+            see(element);
+            foreach (JsonProperty property in element.EnumerateObject())
+            {
+                Walk(property.Value, see);
+            }
+        }
+        else if (element.ValueKind == JsonValueKind.Array)
+        {
+            foreach (JsonElement item in element.EnumerateArray())
+            {
+                Walk(item, see);
+            }
+        }
+    }
+
+    private static void List(FieldShape shape, string pointer, HashSet<string> fields)
+    {
+        fields.Add(pointer);
+        switch (shape)
+        {
+            case FieldShape.Group group:
+                foreach (FieldDescription field in group.Fields)
+                {
+                    List(field.Shape, $"{pointer}/{field.Key}", fields);
+                }
+
+                break;
+            case FieldShape.Several several:
+                List(several.Item, pointer + "/*", fields);
+                break;
+            case FieldShape.Either either:
+                List(either.First, pointer, fields);
+                List(either.Second, pointer, fields);
+                break;
+        }
+    }
 }
