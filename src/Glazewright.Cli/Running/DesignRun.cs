@@ -110,24 +110,11 @@ internal static class DesignRun
         }
 
         page.WriteLine();
-        page.WriteLine(findings.Length == 0 ? "No findings." : string.Create(CultureInfo.InvariantCulture, $"{findings.Length} findings, gravest first:"));
-        foreach (Finding finding in findings)
-        {
-            page.WriteLine($"  {Mark(finding.Severity)} {(finding.Id.Length > 0 ? finding.Id + ": " : "")}{finding.What}{(finding.Mend.Length > 0 ? " " + finding.Mend : "")}");
-        }
-
+        FindingLines.Write(page, findings);
         page.WriteLine();
         page.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{files.Count} files in {wish.OutPath}; {loaded.Defaults.Count} defaults hold (glazewright job-check lists them)."));
         page.WriteLine("Preliminary: for review and sealing by a licensed engineer under the code adopted locally; loads to be confirmed with the authority.");
     }
-
-    private static char Mark(Severity severity) => severity switch
-    {
-        Severity.Danger => '✖',
-        Severity.Miss => '■',
-        Severity.Near => '▲',
-        _ => '·',
-    };
 
     private static string Json(DesignWish wish, LoadedJob loaded, Finding[] findings, IReadOnlyList<PaperFile> files)
     {
