@@ -23,49 +23,17 @@ internal static class ProgramChecks
         Background(d, known, faults);
         Cold(d, faults);
         Alarms(d, faults);
-        Interlocks(d, known, faults);
+        InterlockChecks.Add(d, known, faults);
         return faults.ToEqList();
     }
 
     public static bool Holds(ProgramPeriod p, int day) =>
         p.FromDay <= p.ToDay ? day >= p.FromDay && day <= p.ToDay : day >= p.FromDay || day <= p.ToDay;
 
-    /// <summary>Actuator ids with winners before losers and needs before what needs them; null when they run in a ring.</summary>
-    public static List<string>? Order(ProgramDocument d)
-    {
-        List<(string First, string Then)> edges = Edges(d);
-        var order = new List<string>();
-        var left = new List<string>(d.Actuators.Select(a => a.Id));
-        while (left.Count > 0)
-        {
-            string? free = left.FirstOrDefault(id => !edges.Any(e => e.Then == id && left.Contains(e.First)));
-            if (free is null)
-            {
-                return null;
-            }
-
-            order.Add(free);
-            left.Remove(free);
-        }
-
-        return order;
-    }
-
-    private static List<(string First, string Then)> Edges(ProgramDocument d) =>
-    [
-        .. d.Interlocks.SelectMany(i => i switch
-        {
-            Interlock.NotBoth both => [(both.Winner, both.Loser)],
-            Interlock.OnlyWith with => [(with.Needs, with.Actuator)],
-            Interlock.OnlyWithAny any => any.NeedsAny.Select(n => (n, any.Actuator)),
-            _ => Enumerable.Empty<(string, string)>(),
-        }),
-    ];
-
-    private static void Add(List<Fault> faults, FaultKind kind, string pointer, string wrong, string right) =>
+    internal static void Add(List<Fault> faults, FaultKind kind, string pointer, string wrong, string right) =>
         faults.Add(new Fault(kind, pointer, string.Empty, 0, 0, wrong, right));
 
-    private static void Range(List<Fault> faults, string pointer, double value, double least, double most, string what)
+    internal static void Range(List<Fault> faults, string pointer, double value, double least, double most, string what)
     {
         if (!(value >= least && value <= most))
         {
@@ -73,7 +41,7 @@ internal static class ProgramChecks
         }
     }
 
-    private static void Known(List<Fault> faults, HashSet<string> known, string pointer, string id)
+    internal static void Known(List<Fault> faults, HashSet<string> known, string pointer, string id)
     {
         if (!known.Contains(id))
         {
@@ -257,7 +225,7 @@ internal static class ProgramChecks
         }
     }
 
-    private static void Kind(ProgramDocument d, List<Fault> faults, string pointer, string id, ActuatorKind kind)
+    internal static void Kind(ProgramDocument d, List<Fault> faults, string pointer, string id, ActuatorKind kind)
     {
         if (d.Actuators.FirstOrDefault(a => a.Id == id) is { } a && a.Kind != kind)
         {
@@ -339,81 +307,5 @@ internal static class ProgramChecks
                 Add(faults, FaultKind.Contradiction, $"/alarms/{i}", $"alarm '{a.Id}' always sounds: low is not below high", "low below high");
             }
         }
-    }
-
-    private static void Interlocks(ProgramDocument d, HashSet<string> known, List<Fault> faults)
-    {
-        int before = faults.Count;
-        for (int i = 0; i < d.Interlocks.Count; i++)
-        {
-            string at = $"/interlocks/{i}";
-            foreach (string id in Named(d.Interlocks[i]))
-            {
-                Known(faults, known, at, id);
-            }
-
-            foreach (string need in Needed(d.Interlocks[i]))
-            {
-                if (d.Actuators.FirstOrDefault(a => a.Id == need)?.Kind == ActuatorKind.Fog)
-                {
-                    Add(faults, FaultKind.Contradiction, at, $"'{need}' is fog, which comes in pulses: nothing can run only with it", "the pump or the fan that fog needs");
-                }
-            }
-
-            if (d.Interlocks[i] is Interlock.NeedsLouverProof && d.Guard is null)
-            {
-                Add(faults, FaultKind.Missing, "/guard", "an interlock needs the louver's proof and there is no louver guard", "a louver guard");
-            }
-        }
-
-        if (d.Guard is { } g)
-        {
-            Known(faults, known, "/guard/louver", g.Louver);
-            Kind(d, faults, "/guard/louver", g.Louver, ActuatorKind.Louver);
-            Range(faults, "/guard/fansWithoutProof", g.FansWithoutProof, 0, 1, "fans without proof");
-            Range(faults, "/guard/graceS", g.GraceS, 0, 3600, "grace, s,");
-            Range(faults, "/guard/limitPa", g.LimitPa, 1, 500, "pressure limit, Pa,");
-            Range(faults, "/guard/lockS", g.LockS, 1, LongestS, "lock, s,");
-        }
-
-        if (faults.Count == before && Order(d) is null)
-        {
-            Add(faults, FaultKind.Contradiction, "/interlocks", "interlocks run in a ring: " + Ring(d), "take one of them out");
-        }
-    }
-
-    private static IEnumerable<string> Needed(Interlock interlock) => interlock switch
-    {
-        Interlock.OnlyWith with => [with.Needs],
-        Interlock.OnlyWithAny any => any.NeedsAny,
-        _ => [],
-    };
-
-    private static IEnumerable<string> Named(Interlock interlock) => interlock switch
-    {
-        Interlock.NotBoth both => [both.Winner, both.Loser],
-        Interlock.OnlyWith with => [with.Actuator, with.Needs],
-        Interlock.OnlyWithAny any => [any.Actuator, .. any.NeedsAny],
-        Interlock.NeedsLouverProof proof => [proof.Actuator],
-        _ => [],
-    };
-
-    /// <summary>One ring in words, by walking back along edges among those that can never be settled.</summary>
-    private static string Ring(ProgramDocument d)
-    {
-        List<(string First, string Then)> edges = Edges(d);
-        bool shrunk = true;
-        while (shrunk)
-        {
-            shrunk = edges.RemoveAll(e => !edges.Any(x => x.Then == e.First) || !edges.Any(x => x.First == e.Then)) > 0;
-        }
-
-        var walk = new List<string> { edges[0].First };
-        while (walk.Count == walk.Distinct().Count())
-        {
-            walk.Add(edges.First(e => e.First == walk[^1]).Then);
-        }
-
-        return string.Join(" → ", walk.Skip(walk.IndexOf(walk[^1])));
     }
 }

@@ -95,7 +95,7 @@ public static class ProgramCompiler
             HeatOff = [.. d.Heating.Select(s => Centi(s.OffAtK))],
             HeatDelayMs = [.. d.Heating.Select(s => s.DelayS * 1000)],
             HeatSettings = [.. d.Heating.Select(s => SettingsOf(s.Settings, index))],
-            Order = [.. ProgramChecks.Order(d)!.Select(id => index[id])],
+            Order = [.. InterlockChecks.Order(d)!.Select(id => index[id])],
             Partners = partners,
             Losers = losers,
             NeedOwner = [.. byOwner.Select(c => owners[c])],

@@ -1,0 +1,126 @@
+using Extra = Glazewright.Design.Program.CompiledProgram.Extra;
+
+namespace Glazewright.Design.Program;
+
+/// <summary>What temperature, lamps and the background ask for.</summary>
+internal ref partial struct StepRun
+{
+    private void AskTemperature()
+    {
+        if (_inside == Missing)
+        {
+            AskBlindly();
+            return;
+        }
+
+        AskStages(_p.CoolAt, _p.CoolOn, _p.CoolOff, _p.CoolDelayMs, _p.CoolSettings, _inside - _coolAt, ReasonCode.Cooling,
+            _outside != Missing && _target - _outside > _p.Cold.Full ? _p.Cold.Stages : int.MaxValue);
+        AskStages(_p.HeatAt, _p.HeatOn, _p.HeatOff, _p.HeatDelayMs, _p.HeatSettings, _heatAt - _inside, ReasonCode.Heating, int.MaxValue);
+    }
+
+    private void AskStages(int at, int[] on, int[] off, int[] delayMs, CompiledProgram.Settings[] settings, int past, ReasonCode reason, int most)
+    {
+        for (int k = 0; k < on.Length; k++)
+        {
+            ref int isOn = ref _s[at + k * CompiledProgram.PerStage];
+            ref int timer = ref _s[at + k * CompiledProgram.PerStage + 1];
+            if (k >= most)
+            {
+                isOn = 0;
+                timer = 0;
+            }
+            else if (isOn == 0)
+            {
+                if (past < on[k])
+                {
+                    timer = 0;
+                    continue;
+                }
+
+                if (timer < delayMs[k])
+                {
+                    timer = ProgramInterpreter.Later(timer, _dt);
+                    continue;
+                }
+
+                isOn = 1;
+            }
+            else if (past <= off[k])
+            {
+                isOn = 0;
+                timer = 0;
+                continue;
+            }
+
+            if (isOn == 0)
+            {
+                continue;
+            }
+
+            AskAll(settings[k], reason, past, timer / 1000, k + 1);
+            timer = ProgramInterpreter.Later(timer, _dt);
+        }
+    }
+
+    /// <summary>
+    /// No temperature inside and none above: the lead heater runs when it is cold out (or, with nothing to go by, at night), the first cooling stage in sun or heat.
+    /// Frost and heat are then the hard-wired thermostat's and the alarm's affair; this only keeps the house out of the worst.
+    /// </summary>
+    private void AskBlindly()
+    {
+        for (int at = _p.CoolAt; at < _p.AlarmAt; at++)
+        {
+            _s[at] = 0;
+        }
+
+        bool night = _clock < _sunrise || _clock >= _sunset;
+        bool bright = _light != Missing ? _light > 300 : _outside == Missing && !night;
+        bool hot = _outside != Missing && _outside > _coolAt;
+        bool cold = _outside != Missing ? _outside < _heatAt - 500 && !bright : night;
+        if ((bright && (_outside == Missing || _outside > _heatAt - 1500)) || hot)
+        {
+            if (_p.CoolSettings.Length > 0)
+            {
+                AskAll(_p.CoolSettings[0], ReasonCode.Blind, _outside, _light, 0);
+            }
+        }
+        else if (cold && _p.HeatSettings.Length > 0)
+        {
+            AskAll(_p.HeatSettings[0], ReasonCode.Blind, _outside, _light, 0);
+        }
+    }
+
+    private void AskLamps()
+    {
+        if (_p.Lamps is not { } lamps)
+        {
+            return;
+        }
+
+        int windowMs = lamps.WindowMinByPeriod[X(Extra.Period)] * 60_000;
+        int noon = _sunrise / 2 + _sunset / 2;
+        int begins = noon - windowMs / 2;
+        int since = _clock - begins;
+        since = since < 0 ? since + DayMs : since >= DayMs ? since - DayMs : since;
+        int dark = X(Extra.LampsOn) != 0 ? lamps.OffAboveLight + lamps.OffAboveLight / 5 : lamps.OffAboveLight;
+        bool on = windowMs > 0 && since < windowMs && (_light == Missing || _light <= dark);
+        SetX(Extra.LampsOn, on ? 1 : 0);
+        if (on)
+        {
+            Ask(lamps.Actuator, 10_000, ReasonCode.Photoperiod, since / 60_000, _light, windowMs / 60_000);
+        }
+    }
+
+    private void AskBackground()
+    {
+        ulong asked = _wanted;
+        int wind = Read(Reading.Wind, 0, 10_000);
+        foreach (CompiledProgram.BackgroundPart part in _p.Background)
+        {
+            if ((asked & part.RestsWith) == 0 && (part.RestsAboveWind == 0 || wind == Missing || wind <= part.RestsAboveWind))
+            {
+                Ask(part.Actuator, part.Level, ReasonCode.Background, 0, 0, 0);
+            }
+        }
+    }
+}
