@@ -16,7 +16,7 @@ internal static class ServicesTakeoff
         {
             string id = plant.House;
             book.Add(ScopeSystem.Controls, "controls/box", "Control box, wired and tested", 1, "each", id);
-            book.Add(ScopeSystem.Controls, "controls/point", "Output with hand-off-auto switch", plant.Loads.Sum(l => l.Count), "each", $"{id}: loads");
+            book.Add(ScopeSystem.Controls, "controls/point", "Output with hand-off-auto switch", plant.Loads.Count, "each", $"{id}: lines of the load list");
             book.Add(ScopeSystem.Controls, "controls/sensor", "Sensor station, aspirated", 2, "each", $"{id}: crop and spare");
         }
 
@@ -32,9 +32,10 @@ internal static class ServicesTakeoff
         foreach (PlantResult plant in plants)
         {
             BuildingForm house = form.Building(plant.House);
-            int loads = plant.Loads.Sum(l => l.Count);
-            book.Add(ScopeSystem.Electrical, "electrical/circuit", "Circuit with disconnect in sight", loads, "each", $"{plant.House}: loads");
-            book.Add(ScopeSystem.Electrical, "electrical/conduit", "Conduit and wire", loads * house.LengthM / 2, "m", $"{plant.House}: loads × half the length");
+            double circuits = plant.Loads.Sum(l => Math.Max(1, Math.Ceiling((l.Count * l.FullLoadA / TakeoffRules.CircuitA) - 1e-9)));
+            book.Add(ScopeSystem.Electrical, "electrical/circuit", "Branch circuit with breaker", circuits, "each", $"{plant.House}: each line of the load list over 16 A");
+            book.Add(ScopeSystem.Electrical, "electrical/disconnect", "Disconnect in sight, connection", plant.Loads.Sum(l => l.Count), "each", $"{plant.House}: loads");
+            book.Add(ScopeSystem.Electrical, "electrical/conduit", "Conduit and wire", circuits * house.LengthM / 2, "m", $"{plant.House}: circuits × half the length");
         }
 
         foreach (BuildingForm b in form.Buildings)

@@ -45,6 +45,9 @@ public static class TakeoffRules
     /// <summary>Electric power of one lamp fixture, W.</summary>
     public const double LampFixtureW = 600;
 
+    /// <summary>Current one branch circuit carries for long: 80 % of 20 A.</summary>
+    public const double CircuitA = 16;
+
     /// <summary>One hose bib for so much house length (50 ft).</summary>
     public const double HoseBibM = 15.24;
 

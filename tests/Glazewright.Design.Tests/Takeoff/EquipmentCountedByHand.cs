@@ -36,7 +36,9 @@ public class EquipmentCountedByHand
     // A: 4 fans, 2 heaters, 6 circulation fans and 4; B: 2, 1, 4 and 4.
     [InlineData("controls/point", 16 + 11)]
     [InlineData("controls/sensor", 4)]
+    // Each load a line of 3 A: a circuit and a disconnect each.
     [InlineData("electrical/circuit", 27)]
+    [InlineData("electrical/disconnect", 27)]
     [InlineData("electrical/conduit", ((16 * 52) + (11 * 36)) * Ft)]
     [InlineData("electrical/general", 5424 * Ft * Ft)]
     [InlineData("electrical/feeder", 240 * Ft)]
@@ -56,6 +58,16 @@ public class EquipmentCountedByHand
     [InlineData("frame/link", 1280 * Ft * Ft)]
     public void Quantity_is_what_the_plant_and_the_pencil_give(string item, double expected) =>
         Assert.Equal(expected, TwoHouses.Takeoff.Lines.Where(l => l.Item == item).Sum(l => l.Quantity), tolerance: 1e-6 * Math.Max(1, expected));
+
+    /// <summary>Six loads of 3 A in one line are 18 A: two circuits of 16 A, six disconnects, one output.</summary>
+    [Fact]
+    public void Loads_of_one_line_share_circuits_up_to_sixteen_amperes()
+    {
+        ElectricLoad six = TwoHouses.Plants[0].Loads[0] with { Count = 6 };
+        TakeoffResult takeoff = TakeoffStage.Run(TwoHouses.Input, TwoHouses.Form, TwoHouses.Body, [TwoHouses.Plants[0] with { Loads = [six] }], []);
+        double Of(string item) => takeoff.Lines.Single(l => l.Item == item).Quantity;
+        Assert.Equal((2, 6, 1), (Of("electrical/circuit"), Of("electrical/disconnect"), Of("controls/point")));
+    }
 
     [Fact]
     public void Electric_heat_and_no_fuel_need_no_gas_line() => Assert.DoesNotContain(
