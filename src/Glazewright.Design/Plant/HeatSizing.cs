@@ -11,27 +11,27 @@ internal static class HeatSizing
     /// <summary>Reserve over the design loss when we choose (common practice: 10 to 20 %, or two units).</summary>
     public const double Reserve = 1.10;
 
-    public static HeatPlant Plant(PlantInput input, DutyResult duty, Catalogue catalogue)
+    public static HeatPlant Plant(PlantInput input, DutyResult duty, HeatAsked asked, Catalogue catalogue)
     {
         List<HeaterEntry> entries = input.Equipment.HeatersFixed.Count > 0
             ? [.. input.Equipment.HeatersFixed
                 .SelectMany(f => Enumerable.Repeat(Pick.ById(catalogue.Heaters, f.Entry, e => e.Id, $"{input.Pointer}/equipment/heaters"), f.Count))
                 .OrderByDescending(e => e.EfficiencyFraction).ThenByDescending(e => e.OutputW).ThenBy(e => e.Id, StringComparer.Ordinal)]
-            : Choose(input, duty, catalogue);
+            : Choose(input, asked, catalogue);
         EqList<HeaterUnit> units = entries.Select((e, i) => new HeaterUnit(
             $"{input.House}/heater-{i + 1}", e.Id, e.OutputW, e.EfficiencyFraction, e.FanW, e.Electric, e.Sealed, e.ThrowM, e.MassKg)).ToEqList();
         double oneOutW = units.Sum(u => u.OutputW) - units.Max(u => u.OutputW);
-        double heldK = duty.LossDrawnWPerK > 0 ? (oneOutW + input.Equipment.BenchPipeW) / duty.LossDrawnWPerK : 0;
+        double heldK = asked.LossDrawnWPerK > 0 ? (oneOutW + input.Equipment.BenchPipeW) / asked.LossDrawnWPerK : 0;
         return new HeatPlant(units, oneOutW, Math.Min(duty.Conditions.Heating996C + heldK, duty.NightTargetC));
     }
 
-    private static List<HeaterEntry> Choose(PlantInput input, DutyResult duty, Catalogue catalogue)
+    private static List<HeaterEntry> Choose(PlantInput input, HeatAsked asked, Catalogue catalogue)
     {
         bool electric = input.Utilities.Fuel == FuelKind.None;
         List<HeaterEntry> sizes = [.. catalogue.Heaters
             .Where(e => e.Electric == electric && (electric || e.Sealed == input.Equipment.SealedCombustion))
             .OrderBy(e => e.OutputW)];
-        double needW = Math.Max(Reserve * Math.Max(duty.HeatLossW, duty.FrostLossW) - input.Equipment.BenchPipeW, 1);
+        double needW = Math.Max(Reserve * asked.NeedW - input.Equipment.BenchPipeW, 1);
         for (int count = 2; count <= 12; count++)
         {
             if (sizes.Find(e => count * e.OutputW >= needW) is { } fits)

@@ -31,9 +31,9 @@ internal static class PlantAnswers
 
     public static Answer<HeatPlant> Heat(PlantFacts f, HeatPlant plant)
     {
-        double needW = Math.Max(f.Duty.HeatLossW, f.Duty.FrostLossW);
+        double needW = f.HeatAsked.NeedW;
         return needW > 0
-            ? Pick.Judge(plant, f.HeatW / needW - 1, PlantWords.HeatLimit(f.HeatW, f.Duty))
+            ? Pick.Judge(plant, f.HeatW / needW - 1, PlantWords.HeatLimit(f.HeatW, f.Duty, f.HeatAsked))
             : new Answer<HeatPlant>.Met(plant, 0);
     }
 }

@@ -29,6 +29,9 @@ internal sealed record PlantFacts(
     VentPlant? Vents,
     EqList<ElectricLoad> Loads)
 {
+    /// <summary>What the heaters are asked for.</summary>
+    public HeatAsked HeatAsked { get; } = HeatAsked.Of(Duty, Pressure);
+
     /// <summary>Heat of all heaters and bench pipe, W.</summary>
     public double HeatW => (Heat?.Heaters.Sum(h => h.OutputW) ?? 0) + Input.Equipment.BenchPipeW;
 

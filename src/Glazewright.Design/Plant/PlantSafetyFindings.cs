@@ -39,11 +39,11 @@ internal static class PlantSafetyFindings
                 "", Practice);
         }
 
-        double needW = Math.Max(f.Duty.HeatLossW, f.Duty.FrostLossW);
+        double needW = f.HeatAsked.NeedW;
         if (f.HeatW < needW)
         {
             yield return new Finding(
-                "plant/heat-short", Severity.Miss, $"{house}/heater-1", HeatLimit(f.HeatW, f.Duty), "Larger or more heaters.", Practice);
+                "plant/heat-short", Severity.Miss, $"{house}/heater-1", HeatLimit(f.HeatW, f.Duty, f.HeatAsked), f.HeatAsked.FilterWPerK > 0 ? "Larger or more heaters, or rest the filter fan in cold weather." : "Larger or more heaters.", Practice);
         }
 
         bool freezes = heat.OneOutHoldsC < 2;
@@ -53,7 +53,7 @@ internal static class PlantSafetyFindings
             Text($"{heat.Heaters.Count} heater{(heat.Heaters.Count == 1 ? "" : "s")}; with the largest dead the rest hold {F(heat.OneOutHoldsC)} on the 99.6 % night{(f.Curtain is null ? "" : ", curtain drawn")}."),
             freezes ? "Split the heat over more units so that one dead heater does not freeze the crop." : "",
             Practice);
-        double extremeHoldsC = f.Duty.Conditions.ExtremeMinC + f.HeatW / f.Duty.LossWPerK;
+        double extremeHoldsC = f.Duty.Conditions.ExtremeMinC + f.HeatW / f.HeatAsked.LossWPerK;
         yield return new Finding(
             "plant/extreme-night", extremeHoldsC < 2 ? Severity.Miss : Severity.Note, $"{house}/heater-1",
             Text($"On the year's coldest night ({F(f.Duty.Conditions.ExtremeMinC)}) all heat holds {F(Math.Min(extremeHoldsC, f.Duty.NightTargetC))} with the curtain open."),

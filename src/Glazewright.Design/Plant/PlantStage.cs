@@ -48,12 +48,12 @@ public static class PlantStage
             : null;
         double fogNeed = e.Fog ? SmallSystems.FogNeedKgPerS(input, duty, outside) : 0;
         FogPlant? fog = e.Fog ? SmallSystems.FogOf(input, catalogue, fogNeed) : null;
-        HeatPlant? heat = e.Heaters ? HeatSizing.Plant(input, duty, catalogue) : null;
         CurtainPlant? curtain = e.Curtains > 0 ? SmallSystems.CurtainOf(input, form, catalogue) : null;
         double drag = SmallSystems.DragAreaM2(input, form);
         CirculationPlant? circulation = e.Circulation ? SmallSystems.CirculationOf(input, form, catalogue, drag) : null;
         (PressurePlant Plant, int Fans, bool Beyond)? pressure =
             e.PositivePressurePa > 0 ? SmallSystems.PressureOf(input, form, catalogue, density) : null;
+        HeatPlant? heat = e.Heaters ? HeatSizing.Plant(input, duty, HeatAsked.Of(duty, pressure?.Plant), catalogue) : null;
         VentPlant? vents = e.RoofVentFraction > 0 || e.SideVentFraction > 0
             ? new VentPlant(e.RoofVentFraction * form.FloorAreaM2, e.SideVentFraction * form.FloorAreaM2, 180)
             : null;

@@ -15,8 +15,8 @@ internal static class PlantWords
     public static string FogLimit(double evaporated, double needed) => Text(
         $"The nozzles evaporate {Gph(evaporated)} gal/h of the {Gph(needed)} asked on the design day.");
 
-    public static string HeatLimit(double heatW, DutyResult duty) => Text(
-        $"{KBtu(heatW)} kBtu/h of {KBtu(Math.Max(duty.HeatLossW, duty.FrostLossW))} asked: it holds {F(duty.Conditions.Heating996C + heatW / duty.LossWPerK)} on the 99.6 % night with the curtain open.");
+    public static string HeatLimit(double heatW, DutyResult duty, HeatAsked asked) => Text(
+        $"{KBtu(heatW)} kBtu/h of {KBtu(asked.NeedW)} asked{(asked.FilterWPerK > 0 ? Text($", {KBtu(asked.NeedW - Math.Max(duty.HeatLossW, duty.FrostLossW))} of it to warm the filter fan's air") : "")}: it holds {F(duty.Conditions.Heating996C + heatW / asked.LossWPerK)} on the 99.6 % night with the curtain open.");
 
     public static string Cfm(double flowM3PerS) => Text($"{flowM3PerS / 0.00047194745:N0}");
 

@@ -154,12 +154,20 @@ internal static class PlantWorkings
         Term[] each = [.. heat.Heaters.Select((h, i) => Term.Of($"h{i + 1}", h.Id, h.OutputW, Unit.Watt, new Source.Catalogue(h.Entry)))];
         Figure total = Figure.Derive($"{house}/plant/heat-output", "Heat of all heaters and pipe", Unit.Watt, Term.Total([.. each, pipe]), Balance);
         figures.Add(total);
-        double needW = Math.Max(f.Duty.HeatLossW, f.Duty.FrostLossW);
+        double needW = f.HeatAsked.NeedW;
         if (needW > 0)
         {
+            if (f.HeatAsked.FilterWPerK > 0)
+            {
+                Term own = Term.Of("loss", "Larger of the 99.6 % and the frost-safe loss of the house, curtain open", Math.Max(f.Duty.HeatLossW, f.Duty.FrostLossW), Unit.Watt, Balance);
+                Term filter = Term.Of("filter", "Heat for the filter fan's air, less the infiltration it takes the place of", needW - own.Value, Unit.Watt, Balance);
+                figures.Add(Figure.Derive($"{house}/plant/heat-asked", "Heat asked of the heaters, filter fan's air included", Unit.Watt, own + filter, Balance));
+            }
+
             figures.Add(Figure.Derive(
                 $"{house}/plant/heat-margin", "Heat over what is asked, less one", Unit.Fraction,
-                Term.Of("output", total) / Term.Of("loss", "Larger of the 99.6 % and the frost-safe loss, curtain open", needW, Unit.Watt, Balance) - 1.0, Balance));
+                Term.Of("output", total)
+                    / Term.Of("asked", "Larger of the 99.6 % and the frost-safe loss, curtain open, filter fan's air included", needW, Unit.Watt, Balance) - 1.0, Balance));
         }
 
         Figure left = Figure.Derive(
@@ -170,7 +178,7 @@ internal static class PlantWorkings
             $"{house}/plant/one-out-holds", "Temperature that holds then on the 99.6 % night", Unit.Celsius,
             Term.Min(
                 Term.Of("outside", "99.6 % heating dry bulb", f.Duty.Conditions.Heating996C, Unit.Celsius, f.Duty.Conditions.Source)
-                    + Term.Of("left", left) / Term.Of("drawn", "Heat loss factor, curtain drawn", f.Duty.LossDrawnWPerK, Unit.WattPerKelvin, Balance),
+                    + Term.Of("left", left) / Term.Of("drawn", "Heat loss factor, curtain drawn, filter fan's air included", f.HeatAsked.LossDrawnWPerK, Unit.WattPerKelvin, Balance),
                 Term.Of("target", "Night target", f.Duty.NightTargetC, Unit.Celsius, new Source.Given($"{f.Input.Pointer}/schedule"))),
             Balance));
     }
