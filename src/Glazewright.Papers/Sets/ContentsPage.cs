@@ -12,6 +12,7 @@ internal static class ContentsPage
         (PaperReader.Everyone, "Drawings"),
         (PaperReader.Reviewer, "For the plan reviewer and the engineer"),
         (PaperReader.Shop, "For shop and crew"),
+        (PaperReader.Controls, "For the controls technician"),
         (PaperReader.Contractor, "The contractor's own, not to be passed on"),
     ];
 

@@ -15,6 +15,9 @@ public enum PaperReader
     /// <summary>Shop and crew.</summary>
     Shop,
 
+    /// <summary>The technician who programs and commissions the control box.</summary>
+    Controls,
+
     /// <summary>Everyone on the job.</summary>
     Everyone,
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Glazewright.Design.Contracts;
+using Glazewright.Design.Program;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Exchange;
@@ -48,6 +49,16 @@ public static class PaperWriter
         Add("shop/marks.csv", PaperReader.Shop, "Frame members, sheets and panels by mark", Utf8(ShopCsv.Marks(source.Takeoff, units)));
         Add("shop/cuts.csv", PaperReader.Shop, "Cut list of the tube", Utf8(ShopCsv.Cuts(source.Cuts, units)));
         Add("shop/cut-summary.csv", PaperReader.Shop, "What the cut list buys, and what no list could beat", Utf8(ShopCsv.CutSummary(source.Cuts, units)));
+        if (source.Houses.Count > 0)
+        {
+            Add("control.pdf", PaperReader.Controls, "The control program in plain words", ReportSetting.Pdf(ControlReport.Of(source)));
+        }
+
+        foreach (HouseResults house in source.Houses)
+        {
+            Add($"control/program-{FileName(house.House.Id)}.json", PaperReader.Controls, $"Control program of {house.House.Name}", Utf8(ProgramJson.Write(house.Program)));
+        }
+
         Add("contractor/result.json", PaperReader.Contractor, "Every figure with its working", ResultFile.Bytes(source));
         Add("contractor/price-lines.csv", PaperReader.Contractor, "Price by line", Utf8(ContractorCsv.Lines(source.Price, units)));
         Add("contractor/price-summary.csv", PaperReader.Contractor, "From direct cost to price", Utf8(ContractorCsv.Summary(source.Price)));
