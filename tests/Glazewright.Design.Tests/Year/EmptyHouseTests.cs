@@ -30,7 +30,12 @@ public class EmptyHouseTests
         CropPeriod herbs = TestJobs.OneHouse().Houses[0].Schedule[0] with { FromWeek = 1, ToWeek = 40 };
         CropPeriod parked = herbs with
         {
-            Id = "parked", FromWeek = 41, ToWeek = 52, PlantedFraction = 0, Day = new ClimateTarget(4, 0), Night = new ClimateTarget(4, 0),
+            Id = "parked",
+            FromWeek = 41,
+            ToWeek = 52,
+            PlantedFraction = 0,
+            Day = new ClimateTarget(4, 0),
+            Night = new ClimateTarget(4, 0),
         };
         EqList<ProgramPeriod> periods = ProgramPeriods([herbs, parked]);
         Assert.True(periods.Single(p => p.Id == "herbs").CoolAboveK < 2);
