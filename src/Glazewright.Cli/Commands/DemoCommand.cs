@@ -10,7 +10,7 @@ internal static class DemoCommand
 
     public static Command Make(Desk desk)
     {
-        Option<string> to = new("--out") { Description = "Folder for the package.", HelpName = "DIR", DefaultValueFactory = _ => "glazewright-demo" };
+        Option<string> to = new("--out") { Description = "Folder for the package.", HelpName = "DIR", DefaultValueFactory = _ => "out" };
         Option<string?> date = CommonOptions.Date();
         Option<int> threads = CommonOptions.Threads();
         Option<bool> json = CommonOptions.Json();

@@ -129,7 +129,9 @@ internal sealed class DefaultStages
             : fan is not null ? [.. OfKind(ActuatorKind.Louver).Select(l => new ActuatorSetting(l, 1)), new ActuatorSetting(fan, 1)]
             : [];
         EqList<ActuatorSetting> fogging = OfKind(ActuatorKind.Fog).Select(f => new ActuatorSetting(f, 1)).ToEqList();
-        return new HumidityControl(6, 4, drying, vents.Length > 0 ? -8 : -5, 6, 4, 92, fogging, 40, 20);
+
+        // A single-speed fan changes the air in three minutes: in colder air it chills the house more than it dries it.
+        return new HumidityControl(6, 4, drying, vents.Length > 0 ? -5 : 2, 6, 4, 92, fogging, 40, 20);
     }
 
     public CurtainControl? Curtain() => OfKind(ActuatorKind.Curtain).FirstOrDefault() is { } id

@@ -25,9 +25,10 @@ internal ref partial struct StepRun
         int dryAt = _targetHumidity + h.DryAbove;
         int vapourShare = VapourShare();
         bool airDries = !h.DriesByOutsideAir || (vapourShare < 950 && _outside != Missing && _outside >= h.DryOnlyAboveOutside);
-        bool drying = airDries && (X(Extra.Drying) != 0 ? _humidity > dryAt - h.DryDeadband : _humidity > dryAt);
-        SetX(Extra.Drying, drying ? 1 : 0);
-        if (drying)
+        // Wet is wet in any cold: the curtain's gap dries against the cold cover when outside air must stay out.
+        bool wet = X(Extra.Drying) != 0 ? _humidity > dryAt - h.DryDeadband : _humidity > dryAt;
+        SetX(Extra.Drying, wet ? 1 : 0);
+        if (wet && airDries)
         {
             AskAll(h.Drying, ReasonCode.Drying, _humidity, dryAt, vapourShare);
         }

@@ -39,6 +39,12 @@ public static class UnitTable
         Of("deg", Angle, 1, Both, "degree", "degrees"),
         Of("rad", Angle, 180 / Math.PI, Both),
 
+        // Latitudes and longitudes as they stand on a map: south and west are negative.
+        Of("N", Angle, 1, Both, "degn"),
+        Of("S", Angle, -1, Both, "degs"),
+        Of("E", Angle, 1, Both, "dege"),
+        Of("W", Angle, -1, Both, "degw"),
+
         Of("ft²", Area, SquareFootM2, Customary, "sqft", "sf", "squarefeet"),
         Of("in²", Area, InchM * InchM, Customary, "sqin"),
         Of("acre", Area, 43560 * SquareFootM2, Customary, "acres", "ac"),

@@ -23,7 +23,7 @@ internal static class BlockSetting
             .Select(line => line with { KeepWithNext = true }),
         Block.Bullets bullets => bullets.Items.SelectMany(i => Bullet(i, widthMm)),
         Block.Figures figures => FigureSetting.Rows(figures, widthMm),
-        Block.TableOf table => TableRows(table.Table),
+        Block.TableOf table => TableRows(Fitted(table.Table, widthMm)),
         Block.Picture picture => [Picture(picture, widthMm)],
         Block.Caution caution => [Caution(caution, widthMm)],
         Block.NewPage => [new Piece(0, 0, _ => []) { OpensPage = true }],
@@ -106,6 +106,11 @@ internal static class BlockSetting
             yield return line with { Draw = at => [dot.Moved(at), .. line.Draw(at)] };
         }
     }
+
+    // Tables are written for a Letter page; a narrower one (A4) takes the same columns in proportion.
+    private static Table Fitted(Table table, double widthMm) => table.WidthMm <= widthMm
+        ? table
+        : table with { Columns = [.. table.Columns.Select(c => c with { WidthMm = c.WidthMm * widthMm / table.WidthMm })] };
 
     private static IEnumerable<Piece> TableRows(Table table)
     {

@@ -76,6 +76,12 @@ internal static class CropFields
 
         ClimateTarget day = f.Group("day", "Climate by day.", g => Target(g, "72 F", "65 %"));
         ClimateTarget night = f.Group("night", "Climate by night.", g => Target(g, "62 F", "75 %"));
+        double neverAboveC = f.QuantityOrBlank("neverAbove", QuantityKind.Temperature, "40 F", "130 F", "not asked", "Temperature that should never be exceeded.") ?? 99;
+        if (neverAboveC <= Math.Max(day.TemperatureC, night.TemperatureC))
+        {
+            f.Add(FaultKind.Contradiction, "neverAbove", "the temperature never to be exceeded is not above the target", "some degrees above the day's temperature, or leave it out");
+        }
+
         return new CropPeriod(
             id,
             crop,
@@ -86,7 +92,7 @@ internal static class CropFields
             Mark(f.Time("dayStarts", "sunrise", "When the day's target begins.")),
             Mark(f.Time("dayEnds", "sunset", "When it ends.")),
             (int)Math.Round(f.DurationS("ramp", "0 min", "6 h", "60 min", "Straight ramp between the targets.") / 60),
-            f.QuantityOrBlank("neverAbove", QuantityKind.Temperature, "40 F", "130 F", "not asked", "Temperature that should never be exceeded.") ?? 99,
+            neverAboveC,
             f.Ratio("leafArea", "0", "8", "2", "Leaf area per planted area."),
             f.Fraction("planted", "0 %", "100 %", "65 %", "Share of the floor that is crop."),
             f.DurationS("lamps", "0 h", "24 h", "0 h", "Hours of light a day, made up by lamps.") / 3600,

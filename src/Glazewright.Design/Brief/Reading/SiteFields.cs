@@ -16,6 +16,7 @@ internal static class SiteFields
         double latitudeDeg = f.AngleDeg("latitude", "-66 deg", "66 deg", Degrees(hint?.LatitudeDeg), "Latitude, north positive.");
         double longitudeDeg = f.AngleDeg("longitude", "-180 deg", "180 deg", Degrees(hint?.LongitudeDeg) ?? "0 deg", "Longitude, east positive: America is negative.");
         double elevationM = f.LengthM("elevation", "-1400 ft", "16400 ft", hint is null ? "600 ft" : string.Create(CultureInfo.InvariantCulture, $"{hint.ElevationM:0.#} m"), "Above sea level.");
+        NearStation(f, latitudeDeg, longitudeDeg, hint);
         (string zone, double zoneHours) = Zone(f, longitudeDeg, hint);
         double bearingDeg = f.AngleDeg("bearing", "0 deg", "360 deg", "90 deg", "Bearing of the ridges from end 1 to end 2, clockwise from true north; at 90 deg the left wall faces south.");
         WeatherChoice weather = f.Group("weather", "Where the hourly year comes from: a file beside the job, or monthly normals.", Weather);
@@ -41,6 +42,29 @@ internal static class SiteFields
             n.LengthM("sizeY", "1 ft", "3000 ft", null, "Size along y."),
             n.LengthM("height", "1 ft", "500 ft", null, "Height.")));
         return new Site(place, latitudeDeg, longitudeDeg, elevationM, zone, zoneHours, bearingDeg % 360, weather, design, snow, wind, ground, horizon, neighbours);
+    }
+
+    // A slipped sign or digit puts sun and clock hours apart; a station farther off than this is another climate.
+    private static void NearStation(FieldReader f, double latitudeDeg, double longitudeDeg, SiteHint? hint)
+    {
+        const double FarthestKm = 300;
+        if (hint is null || !(f.IsGiven("latitude") || f.IsGiven("longitude")))
+        {
+            return;
+        }
+
+        double rad = Math.PI / 180;
+        double cosine = Math.Sin(latitudeDeg * rad) * Math.Sin(hint.LatitudeDeg * rad)
+            + Math.Cos(latitudeDeg * rad) * Math.Cos(hint.LatitudeDeg * rad) * Math.Cos((longitudeDeg - hint.LongitudeDeg) * rad);
+        double km = 6371 * Math.Acos(Math.Clamp(cosine, -1, 1));
+        if (km > FarthestKm)
+        {
+            f.Add(
+                FaultKind.Contradiction,
+                f.IsGiven("longitude") ? "longitude" : "latitude",
+                string.Create(CultureInfo.InvariantCulture, $"the place is {km:N0} km from the weather file's station"),
+                string.Create(CultureInfo.InvariantCulture, $"a weather file of the place, or the station's \"latitude\": \"{hint.LatitudeDeg:0.##} deg\", \"longitude\": \"{hint.LongitudeDeg:0.##} deg\" (west and south are negative)"));
+        }
     }
 
     private static (string Zone, double Hours) Zone(FieldReader f, double longitudeDeg, SiteHint? hint)
