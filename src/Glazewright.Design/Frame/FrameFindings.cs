@@ -62,15 +62,18 @@ internal static class FrameFindings
             ThermalReason.RoofKeepsHeatIn =>
                 $"The better insulated slope, with curtains closed, has R {site.RoofResistanceM2KPerW / ThermalFactor.GreenhouseResistanceLimitM2KPerW * 2:0.0} (h·ft²·F°/Btu), and the greenhouse value ends at R 2.0",
             ThermalReason.KeptCool =>
-                $"{input.Winter.Period} keeps it at {FrameWords.Fahrenheit(input.Winter.ColdestC)} in weeks {input.Winter.FromWeek} to {input.Winter.ToWeek}, and the greenhouse value asks for 50 °F all winter",
+                $"{input.Winter.Period} keeps it at {FrameWords.Fahrenheit(input.Winter.ColdestC)} in weeks {input.Winter.FromWeek} to {input.Winter.ToWeek}, and the value of a warm roof asks for 50 °F all winter",
             ThermalReason.NoAlarm => "There is no alarm or attendant at all hours",
             _ => "The house is without heat, or at freezing, at some time of the snow season",
         };
         // What the same house would take if it were kept warm all winter with an alarm.
         double warmFactor = ThermalFactor.Of(site.SnowSite.Ground, new RoofThermal(site.RoofResistanceM2KPerW, ThermalFactor.GreenhouseLeastC, true)).Factor;
+        // A roof that keeps its heat in is never offered 0.85: warmth alone then mends only down to its own warm value.
+        double spared = site.Thermal.Reason == ThermalReason.RoofKeepsHeatIn ? 0.85 : warmFactor;
         yield return new Finding(
             "frame/greenhouse-snow-not-credited", Severity.Near, input.House,
-            $"{why}: the snow load takes Ct {site.Thermal.Factor:0.00}, not 0.85, which is {(site.Thermal.Factor / 0.85 - 1) * 100:0} % more snow.",
+            $"{why}: the snow load takes Ct {site.Thermal.Factor:0.00}"
+                + (spared < site.Thermal.Factor ? $", not {spared:0.00}, which is {(site.Thermal.Factor / spared - 1) * 100:0} % more snow." : ", as it would kept warm."),
             warmFactor < site.Thermal.Factor
                 ? $"Kept at 50 °F or more all winter, with an alarm, it would be Ct {warmFactor:0.00}; or keep this load."
                 : "Keep this load.",

@@ -100,7 +100,7 @@ public sealed record WinterHeat(bool HeatOff, double ColdestC, string Period, in
         return Enumerable.Range(0, count).Select(i => (p.FromWeek - 1 + i) % 52 + 1);
     }
 
-    private static bool InSnowSeason(int week, bool northern)
+    internal static bool InSnowSeason(int week, bool northern)
     {
         int here = northern ? week : (week + 25) % 52 + 1;
         return here is >= FirstSnowWeek or <= LastSnowWeek;

@@ -97,7 +97,7 @@ public sealed record PeriodCounters(string Period, HeldCounters Day, HeldCounter
 /// <summary>Extremes and when.</summary>
 /// <param name="LowestC">Lowest air temperature at the crop, °C.</param>
 /// <param name="LowestMinute">Minute of the year, from 0.</param>
-/// <param name="HighestC">Highest air temperature at the crop, °C.</param>
+/// <param name="HighestC">Highest air temperature while something grows (of all minutes in a house that is never planted), °C.</param>
 /// <param name="HighestMinute">Minute of the year.</param>
 /// <param name="OutsideAtLowestC">Outside air then, °C.</param>
 /// <param name="OutsideAtHighestC">Outside air then, °C.</param>

@@ -43,6 +43,7 @@ internal sealed class YearRun
     private HeatBalance balance;
     private int coldAfterFansMinutes, frostAfterFansMinutes, minutesSinceFans;
     private int month;
+    private bool hottestPlanted;
 
     public YearRun(
         YearInput input, BuildingForm form, GainTable gains, PlantResult plant, ProgramDocument program, MinuteWeather weather, YearControl control)
@@ -114,6 +115,12 @@ internal sealed class YearRun
     public double LowestC { get; private set; } = double.MaxValue;
 
     public double HighestC { get; private set; } = double.MinValue;
+
+    /// <summary>Hottest of the minutes that broke their own limit, °C.</summary>
+    public double HighestOverC { get; private set; } = double.MinValue;
+
+    /// <summary>Outside air then, °C.</summary>
+    public double OutsideAtHighestOverC { get; private set; }
 
     public int LowestMinute { get; private set; }
 
@@ -210,9 +217,16 @@ internal sealed class YearRun
             (LowestC, LowestMinute) = (airC, minute);
         }
 
-        if (airC > HighestC)
+        // An empty house may bake: once something grows, only minutes with a crop compete for the hottest.
+        bool planted = ask.Period >= 0 && !ask.Empty;
+        if (planted == hottestPlanted ? airC > HighestC : planted)
         {
-            (HighestC, HighestMinute) = (airC, minute);
+            (HighestC, HighestMinute, hottestPlanted) = (airC, minute, planted);
+        }
+
+        if (airC > neverAboveC && airC > HighestOverC)
+        {
+            (HighestOverC, OutsideAtHighestOverC) = (airC, forcing.OutsideC);
         }
 
         m.HeatJ += Plant.HeatW * StepS;

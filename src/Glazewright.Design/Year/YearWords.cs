@@ -41,7 +41,7 @@ internal static class YearWords
             "Read the design days beside it.", Counted);
         yield return new Finding(
             "year/extremes", Severity.Note, house,
-            Text($"Coldest inside {C(r.Extremes.LowestC)} on {When(r.Extremes.LowestMinute)}; hottest {C(r.Extremes.HighestC)} on {When(r.Extremes.HighestMinute)}."),
+            Text($"Coldest inside {C(r.Extremes.LowestC)} on {When(r.Extremes.LowestMinute)}; hottest with a crop in it {C(r.Extremes.HighestC)} on {When(r.Extremes.HighestMinute)}."),
             "", Counted);
         if (h.WarmFreeCoolingLimitH > ManyHours)
         {
@@ -95,7 +95,7 @@ internal static class YearWords
         {
             yield return new Finding(
                 "year/never-above", Severity.Miss, house,
-                Text($"The temperature never to be exceeded was exceeded for {h.AboveNeverH:N0} h; the hottest minute was {C(r.Extremes.HighestC)} at {C(r.Extremes.OutsideAtHighestC)} outside."),
+                Text($"The temperature never to be exceeded was exceeded for {h.AboveNeverH:N0} h; the hottest of those minutes was {C(run.HighestOverC)} at {C(run.OutsideAtHighestOverC)} outside."),
                 "Air enters a house no cooler than the wet bulb outside: shade, flow and a later crop help, a chiller would settle it.", Counted);
         }
 

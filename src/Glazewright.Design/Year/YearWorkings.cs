@@ -58,9 +58,9 @@ internal static class YearWorkings
         Observe("above-never", "Hours above the temperature never to be exceeded", Unit.Hour, h.AboveNeverH);
         Observe("frost", "Hours at or below freezing", Unit.Hour, h.FrostH);
         Observe("condensation", "Hours with water on the covering", Unit.Hour, h.CondensationH);
-        Observe("leaf-wet", "Hours with water on leaves", Unit.Hour, h.LeafWetH);
+        Observe("leaf-wet", h.LeafWetH > 0 ? "Hours with water on leaves" : "Hours with water on leaves (the model shows none; dew at sunrise on a real crop is not excluded)", Unit.Hour, h.LeafWetH);
         Observe("lowest", "Coldest minute inside", Unit.Celsius, r.Extremes.LowestC);
-        Observe("highest", "Hottest minute inside", Unit.Celsius, r.Extremes.HighestC);
+        Observe("highest", "Hottest minute inside while something grows", Unit.Celsius, r.Extremes.HighestC);
         Observe("outside-at-lowest", "Outside air in the coldest minute", Unit.Celsius, r.Extremes.OutsideAtLowestC);
         Observe("outside-at-highest", "Outside air in the hottest minute", Unit.Celsius, r.Extremes.OutsideAtHighestC);
         Observe("transpired", "Water the crop gave to the air", Unit.Kilogram, r.TranspiredKg);

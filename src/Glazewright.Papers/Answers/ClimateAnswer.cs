@@ -13,6 +13,7 @@ namespace Glazewright.Papers.Answers;
 internal static class ClimateAnswer
 {
     private const double NeverAskedC = 98.9;
+    private const double FewHours = 20;
 
     public static QuestionAnswered Of(PaperSource source, HouseResults house)
     {
@@ -27,7 +28,7 @@ internal static class ClimateAnswer
         {
             sentence += held.AboveNeverH < 0.5
                 ? $" It stays below {said.Round(neverC, Unit.Celsius)}."
-                : $" It is above {said.Round(neverC, Unit.Celsius)} in {Said.Hours(held.AboveNeverH)} hours: hot afternoons cannot be held there.";
+                : $" It is above {said.Round(neverC, Unit.Celsius)} in {Said.Hours(held.AboveNeverH)} hours{(held.AboveNeverH < FewHours ? "." : ": hot afternoons cannot be held there.")}";
         }
 
         string brief = $"{Said.Percent(share)} % of hours within {band}" + (double.IsNaN(neverC) ? "" : $"; {Said.Hours(held.AboveNeverH)} h above {said.Round(neverC, Unit.Celsius)}");
@@ -40,7 +41,7 @@ internal static class ClimateAnswer
 
         if (!double.IsNaN(neverC))
         {
-            figures.Add(new($"Hours above {said.Round(neverC, Unit.Celsius)}", Said.Hours(held.AboveNeverH), "h", "you wanted none", held.AboveNeverH < 0.5 ? Standing.Held : held.AboveNeverH < 50 ? Standing.Near : Standing.Miss));
+            figures.Add(new($"Hours above {said.Round(neverC, Unit.Celsius)}", Said.Hours(held.AboveNeverH), "h", "you wanted none; mean air of the house: the fan end is hotter by the rise along it", held.AboveNeverH < 0.5 ? Standing.Held : held.AboveNeverH < 50 ? Standing.Near : Standing.Miss));
         }
 
         figures.Add(said.Big("Coldest air at the crop", year.Extremes.LowestC, Unit.Celsius, $"with {said.Text(year.Extremes.OutsideAtLowestC, Unit.Celsius)} outside, {When(year.Extremes.LowestMinute)}"));

@@ -95,6 +95,7 @@ public sealed record PaperSource(
             yield return house.Light.Report;
             yield return house.Program.Report;
             yield return house.Year.Report;
+            yield return StageReport.Empty with { Findings = CrossChecks.Snow(Job, house.Frame, house.Year).ToEqList() };
         }
 
         yield return Takeoff.Report;

@@ -106,6 +106,8 @@ public class FrameStageTests
         Assert.Contains("parked", finding.What, StringComparison.Ordinal);
         Assert.Contains("weeks 51 to 2", finding.What, StringComparison.Ordinal);
         Assert.Contains("Ct 1.00", finding.Mend, StringComparison.Ordinal);
+        // The panel slope keeps its heat in: 0.85 was never on offer.
+        Assert.Contains("Ct 1.10, not 1.00, which is 10 % more snow", finding.What, StringComparison.Ordinal);
     }
 
     [Fact]
