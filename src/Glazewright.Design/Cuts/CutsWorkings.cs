@@ -15,11 +15,18 @@ internal static class CutsWorkings
         string at = $"cuts/{section.Section}";
         double boughtM = section.Patterns.Sum(p => p.Times * p.StockM);
         double piecesM = section.Patterns.Sum(p => p.Times * p.Pieces.Sum(piece => piece.LengthM));
-        Figure bought = Observed($"{at}/bought", "Stock bought", Unit.Metre, boughtM, section, plan, tick);
+        Figure bought = Observed($"{at}/bought", "Stock bought", Unit.Metre, boughtM, section, plan);
         yield return bought;
         yield return Figure.State($"{at}/pieces", "Pieces to cut", Unit.Metre, piecesM, new Source.FirstPrinciples("sum of the cut lengths"));
-        yield return Observed($"{at}/bound", "What no cut list can beat", Unit.Metre, section.Bound, section, plan, tick);
-        yield return Observed($"{at}/objective", "What this list comes to", Unit.Metre, section.Objective, section, plan, tick);
+        double sticksM = tick.Metres(plan.Bound.SticksCents);
+        double setUpsM = tick.Metres(plan.Bound.SetUpsCents);
+        yield return Figure.Derive(
+            $"{at}/bound", "What no cut list can beat", Unit.Metre,
+            Term.Of("sticks_bound", "Bound on stock and handling of the pieces that are cut", sticksM, Unit.Metre, GilmoreGomory)
+                + Term.Of("set_ups_bound", "Bound on set-ups: fewest patterns that show every length", setUpsM, Unit.Metre, new Source.FirstPrinciples("counting"))
+                + Term.Of("whole_sticks", "Pieces of stock length or longer, bought as they are, with handling", Math.Round(section.Bound - sticksM - setUpsM, 9), Unit.Metre, new Source.FirstPrinciples("counting")),
+            GilmoreGomory);
+        yield return Observed($"{at}/objective", "What this list comes to", Unit.Metre, section.Objective, section, plan);
         yield return Figure.Observe(
             $"{at}/waste", "Waste of bought length", Unit.Fraction, section.WasteFraction, "Kerf, squared ends and drops shorter than the rack takes, over the bought length",
             [], "Usable drops are not waste", new Source.FirstPrinciples("bookkeeping of the cut list"));
@@ -58,7 +65,7 @@ internal static class CutsWorkings
         "Add a longer stock length, or a splice with its own check.",
         new Source.CommonPractice("stock lengths of the mill"));
 
-    private static Figure Observed(string id, string label, Unit unit, double value, SectionCuts section, CutPlan plan, ShopTick tick) => Figure.Observe(
+    private static Figure Observed(string id, string label, Unit unit, double value, SectionCuts section, CutPlan plan) => Figure.Observe(
         id,
         label,
         unit,
@@ -69,11 +76,7 @@ internal static class CutsWorkings
             BoundMethod.LinearProgram => "Column generation, diving and integer program over the patterns found; bound from the dual in whole numbers",
             _ => "Integer program over every pattern a cheaper list could hold",
         },
-        EqList.Create<WorkingInput>(
-        [
-            new WorkingInput("sticks_bound", "Bound on stock and handling", "", tick.Metres(plan.Bound.SticksCents), Unit.Metre, GilmoreGomory),
-            new WorkingInput("set_ups_bound", "Bound on set-ups: fewest patterns that show every length", "", tick.Metres(plan.Bound.SetUpsCents), Unit.Metre, new Source.FirstPrinciples("counting")),
-        ]),
+        [],
         $"Objective: {section.ObjectiveIs}. The bound is the sum of two bounds: proved, and loose where set-ups count",
         GilmoreGomory);
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Glazewright.Design.Contracts;
@@ -91,7 +92,7 @@ public static class ResultFile
         json.WriteString("label", figure.Label);
         json.WriteNumber("value", figure.Value);
         json.WriteString("unit", figure.Unit.ToString());
-        json.WriteString("shown", Shown.Of(figure.Value, figure.Unit, units).Text);
+        json.WriteString("shown", Text(figure.Value, figure.Unit, units));
         json.WriteStartObject("working");
         switch (figure.Working)
         {
@@ -141,7 +142,7 @@ public static class ResultFile
 
             json.WriteNumber("value", input.Value);
             json.WriteString("unit", input.Unit.ToString());
-            json.WriteString("shown", Shown.Of(input.Value, input.Unit, units).Text);
+            json.WriteString("shown", Text(input.Value, input.Unit, units));
             Write(json, "source", input.Source);
             json.WriteEndObject();
         }
@@ -200,4 +201,18 @@ public static class ResultFile
         Source.Mark.ReadSecondHand => "read at second hand",
         _ => "from memory",
     };
+
+    // Small rates and pure numbers keep their digits: a value that is not zero is never shown as zero.
+    private static string Text(double value, Unit unit, UnitSystem units)
+    {
+        if (unit == Unit.None)
+        {
+            return value.ToString("G7", CultureInfo.InvariantCulture);
+        }
+
+        Shown shown = Shown.Of(value, unit, units);
+        return value != 0 && !shown.Number.Any(c => c is >= '1' and <= '9')
+            ? $"{shown.Value.ToString("G4", CultureInfo.InvariantCulture)} {shown.Unit}".TrimEnd()
+            : shown.Text;
+    }
 }
