@@ -56,7 +56,7 @@ internal static class DutyFindings
         {
             yield return new Finding(
                 "duty/never-above-missed", Severity.Miss, house,
-                Text($"On the design day the air enters at {C(f.Inlet.DryBulbC)} and leaves at {C(f.Run.Stations[^1].DryBulbC)}; \"never over {C(f.HotCrop.NeverAboveC)}\" does not hold at the fan end."),
+                Text($"On the design day the air enters at {C(f.Inlet.DryBulbC)} and leaves at {C(f.Run.Stations[^1].DryBulbC)}; \"never over {C(f.HotCrop.NeverAboveC)}\" does not hold at the fan end{(f.Input.WetWall ? Text($" (before equipment is chosen: a pad of {100 * DutyStage.AssumedPadEffectiveness:0} %)") : "")}."),
                 f.Inlet.DryBulbC <= f.HotCrop.NeverAboveC
                     ? "More flow, more shade, or fog behind the pad would bring the fan end nearer."
                     : f.Input.WetWall

@@ -83,7 +83,7 @@ internal static class LightMapWorkings
                 FormattableString.Invariant(
                     $"{Names[darkest]} gives {period.Crop} {mean:0.0} of the {period.LightWishMolPerM2Day:0.0} mol/m² a day it is to have."),
                 FormattableString.Invariant(
-                    $"Lamps of {flux:0} µmol/m²s for {hours:0.#} h a day would make up the {shortMol:0.0} mol; or a clearer roof, or another crop then."),
+                    $"Lamps of {flux:0} µmol/m²s for {hours:0.#} h a day would make up the {shortMol:0.0} mol (lamps the job already has are not counted); or a clearer roof, or another crop then."),
                 Photons);
         }
     }

@@ -21,8 +21,9 @@ internal static class HeatSizing
         EqList<HeaterUnit> units = entries.Select((e, i) => new HeaterUnit(
             $"{input.House}/heater-{i + 1}", e.Id, e.OutputW, e.EfficiencyFraction, e.FanW, e.Electric, e.Sealed, e.ThrowM, e.MassKg)).ToEqList();
         double oneOutW = units.Sum(u => u.OutputW) - units.Max(u => u.OutputW);
-        double heldK = asked.LossDrawnWPerK > 0 ? (oneOutW + input.Equipment.BenchPipeW) / asked.LossDrawnWPerK : 0;
-        return new HeatPlant(units, oneOutW, Math.Min(duty.Conditions.Heating996C + heldK, duty.NightTargetC));
+        double HoldsC(double lossWPerK) => Math.Min(
+            duty.Conditions.Heating996C + (lossWPerK > 0 ? (oneOutW + input.Equipment.BenchPipeW) / lossWPerK : 0), duty.NightTargetC);
+        return new HeatPlant(units, oneOutW, HoldsC(asked.LossDrawnWPerK), HoldsC(asked.LossWPerK));
     }
 
     private static List<HeaterEntry> Choose(PlantInput input, HeatAsked asked, Catalogue catalogue)

@@ -41,6 +41,9 @@ internal sealed record Intake(
     /// <summary>Pressure a clean screen may take when we size it, Pa (0.03 in w.g.).</summary>
     public const double ScreenTargetPa = 7.5;
 
+    /// <summary>Louver pieces one house may have while a larger size is to be had (common practice: each is a motor, a frame and a leak).</summary>
+    public const int MostLouvers = 8;
+
     /// <summary>Share of the screen that dirt blocks between cleanings (common practice).</summary>
     public const double DirtyFraction = 0.3;
 
@@ -168,9 +171,9 @@ internal sealed record Intake(
     private static (LouverEntry Louver, int Count) Louvers(
         Catalogue catalogue, BuildingForm form, double flowM3PerS, double densityKgPerM3, double padM2)
     {
-        // The least frame area that gives the free area, in at most eight pieces.
+        // The least frame area that gives the free area in at most eight pieces; when no size does, the fewest pieces.
         (LouverEntry Louver, int Count)? best = null;
-        double bestM2 = double.PositiveInfinity;
+        (int Over, double GrossM2) least = (int.MaxValue, double.PositiveInfinity);
         double lowEaveM = Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM);
         double targetPa = padM2 > 0 ? 0.5 * LouverTargetPa : LouverTargetPa;
         foreach (LouverEntry louver in catalogue.Louvers.Where(l => l.SizeM <= lowEaveM))
@@ -181,9 +184,10 @@ internal sealed record Intake(
                 0.6 * padM2);
             int count = Math.Max((int)Math.Ceiling(neededM2 / freeM2 - 1e-9), 1);
             double grossM2 = count * louver.SizeM * louver.SizeM;
-            if (best is null || (count <= 8 && grossM2 < bestM2))
+            (int Over, double GrossM2) rank = (Math.Max(count - MostLouvers, 0), grossM2);
+            if (best is null || rank.CompareTo(least) < 0)
             {
-                (best, bestM2) = ((louver, count), grossM2);
+                (best, least) = ((louver, count), rank);
             }
         }
 

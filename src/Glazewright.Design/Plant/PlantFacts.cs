@@ -35,6 +35,9 @@ internal sealed record PlantFacts(
     /// <summary>Heat of all heaters and bench pipe, W.</summary>
     public double HeatW => (Heat?.Heaters.Sum(h => h.OutputW) ?? 0) + Input.Equipment.BenchPipeW;
 
+    /// <summary>Air behind the pad on the design day at the effectiveness it really has, °C; outside air without one.</summary>
+    public double IntakeC => Outside.DryBulbC - (WetWall?.Effectiveness ?? 0) * (Outside.DryBulbC - Outside.WetBulbC);
+
     /// <summary>What the fans are rated for: their tables at 25 Pa (0.10 in w.g.), m³/s.</summary>
     public double RatedM3PerS => Run?.Fans.Sum(e => Science.Flow.FanCurve.Through(e.Points).At(24.908891).FlowM3PerS) ?? 0;
 

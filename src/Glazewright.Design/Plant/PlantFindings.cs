@@ -94,6 +94,10 @@ internal static class PlantFindings
                     new Source.CommonPractice("face speed of corrugated pads: 250 fpm at 4 in, 350 to 400 fpm at 6 in; sources disagree"));
             }
 
+            yield return new Finding(
+                "plant/design-day-intake", Severity.Note, $"{house}/wet-wall",
+                Text($"With all fans on the pad is {100 * pad.Effectiveness:0} % effective: air of {F(f.Outside.DryBulbC)} comes in at {F(f.IntakeC)} on the design day."),
+                "", Practice);
             double dayKg = pad.EvaporationKgPerS * (1 + pad.BleedFraction) * 8 * 3600;
             double asked = pad.EvaporationKgPerS * (1 + pad.BleedFraction) + (f.Fog?.KgPerS ?? 0);
             double well = f.Input.Utilities.WellM3PerS * 998;
@@ -126,7 +130,7 @@ internal static class PlantFindings
             yield return new Finding(
                 "plant/fog-injection", high ? Severity.Danger : Severity.Note, $"{house}/fog",
                 high
-                    ? Text($"Fog at {Psi(fog.PressurePa)} psi can inject water or oil through the skin: to hospital at once, even if it looks small. Rated tube and fittings, relief valve, bleed-down before work, guarded pump room.")
+                    ? Text($"Fog at {Psi(fog.PressurePa)} psi can inject water or oil through the skin: to hospital at once, even if it looks small. Rated tube and fittings, relief valve, guarded pump room. Shut off, lock out and bleed the line before anyone touches a nozzle.")
                         + (fog.PressurePa > 8.3e6 ? " This is far above the usual 800 to 1,200 psi." : "")
                     : "Low-pressure mist wets leaves and floor: a third or less evaporates.",
                 high && fog.PressurePa > 8.3e6 ? "Ask whether 1,000 psi serves: smaller pump, cheaper tube." : "",

@@ -102,7 +102,8 @@ public sealed record FogPlant(string Entry, int Nozzles, double KgPerS, double E
 /// <param name="Heaters">Heaters in stage order.</param>
 /// <param name="OneOutW">Output left when the largest fails, W.</param>
 /// <param name="OneOutHoldsC">Inside temperature that holds at the 99.6 % day, curtain drawn when there is one, °C.</param>
-public sealed record HeatPlant(EqList<HeaterUnit> Heaters, double OneOutW, double OneOutHoldsC);
+/// <param name="OneOutHoldsOpenC">The same with the curtain open (it can stick), °C.</param>
+public sealed record HeatPlant(EqList<HeaterUnit> Heaters, double OneOutW, double OneOutHoldsC, double OneOutHoldsOpenC);
 
 /// <summary>One heater.</summary>
 /// <param name="Id">Path id (<c>A/heater-1</c>).</param>

@@ -46,11 +46,11 @@ internal static class PlantSafetyFindings
                 "plant/heat-short", Severity.Miss, $"{house}/heater-1", HeatLimit(f.HeatW, f.Duty, f.HeatAsked), f.HeatAsked.FilterWPerK > 0 ? "Larger or more heaters, or rest the filter fan in cold weather." : "Larger or more heaters.", Practice);
         }
 
-        bool freezes = heat.OneOutHoldsC < 2;
+        bool freezes = heat.OneOutHoldsOpenC < 2;
         yield return new Finding(
-            "plant/one-heater-out", freezes ? Severity.Miss : heat.OneOutHoldsC < f.Duty.NightTargetC - 0.05 ? Severity.Near : Severity.Note,
+            "plant/one-heater-out", freezes ? Severity.Miss : heat.OneOutHoldsOpenC < f.Duty.NightTargetC - 0.05 ? Severity.Near : Severity.Note,
             $"{house}/heater-1",
-            Text($"{heat.Heaters.Count} heater{(heat.Heaters.Count == 1 ? "" : "s")}; with the largest dead the rest hold {F(heat.OneOutHoldsC)} on the 99.6 % night{(f.Curtain is null ? "" : ", curtain drawn")}."),
+            Text($"{heat.Heaters.Count} heater{(heat.Heaters.Count == 1 ? "" : "s")}; with the largest dead the rest hold {FloorF(heat.OneOutHoldsC)}{(f.Curtain is null ? "" : Text($" with the curtain drawn, {FloorF(heat.OneOutHoldsOpenC)} with it open,"))} on the 99.6 % night."),
             freezes ? "Split the heat over more units so that one dead heater does not freeze the crop." : "",
             Practice);
         double extremeHoldsC = f.Duty.Conditions.ExtremeMinC + f.HeatW / f.HeatAsked.LossWPerK;
@@ -110,7 +110,7 @@ internal static class PlantSafetyFindings
             bool short_ = pressure.HeldPa < f.Input.Equipment.PositivePressurePa;
             yield return new Finding(
                 "plant/positive-pressure", short_ ? Severity.Miss : Severity.Near, $"{house}/filter-fan",
-                Text($"{f.PressureFans} filter fan{(f.PressureFans == 1 ? " holds" : "s hold")} {InWg(pressure.HeldPa)} in. w.g. in calm air with doors shut; from {Mph(pressure.FailsAtWindMs)} mph of wind the windward wall leaks in all the same. It is a mode of its own: off while exhaust fans run."),
+                Text($"{f.PressureFans} filter fan{(f.PressureFans == 1 ? " holds" : "s hold")} {InWg(pressure.HeldPa)} in. w.g. with {Cfm(pressure.FlowM3PerS)} cfm in calm air with doors shut{(short_ ? "" : ", throttled to that by a damper or a speed control (assumed)")}; from {Mph(pressure.FailsAtWindMs)} mph of wind the windward wall leaks in all the same. It is a mode of its own: off while exhaust fans run."),
                 short_ ? "Tighten the house, or give up the pressure." : "",
                 Practice);
         }

@@ -86,6 +86,10 @@ internal static class PlantWorkings
                 $"{house}/plant/pad-effectiveness", "Saturation effectiveness of the pad", Unit.Fraction,
                 1.0 - Term.Exp(0.0 - units * Term.Pow(speed / rated, -0.35)),
                 new Source.CommonPractice("transfer units of a corrugated pad fall with face speed to the power 0.35")));
+            Term outside = Term.Of("outside", "Outside on the design day", f.Outside.DryBulbC, Unit.Celsius, f.Duty.Conditions.Source);
+            figures.Add(Figure.Derive(
+                $"{house}/plant/design-day-intake", "Air behind the pad on the design day", Unit.Celsius,
+                outside - Term.Of("effectiveness", figures[^1]) * (outside - Term.Of("wet_bulb", "Wet bulb", f.Outside.WetBulbC, Unit.Celsius, f.Duty.Conditions.Source)), Balance));
         }
     }
 
@@ -174,13 +178,15 @@ internal static class PlantWorkings
             $"{house}/plant/heat-one-out", "Heat left when the largest heater is dead", Unit.Watt,
             Term.Of("output", total) - Term.Of("largest", "Largest heater", heat.Heaters.Max(h => h.OutputW), Unit.Watt, Balance), Balance);
         figures.Add(left);
-        figures.Add(Figure.Derive(
-            $"{house}/plant/one-out-holds", "Temperature that holds then on the 99.6 % night", Unit.Celsius,
+        void Holds(string name, string how, double lossWPerK) => figures.Add(Figure.Derive(
+            $"{house}/plant/{name}", $"Temperature that holds then on the 99.6 % night, curtain {how}", Unit.Celsius,
             Term.Min(
                 Term.Of("outside", "99.6 % heating dry bulb", f.Duty.Conditions.Heating996C, Unit.Celsius, f.Duty.Conditions.Source)
-                    + Term.Of("left", left) / Term.Of("drawn", "Heat loss factor, curtain drawn, filter fan's air included", f.HeatAsked.LossDrawnWPerK, Unit.WattPerKelvin, Balance),
+                    + Term.Of("left", left) / Term.Of("loss", $"Heat loss factor, curtain {how}, filter fan's air included", lossWPerK, Unit.WattPerKelvin, Balance),
                 Term.Of("target", "Night target", f.Duty.NightTargetC, Unit.Celsius, new Source.Given($"{f.Input.Pointer}/schedule"))),
             Balance));
+        Holds("one-out-holds", "drawn", f.HeatAsked.LossDrawnWPerK);
+        Holds("one-out-holds-open", "open", f.HeatAsked.LossWPerK);
     }
 
     private static void OtherFigures(PlantFacts f, List<Figure> figures)
@@ -213,13 +219,17 @@ internal static class PlantWorkings
         {
             figures.Add(Figure.Observe(
                 $"{house}/plant/held-pressure", "Positive pressure held in calm air", Unit.Pascal, pressure.HeldPa,
-                "Pressure at which the filter fans bring just what leaks and a door crack let out; bracketed root",
+                "The pressure asked, by damper or speed control, when the filter fans can; else that at which they bring just what leaks and a door crack let out",
                 [
                     Input("changes", "Leakage, air changes in a 4 m/s wind, taken as at 1 Pa", f.Input.AirtightnessPerHour, Unit.PerHour),
                     Input("crack", "Open crack", SmallSystems.ReliefM2, Unit.SquareMetre),
                     Input("fans", "Filter fans", f.PressureFans, Unit.Count),
                 ],
                 "Doors shut, clean filter, no wind", new Source.Standard("ASTM E779 power law", "n = 0.65", Source.Mark.FromMemory)));
+            figures.Add(Figure.Observe(
+                $"{house}/plant/filter-air", "Air the filter fans bring at that pressure", Unit.CubicMetrePerSecond, pressure.FlowM3PerS,
+                "Leaks by the power law and a door crack as an orifice, at the pressure held", [Input("held", "Pressure held", pressure.HeldPa, Unit.Pascal)],
+                "Speed-controlled or dampered fans, assumed; motor power is kept as unthrottled", new Source.Standard("ASTM E779 power law", "n = 0.65", Source.Mark.FromMemory)));
             figures.Add(Figure.Observe(
                 $"{house}/plant/pressure-fails-at", "Wind at which it fails", Unit.MetrePerSecond, pressure.FailsAtWindMs,
                 "Windward pressure 0.7 × ½ρv² equals the held pressure", [], "Open ground", new Source.CommonPractice("windward wall coefficient 0.6 to 0.8")));

@@ -140,7 +140,17 @@ internal static class SmallSystems
                 [new FanGroup(curve, fans)], [new AirPath.Opening(fans * filterM2, 0.6)], leakage, ReliefM2, 0.61, densityKgPerM3);
         }
 
+        // The motors' power is kept as unthrottled: a damper saves little of it.
         double powerW = fans * curve.At(held.FanStaticPa).PowerW;
+        double askedPa = Math.Min(input.Equipment.PositivePressurePa, 500);
+        if (held.HousePa > askedPa)
+        {
+            // A damper or a speed control holds what is asked: air beyond it would only be heated and lost.
+            double flow = PositivePressure.SupplyM3PerS(leakage, ReliefM2, 0.61, askedPa, densityKgPerM3);
+            double failsMs = Math.Sqrt(2 * askedPa / (densityKgPerM3 * PositivePressure.WindwardCoefficient));
+            return (new PressurePlant(entry.Id, flow, askedPa, powerW, failsMs), fans, held.BeyondTested);
+        }
+
         return (new PressurePlant(entry.Id, held.SupplyM3PerS, held.HousePa, powerW, held.WindFailsMPerS), fans, held.BeyondTested);
     }
 }

@@ -28,7 +28,7 @@ internal static class ProgramWorkings
         {
             findings.Add(new Finding(
                 "program/pressure-mode", Severity.Note, plant.House,
-                FormattableString.Invariant($"Positive pressure is a mode of its own: the filter fan stops while exhaust runs or vents are open, and above {pressure.FailsAtWindMs:0.0} m/s of wind, where the pressure no longer holds."),
+                FormattableString.Invariant($"Positive pressure is a mode of its own: the filter fan stops while exhaust runs or vents are open, and above {pressure.FailsAtWindMs / 0.44704:0.0} mph ({pressure.FailsAtWindMs:0.0} m/s) of wind, where the pressure no longer holds."),
                 string.Empty, new Source.FirstPrinciples("wind pressure against fan pressure")));
         }
 
@@ -38,14 +38,6 @@ internal static class ProgramWorkings
                 "program/back-draft", Severity.Danger, plant.House,
                 "Heaters take their air from the house. The program never runs one together with an exhaust fan, but a program is not a safety device: suction back-drafts flues, and carbon monoxide kills.",
                 "Sealed combustion, and a hard-wired interlock with a CO alarm.", new Source.CommonPractice("separate combustion air in tight houses")));
-        }
-
-        if (plant.Fog is not null)
-        {
-            findings.Add(new Finding(
-                "program/fog", Severity.Danger, plant.House,
-                "High-pressure fog: a jet injects water under the skin. Shut off, lock out and bleed the line before anyone touches a nozzle; standing warm water grows Legionella.",
-                string.Empty, new Source.CommonPractice("high-pressure safety")));
         }
 
         EqList<string> leftOut =

@@ -48,7 +48,15 @@ internal static class PlantAnswers
             blocks.Add(new Block.Paragraph($"Fog: {fog.Choice.Nozzles} nozzles spray up to {said.Text(fog.Choice.KgPerS, Unit.KilogramPerSecond)}, of which {Said.Percent(fog.Choice.EvaporatedFraction)} % evaporates before it falls."));
         }
 
-        return new QuestionAnswered($"How is house {house.Form.Id} cooled?", $"{fans} fans, {said.Round(all.FlowM3PerS, Unit.CubicMetrePerSecond)}{(house.Plant.WetWall is null ? "" : ", wet wall")}{(house.Plant.Fog is null ? "" : ", fog")}", sentence, Said.Worst(figures.Select(f => f.Standing)), blocks);
+        Standing standing = Said.Worst(figures.Select(f => f.Standing));
+        if (house.Duty.Report.Findings.FirstOrDefault(f => f.Code == "duty/never-above-missed") is { } hot)
+        {
+            standing = Said.Worst([standing, Standing.Miss]);
+            sentence += " On the design day that does not keep the fan end below your limit.";
+            blocks.Add(new Block.Paragraph("Design day: " + hot.What));
+        }
+
+        return new QuestionAnswered($"How is house {house.Form.Id} cooled?", $"{fans} fans, {said.Round(all.FlowM3PerS, Unit.CubicMetrePerSecond)}{(house.Plant.WetWall is null ? "" : ", wet wall")}{(house.Plant.Fog is null ? "" : ", fog")}", sentence, standing, blocks);
     }
 
     public static QuestionAnswered? Heat(PaperSource source, HouseResults house)
@@ -64,9 +72,16 @@ internal static class PlantAnswers
         string outside = said.Round(house.Duty.Conditions.Heating996C, Unit.Celsius);
         string drawn = house.Plant.Curtain is null ? "" : $" ({said.Text(house.Duty.HeatLossDrawnW, Unit.Watt)} with the curtain drawn)";
         string sentence = $"House {house.Form.Id} loses {said.Text(house.Duty.HeatLossW, Unit.Watt)}{drawn} at {outside} outside; {heat.Heaters.Count} {(heat.Heaters.Count == 1 ? "heater gives" : "heaters give")} {said.Text(outputW, Unit.Watt)}{(house.Plant.BenchPipeW > 0 ? " with the bench pipe" : "")}.";
+        if (house.Plant.Report.Figures.FirstOrDefault(f => f.Id == $"{house.Form.Id}/plant/heat-asked") is { } asked)
+        {
+            sentence += $" With the filter fan's air they are asked for {said.Text(asked.Value, Unit.Watt)}.";
+        }
+
+        string open = said.Floor(heat.OneOutHoldsOpenC, Unit.Celsius);
+        string holds = house.Plant.Curtain is null ? open : $"{said.Floor(heat.OneOutHoldsC, Unit.Celsius)} with the curtain drawn, {open} open";
         if (heat.Heaters.Count > 1)
         {
-            sentence += $" With the largest one out the rest hold {said.Round(Math.Floor(heat.OneOutHoldsC * 2) / 2, Unit.Celsius)} on that night.";
+            sentence += $" With the largest one out the rest hold {holds} on that night.";
         }
 
         double nightC = house.Duty.NightTargetC;
@@ -74,7 +89,7 @@ internal static class PlantAnswers
         [
             said.Big("Heat loss on the design night", house.Duty.HeatLossW, Unit.Watt, $"{outside} outside, {said.Round(nightC, Unit.Celsius)} inside, curtain open"),
             said.Big("Heaters give", outputW, Unit.Watt, "", Of(answer)),
-            said.Big(heat.Heaters.Count > 1 ? "One heater out holds" : "The only heater out holds", heat.OneOutHoldsC, Unit.Celsius, "at the same outside temperature, no wind allowance", heat.OneOutHoldsC < 2 ? Standing.Miss : heat.OneOutHoldsC < nightC - 1 ? Standing.Near : Standing.Held, decimals: 0),
+            said.Big(heat.Heaters.Count > 1 ? "One heater out holds" : "The only heater out holds", heat.OneOutHoldsOpenC, Unit.Celsius, $"{(house.Plant.Curtain is null ? "" : "curtain open; ")}at the same outside temperature, no wind allowance", heat.OneOutHoldsOpenC < 2 ? Standing.Miss : heat.OneOutHoldsOpenC < nightC - 1 ? Standing.Near : Standing.Held, decimals: 0),
             said.Big("Frost-safe loss at the coldest night of an average year", house.Duty.FrostLossW, Unit.Watt, said.Round(house.Duty.Conditions.ExtremeMinC, Unit.Celsius) + " outside, just above freezing inside", outputW >= house.Duty.FrostLossW ? Standing.Held : Standing.Miss),
         ];
         List<Block> blocks = [new Block.Figures(figures)];
@@ -88,7 +103,7 @@ internal static class PlantAnswers
             blocks.Add(new Block.Caution("Open combustion in a tight house", "An exhaust fan can draw flue gas back into the house: carbon monoxide kills, and traces of ethylene harm the crop first. Use sealed combustion, or have the safety chain hard-wired by a licensed installer."));
         }
 
-        return new QuestionAnswered($"Heat for house {house.Form.Id}, and if a heater dies?", $"{said.Text(house.Duty.HeatLossW, Unit.Watt)} at {outside}; {(heat.Heaters.Count > 1 ? "one heater out" : "the heater out")} holds {said.Round(Math.Floor(heat.OneOutHoldsC * 2) / 2, Unit.Celsius)}", sentence, Said.Worst(figures.Select(f => f.Standing)), blocks);
+        return new QuestionAnswered($"Heat for house {house.Form.Id}, and if a heater dies?", $"{said.Text(house.Duty.HeatLossW, Unit.Watt)} at {outside}; {(heat.Heaters.Count > 1 ? "one heater out" : "the heater out")} holds {holds}", sentence, Said.Worst(figures.Select(f => f.Standing)), blocks);
     }
 
     private static Standing Of<T>(Answer<T> answer) => answer is Answer<T>.Met ? Standing.Held : Standing.Miss;

@@ -26,6 +26,13 @@ internal sealed class Said(UnitSystem units)
         return (shown with { Decimals = 0 }).Text;
     }
 
+    /// <summary>A value that is held, in whole units shown, never said higher than it is.</summary>
+    public string Floor(double value, Unit unit)
+    {
+        Shown shown = Of(value, unit);
+        return (shown with { Value = Math.Floor(shown.Value + 1e-6), Decimals = 0 }).Text;
+    }
+
     public BigFigure Big(string label, double value, Unit unit, string limit = "", Standing standing = Standing.None, int? decimals = null)
     {
         Shown shown = Of(value, unit);

@@ -25,7 +25,7 @@ internal static class SampleProgram
         new Answer<HeatPlant>.Met(
             new HeatPlant(
                 [new HeaterUnit("A/heater-1", "unit-35", 35_000, 0.93, 200, false, true, 12, 80), new HeaterUnit("A/heater-2", "unit-35", 35_000, 0.93, 200, false, true, 12, 80)],
-                35_000, 14), 0.1),
+                35_000, 14, 10), 0.1),
         new CurtainPlant("cloth-50", 2.2, 240, 0.5, 0.3, 0.6, 0.05, 240, 250, 1),
         new CirculationPlant("haf-20", 6, 0.9, 90, 9, 0.4),
         new PressurePlant("filter-fan", 0.6, 5, 300, 4),

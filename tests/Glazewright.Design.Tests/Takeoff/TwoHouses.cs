@@ -100,7 +100,7 @@ internal static class TwoHouses
             new Answer<ExhaustPlant>.Met(new ExhaustPlant(fans.ToEqList(), [], [], 1.5, 2.2 * large, 30, 0.4, 7), 0.1),
             wetWallM.WidthM > 0 ? new Answer<WetWallPlant>.Met(new WetWallPlant("pad-150", wetWallM.WidthM, wetWallM.HeightM, 0.15, 1.7, 0.85, 0.001, 400, 0.5, 0.1, 0.2), 0.1) : null,
             nozzles > 0 ? new Answer<FogPlant>.Met(new FogPlant("fog-1000", nozzles, 0.025, 0.9, 6.9e6, 1500), 0.1) : null,
-            new Answer<HeatPlant>.Met(new HeatPlant(units.ToEqList(), heaterKw * 1000, 16), 0.1),
+            new Answer<HeatPlant>.Met(new HeatPlant(units.ToEqList(), heaterKw * 1000, 16, 12), 0.1),
             curtainM2 > 0 ? new CurtainPlant("curtain-energy", 2.1, curtainM2, 0.4, 0.4, 0.5, 0.02, 180, 370, 1) : null,
             new CirculationPlant("circulation-18", circulation, 0.8, 120, 9, 0.4),
             house == "B" ? new PressurePlant("filter-fan", 0.5, 10, 250, 4) : null,

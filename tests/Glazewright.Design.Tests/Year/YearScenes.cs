@@ -46,7 +46,7 @@ internal static class YearScenes
                     new("A/heater-1", "heater", 29_000, 0.82, 150, false, true, 12, 60),
                     new("A/heater-2", "heater", 29_000, 0.82, 150, false, true, 12, 60),
                 ],
-                29_000, 10),
+                29_000, 10, 7),
             0.2),
         new CurtainPlant("cloth", 2.2, 0.96 * Form.FloorAreaM2, 0.5, 0.3, 0.5, 0.02, 180, 250, 1),
         new CirculationPlant("stir", 4, 0.8, 90, 10, 0.4),

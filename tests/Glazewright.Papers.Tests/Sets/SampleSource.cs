@@ -173,7 +173,7 @@ internal static class SampleSource
             new Answer<ExhaustPlant>.Met(exhaust, 0.02),
             new Answer<WetWallPlant>.Missed(new WetWallPlant("pad-150", 3.66, 1.52, 0.15, 2.4, 0.78, 0.001, 250, 0.3, 0.01, 0.3), -0.2, "the opening is too small: the air runs 30 % too fast"),
             null,
-            new Answer<HeatPlant>.Met(new HeatPlant([new HeaterUnit(id + "/heater-1", "heater-125", 36_600, 0.93, 250, false, true, 15, 60), new HeaterUnit(id + "/heater-2", "heater-125", 36_600, 0.93, 250, false, true, 15, 60)], 36_600, 16.9), 1.1),
+            new Answer<HeatPlant>.Met(new HeatPlant([new HeaterUnit(id + "/heater-1", "heater-125", 36_600, 0.93, 250, false, true, 15, 60), new HeaterUnit(id + "/heater-2", "heater-125", 36_600, 0.93, 250, false, true, 15, 60)], 36_600, 16.9, 12.4), 1.1),
             new CurtainPlant("cloth", 7 * Ft, 200, 0.5, 0.4, 0.5, 0.1, 180, 370, 1),
             new CirculationPlant("haf-20", 6, 1.1, 90, 10, 0.3),
             null,
