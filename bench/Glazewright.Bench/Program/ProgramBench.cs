@@ -23,7 +23,7 @@ public class ProgramBench
             new Answer<ExhaustPlant>.Met(new ExhaustPlant([new FanUnit("A/fan-1", "f", 0.9, 1), new FanUnit("A/fan-2", "f", 0.9, 1), new FanUnit("A/fan-3", "f", 0.9, 1)], [], [], 4, 6, 45, 0.6, 6), 0.1),
             new Answer<WetWallPlant>.Met(new WetWallPlant("p", 4, 1.8, 0.15, 1.4, 0.8, 0.001, 400, 0.5, 0.05, 0.2), 0.1),
             new Answer<FogPlant>.Met(new FogPlant("g", 24, 0.03, 0.85, 7e6, 900), 0.1),
-            new Answer<HeatPlant>.Met(new HeatPlant([new HeaterUnit("A/heater-1", "h", 35_000, 0.93, 200, false, true, 12, 80), new HeaterUnit("A/heater-2", "h", 35_000, 0.93, 200, false, true, 12, 80)], 35_000, 14), 0.1),
+            new Answer<HeatPlant>.Met(new HeatPlant([new HeaterUnit("A/heater-1", "h", 35_000, 0.93, 200, false, true, 12, 80), new HeaterUnit("A/heater-2", "h", 35_000, 0.93, 200, false, true, 12, 80)], 35_000, 14, 9), 0.1),
             new CurtainPlant("c", 2.2, 240, 0.5, 0.3, 0.6, 0.05, 240, 250, 1),
             new CirculationPlant("r", 6, 0.9, 90, 9, 0.4), null, null, 0, 0, [], StageReport.Empty);
         var crop = new CropPeriod("herbs", "herbs", 1, 52, new ClimateTarget(22, 65), new ClimateTarget(17, 75), new DayMark.Sunrise(0), new DayMark.Sunset(0), 60, 99, 2, 0.7, 0, 0, false);
