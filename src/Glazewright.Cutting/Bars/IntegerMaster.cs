@@ -32,8 +32,9 @@ internal static class IntegerMaster
         CutCase of, IReadOnlyList<Pattern> columns, Packing best, long boundCents, int mostNodes)
     {
         using Solver solver = Solver.CreateSolver("SCIP");
+        // The solver's own Ctrl-C handler would end its search early and go on with a worse list, and leave ours unhooked.
         solver.SetSolverSpecificParametersAsString(
-            $"limits/nodes = {mostNodes}\nparallel/maxnthreads = 1\nrandomization/randomseedshift = 0\n");
+            $"misc/catchctrlc = FALSE\nlimits/nodes = {mostNodes}\nparallel/maxnthreads = 1\nrandomization/randomseedshift = 0\n");
         Constraint[] rows = Array.ConvertAll(of.Demand, count => solver.MakeConstraint(count, double.PositiveInfinity));
         long allowedCents = best.SticksCents(of) - of.StepCents;
         Constraint window = solver.MakeConstraint(boundCents, allowedCents);

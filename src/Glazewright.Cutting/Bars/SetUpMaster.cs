@@ -68,7 +68,7 @@ internal static class SetUpMaster
         model.Minimize(total);
         CpSolver solver = new()
         {
-            StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 linearization_level:2 max_deterministic_time:{work}"),
+            StringParameters = FormattableString.Invariant($"catch_sigint_signal:false num_workers:1 random_seed:1 linearization_level:2 max_deterministic_time:{work}"),
         };
         CpSolverStatus status = solver.Solve(model);
         if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
