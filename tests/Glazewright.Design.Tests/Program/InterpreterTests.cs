@@ -264,27 +264,34 @@ public class InterpreterTests
         program.Rest(apart);
         program.Rest(place);
         int[] r = SampleProgram.Readings();
-        long allocated = 0;
+        // A step that allocates does so in every round; the runtime, recompiling a hot loop, may leave a few bytes in one.
+        long least = long.MaxValue;
+        long before = 0;
         for (int m = 0; m < 20_000; m++)
         {
             r[0] = 1500 + m * 37 % 1500;
             r[1] = 300 + m * 13 % 700;
             r[(int)Reading.TimeOfDay] = m % 1440 * 60_000;
-            if (m == 1000)
+            if (m % 2000 == 0)
             {
-                allocated = GC.GetAllocatedBytesForCurrentThread();
+                before = GC.GetAllocatedBytesForCurrentThread();
             }
 
             ProgramInterpreter.Step(program, apart, r, 60_000, next, first);
             (apart, next) = (next, apart);
             ProgramInterpreter.Step(program, place, r, 60_000, place, second);
+            if (m % 2000 == 1999)
+            {
+                least = Math.Min(least, GC.GetAllocatedBytesForCurrentThread() - before);
+            }
+
             if (m < 1000)
             {
                 Assert.Equal(first, second);
             }
         }
 
-        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - allocated);
+        Assert.Equal(0, least);
         Assert.True(apart.AsSpan().SequenceEqual(place));
     }
 
