@@ -3,6 +3,7 @@ using System.CommandLine.Help;
 using System.CommandLine.Parsing;
 using Glazewright.Cli.Commands;
 using Glazewright.Cli.Running;
+using Glazewright.Design.Contracts;
 
 namespace Glazewright.Cli;
 
@@ -30,7 +31,7 @@ public static class CommandLine
         {
             if (parsed.Errors.Count > 0 && parsed.Action is not HelpAction)
             {
-                return Misspelt(parsed, desk);
+                return Misspelt(parsed, desk, args.Contains("--json"));
             }
 
             return parsed.Invoke(new InvocationConfiguration { Output = desk.Out, Error = desk.Errors, EnableDefaultExceptionHandler = false });
@@ -52,15 +53,22 @@ public static class CommandLine
         }
     }
 
-    private static int Misspelt(ParseResult parsed, Desk desk)
+    private static int Misspelt(ParseResult parsed, Desk desk, bool json)
     {
+        string command = parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ";
+        string right = $"glazewright {command}--help shows how it is used.";
+        if (json)
+        {
+            desk.Out.WriteLine(FaultLines.JsonObject([.. parsed.Errors.Select(e => new Fault(FaultKind.Usage, "", "", 0, 0, e.Message, right))]));
+            return Exit.Faults;
+        }
+
         foreach (ParseError error in parsed.Errors)
         {
             desk.Errors.WriteLine(error.Message);
         }
 
-        string command = parsed.CommandResult.Command is RootCommand ? "" : parsed.CommandResult.Command.Name + " ";
-        desk.Errors.WriteLine($"Right: glazewright {command}--help shows how it is used.");
+        desk.Errors.WriteLine($"Right: {right}");
         return Exit.Faults;
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 
 namespace Glazewright.Cli.Commands;
 
@@ -9,14 +10,26 @@ internal static class CommonOptions
 
     public static Option<string?> Weather() => new("--weather") { Description = "Weather file (EPW or TMY3, plain or .gz) in place of the job's.", HelpName = "FILE" };
 
-    public static Option<string?> Date() => new("--date") { Description = "Date on the papers, as 2027-05-18, in place of the job's; without either they are undated drafts.", HelpName = "DATE" };
+    public static Option<string?> Date()
+    {
+        Option<string?> date = new("--date") { Description = "Date on the papers, as 2027-05-18, in place of the job's; without either they are undated drafts.", HelpName = "DATE" };
+        date.Validators.Add(result =>
+        {
+            string typed = result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
+            if (typed.Length > 0 && !DateOnly.TryParseExact(typed, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _))
+            {
+                result.AddError($"--date takes year-month-day, as in 2027-05-18; '{(typed.Length > 30 ? typed[..30] + "…" : typed)}' is not a date.");
+            }
+        });
+        return date;
+    }
 
     public static Option<int> Threads()
     {
         Option<int> threads = new("--threads") { Description = "Most threads; the results are the same for any number.", HelpName = "N", DefaultValueFactory = _ => Math.Clamp(Environment.ProcessorCount, 1, 64) };
         threads.Validators.Add(result =>
         {
-            if (result.Tokens.Count > 0 && (!int.TryParse(result.Tokens[0].Value, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out int n) || n is < 1 or > 64))
+            if (result.Tokens.Count > 0 && (!int.TryParse(result.Tokens[0].Value, NumberStyles.None, CultureInfo.InvariantCulture, out int n) || n is < 1 or > 64))
             {
                 result.AddError("--threads takes a number from 1 to 64.");
             }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Diagnostics.CodeAnalysis;
 using Glazewright.Cli.Running;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
@@ -22,10 +23,9 @@ internal static class ExplainCommand
 
     private static int Run(Desk desk, string path, string wanted, bool json)
     {
-        if (!TryRead(path, out EqList<ObjectNode> figures, out string wrong))
+        if (!TryRead(path, out EqList<ObjectNode> figures, out Fault? unread))
         {
-            desk.Errors.WriteLine(wrong);
-            return Exit.Faults;
+            return Refuse(desk, unread, json);
         }
 
         if (wanted.Length == 0)
@@ -39,10 +39,12 @@ internal static class ExplainCommand
         if (found.Length != 1)
         {
             string? nearest = NearestWord.Find(wanted, figures.Select(Id));
-            desk.Errors.WriteLine(found.Length > 1
-                ? $"'{wanted}' is the end of {string.Join(", ", found.Select(Id))}. Right: one of them in full."
-                : $"There is no figure '{wanted}'. Right: {(nearest is null ? $"glazewright explain {path} lists them" : $"did you mean {nearest}?")}");
-            return Exit.Faults;
+            return Refuse(
+                desk,
+                found.Length > 1
+                    ? Wrong(FaultKind.UnknownChoice, $"'{wanted}' is the end of {string.Join(", ", found.Select(Id))}.", "one of them in full.")
+                    : Wrong(FaultKind.UnknownChoice, $"There is no figure '{wanted}'.", nearest is null ? $"glazewright explain {path} lists them" : $"did you mean {nearest}?"),
+                json);
         }
 
         if (json)
@@ -55,6 +57,22 @@ internal static class ExplainCommand
         }
 
         return Exit.Done;
+    }
+
+    private static Fault Wrong(FaultKind kind, string wrong, string right) => new(kind, "", "", 0, 0, wrong, right);
+
+    private static int Refuse(Desk desk, Fault fault, bool json)
+    {
+        if (json)
+        {
+            desk.Out.WriteLine(FaultLines.JsonObject([fault]));
+        }
+        else
+        {
+            desk.Errors.WriteLine($"{fault.Wrong} Right: {fault.Right}");
+        }
+
+        return Exit.Faults;
     }
 
     private static void ListAll(Desk desk, EqList<ObjectNode> figures, bool json)
@@ -72,13 +90,13 @@ internal static class ExplainCommand
         }
     }
 
-    private static bool TryRead(string path, out EqList<ObjectNode> figures, out string wrong)
+    private static bool TryRead(string path, out EqList<ObjectNode> figures, [NotNullWhen(false)] out Fault? fault)
     {
         figures = [];
         string? file = Directory.Exists(path) ? s_inPackage.Select(n => Path.Combine(path, n)).FirstOrDefault(File.Exists) : File.Exists(path) ? path : null;
         if (file is null)
         {
-            wrong = $"There is no result in '{path}'. Right: a result.json, or a package folder made by glazewright design.";
+            fault = Wrong(FaultKind.NotFound, $"There is no result in '{path}'.", "a result.json, or a package folder made by glazewright design.");
             return false;
         }
 
@@ -89,18 +107,20 @@ internal static class ExplainCommand
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            wrong = $"'{file}' cannot be read: {e.Message}";
+            fault = Wrong(FaultKind.NotFound, $"'{file}' cannot be read: {e.Message}", "a file that you may read.");
             return false;
         }
 
         if (document.Find("/figures") is not ListNode list)
         {
-            wrong = $"'{file}' holds no figures. Right: a result.json made by glazewright design.";
+            fault = document.Faults.Count > 0
+                ? document.Faults[0] with { Wrong = $"'{file}' is damaged: {document.Faults[0].Wrong}.", Right = "a result.json made by glazewright design." }
+                : Wrong(FaultKind.NotFound, $"'{file}' holds no figures.", "a result.json made by glazewright design.");
             return false;
         }
 
         figures = list.Items.OfType<ObjectNode>().ToEqList();
-        wrong = "";
+        fault = null;
         return true;
     }
 

@@ -18,6 +18,11 @@ internal static class WeatherCommand
 
     private static int Run(Desk desk, string path, bool json)
     {
+        if (Directory.Exists(path))
+        {
+            return Refuse(desk, path, [new(WeatherProblemKind.NotAWeatherFile, 0, 0, $"'{path}' is a folder.", "The path of one EPW or TMY3 file, plain or .gz.")], json);
+        }
+
         byte[] content;
         try
         {

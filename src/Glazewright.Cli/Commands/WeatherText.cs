@@ -69,7 +69,7 @@ internal static class WeatherText
     }
 
     public static string Json(IReadOnlyList<WeatherProblem> problems) =>
-        "{ \"problems\": [\n" + string.Join(",\n", problems.Select(p => FormattableString.Invariant($"  {{ \"kind\": \"{p.Kind}\", \"line\": {p.Line}, \"field\": {p.Column}, \"wrong\": {JsonText.Quote(p.What)}, \"right\": {JsonText.Quote(p.Right)} }}"))) + "\n] }\n";
+        "{\n  \"faults\": [\n" + string.Join(",\n", problems.Select(p => FormattableString.Invariant($"    {{ \"kind\": \"{p.Kind}\", \"pointer\": \"\", \"id\": \"\", \"line\": {p.Line}, \"column\": 0, \"field\": {p.Column}, \"wrong\": {JsonText.Quote(p.What)}, \"right\": {JsonText.Quote(p.Right)} }}"))) + "\n  ]\n}\n";
 
     private static string Closes(RadiationClosure c) => c.Verdict switch
     {

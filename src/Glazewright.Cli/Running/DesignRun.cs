@@ -26,7 +26,7 @@ internal static class DesignRun
         {
             if (wish.Json)
             {
-                desk.Out.WriteLine($"{{\n  \"faults\": {FaultLines.Json(faults)}\n}}");
+                desk.Out.WriteLine(FaultLines.JsonObject(faults));
             }
             else
             {
@@ -81,7 +81,7 @@ internal static class DesignRun
     {
         if (json)
         {
-            desk.Out.WriteLine($"{{ \"problem\": {{ \"kind\": \"{problem.Kind}\", \"wrong\": {JsonText.Quote(problem.Wrong)}, \"right\": {JsonText.Quote(problem.Right)} }} }}");
+            desk.Out.WriteLine($"{{\n  \"faults\": [\n    {{ \"kind\": \"{problem.Kind}\", \"pointer\": \"\", \"id\": \"\", \"line\": 0, \"column\": 0, \"wrong\": {JsonText.Quote(problem.Wrong)}, \"right\": {JsonText.Quote(problem.Right)} }}\n  ]\n}}");
         }
         else
         {

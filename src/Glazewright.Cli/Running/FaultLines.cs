@@ -35,6 +35,11 @@ public static class FaultLines
         to.WriteLine(faults.Count == 1 ? "1 fault." : string.Create(CultureInfo.InvariantCulture, $"{faults.Count} faults."));
     }
 
+    /// <summary>Faults as a JSON object with one list: what every command prints for <c>--json</c> when it cannot do what was asked.</summary>
+    /// <param name="faults">The faults.</param>
+    /// <returns>JSON.</returns>
+    public static string JsonObject(IReadOnlyList<Fault> faults) => $"{{\n  \"faults\": {Json(faults)}\n}}";
+
     /// <summary>Faults as a JSON list.</summary>
     /// <param name="faults">The faults.</param>
     /// <returns>JSON.</returns>

@@ -113,7 +113,9 @@ public static class JobLoading
         string? path = places.FirstOrDefault(File.Exists);
         if (path is null)
         {
-            faults.Add(NotFound(Pointer, weatherPath is null ? $"the weather file '{named.Text}' is not beside the job" : $"there is no weather file '{weatherPath}'", $"the file beside the job or in a folder \"weather\" there, or --weather FILE") with { Line = named.Place.Line, Column = named.Place.Column });
+            faults.Add(weatherPath is null
+                ? NotFound(Pointer, $"the weather file '{named.Text}' is not beside the job", "the file beside the job or in a folder \"weather\" there, or --weather FILE") with { Line = named.Place.Line, Column = named.Place.Column }
+                : NotFound("", Directory.Exists(weatherPath) ? $"--weather '{weatherPath}' is a folder" : $"--weather names no file: '{weatherPath}'", "--weather with the path of an EPW or TMY3 file, plain or .gz"));
             return null;
         }
 
@@ -136,7 +138,7 @@ public static class JobLoading
             case WeatherReading.Read read:
                 return read.Year;
             case WeatherReading.Refused refused:
-                faults.AddRange(refused.Problems.Select(p => new Fault(FaultKind.NotFound, Pointer, "", named.Place.Line, named.Place.Column, $"{named.Text}{Place(p)}: {p.What}", p.Right)));
+                faults.AddRange(refused.Problems.Select(p => new Fault(FaultKind.NotFound, weatherPath is null ? Pointer : "", "", weatherPath is null ? named.Place.Line : 0, weatherPath is null ? named.Place.Column : 0, $"{named.Text}{Place(p)}: {p.What}", p.Right)));
                 return null;
             default:
                 return null;

@@ -35,6 +35,9 @@ public enum FaultKind
 
     /// <summary>A reference to something that is not there (a file, an id, a catalogue entry).</summary>
     NotFound,
+
+    /// <summary>A command line that cannot be understood: an option or argument is missing, unknown or wrong.</summary>
+    Usage,
 }
 
 /// <summary>The user's wrong input: what is wrong, where, and what would be right.</summary>

@@ -30,7 +30,7 @@ public sealed partial class FieldReader
 
         if (@default is null)
         {
-            Missing(key, Example(key, kind));
+            Missing(key, Example(key, kind, least, most));
             return Inside(least, kind);
         }
 
@@ -185,7 +185,7 @@ public sealed partial class FieldReader
         string? text = node switch { TextNode t => t.Text, NumberNode n => n.Typed, _ => null };
         if (text is null)
         {
-            Report(FaultKind.WrongType, pointer, node.Place, $"{node.Called} stands where {KindWords.Of(kind).Name} belongs", Example(key, kind));
+            Report(FaultKind.WrongType, pointer, node.Place, $"{node.Called} stands where {KindWords.Of(kind).Name} belongs", Example(key, kind, least, most));
             return Inside(least, kind);
         }
 
@@ -238,5 +238,12 @@ public sealed partial class FieldReader
 
     private static double Slack(double bound) => 1e-9 * Math.Max(1e-3, Math.Abs(bound));
 
-    private static string Example(string key, QuantityKind kind) => $"\"{key}\": {JsonText.Quote(KindWords.Of(kind).Examples[0])}";
+    // An example that the field itself would take; where the kind has none inside the range, the range is told.
+    private static string Example(string key, QuantityKind kind, string least, string most)
+    {
+        double low = Inside(least, kind);
+        double high = Inside(most, kind);
+        string? fits = KindWords.Of(kind).Examples.FirstOrDefault(e => QuantityReader.TryRead(e, kind, out Quantity q, out _) && q.Inside >= low && q.Inside <= high);
+        return fits is not null ? $"\"{key}\": {JsonText.Quote(fits)}" : $"\"{key}\": {JsonText.Quote(least)} to {JsonText.Quote(most)}";
+    }
 }

@@ -49,7 +49,7 @@ public sealed partial class FieldReader
     {
         ArgumentNullException.ThrowIfNull(root);
         ArgumentNullException.ThrowIfNull(read);
-        Session session = new(describing: false);
+        Session session = new(describing: false) { Places = new Lazy<KeyPlaces>(() => KeyPlaces.Of(Describe(read))) };
         FieldReader reader = new(session, root, new Place(0, 0, 1, 1), "", "", 0);
         T value = read(reader);
         reader.Close();
@@ -106,6 +106,11 @@ public sealed partial class FieldReader
         Node? node = JsonPointer.Find(_node, "/" + below);
         Report(kind, $"{Pointer}/{below}", node?.Place ?? _place, wrong, right);
     }
+
+    /// <summary>True when a fault stands at something inside this object.</summary>
+    /// <param name="below">Keys and indices from here, joined by slashes.</param>
+    /// <returns>True when there is one.</returns>
+    public bool IsFaulty(string below) => _session.Faults.Any(f => f.Pointer == $"{Pointer}/{below}");
 
     /// <summary>Notes a default that was worked out from other fields.</summary>
     /// <param name="key">Field.</param>
@@ -169,8 +174,8 @@ public sealed partial class FieldReader
             }
 
             string shown = member.Key.Length > 40 ? member.Key[..40] + "…" : member.Key;
-            string? nearest = NearestWord.Find(member.Key, _known.Where(k => _node.Find(k) is null));
-            string right = nearest is not null ? $"did you mean \"{nearest}\"?" : "known here: " + string.Join(", ", _known.Order(StringComparer.Ordinal));
+            string right = MeantKey.Find(member.Key, _known.Where(k => _node.Find(k) is null), Pointer, _session.Places.Value)
+                ?? "known here: " + string.Join(", ", _known.Order(StringComparer.Ordinal));
             Report(FaultKind.UnknownKey, At(member.Key), member.KeyPlace, $"\"{shown}\" means nothing here", right);
         }
     }
@@ -180,6 +185,8 @@ public sealed partial class FieldReader
     private sealed class Session(bool describing)
     {
         public bool Describing { get; } = describing;
+
+        public Lazy<KeyPlaces> Places { get; init; } = new(KeyPlaces.None);
 
         public List<Fault> Faults { get; } = [];
 

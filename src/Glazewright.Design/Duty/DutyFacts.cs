@@ -25,4 +25,5 @@ internal sealed record DutyFacts(
     double NightLatentWm2,
     AirState DryingNight,
     double AboveWPerK,
-    double StoredW);
+    double StoredW,
+    double StationElevationM);

@@ -6,6 +6,9 @@ namespace Glazewright.Design.Duty;
 /// <summary>What Duty finds, in words.</summary>
 internal static class DutyFindings
 {
+    // Two degrees on the design night: as much as published and computed design values differ by.
+    private const double MostStepM = 300;
+
     public static IEnumerable<Finding> Of(DutyFacts f)
     {
         string house = f.Input.House;
@@ -17,6 +20,16 @@ internal static class DutyFindings
                 Text($"Design temperatures are computed from one typical year: 99.6 % {C(r.Conditions.Heating996C)}, coldest hour {C(r.Conditions.ExtremeMinC)}. A typical year leaves the extremes out; published values run 3 to 4 K colder."),
                 "Type the published design conditions of the nearest station.",
                 r.Conditions.Source);
+        }
+
+        double stepM = f.Input.ElevationM - f.StationElevationM;
+        if (Math.Abs(stepM) > MostStepM)
+        {
+            yield return new Finding(
+                "duty/station-elevation", Severity.Near, house,
+                Text($"The place lies {Math.Abs(stepM):0} m ({Math.Abs(stepM) / 0.3048:0} ft) {(stepM > 0 ? "above" : "below")} the weather station: the year's air is the station's, where the place is likely some {0.0065 * Math.Abs(stepM):0.#} K {(stepM > 0 ? "colder" : "warmer")}. Nothing is shifted for it."),
+                "Take a station of like height, or type the published design conditions of the place.",
+                new Source.Standard("ISO 2533:1975 standard atmosphere", "6.5 K a kilometre", Source.Mark.FromMemory));
         }
 
         if (r.Conditions.CoincidentWetBulbC < f.Outside.WetBulbC - 0.1)

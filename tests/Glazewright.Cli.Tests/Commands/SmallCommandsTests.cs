@@ -139,7 +139,7 @@ public sealed class SmallCommandsTests : IDisposable
         Assert.Equal(2, ran.Exit);
         Assert.Contains("Not a weather file", ran.Errors, StringComparison.Ordinal);
         using JsonDocument json = JsonDocument.Parse(Shell.Run("weather", file, "--json").Out);
-        Assert.True(json.RootElement.GetProperty("problems").GetArrayLength() > 0);
+        Assert.True(json.RootElement.GetProperty("faults").GetArrayLength() > 0);
         Assert.Equal(2, Shell.Run("weather", Path.Combine(_room, "none.epw")).Exit);
     }
 

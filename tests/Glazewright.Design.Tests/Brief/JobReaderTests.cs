@@ -84,7 +84,7 @@ public class JobReaderTests
     [InlineData("/houses/0/benches/2/offset", "\"21 ft\"", FaultKind.DoesNotFit, "/houses/0/benches/2", "inside the walls")]
     [InlineData("/houses/0/frame/rafter", "\"tube-4x2\"", FaultKind.UnknownChoice, "/houses/0/frame/rafter", "tube-4x2x0.120")]
     [InlineData("/houses/0/frame/collarTie", "\"5 ft\"", FaultKind.DoesNotFit, "/houses/0/frame/collarTie", "above 9'-3\"")]
-    [InlineData("/houses/1/id", "\"H\"", FaultKind.Duplicate, "/links", "of its own")]
+    [InlineData("/houses/1/id", "\"H\"", FaultKind.Duplicate, "/links/0/id", "of its own")]
     [InlineData("/houses/1/id", "\"A\"", FaultKind.Duplicate, "/houses/1/id", "of its own")]
     [InlineData("/site/longitude", "\"87.92 deg\"", FaultKind.Contradiction, "/site/zone", "America is negative")]
     [InlineData("/site/zone", "\"America/Chicag\"", FaultKind.UnknownChoice, "/site/zone", "America/Chicago")]

@@ -51,6 +51,17 @@ public class DutyStageTests
         Assert.Equal(expected, together, 1e-6);
     }
 
+    [Theory]
+    [InlineData(0, null), InlineData(290, null), InlineData(310, "310 m (1017 ft) above"), InlineData(-310, "310 m (1017 ft) below")]
+    public void A_place_far_above_or_below_its_station_is_told(double stepM, string? told)
+    {
+        Job job = TestJobs.OneHouse();
+        DutyResult duty = DesignDay.Duty(job with { Site = job.Site with { ElevationM = DesignDay.Year.Station.ElevationM + stepM } });
+        Finding[] found = [.. duty.Report.Findings.Where(f => f.Code == "duty/station-elevation")];
+        Assert.Equal(told is null ? 0 : 1, found.Length);
+        Assert.All(found, f => Assert.Contains(told!, f.What, StringComparison.Ordinal));
+    }
+
     [Fact]
     public void A_colder_site_and_a_warmer_crop_need_more_heat()
     {

@@ -35,7 +35,9 @@ public static class JobReader
         }
 
         ReadOutcome<Job> outcome = FieldReader.Read(tree, f => Fields(f, hint, catalogue ?? CatalogueReader.Generic));
-        EqList<Fault> faults = [.. document.Faults, .. versionFaults, .. outcome.Faults];
+        // The weather file gives the latitude: when the file itself is at fault, a missing latitude is not a second one.
+        bool noWeather = outcome.Faults.Any(f => f.Kind != FaultKind.Missing && f.Pointer == "/site/weather/file");
+        EqList<Fault> faults = [.. document.Faults, .. versionFaults, .. outcome.Faults.Where(f => !(noWeather && f is { Kind: FaultKind.Missing, Pointer: "/site/latitude" }))];
         return faults.Count == 0 ? outcome : new ReadOutcome<Job>(null, faults, outcome.Defaults);
     }
 
@@ -75,11 +77,14 @@ public static class JobReader
     private static void SharedIds(FieldReader f, EqList<House> houses, EqList<LinkBuilding> links)
     {
         HashSet<string> taken = [];
-        foreach (string id in houses.Select(h => h.Id).Concat(links.Select(l => l.Id)))
+        IEnumerable<(string Id, string At)> all = houses.Select((h, i) => (h.Id, $"houses/{HouseFields.Text(i)}/id"))
+            .Concat(links.Select((l, i) => (l.Id, $"links/{HouseFields.Text(i)}/id")));
+        foreach ((string id, string at) in all)
         {
-            if (!taken.Add(id))
+            // What the list itself has told is not told again.
+            if (!taken.Add(id) && !f.IsFaulty(at))
             {
-                f.Add(FaultKind.Duplicate, "links", $"two buildings have the id \"{id}\"", "an id of its own for each house and link building");
+                f.AddBelow(FaultKind.Duplicate, at, $"another building has the id \"{id}\" too", "an id of its own for each house and link building");
             }
         }
     }

@@ -17,6 +17,7 @@ internal static class SiteFields
         double longitudeDeg = f.AngleDeg("longitude", "-180 deg", "180 deg", Degrees(hint?.LongitudeDeg) ?? "0 deg", "Longitude, east positive: America is negative.");
         double elevationM = f.LengthM("elevation", "-1400 ft", "16400 ft", hint is null ? "600 ft" : string.Create(CultureInfo.InvariantCulture, $"{hint.ElevationM:0.#} m"), "Above sea level.");
         NearStation(f, latitudeDeg, longitudeDeg, hint);
+        LevelWithStation(f, elevationM, hint);
         (string zone, double zoneHours) = Zone(f, longitudeDeg, hint);
         double bearingDeg = f.AngleDeg("bearing", "0 deg", "360 deg", "90 deg", "Bearing of the ridges from end 1 to end 2, clockwise from true north; at 90 deg the left wall faces south.");
         WeatherChoice weather = f.Group("weather", "Where the hourly year comes from: a file beside the job, or monthly normals.", Weather);
@@ -67,6 +68,20 @@ internal static class SiteFields
         }
     }
 
+    // Air pressure and temperature come from the station: a mile of height is another climate, feet typed as metres make one. Smaller steps are Duty's finding.
+    private static void LevelWithStation(FieldReader f, double elevationM, SiteHint? hint)
+    {
+        const double MostM = 1500;
+        if (hint is not null && f.IsGiven("elevation") && !f.IsFaulty("elevation") && Math.Abs(elevationM - hint.ElevationM) > MostM)
+        {
+            f.Add(
+                FaultKind.Contradiction,
+                "elevation",
+                string.Create(CultureInfo.InvariantCulture, $"the place lies {Math.Abs(elevationM - hint.ElevationM):0} m {(elevationM > hint.ElevationM ? "above" : "below")} the weather file's station"),
+                string.Create(CultureInfo.InvariantCulture, $"an elevation near the station's {hint.ElevationM:0} m ({hint.ElevationM / 0.3048:0} ft), or a weather file from that height"));
+        }
+    }
+
     private static (string Zone, double Hours) Zone(FieldReader f, double longitudeDeg, SiteHint? hint)
     {
         double sunHours = hint?.ZoneHours ?? Math.Round(longitudeDeg / 15, MidpointRounding.AwayFromZero);
@@ -106,6 +121,11 @@ internal static class SiteFields
         if (f.IsGiven("file") && f.IsGiven("normals"))
         {
             f.Add(FaultKind.Contradiction, "normals", "a weather file and normals are both given", "one of them");
+        }
+
+        if (f.IsGiven("file") && !f.IsGiven("normals") && string.IsNullOrWhiteSpace(file))
+        {
+            f.Add(FaultKind.NotFound, "file", "the name of the weather file is empty", "the name of a weather file beside the job, as in \"herb-yard.epw\", or twelve months of normals");
         }
 
         if (file.AsSpan().IndexOfAny('/', '\\') >= 0 || file.StartsWith('.'))
