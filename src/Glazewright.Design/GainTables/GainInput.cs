@@ -14,7 +14,7 @@ namespace Glazewright.Design.GainTables;
 /// <param name="CurtainTransmittance">Sun through the cloth; two cloths are counted in series.</param>
 /// <param name="CurtainReflectance">Sun turned back by it.</param>
 /// <param name="CurtainOpennessFraction">Open share of the weave: passes unscattered.</param>
-/// <param name="GlazingBarFraction">Share of clear faces under sheet joints and profiles, beside the frame's members.</param>
+/// <param name="Units">Sheets and their joints come in these.</param>
 /// <param name="FrameReflectance">Of bars and members.</param>
 /// <param name="CropReflectance">Of crop and floor together, all sunlight.</param>
 /// <param name="CanopyExtinctionFraction">k of 1 − exp(−k·LAI).</param>
@@ -28,14 +28,11 @@ public sealed record GainInput(
     double CurtainTransmittance,
     double CurtainReflectance,
     double CurtainOpennessFraction,
-    double GlazingBarFraction,
+    UnitSystem Units,
     double FrameReflectance,
     double CropReflectance,
     double CanopyExtinctionFraction)
 {
-    /// <summary>Sheet joints and profiles: 30 mm in each metre (common practice).</summary>
-    public const double UsualGlazingBarFraction = 0.03;
-
     /// <summary>Galvanised or aluminium bars, weathered (common practice).</summary>
     public const double UsualFrameReflectance = 0.5;
 
@@ -81,7 +78,7 @@ public sealed record GainInput(
             transmittance,
             reflectance,
             Math.Min(openness, transmittance),
-            UsualGlazingBarFraction,
+            job.Units,
             UsualFrameReflectance,
             UsualCropReflectance,
             Science.Light.CanopyLight.BroadbandExtinction);

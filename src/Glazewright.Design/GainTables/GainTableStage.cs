@@ -9,7 +9,7 @@ namespace Glazewright.Design.GainTables;
 public static class GainTableStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 3;
+    public const int Version = 4;
 
     private const int Azimuths = 72;
     private const int ElevationSteps = 36;
@@ -25,18 +25,20 @@ public static class GainTableStage
     {
         BuildingForm house = form.Building(input.House);
         Enclosure enclosure = HouseEnclosure.Of(
-            house, form.Shared, body.Members, input.GlazingBarFraction, input.FrameReflectance, input.CropReflectance);
+            house, form.Shared, [.. HouseBars.Members(house, body.Members), .. HouseBars.Joints(house, input.Units)],
+            input.FrameReflectance, input.CropReflectance);
         Surroundings around = HouseSurroundings.Of(
-            house, form, body.Members, input.GlazingBarFraction, input.RangeBearingDeg, input.Neighbours, input.Horizon);
+            house, form, body.Members, input.RangeBearingDeg, input.Neighbours, input.Horizon);
         SunGrid grid = SunGrid.Even(Azimuths, ElevationSteps);
         cancel.ThrowIfCancellationRequested();
-        GainSet open = Set(EnclosureGains.Compute(enclosure, null, grid, around));
+        HouseLight light = new(enclosure, null, around);
+        GainSet open = Set(light.Gains(grid, null));
         cancel.ThrowIfCancellationRequested();
         CurtainPlane? curtain = Curtain(input, house);
         GainSet drawn = curtain is null ? open : Set(EnclosureGains.Compute(enclosure, curtain, grid, around));
         GainTable table = new(
             input.House, 360.0 / Azimuths, 90.0 / ElevationSteps, open, drawn, input.CanopyExtinctionFraction, StageReport.Empty);
-        return table with { Report = GainWorkings.Report(input, house, enclosure, table) };
+        return table with { Report = GainWorkings.Report(input, house, enclosure, light, table) };
     }
 
     private static CurtainPlane? Curtain(GainInput input, BuildingForm house) =>

@@ -17,22 +17,11 @@ internal static class GainWorkings
     private static readonly Source Geometry = new Source.FirstPrinciples("projection of faces along the sun; diffuse exchange with view factors");
 
     public static StageReport Report(
-        GainInput input, BuildingForm house, Enclosure enclosure, GainTable table)
+        GainInput input, BuildingForm house, Enclosure enclosure, HouseLight light, GainTable table)
     {
         string id = input.House + "/gain";
+        (double straightOn, double sky) = light.CaughtByBars();
         double clearM2 = house.Faces.Sum(f => f.Zones.Where(z => IsClear(z.Cover.Kind)).Sum(z => z.NetM2));
-        double shadedM2 = 0;
-        double shadedSkyM2 = 0;
-        foreach (EnclosureFace face in enclosure.Faces)
-        {
-            if (face.Covering is Science.Light.FaceCovering.Clear covering)
-            {
-                shadedM2 += face.AreaM2 * covering.CaughtFraction(face.Normal, face.Normal);
-                shadedSkyM2 += face.AreaM2 * covering.CaughtDiffuseFraction(face.Normal);
-            }
-        }
-
-        double grossM2 = enclosure.Faces.Where(f => f.Covering is Science.Light.FaceCovering.Clear).Sum(f => f.AreaM2);
         Term floor = Term.Of("floor", "Floor area", house.FloorAreaM2, Unit.SquareMetre, Geometry);
 
         List<Figure> figures =
@@ -40,8 +29,8 @@ internal static class GainWorkings
             Figure.Observe(
                 $"{id}/clear-area", "Clear covering against outdoor air", Unit.SquareMetre, clearM2,
                 "Sum of the clear zones less openings and shared pieces", [], "Planes through the dimension lines", Geometry),
-            FrameFigure("frame-share", "Share of the clear covering under frame and bars, seen straight on", shadedM2),
-            FrameFigure("frame-share-sky", "Share of even sky light that frame and bars take", shadedSkyM2),
+            FrameFigure("frame-share", "Share of the clear covering under frame and bars, seen straight on", straightOn),
+            FrameFigure("frame-share-sky", "Share of even sky light that frame and bars take", sky),
             SkyFigure("sky-to-crop", "Even sky light taken by the crop plane, over outdoors", table.CurtainOpen),
         ];
         Term free = Term.Of("alone", "Even sky light on the clear faces of the same house in open country", AloneM2(enclosure), Unit.SquareMetre, Geometry);
@@ -78,23 +67,19 @@ internal static class GainWorkings
             figures.ToEqList(),
             [],
             [
-                "Frame members shade as even gratings of their width and depth: single shadows, gutters, bracing and curtain bundles are not followed yet.",
+                "Every member and sheet joint is followed with its true size; gutters, bracing, equipment and curtain bundles are not in the table (the light map has the last two).",
                 "What shades the house is dark itself: light thrown back by neighbours is not counted; a clear neighbour passes the square of its faces' mean transmittance.",
                 "Inside reflections are taken as diffuse; crop and floor are one level plane without height.",
                 "Sun absorbed on the outside of opaque panels is not counted as gain.",
                 "One transmittance serves all sunlight; colour is not followed.",
             ]);
 
-        Figure FrameFigure(string name, string label, double partM2) => Figure.Observe(
-            $"{id}/{name}", label, Unit.Fraction, grossM2 > 0 ? partM2 / grossM2 : 0,
-            "Length times width, and times depth across the light, of the members that stand in each face; kinds combined; and glazing bars",
-            [
-                new WorkingInput("bars", "Glazing bars", "", input.GlazingBarFraction, Unit.Fraction,
-                    new Source.CommonPractice("sheet joints and profiles take about 30 mm in each metre")),
-            ],
-            "Even gratings: single shadows, gutters, curtain bundles and bracing are not followed",
-            Geometry,
-            "First estimate: members are not traced one by one yet.");
+        Figure FrameFigure(string name, string label, double fraction) => Figure.Observe(
+            $"{id}/{name}", label, Unit.Fraction, fraction,
+            "Every member and sheet joint drawn along the light with its true size, what overlaps counted once; over each clear face, by area",
+            [new WorkingInput("bars", "Members and joints", "", enclosure.Bars.Count, Unit.Count, Geometry)],
+            "Gutters, bracing, equipment and curtain bundles are not followed; light that bars catch is taken evenly from a face",
+            Geometry);
 
         Figure SkyFigure(string name, string label, GainSet set)
         {

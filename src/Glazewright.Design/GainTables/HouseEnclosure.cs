@@ -26,8 +26,7 @@ internal static class HouseEnclosure
     public static Enclosure Of(
         BuildingForm house,
         EqList<SharedPiece> shared,
-        EqList<MemberSolid> members,
-        double glazingBarFraction,
+        IEnumerable<NamedBar> bars,
         double frameReflectance,
         double cropReflectance)
     {
@@ -40,22 +39,21 @@ internal static class HouseEnclosure
                 continue;
             }
 
-            Frame frame = new(glazingBarFraction, frameReflectance, Bars(house, house, face, members));
             List<SharedPiece> touching = [.. shared.Where(p => p.FaceId == face.Id)];
             foreach (CoverZone zone in face.Zones.Where(z => z.GrossM2 > LeastM2))
             {
-                Covering covering = Of(zone.Cover, frame);
+                Covering covering = Of(zone.Cover, frameReflectance);
                 faces.Add(new EnclosureFace(
-                    zone.Id, Corners(house, face, zone.Outline), covering, Patches(house, face, zone, covering, touching, frame)));
+                    zone.Id, Corners(house, face, zone.Outline), covering, Patches(house, face, zone, covering, touching, frameReflectance)));
             }
         }
 
-        return Enclosure.Of(faces);
+        return Enclosure.Of(faces, [.. bars.Select(b => b.Bar)]);
     }
 
     /// <summary>
-    /// Members that stand in a face's plane, as one family of bars for each kind: length × width and length × depth over the face's area. A member on an
-    /// edge counts by half for each of its faces.
+    /// Members that stand in a face's plane of a neighbour, as one family of bars for each kind: length × width and length × depth over the face's area. A
+    /// member on an edge counts by half for each of its faces.
     /// </summary>
     public static IReadOnlyList<BarFamily> Bars(BuildingForm axes, BuildingForm house, FaceForm face, EqList<MemberSolid> members)
     {
@@ -86,7 +84,7 @@ internal static class HouseEnclosure
 
     private static double Away(FaceForm face, Point3 p) => Math.Abs((p - face.Plane.Origin).Dot(face.Plane.Normal));
 
-    private static Covering Of(CoverChoice choice, Frame frame)
+    private static Covering Of(CoverChoice choice, double frameReflectance)
     {
         if (!GenericCovers.TryFind(choice.Kind, out GenericCover? kind))
         {
@@ -97,9 +95,9 @@ internal static class HouseEnclosure
             ? new Covering.Opaque(Math.Min(0.95, choice.InsideReflectanceFraction))
             : new Covering.Clear(
                 kind.Optics(new CoverCondition(1 - choice.DirtFactor, 1 - choice.AgeingFactor)),
-                frame.GlazingBarFraction,
-                frame.Reflectance,
-                frame.Bars);
+                0,
+                frameReflectance,
+                StateFactor: choice.DirtFactor * choice.AgeingFactor);
     }
 
     private static List<EnclosurePatch> Patches(
@@ -108,7 +106,7 @@ internal static class HouseEnclosure
         CoverZone zone,
         Covering covering,
         List<SharedPiece> touching,
-        Frame frame)
+        double frameReflectance)
     {
         List<EnclosurePatch> patches = [];
         foreach (SharedPiece piece in touching)
@@ -123,7 +121,7 @@ internal static class HouseEnclosure
 
             // An opening into another building is part of the shared wall.
             if (touching.TrueForAll(p => Form.Polygons.Common(box, p.Outline).Count == 0)
-                && Of(o.Kind, covering, frame) is { } filling)
+                && Of(o.Kind, covering, frameReflectance) is { } filling)
             {
                 Add(opening.Id, box, filling);
             }
@@ -142,12 +140,12 @@ internal static class HouseEnclosure
     }
 
     // Null: the opening lets light as the face around it does.
-    private static Covering? Of(OpeningKind kind, Covering around, Frame frame) => kind switch
+    private static Covering? Of(OpeningKind kind, Covering around, double frameReflectance) => kind switch
     {
         OpeningKind.Vent => null,
         OpeningKind.Window => around is Covering.Clear
             ? null
-            : Of(new CoverChoice("polycarbonate-single", 0.95, 1, 0), frame),
+            : Of(new CoverChoice("polycarbonate-single", 0.95, 1, 0), frameReflectance),
         OpeningKind.WetWall => new Covering.Opaque(PadReflectance),
         _ => new Covering.Opaque(PlainReflectance),
     };
@@ -173,6 +171,4 @@ internal static class HouseEnclosure
         Point3 from = p - house.Origin;
         return new Vector3d(from.Dot(house.AlongX), from.Dot(house.AlongY), from.ZM);
     }
-
-    private sealed record Frame(double GlazingBarFraction, double Reflectance, IReadOnlyList<BarFamily> Bars);
 }

@@ -10,11 +10,13 @@ namespace Glazewright.Design.GainTables;
 /// <summary>What stands around a house: the range's other buildings, the job's boxes, its skyline; in the house's own axes.</summary>
 internal static class HouseSurroundings
 {
+    /// <summary>Sheet joints of a neighbour: 30 mm in each metre (common practice).</summary>
+    private const double JointFraction = 0.03;
+
     public static Surroundings Of(
         BuildingForm house,
         FormResult form,
         EqList<MemberSolid> members,
-        double glazingBarFraction,
         double rangeBearingDeg,
         EqList<NeighbourBox> boxes,
         EqList<HorizonPoint> horizon)
@@ -24,7 +26,7 @@ internal static class HouseSurroundings
             .Select(b => new ShadeBody(
                 b.Id,
                 [.. b.Faces.Select(f => HouseEnclosure.Corners(house, f, f.Outline))],
-                Through(house, b, members, glazingBarFraction)));
+                Through(house, b, members)));
         return Surroundings.Of(
             [.. buildings, .. boxes.Select(n => Box(house, n))],
             [.. horizon.Select(h => new SkylinePoint(rangeBearingDeg - h.AzimuthDeg, h.ElevationDeg))]);
@@ -34,8 +36,7 @@ internal static class HouseSurroundings
     /// Light through a neighbour from side to side: its faces' mean transmittance, twice. A first estimate: benches, crop and which faces the light meets
     /// are not followed.
     /// </summary>
-    private static double Through(
-        BuildingForm house, BuildingForm building, EqList<MemberSolid> members, double glazingBarFraction)
+    private static double Through(BuildingForm house, BuildingForm building, EqList<MemberSolid> members)
     {
         double passedM2 = 0;
         double areaM2 = 0;
@@ -48,7 +49,7 @@ internal static class HouseSurroundings
                 CoverOptics optics = Optics(zone.Cover);
                 double open = optics.IsOpaque
                     ? 0
-                    : 1 - new Science.Light.FaceCovering.Clear(optics, glazingBarFraction, 0, bars).CaughtDiffuseFraction(normal);
+                    : 1 - new Science.Light.FaceCovering.Clear(optics, JointFraction, 0, bars).CaughtDiffuseFraction(normal);
                 areaM2 += zone.GrossM2;
                 passedM2 += zone.GrossM2 * open * optics.Diffuse.TransmittanceFraction;
             }

@@ -7,6 +7,7 @@ namespace Glazewright.Design.LightMaps;
 
 /// <summary>What LightMaps reads of the job for one house.</summary>
 /// <param name="House">House id.</param>
+/// <param name="LatitudeDeg">For the far wall and the solstices.</param>
 /// <param name="RangeBearingDeg">Bearing of +x.</param>
 /// <param name="Neighbours">Boxes that shade, range axes.</param>
 /// <param name="Horizon">Skyline; empty for a flat one.</param>
@@ -14,11 +15,12 @@ namespace Glazewright.Design.LightMaps;
 /// <param name="Benches">Benches: the map lies on them when there are any.</param>
 /// <param name="Schedule">For the crop's light wish.</param>
 /// <param name="UmolPerJ">Photons per joule of all sunlight, µmol/J.</param>
-/// <param name="GlazingBarFraction">Share of clear faces under sheet joints.</param>
+/// <param name="Units">Sheets and their joints come in these.</param>
 /// <param name="FrameReflectance">Of bars and members.</param>
 /// <param name="CropReflectance">Of crop and floor, photosynthetic light.</param>
 public sealed record LightInput(
     string House,
+    double LatitudeDeg,
     double RangeBearingDeg,
     EqList<NeighbourBox> Neighbours,
     EqList<HorizonPoint> Horizon,
@@ -26,7 +28,7 @@ public sealed record LightInput(
     EqList<Bench> Benches,
     EqList<CropPeriod> Schedule,
     double UmolPerJ,
-    double GlazingBarFraction,
+    UnitSystem Units,
     double FrameReflectance,
     double CropReflectance)
 {
@@ -43,6 +45,7 @@ public sealed record LightInput(
         House h = job.Houses.FirstOrDefault(x => x.Id == house) ?? throw new ArgumentException($"No house '{house}'.", nameof(house));
         return new LightInput(
             house,
+            job.Site.LatitudeDeg,
             job.Site.RangeBearingDeg,
             job.Site.Neighbours,
             job.Site.Horizon,
@@ -50,7 +53,7 @@ public sealed record LightInput(
             h.Benches,
             h.Schedule,
             PlantLight.MicromolPerJoule,
-            GainInput.UsualGlazingBarFraction,
+            job.Units,
             GainInput.UsualFrameReflectance,
             UsualCropParReflectance);
     }

@@ -1,5 +1,4 @@
 using Glazewright.Design.Contracts;
-using Glazewright.Design.Form;
 using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.LightMaps;
@@ -12,23 +11,25 @@ internal static class LightMapWorkings
 
     private static readonly Source Photons = new Source.Paper("Faust and Logan 2018, HortScience 53:1250", "abstract: 0.007265 mol/Wh", Source.Mark.Read);
 
+    private static readonly Source Geometry = new Source.FirstPrinciples("straight lines from the sky to the cell");
+
     private static readonly Source Sky = new Source.Paper(
         "Perez, Ineichen, Seals, Michalsky and Stewart 1990, Solar Energy 44:271", "all-sites coefficients", Source.Mark.ReadSecondHand);
 
-    public static StageReport Report(LightInput input, BuildingForm house, LightMap map, double overheadFraction, string weather)
+    public static StageReport Report(LightInput input, LightMap map, int dark, int bright, int bars, string weather)
     {
         string id = input.House + "/light";
         EqList<WorkingInput> inputs =
         [
             new WorkingInput("photons", "Photons per joule of sunlight, µmol/J", "", input.UmolPerJ, Unit.None, Photons),
-            new WorkingInput("overhead", "Plan area of lamps, heaters and fans overhead, over floor", "", overheadFraction, Unit.Fraction, Sky),
+            new WorkingInput("bars", "Members, sheet joints, equipment and curtain bundles in the light", "", bars, Unit.Count, Geometry),
             new WorkingInput("height", "Height of the map", "", map.HeightM, Unit.Metre, new Source.FirstPrinciples("mean bench height; floor without benches")),
         ];
-        const string limits = "Members as even gratings, bars and equipment as even shares; neighbours dark themselves; curtain open; typical or synthetic year, not the darkest.";
-        string method = $"Quarter-hour sun of the weather year ({weather}) traced from {map.CountX} × {map.CountY} points to the face it comes through; "
-            + "scattered and reflected light spread evenly";
+        const string limits = "Bars opaque, the sun a point; neighbours dark themselves; curtain parked; typical or synthetic year, not the darkest.";
+        string method = $"Quarter-hour sun of the weather year ({weather}) and the sky's parts laid through covers and past every bar on to {map.CountX} × {map.CountY} cells, "
+            + "512 rays a cell and direction; scattered and reflected light from every face by its form factor";
         List<Figure> figures = [];
-        foreach (int m in new[] { 11, 5 })
+        foreach (int m in new[] { dark, bright })
         {
             string word = Names[m].ToLowerInvariant();
             LightMonth month = map.Months[m];
@@ -47,18 +48,53 @@ internal static class LightMapWorkings
         double yearMol = map.Months.Select((m, i) => m.MeanMolPerM2Day * CommonYear.DaysIn(i + 1)).Sum();
         double outsideMol = map.OutsideMolPerM2Day.Select((m, i) => m * CommonYear.DaysIn(i + 1)).Sum();
         Observe("year-share", "Light inside over outdoors, whole year", Unit.Fraction, outsideMol > 0 ? yearMol / outsideMol : 0);
+        LightFate fate = map.Fates[dark];
+        foreach ((string name, string label, double value) in new[]
+        {
+            ("around", "skyline and neighbours", fate.AroundFraction),
+            ("opaque-roof", "opaque roof", fate.OpaqueRoofFraction),
+            ("opaque-wall", "opaque walls, doors, fans and wet wall", fate.OpaqueWallFraction),
+            ("frame", "frame members and sheet joints", fate.FrameFraction),
+            ("equipment", "equipment overhead", fate.EquipmentFraction),
+            ("curtain", "the parked curtain", fate.CurtainFraction),
+            ("cover", "the clean covering", fate.CoverFraction),
+            ("dirt", "dirt and ageing", fate.StateFraction),
+            ("scattered", "scattering in the covering (part of it returns)", fate.ScatteredFraction),
+        })
+        {
+            Observe("lost-" + name, $"{Names[dark]} light outdoors taken by {label}", Unit.Fraction, value);
+        }
+
+        Observe("direct", $"{Names[dark]} light outdoors that arrives straight", Unit.Fraction, fate.DirectFraction);
+        Observe("returned", $"{Names[dark]} light outdoors that arrives scattered or thrown back", Unit.Fraction, fate.ReturnedFraction);
+        foreach (LightPlane plane in map.Others)
+        {
+            string name = plane.Face == Form.FaceName.Floor ? "floor" : "far-wall";
+            Observe($"{name}-mean", $"{plane.Name}: {Names[dark]} daily light, mean", Unit.MolPerSquareMetreDay, plane.Months[dark].MeanMolPerM2Day);
+            Observe($"{name}-bright-mean", $"{plane.Name}: {Names[bright]} daily light, mean", Unit.MolPerSquareMetreDay, plane.Months[bright].MeanMolPerM2Day);
+        }
+
+        foreach (ShadowTrack track in map.Shadows)
+        {
+            ShadowMoment noon = track.Moments.First(m => m.SolarHour == 12);
+            Observe(
+                $"shadow-{(track.Day.Contains("June", StringComparison.Ordinal) ? "june" : "december")}",
+                $"Broadest member shadow at noon of {track.Day} ({track.MemberId})", Unit.Metre, noon.WidthM);
+        }
+
         return new StageReport(
             figures.ToEqList(),
             Wishes(input, map).ToEqList(),
             [
-                "Frame members dim the map as even gratings of their width and depth, glazing bars and equipment by even shares: single shadows are not drawn yet.",
+                "The frame's members, sheet joints, hung equipment and parked curtain are followed one by one; bracing, gutters, pipes and wires are not.",
                 "Neighbours and skyline shade the map but throw no light back; a clear neighbour passes the square of its faces' mean transmittance.",
-                "Light scattered by the covering and reflected inside is spread evenly over the floor.",
-                "Lamps are not added; the curtain is open all day.",
+                "Light scattered or thrown back leaves each face evenly over its area; the crop has no height.",
+                "Lamps give no light here, only shade; the curtain is parked all day.",
+                "Other framings keep the frame's lines and take usual sizes; they are not designed for the site's loads.",
             ]);
 
         void Observe(string name, string label, Unit unit, double value) =>
-            figures.Add(Figure.Observe($"{id}/{name}", label, unit, value, method, inputs, limits, Sky, "Members as a first estimate."));
+            figures.Add(Figure.Observe($"{id}/{name}", label, unit, value, method, inputs, limits, Sky));
     }
 
     // One finding a crop period that wishes for light: its darkest month.

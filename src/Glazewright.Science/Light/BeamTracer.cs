@@ -1,3 +1,4 @@
+using Glazewright.Science.Light.Shadows;
 using Glazewright.Science.Optics;
 
 namespace Glazewright.Science.Light;
@@ -14,13 +15,15 @@ internal sealed class BeamTracer
     private readonly double[] ownByPiece;
     private readonly double[] bySurface;
     private readonly double[] landing;
+    private Vector3d towards;
 
-    internal BeamTracer(List<Piece> pieces, Radiosity radiosity, int surfaces, Surroundings surroundings)
+    internal BeamTracer(
+        List<Piece> pieces, IReadOnlyList<ShadeBar> bars, Radiosity radiosity, int surfaces, Surroundings surroundings)
     {
         this.surroundings = surroundings;
         this.pieces = pieces;
         this.radiosity = radiosity;
-        view = new BeamView(pieces, surroundings);
+        view = new BeamView(pieces, bars, surroundings);
         diffuse = new double[pieces.Count];
         ownByPiece = new double[pieces.Count];
         landing = new double[pieces.Count];
@@ -39,6 +42,9 @@ internal sealed class BeamTracer
         }
     }
 
+    /// <summary>Diffuse light that each piece set free in the last trace, before any further reflection, m².</summary>
+    internal ReadOnlySpan<double> SetFreeM2 => diffuse;
+
     /// <summary>Row for unit irradiance normal to a beam that comes from a direction.</summary>
     internal GainRow Trace(Vector3d towardsSun)
     {
@@ -52,6 +58,7 @@ internal sealed class BeamTracer
             return default;
         }
 
+        towards = towardsSun;
         view.Turn(towardsSun);
         double aperture = 0;
         double opaqueOutside = 0;
@@ -92,7 +99,7 @@ internal sealed class BeamTracer
 
     private void Enter(int i, FaceCovering.Clear clear, double incident)
     {
-        LightShares shares = clear.Optics.AtCosine(view.Cosine(i));
+        LightShares shares = clear.At(pieces[i].Normal, towards);
         LightShares back = clear.Optics.Diffuse;
         sinks[(int)Sink.Escapes] += incident * shares.ReflectanceFraction;
         Keep(i, incident * shares.AbsorptanceFraction);
@@ -190,7 +197,7 @@ internal sealed class BeamTracer
             double onBars = beam * view.Caught(j);
             sinks[(int)Sink.Frame] += onBars * (1 - clear.FrameReflectanceFraction);
             double onCover = beam - onBars;
-            LightShares shares = clear.Optics.AtCosine(-view.Cosine(j));
+            LightShares shares = clear.At(piece.Normal, towards);
             sinks[(int)Sink.Escapes] += onCover * shares.TransmittanceFraction;
             Keep(j, onCover * shares.AbsorptanceFraction);
             diffuse[j] += (onBars * clear.FrameReflectanceFraction) + (onCover * shares.ReflectanceFraction);

@@ -1,3 +1,5 @@
+using Glazewright.Science.Light.Shadows;
+
 namespace Glazewright.Science.Light;
 
 /// <summary>
@@ -14,10 +16,12 @@ internal sealed class BeamView
     private readonly double[][][] holes;
     private readonly double[] cosine;
     private readonly double[] caught;
+    private readonly double[] onBars;
+    private readonly BarCatch bars;
     private readonly List<LitPart> lit = [];
     private readonly List<Shadow> shadows = [];
 
-    internal BeamView(List<Piece> pieces, Surroundings surroundings)
+    internal BeamView(List<Piece> pieces, IReadOnlyList<ShadeBar> bars, Surroundings surroundings)
     {
         this.pieces = pieces;
         this.surroundings = surroundings;
@@ -25,12 +29,16 @@ internal sealed class BeamView
         holes = [.. pieces.Select(p => p.Holes.Select(h => new double[2 * h.Length]).ToArray())];
         cosine = new double[pieces.Count];
         caught = new double[pieces.Count];
+        onBars = new double[pieces.Count];
+        this.bars = new BarCatch(pieces, bars);
     }
 
     /// <summary>Cosine between a piece's outward normal and the sun.</summary>
     internal double Cosine(int piece) => cosine[piece];
 
-    /// <summary>Share of the beam that a clear piece's bars take.</summary>
+    /// <summary>
+    /// Share of the beam that bars take: between a clear piece that it enters through and where it lands, or in the joints of one that it leaves through.
+    /// </summary>
     internal double Caught(int piece) => caught[piece];
 
     internal bool Enters(int piece) => cosine[piece] > Grazing;
@@ -43,10 +51,13 @@ internal sealed class BeamView
         Vector3d side = Math.Abs(towardsSun.Z) < 0.9 ? new Vector3d(0, 0, 1) : new Vector3d(1, 0, 0);
         Vector3d u = side.Cross(towardsSun).Unit();
         Vector3d v = towardsSun.Cross(u);
+        bars.Of(towardsSun, onBars);
         for (int i = 0; i < pieces.Count; i++)
         {
             cosine[i] = pieces[i].Normal.Dot(towardsSun);
-            caught[i] = pieces[i].Covering is FaceCovering.Clear clear ? clear.CaughtFraction(pieces[i].Normal, towardsSun) : 0;
+            caught[i] = pieces[i].Covering is FaceCovering.Clear clear
+                ? 1 - ((1 - clear.CaughtFraction(pieces[i].Normal, towardsSun)) * (1 - onBars[i]))
+                : 0;
             bool turned = cosine[i] < 0;
             Flatten(pieces[i].Outline, u, v, turned, outlines[i]);
             for (int h = 0; h < holes[i].Length; h++)

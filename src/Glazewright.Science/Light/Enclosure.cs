@@ -1,4 +1,5 @@
 using Glazewright.Science.Guards;
+using Glazewright.Science.Light.Shadows;
 using Glazewright.Science.Optics;
 
 namespace Glazewright.Science.Light;
@@ -14,10 +15,21 @@ public abstract record FaceCovering
     /// <param name="Optics">Table of the cover.</param>
     /// <param name="FrameFraction">Share of the face that flat bars take at every angle, 0 to 0.9.</param>
     /// <param name="FrameReflectanceFraction">Of all bars, 0 to 1.</param>
-    /// <param name="Bars">Bars with depth; none when not given.</param>
+    /// <param name="Bars">Gratings, for a body whose bars are not given one by one; none when not given.</param>
+    /// <param name="StateFactor">What dirt and ageing leave of the clean transmittance; it is in the table already.</param>
     public sealed record Clear(
-        CoverOptics Optics, double FrameFraction, double FrameReflectanceFraction, IReadOnlyList<BarFamily>? Bars = null) : FaceCovering
+        CoverOptics Optics,
+        double FrameFraction,
+        double FrameReflectanceFraction,
+        IReadOnlyList<BarFamily>? Bars = null,
+        double StateFactor = 1) : FaceCovering
     {
+        /// <summary>Shares of a beam.</summary>
+        /// <param name="normal">Of the face, unit.</param>
+        /// <param name="direction">Along the light, either sense, unit.</param>
+        /// <returns>Three fractions that sum to 1.</returns>
+        public LightShares At(Vector3d normal, Vector3d direction) => Optics.AtCosine(Math.Abs(normal.Dot(direction)));
+
         /// <summary>Share of a beam that bars take; kinds that cross are not counted twice.</summary>
         /// <param name="normal">Of the face, unit.</param>
         /// <param name="direction">Along the light, either sense, unit.</param>
@@ -112,18 +124,38 @@ public sealed class Enclosure
 {
     private const double ToleranceM = 1e-4;
 
-    private Enclosure(IReadOnlyList<EnclosureFace> faces) => Faces = faces;
+    private Enclosure(IReadOnlyList<EnclosureFace> faces, IReadOnlyList<ShadeBar> bars)
+    {
+        Faces = faces;
+        Bars = bars;
+    }
 
     /// <summary>The faces.</summary>
     public IReadOnlyList<EnclosureFace> Faces { get; }
 
+    /// <summary>Opaque bars inside: members, glazing bars, equipment.</summary>
+    public IReadOnlyList<ShadeBar> Bars { get; }
+
     /// <summary>Checks and keeps the faces.</summary>
     /// <param name="faces">At least four.</param>
-    /// <returns>The body.</returns>
+    /// <returns>The body, without bars.</returns>
     /// <exception cref="ArgumentException">Not closed, not convex, a face not plane or a patch outside its face; the message names it.</exception>
-    public static Enclosure Of(IReadOnlyList<EnclosureFace> faces)
+    public static Enclosure Of(IReadOnlyList<EnclosureFace> faces) => Of(faces, []);
+
+    /// <summary>Checks and keeps the faces and what stands inside.</summary>
+    /// <param name="faces">At least four.</param>
+    /// <param name="bars">Members, glazing bars, equipment; they may touch and overlap.</param>
+    /// <returns>The body.</returns>
+    /// <exception cref="ArgumentException">Not closed, not convex, a face not plane, a patch outside its face or a bar without length; the message names it.</exception>
+    public static Enclosure Of(IReadOnlyList<EnclosureFace> faces, IReadOnlyList<ShadeBar> bars)
     {
         ArgumentNullException.ThrowIfNull(faces);
+        ArgumentNullException.ThrowIfNull(bars);
+        if (bars.Any(b => !((b.B - b.A).LengthM > 1e-9)))
+        {
+            throw new ArgumentException("A bar has no length.", nameof(bars));
+        }
+
         if (faces.Count < 4)
         {
             throw new ArgumentException("A closed body has at least four faces.", nameof(faces));
@@ -156,7 +188,7 @@ public sealed class Enclosure
             throw new ArgumentException("The faces do not close.", nameof(faces));
         }
 
-        return new Enclosure(faces);
+        return new Enclosure(faces, bars);
     }
 
     private static void RequirePlaneConvex(string id, IReadOnlyList<Vector3d> polygon, Vector3d normal)
@@ -198,6 +230,7 @@ public sealed class Enclosure
             case FaceCovering.Clear clear:
                 Within.Require(clear.FrameFraction, 0, 0.9);
                 Within.Require(clear.FrameReflectanceFraction, 0, 1);
+                Within.Require(clear.StateFactor, 0.1, 1);
                 foreach (BarFamily bars in clear.Bars ?? [])
                 {
                     Within.Require(bars.WidthFraction, 0, 0.9);

@@ -8,13 +8,16 @@ internal sealed class Obstacle
     private readonly Vector3d[] normals;
     private readonly double[] reaches;
 
-    private Obstacle(Vector3d[] corners, Vector3d[] normals, double[] reaches, double transmittanceFraction)
+    private Obstacle(Vector3d[][] faces, Vector3d[] corners, Vector3d[] normals, double[] reaches, double transmittanceFraction)
     {
+        Faces = faces;
         Corners = corners;
         this.normals = normals;
         this.reaches = reaches;
         TransmittanceFraction = transmittanceFraction;
     }
+
+    internal Vector3d[][] Faces { get; }
 
     internal Vector3d[] Corners { get; }
 
@@ -30,7 +33,8 @@ internal sealed class Obstacle
 
         Vector3d[] normals = [.. body.Faces.Select(f => Polygons.AreaVector(f).Unit())];
         double[] reaches = [.. body.Faces.Select((f, i) => normals[i].Dot(f[0]))];
-        return new Obstacle([.. body.Faces.SelectMany(f => f).Distinct()], normals, reaches, body.TransmittanceFraction);
+        return new Obstacle(
+            [.. body.Faces.Select(f => f.ToArray())], [.. body.Faces.SelectMany(f => f).Distinct()], normals, reaches, body.TransmittanceFraction);
     }
 
     /// <summary>Whether a ray meets the body.</summary>

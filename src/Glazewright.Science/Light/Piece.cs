@@ -29,14 +29,9 @@ internal sealed class Piece
         AreaM2 = Polygons.AreaVector(outline).LengthM - Holes.Sum(h => Polygons.AreaVector(h).LengthM);
         switch (covering)
         {
-            case FaceCovering.Clear clear:
-                double f = clear.CaughtDiffuseFraction(normal);
-                LightShares d = clear.Optics.Diffuse;
-                Reflectance = (f * clear.FrameReflectanceFraction) + ((1 - f) * d.ReflectanceFraction);
-                FrameShare = f * (1 - clear.FrameReflectanceFraction);
-                EscapeShare = (1 - f) * d.TransmittanceFraction;
-                OwnShare = (1 - f) * d.AbsorptanceFraction;
+            case FaceCovering.Clear:
                 OwnSink = Sink.Cover;
+                MeetBars(0);
                 break;
             case FaceCovering.Opaque opaque:
                 Reflectance = opaque.InsideReflectanceFraction;
@@ -56,6 +51,18 @@ internal sealed class Piece
                 OwnSink = Sink.Curtain;
                 break;
         }
+    }
+
+    /// <summary>Settles a clear piece's diffuse shares: bars one by one catch this share of diffuse light on its way to the piece, gratings theirs.</summary>
+    internal void MeetBars(double caughtFraction)
+    {
+        var clear = (FaceCovering.Clear)Covering!;
+        double f = 1 - ((1 - clear.CaughtDiffuseFraction(Normal)) * (1 - caughtFraction));
+        LightShares d = clear.Optics.Diffuse;
+        Reflectance = (f * clear.FrameReflectanceFraction) + ((1 - f) * d.ReflectanceFraction);
+        FrameShare = f * (1 - clear.FrameReflectanceFraction);
+        EscapeShare = (1 - f) * d.TransmittanceFraction;
+        OwnShare = (1 - f) * d.AbsorptanceFraction;
     }
 
     /// <summary>Index of the user's surface, −1 for the curtain.</summary>
@@ -79,13 +86,13 @@ internal sealed class Piece
     internal double AreaM2 { get; }
 
     /// <summary>Diffuse shares of light from inside: they sum to 1.</summary>
-    internal double Reflectance { get; }
+    internal double Reflectance { get; private set; }
 
-    internal double OwnShare { get; }
+    internal double OwnShare { get; private set; }
 
-    internal double FrameShare { get; }
+    internal double FrameShare { get; private set; }
 
-    internal double EscapeShare { get; }
+    internal double EscapeShare { get; private set; }
 
     /// <summary>Share passed to the curtain's other side.</summary>
     internal double PassShare { get; }

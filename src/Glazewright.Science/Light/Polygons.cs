@@ -36,14 +36,22 @@ internal static class Polygons
     /// <summary>The part of a convex polygon above (or below) a level; empty when there is none.</summary>
     internal static Vector3d[] CutByLevel(IReadOnlyList<Vector3d> polygon, double levelM, bool keepAbove)
     {
+        Vector3d[] kept = CutByPlane(polygon, new Vector3d(0, 0, levelM), new Vector3d(0, 0, keepAbove ? 1 : -1));
+
+        // What the level cuts lies on it to the last bit.
+        return [.. kept.Select(p => Math.Abs(p.Z - levelM) < 1e-12 ? p with { Z = levelM } : p)];
+    }
+
+    /// <summary>The part of a convex polygon on a plane's front; empty when there is none.</summary>
+    internal static Vector3d[] CutByPlane(IReadOnlyList<Vector3d> polygon, Vector3d origin, Vector3d normal)
+    {
         var kept = new List<Vector3d>(polygon.Count + 2);
-        double sign = keepAbove ? 1 : -1;
         for (int i = 0; i < polygon.Count; i++)
         {
             Vector3d a = polygon[i];
             Vector3d b = polygon[(i + 1) % polygon.Count];
-            double da = sign * (a.Z - levelM);
-            double db = sign * (b.Z - levelM);
+            double da = normal.Dot(a - origin);
+            double db = normal.Dot(b - origin);
             if (da >= 0)
             {
                 kept.Add(a);
@@ -51,8 +59,7 @@ internal static class Polygons
 
             if ((da > 0 && db < 0) || (da < 0 && db > 0))
             {
-                Vector3d p = a + ((da / (da - db)) * (b - a));
-                kept.Add(p with { Z = levelM });
+                kept.Add(a + ((da / (da - db)) * (b - a)));
             }
         }
 

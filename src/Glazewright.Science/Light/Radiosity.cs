@@ -8,11 +8,15 @@ internal sealed class Radiosity
 {
     internal const int Sinks = 6;
 
-    private Radiosity(double[,] bySink, double[,] ownByPiece)
+    private Radiosity(double[,] bySink, double[,] ownByPiece, double[,] leaving)
     {
+        Leaving = leaving;
         BySink = bySink;
         OwnByPiece = ownByPiece;
     }
+
+    /// <summary>All light that leaves a piece (row) for each unit first set free on a piece (column).</summary>
+    internal double[,] Leaving { get; }
 
     internal double[,] BySink { get; }
 
@@ -58,7 +62,7 @@ internal sealed class Radiosity
             }
         }
 
-        return new Radiosity(bySink, own);
+        return new Radiosity(bySink, own, inverse);
     }
 
     private static int IndexOfCurtain(IReadOnlyList<Piece> pieces, int cell)

@@ -105,7 +105,7 @@ public class LightMapStageTests
             }
         }
 
-        Assert.Contains(Usual.Report.LeftOut, l => l.Contains("even shares", StringComparison.Ordinal));
+        Assert.Contains(Usual.Report.LeftOut, l => l.Contains("not designed for the site", StringComparison.Ordinal));
     }
 
     private static void EachMonthMovesOnItsOwn(LightMap changed, double least)

@@ -201,7 +201,8 @@ internal static class SampleSource
 
         double[] sun = [5.1, 8, 13, 19, 24, 27, 26, 22, 16, 10, 6, 4.2];
         LightMap light = new(
-            id, 20, 6, 0.8, sun.Select(m => new LightMonth(m, 0.8 * m, 0.8, Enumerable.Range(0, 120).Select(i => m * (0.8 + 0.4 * (i / 20) / 5)).ToEqList())).ToEqList(), sun.Select(m => 1.8 * m).ToEqList(), new StageReport([], [], ["Members count as a first estimate."]));
+            id, 20, 6, 0.8, sun.Select(m => new LightMonth(m, 0.8 * m, 0.8, Enumerable.Range(0, 120).Select(i => m * (0.8 + 0.4 * (i / 20) / 5)).ToEqList())).ToEqList(), sun.Select(m => 1.8 * m).ToEqList(),
+            [], [], new LightCarpet(0, [], [], []), [], [], new StageReport([], [], ["Bracing throws no shadow here."]));
         GainRow row = new(1, 0.2, 0, 0.5, 0.1, 0.05, 0.15);
         GainSet set = new([row], row, row, row);
         ProgramDocument program = new(id, [], [], [], [], new HumidityControl(0, 0, [], 0, 0, 0, 0, [], 0, 0), null, null, [], [], StageReport.Empty);

@@ -197,7 +197,7 @@ public class EnclosureGainsTests
     {
         List<Piece> pieces = Pieces.Of(enclosure, curtain);
         Radiosity radiosity = Radiosity.Solve(pieces, ViewFactors.ExchangeAreas(pieces, EnclosureGains.Rays));
-        return new BeamTracer(pieces, radiosity, Pieces.SurfaceIds(enclosure).Count, Surroundings.None);
+        return new BeamTracer(pieces, [], radiosity, Pieces.SurfaceIds(enclosure).Count, Surroundings.None);
     }
 
     private static Vector3d AreaVector(IReadOnlyList<Vector3d> polygon) => Polygons.AreaVector(polygon);

@@ -1,4 +1,5 @@
 using Glazewright.Science.Light;
+using Glazewright.Science.Light.Shadows;
 
 namespace Glazewright.Science.Tests.Light;
 
@@ -53,26 +54,27 @@ public class SurroundingsTests
         Assert.True(dark < alone);
     }
 
-    // Rays from the floor and faces projected on it must tell of the same shadow. 1 % of the open aperture for 3200 points.
+    // Shadows drawn on the floor and faces projected on it must tell of the same shadow.
     [Fact]
-    public void Points_and_projection_agree_behind_a_neighbour()
+    public void Drawing_and_projection_agree_behind_a_neighbour()
     {
         Enclosure house = Houses.HalfOpaque();
         Surroundings around = Surroundings.Of([Box("n", 5, 22, -9, -4, 5, 0.3)], []);
-        var light = new PointLight(house, around);
-        Vector3d[] points = [.. Enumerable.Range(0, 3200).Select(i => new Vector3d(30 * (i * 0.7548776662 % 1), 8 * (i * 0.5698402910 % 1), 0))];
-        double[] factor = new double[points.Length];
+        var floor = ReceivingPlane.Of(default, new Vector3d(1, 0, 0), new Vector3d(0, 1, 0), 30, 8, 40, 20);
+        var scan = new BeamScan(house, around, floor, ScanFineness.Usual);
+        double[] factor = new double[floor.Count];
         List<Piece> pieces = Pieces.Of(house, null);
         Radiosity radiosity = Radiosity.Solve(pieces, ViewFactors.ExchangeAreas(pieces, 512));
-        var tracer = new BeamTracer(pieces, radiosity, Pieces.SurfaceIds(house).Count, around);
-        var open = new BeamTracer(pieces, radiosity, Pieces.SurfaceIds(house).Count, Surroundings.None);
+        var tracer = new BeamTracer(pieces, [], radiosity, Pieces.SurfaceIds(house).Count, around);
+        var open = new BeamTracer(pieces, [], radiosity, Pieces.SurfaceIds(house).Count, Surroundings.None);
         foreach ((double azimuthDeg, double elevationDeg) in new[] { (-90.0, 15.0), (-60, 25), (-125, 8), (-100, 40) })
         {
-            GainRow shaded = tracer.Trace(Vector3d.Towards(azimuthDeg, elevationDeg));
+            var towards = Vector3d.Towards(azimuthDeg, elevationDeg);
+            GainRow shaded = tracer.Trace(towards);
             double direct = tracer.DirectOnCropM2;
-            double whole = open.Trace(Vector3d.Towards(azimuthDeg, elevationDeg)).ApertureM2;
-            light.FromBeam(points, azimuthDeg, elevationDeg, factor);
-            Assert.Equal(direct, factor.Average() * 240, (0.01 * whole) + 0.05);
+            double whole = open.Trace(towards).ApertureM2;
+            scan.Look(towards, factor);
+            Assert.Equal(direct, factor.Average() * 240, (0.003 * whole) + 0.02);
             Assert.True(shaded.ApertureM2 <= whole + 1e-9);
         }
     }
@@ -95,7 +97,7 @@ public class SurroundingsTests
     {
         List<Piece> pieces = Pieces.Of(house, null);
         return new BeamTracer(
-            pieces, Radiosity.Solve(pieces, ViewFactors.ExchangeAreas(pieces, 512)), Pieces.SurfaceIds(house).Count, around);
+            pieces, [], Radiosity.Solve(pieces, ViewFactors.ExchangeAreas(pieces, 512)), Pieces.SurfaceIds(house).Count, around);
     }
 
     private static ShadeBody Box(string id, double x0, double x1, double y0, double y1, double z, double transmittance) => new(

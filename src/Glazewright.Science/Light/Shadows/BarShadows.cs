@@ -1,0 +1,112 @@
+namespace Glazewright.Science.Light.Shadows;
+
+/// <summary>Bars made ready to throw shadows on a picture: slender ones as strips, stout ones by the faces that look at the light.</summary>
+internal sealed class BarShadows
+{
+    private readonly ShadeBar[] strips;
+    private readonly (Vector3d Normal, Vector3d[] Outline)[] faces;
+
+    private BarShadows(ShadeBar[] strips, (Vector3d Normal, Vector3d[] Outline)[] faces)
+    {
+        this.strips = strips;
+        this.faces = faces;
+    }
+
+    /// <summary>All bars.</summary>
+    internal static BarShadows Of(IReadOnlyList<ShadeBar> bars) => Of(bars, default, default);
+
+    /// <summary>The parts of the bars in front of a plane; a zero normal keeps all.</summary>
+    internal static BarShadows Of(IReadOnlyList<ShadeBar> bars, Vector3d origin, Vector3d normal)
+    {
+        var strips = new List<ShadeBar>();
+        var faces = new List<(Vector3d, Vector3d[])>();
+        foreach (ShadeBar bar in bars)
+        {
+            if (bar.Shape == BarShape.Box)
+            {
+                foreach (Vector3d[] face in Sides(bar))
+                {
+                    Vector3d[] kept = normal == default ? face : Polygons.CutByPlane(face, origin, normal);
+                    if (kept.Length >= 3)
+                    {
+                        faces.Add((Polygons.AreaVector(face).Unit(), kept));
+                    }
+                }
+
+                continue;
+            }
+
+            double a = normal.Dot(bar.A - origin);
+            double b = normal.Dot(bar.B - origin);
+            if (normal == default || (a >= 0 && b >= 0))
+            {
+                strips.Add(bar);
+            }
+            else if (a > 0 || b > 0)
+            {
+                Vector3d cut = bar.A + (a / (a - b) * (bar.B - bar.A));
+                strips.Add(a > 0 ? bar with { B = cut } : bar with { A = cut });
+            }
+        }
+
+        return new BarShadows([.. strips], [.. faces]);
+    }
+
+    internal bool Any => strips.Length + faces.Length > 0;
+
+    /// <summary>Draws every shadow along a direction.</summary>
+    internal void Cast(BitRows rows, in FlatMap map, Vector3d towards, double phaseX, double phaseY)
+    {
+        Span<double> corners = stackalloc double[2 * FlatClip.MostCorners];
+        foreach (ShadeBar bar in strips)
+        {
+            Vector3d across = (bar.B - bar.A).Cross(towards);
+            double length = across.LengthM;
+            if (length < 1e-9)
+            {
+                continue;
+            }
+
+            across = 1 / length * across;
+            Vector3d half = bar.HalfShadowM(across) * across;
+            map.Put(bar.A + half, corners, 0);
+            map.Put(bar.B + half, corners, 2);
+            map.Put(bar.B - half, corners, 4);
+            map.Put(bar.A - half, corners, 6);
+            rows.Fill(corners[..8], phaseX, phaseY);
+        }
+
+        foreach ((Vector3d normal, Vector3d[] outline) in faces)
+        {
+            if (normal.Dot(towards) > 0)
+            {
+                int count = map.Put(outline, corners);
+                rows.Fill(corners[..count], phaseX, phaseY);
+            }
+        }
+    }
+
+    private static IEnumerable<Vector3d[]> Sides(ShadeBar bar)
+    {
+        Vector3d w = bar.HalfWidth;
+        Vector3d d = bar.HalfDepth;
+        Vector3d a = bar.A;
+        Vector3d b = bar.B;
+
+        // Whichever hand the half sizes have, the outward normal is the one that points away from the middle.
+        Vector3d middle = 0.5 * (a + b);
+        Vector3d[][] sides =
+        [
+            [a + w + d, b + w + d, b + w - d, a + w - d],
+            [a - w + d, b - w + d, b - w - d, a - w - d],
+            [a + w + d, b + w + d, b - w + d, a - w + d],
+            [a + w - d, b + w - d, b - w - d, a - w - d],
+            [a + w + d, a + w - d, a - w - d, a - w + d],
+            [b + w + d, b + w - d, b - w - d, b - w + d],
+        ];
+        foreach (Vector3d[] side in sides)
+        {
+            yield return Polygons.AreaVector(side).Dot(side[0] - middle) > 0 ? side : [side[3], side[2], side[1], side[0]];
+        }
+    }
+}
