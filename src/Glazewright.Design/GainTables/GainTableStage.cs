@@ -13,6 +13,8 @@ public static class GainTableStage
 
     private const int Azimuths = 72;
     private const int ElevationSteps = 36;
+    private const double SunReachDeg = 23.44;
+    private const double MarginDeg = 8;
 
     /// <summary>Computes one house.</summary>
     /// <param name="input">What the job says.</param>
@@ -32,13 +34,26 @@ public static class GainTableStage
         SunGrid grid = SunGrid.Even(Azimuths, ElevationSteps);
         cancel.ThrowIfCancellationRequested();
         HouseLight light = new(enclosure, null, around);
-        GainSet open = Set(light.Gains(grid, null));
+        bool[] wanted = [.. Enumerable.Range(0, grid.Count).Select(node => SunComesNear(grid.Direction(node), input))];
+        GainSet open = Set(light.Gains(grid, wanted));
         cancel.ThrowIfCancellationRequested();
         CurtainPlane? curtain = Curtain(input, house);
-        GainSet drawn = curtain is null ? open : Set(EnclosureGains.Compute(enclosure, curtain, grid, around));
+        GainSet drawn = curtain is null ? open : Set(new HouseLight(enclosure, curtain, around).Gains(grid, wanted));
         GainTable table = new(
             input.House, 360.0 / Azimuths, 90.0 / ElevationSteps, open, drawn, input.CanopyExtinctionFraction, StageReport.Empty);
         return table with { Report = GainWorkings.Report(input, house, enclosure, light, table) };
+    }
+
+    // The sun keeps within 23.44° of the equator; a margin covers the nodes that its place is read between. Rows it never comes near stay empty.
+    private static bool SunComesNear(Vector3d towards, GainInput input)
+    {
+        double latitude = input.LatitudeDeg * Math.PI / 180;
+        double bearing = input.RangeBearingDeg * Math.PI / 180;
+
+        // North in house axes: bearings turn clockwise, axes anticlockwise.
+        double north = (towards.X * Math.Cos(bearing)) + (towards.Y * Math.Sin(bearing));
+        double declinationDeg = Math.Asin(Math.Clamp((Math.Sin(latitude) * towards.Z) + (Math.Cos(latitude) * north), -1, 1)) * 180 / Math.PI;
+        return Math.Abs(declinationDeg) <= SunReachDeg + MarginDeg;
     }
 
     private static CurtainPlane? Curtain(GainInput input, BuildingForm house) =>

@@ -123,7 +123,8 @@ public static class HouseBars
                     yield return new NamedBar(
                         $"{item.Id}/parked-{i + 1:00}",
                         ShadeBar.FourSided(from, from + new Vector3d(0, item.Size.YM, 0), new Vector3d(0, 0, 1), BundleWidthM, BundleDepthM)
-                        with { Cause = ShadeCause.Curtain });
+                        with
+                        { Cause = ShadeCause.Curtain });
                 }
             }
         }
@@ -138,7 +139,8 @@ public static class HouseBars
             p.Id,
             ShadeBar.Box(
                 new Vector3d(p.Corner.XM, p.Corner.YM, Math.Max(0.01, p.Corner.ZM + p.Size.ZM - BenchThicknessM)),
-                new Vector3d(p.Size.XM, p.Size.YM, BenchThicknessM)) with { Cause = ShadeCause.Equipment }));
+                new Vector3d(p.Size.XM, p.Size.YM, BenchThicknessM)) with
+            { Cause = ShadeCause.Equipment }));
 
     private static bool IsClear(string kind) => GenericCovers.TryFind(kind, out GenericCover? cover) && cover.Make is not CoverMake.Opaque;
 

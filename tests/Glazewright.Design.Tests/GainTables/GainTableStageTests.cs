@@ -104,11 +104,11 @@ public class GainTableStageTests
     public void A_hill_to_the_south_takes_the_low_sun()
     {
         Design.Brief.Job job = TestJobs.OneHouse();
-        job = job with { Site = job.Site with { Horizon = [new(90, 0), new(185, 15), new(280, 0)] } };
+        job = job with { Site = job.Site with { Horizon = [new(90, 0), new(185, 31), new(280, 0)] } };
         GainField field = new(LightJobs.Gains(job), false);
         GainField open = new(Usual, false);
-        Assert.Equal(0, field.At(Beam, 185, 10, 95).CropPlaneW, 1e-9);
-        Assert.True(open.At(Beam, 185, 10, 95).CropPlaneW > 1000);
+        Assert.Equal(0, field.At(Beam, 185, 26, 95).CropPlaneW, 1e-9);
+        Assert.True(open.At(Beam, 185, 26, 95).CropPlaneW > 1000);
         Assert.Equal(open.At(Beam, 185, 40, 95).CropPlaneW, field.At(Beam, 185, 40, 95).CropPlaneW, 1e-6);
     }
 
