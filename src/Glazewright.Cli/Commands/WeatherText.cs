@@ -20,7 +20,7 @@ internal static class WeatherText
         Line(page, $"{year.Provenance.Label}");
         Line(page, $"sha256 {year.Provenance.ContentSha256}");
         Line(page, $"");
-        Line(page, $"Completeness   8760 hours; {year.Gaps.Sum(g => g.Hours)} values made up in {year.Gaps.Count} places");
+        Line(page, $"Completeness   8760 hours; {Completeness(year)}");
         Line(page, $"Radiation      {Closes(c)}");
         Line(page, $"Cold           99.6 % {d.Heating996DryBulbC:0.0} °C, lowest {d.LowestDryBulbC:0.0} °C  ({ComputedConditions.Label})");
         Line(page, $"Hot            0.4 % {d.Cooling04DryBulbC:0.0} °C with wet bulb {d.Cooling04WetBulbC:0.0} °C, highest {d.HighestDryBulbC:0.0} °C; 0.4 % wet bulb {d.Evaporation04WetBulbC:0.0} °C");
@@ -54,6 +54,8 @@ internal static class WeatherText
         Line(json, $"  \"station\": {JsonText.Quote(s.Name)}, \"latitudeDeg\": {s.LatitudeDeg}, \"longitudeDeg\": {s.LongitudeDeg}, \"elevationM\": {s.ElevationM}, \"zoneHours\": {s.ZoneH},");
         Line(json, $"  \"label\": {JsonText.Quote(year.Provenance.Label)}, \"sha256\": \"{year.Provenance.ContentSha256}\",");
         Line(json, $"  \"hours\": 8760, \"valuesMadeUp\": {year.Gaps.Sum(g => g.Hours)},");
+        json.Append("  \"rejected\": [").AppendJoin(", ", year.Rejected.Select(r => FormattableString.Invariant($"{{ \"field\": {JsonText.Quote(r.Field)}, \"hours\": {r.Hours}, \"firstHour\": {r.FirstHour}, \"firstLine\": {r.FirstLine}, \"firstValue\": {r.FirstValue}, \"least\": {r.LeastValue}, \"most\": {r.MostValue}, \"unit\": {JsonText.Quote(r.Unit)}, \"how\": {JsonText.Quote(r.How)} }}"))).Append("],\n");
+        json.Append("  \"gaps\": [").AppendJoin(", ", year.Gaps.Select(g => FormattableString.Invariant($"{{ \"field\": {JsonText.Quote(g.Field)}, \"hours\": {g.Hours}, \"firstHour\": {g.FirstHour}, \"firstLine\": {g.FirstLine}, \"how\": {JsonText.Quote(g.How)} }}"))).Append("],\n");
         Line(json, $"  \"closure\": {{ \"verdict\": \"{c.Verdict}\", \"rmsWm2\": {c.StatedRmsWm2:0.###}, \"offsetH\": {c.StatedOffsetH}, \"bestOffsetH\": {c.BestOffsetH:0.####}, \"bestRmsWm2\": {c.BestRmsWm2:0.###} }},");
         Line(json, $"  \"computed\": {{ \"label\": {JsonText.Quote(ComputedConditions.Label)}, \"heating996C\": {d.Heating996DryBulbC:0.##}, \"lowestC\": {d.LowestDryBulbC:0.##}, \"cooling04C\": {d.Cooling04DryBulbC:0.##}, \"coincidentWetBulbC\": {d.Cooling04WetBulbC:0.##}, \"evaporation04C\": {d.Evaporation04WetBulbC:0.##}, \"highestC\": {d.HighestDryBulbC:0.##} }},");
         Line(json, $"  \"months\": [");
@@ -70,6 +72,14 @@ internal static class WeatherText
 
     public static string Json(IReadOnlyList<WeatherProblem> problems) =>
         "{\n  \"faults\": [\n" + string.Join(",\n", problems.Select(p => FormattableString.Invariant($"    {{ \"kind\": \"{p.Kind}\", \"pointer\": \"\", \"id\": \"\", \"line\": {p.Line}, \"column\": 0, \"field\": {p.Column}, \"wrong\": {JsonText.Quote(p.What)}, \"right\": {JsonText.Quote(p.Right)} }}"))) + "\n  ]\n}\n";
+
+    private static string Completeness(WeatherYear year)
+    {
+        int made = year.Gaps.Sum(g => g.Hours);
+        int rejected = year.Rejected.Sum(r => r.Hours);
+        string filled = made == 0 ? "nothing made up" : FormattableString.Invariant($"{made} {(made == 1 ? "value" : "values")} made up in {year.Gaps.Count} {(year.Gaps.Count == 1 ? "field" : "fields")}");
+        return rejected == 0 ? filled : FormattableString.Invariant($"{filled}; {rejected} impossible {(rejected == 1 ? "value" : "values")} taken out");
+    }
 
     private static string Closes(RadiationClosure c) => c.Verdict switch
     {

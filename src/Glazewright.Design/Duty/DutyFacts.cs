@@ -2,6 +2,7 @@ using Glazewright.Design.Brief;
 using Glazewright.Design.Form;
 using Glazewright.Science.Air;
 using Glazewright.Science.Flow;
+using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.Duty;
 
@@ -26,4 +27,4 @@ internal sealed record DutyFacts(
     AirState DryingNight,
     double AboveWPerK,
     double StoredW,
-    double StationElevationM);
+    WeatherYear Weather);

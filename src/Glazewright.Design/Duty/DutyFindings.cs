@@ -1,5 +1,6 @@
 using System.Globalization;
 using Glazewright.Design.Contracts;
+using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.Duty;
 
@@ -22,7 +23,14 @@ internal static class DutyFindings
                 r.Conditions.Source);
         }
 
-        double stepM = f.Input.ElevationM - f.StationElevationM;
+        foreach (WeatherFinding changed in WeatherReport.Changed(f.Weather))
+        {
+            yield return new Finding(
+                "duty/weather-changed", changed.Gravity == WeatherGravity.Warning ? Severity.Near : Severity.Note, house,
+                "Weather file: " + changed.Text, "", new Source.Given("/site/weather"));
+        }
+
+        double stepM = f.Input.ElevationM - f.Weather.Station.ElevationM;
         if (Math.Abs(stepM) > MostStepM)
         {
             yield return new Finding(

@@ -104,7 +104,7 @@ public static class DutyStage
         {
             Report = DutyWorkings.Report(new DutyFacts(
                 input, form, result, coldCrop, hotCrop, hour, inward, cropWm2, load, outside, inlet, need, rule, run, night, nightLatentWm2,
-                DesignWeather.DryingNight(year, nightC, pressurePa), above, storedW, year.Station.ElevationM)),
+                DesignWeather.DryingNight(year, nightC, pressurePa), above, storedW, year)),
         };
     }
 

@@ -14,6 +14,14 @@ internal sealed partial class EpwReader
         return ok;
     }
 
+    // A missing code is written in nines (99.9, 999, 9999.0); some writers use more of them than the format asks.
+    private static bool IsNines(ReadOnlySpan<byte> text)
+    {
+        int point = text.IndexOf((byte)'.');
+        ReadOnlySpan<byte> whole = point < 0 ? text : text[..point];
+        return whole.IndexOfAnyExcept((byte)'9') < 0 && (point < 0 || text[(point + 1)..].IndexOfAnyExcept((byte)'9', (byte)'0') < 0);
+    }
+
     private static bool TryInt(ReadOnlySpan<byte> line, Span<int> starts, int at, out int value)
     {
         bool ok = double.TryParse(line[starts[at]..(starts[at + 1] - 1)], NumberStyles.Float, CultureInfo.InvariantCulture, out double x)

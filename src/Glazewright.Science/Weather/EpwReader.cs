@@ -5,7 +5,7 @@ namespace Glazewright.Science.Weather;
 
 /// <summary>
 /// EPW rows and headers. Headers are found by key (a real file lacks COMMENTS 2); rows have 32 to 35 fields. Field order, units and missing codes: the format's
-/// data dictionary (read at second hand); a value at or above its missing code is missing.
+/// data dictionary (read at second hand); nines at or above the missing code are missing, another number there is impossible.
 /// </summary>
 internal sealed partial class EpwReader(string contentSha256, GapRule gaps)
 {
@@ -13,18 +13,18 @@ internal sealed partial class EpwReader(string contentSha256, GapRule gaps)
 
     private static readonly EpwField[] s_fields =
     [
-        new(6, "Dry bulb", 99.9, -70, 70),
-        new(7, "Dew point", 99.9, -100, 70),
-        new(8, "Relative humidity", 999, 0, 110),
-        new(9, "Station pressure", 999_999, 31_000, 120_000),
-        new(12, "Horizontal infrared", 9999, 0, 1000),
-        new(13, "Global radiation", 9999, 0, 1600),
-        new(14, "Direct radiation", 9999, 0, 1400),
-        new(15, "Diffuse radiation", 9999, 0, 1200),
-        new(20, "Wind direction", 999, 0, 360),
-        new(21, "Wind speed", 999, 0, 75),
-        new(23, "Opaque sky cover", 99, 0, 10),
-        new(30, "Snow depth", 999, 0, 900),
+        new(6, "Dry bulb", 99.9),
+        new(7, "Dew point", 99.9),
+        new(8, "Relative humidity", 999),
+        new(9, "Station pressure", 999_999),
+        new(12, "Horizontal infrared", 9999),
+        new(13, "Global radiation", 9999),
+        new(14, "Direct radiation", 9999),
+        new(15, "Diffuse radiation", 9999),
+        new(20, "Wind direction", 999),
+        new(21, "Wind speed", 999),
+        new(23, "Opaque sky cover", 99),
+        new(30, "Snow depth", 999),
     ];
 
     private readonly ProblemList _problems = new();
@@ -58,7 +58,7 @@ internal sealed partial class EpwReader(string contentSha256, GapRule gaps)
             }
             else
             {
-                inRows = ReadHeader(Encoding.Latin1.GetString(line), lines.Number);
+                inRows = ReadHeader(PlainText.Line(line), lines.Number);
             }
         }
 
@@ -79,6 +79,11 @@ internal sealed partial class EpwReader(string contentSha256, GapRule gaps)
         if (_problems.Any)
         {
             return _problems.ToRefused();
+        }
+
+        for (int i = 0; i < s_fields.Length; i++)
+        {
+            _raw.FileColumn[i] = s_fields[i].Index + 1;
         }
 
         if (_leapRows > 0)
@@ -241,20 +246,10 @@ internal sealed partial class EpwReader(string contentSha256, GapRule gaps)
             return double.NaN;
         }
 
-        if (x >= field.MissingAtOrAbove)
-        {
-            return double.NaN;
-        }
-
-        if (x < field.Least || x > field.Most)
-        {
-            _problems.Add(WeatherWords.OutOfRange(number, field.Index + 1, field.Name, x, field.Least, field.Most));
-        }
-
-        return x;
+        return x >= field.MissingAtOrAbove && IsNines(text) ? double.NaN : x;
     }
 
     private static bool IsBlank(ReadOnlySpan<byte> line) => line.Trim((byte)' ').IsEmpty;
 
-    private sealed record EpwField(int Index, string Name, double MissingAtOrAbove, double Least, double Most);
+    private sealed record EpwField(int Index, string Name, double MissingAtOrAbove);
 }

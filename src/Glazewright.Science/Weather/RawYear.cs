@@ -27,6 +27,12 @@ internal sealed class RawYear
     /// <summary>Columns in the order of the constants, in the units of EPW (snow in cm).</summary>
     public double[][] Columns { get; } = [.. Enumerable.Range(0, 12).Select(_ => new double[CommonYear.Hours])];
 
+    /// <summary>1-based comma field of each column in the file; 0 when it has none.</summary>
+    public int[] FileColumn { get; } = new int[12];
+
+    /// <summary>Unit that the format states pressure in, Pa; the column itself holds Pa.</summary>
+    public double PressureUnitPa { get; init; } = 1;
+
     /// <summary>File line of each hour.</summary>
     public int[] Line { get; } = new int[CommonYear.Hours];
 }

@@ -12,6 +12,7 @@ internal static class SanityChecks
         Constant(year, findings);
         Sky(year, findings);
         Humidity(year, findings);
+        Pressure(year, findings);
         double wind = MonthStatistics.Mean(year.WindMs.Span);
         if (wind is < 0.5 or > 10)
         {
@@ -40,6 +41,17 @@ internal static class SanityChecks
 
     private static void Warn(List<WeatherFinding> findings, string text) => findings.Add(new WeatherFinding(WeatherGravity.Warning, text));
 
+    // Weather moves a year's mean by less than 2 % of the standard atmosphere's.
+    private static void Pressure(WeatherYear year, List<WeatherFinding> findings)
+    {
+        double mean = MonthStatistics.Mean(year.PressurePa.Span);
+        double standard = WeatherMoisture.StandardPressurePa(year.Station.ElevationM);
+        if (Math.Abs(mean / standard - 1) > 0.03)
+        {
+            Warn(findings, FormattableString.Invariant($"The mean pressure of {mean / 100:0} hPa is not that of {year.Station.ElevationM:0} m ({standard / 100:0} hPa): reduced to sea level, or the elevation is wrong. It is used as it stands."));
+        }
+    }
+
     private static void Jumps(WeatherYear year, List<WeatherFinding> findings)
     {
         int count = 0;
@@ -53,7 +65,7 @@ internal static class SanityChecks
 
         if (count > 0)
         {
-            Warn(findings, FormattableString.Invariant($"The dry bulb jumps more than {LargestJumpK:0} K within an hour {count} times, by up to {worst:0.0} K."));
+            Warn(findings, FormattableString.Invariant($"The dry bulb jumps more than {LargestJumpK:0} K within an hour {(count == 1 ? "once" : FormattableString.Invariant($"{count} times"))}, by up to {worst:0.0} K; left as it stands."));
         }
     }
 
@@ -87,12 +99,12 @@ internal static class SanityChecks
 
         if (above > 0)
         {
-            Warn(findings, FormattableString.Invariant($"Global radiation exceeds 1.2 times the extraterrestrial in {above} hours."));
+            Warn(findings, FormattableString.Invariant($"Global radiation exceeds 1.2 times the extraterrestrial in {WeatherWords.Hours(above)}; left as it stands."));
         }
 
         if (night > 0)
         {
-            Warn(findings, FormattableString.Invariant($"There is sun in {night} hours of deep night: time zone, longitude or stamps are wrong."));
+            Warn(findings, FormattableString.Invariant($"There is sun in {WeatherWords.Hours(night)} of deep night: time zone, longitude or stamps are wrong."));
         }
     }
 

@@ -11,26 +11,26 @@ internal sealed class Tmy3Reader(string contentSha256, GapRule gaps)
 {
     private static readonly Tmy3Field[] s_fields =
     [
-        new("Dry-bulb (C)", RawYear.DryBulb, "Dry bulb", 1, -70, 70),
-        new("Dew-point (C)", RawYear.DewPoint, "Dew point", 1, -90, 70),
-        new("RHum (%)", RawYear.Rh, "Relative humidity", 1, 0, 110),
-        new("Pressure (mbar)", RawYear.Pressure, "Station pressure", 100, 310, 1200),
-        new("GHI (W/m^2)", RawYear.Ghi, "Global radiation", 1, 0, 1600),
-        new("DNI (W/m^2)", RawYear.Dni, "Direct radiation", 1, 0, 1400),
-        new("DHI (W/m^2)", RawYear.Dhi, "Diffuse radiation", 1, 0, 1200),
-        new("Wdir (degrees)", RawYear.WindFrom, "Wind direction", 1, 0, 360),
-        new("Wspd (m/s)", RawYear.Wind, "Wind speed", 1, 0, 75),
-        new("OpqCld (tenths)", RawYear.Opaque, "Opaque sky cover", 1, 0, 10),
+        new("Dry-bulb (C)", RawYear.DryBulb, "Dry bulb", 1),
+        new("Dew-point (C)", RawYear.DewPoint, "Dew point", 1),
+        new("RHum (%)", RawYear.Rh, "Relative humidity", 1),
+        new("Pressure (mbar)", RawYear.Pressure, "Station pressure", 100),
+        new("GHI (W/m^2)", RawYear.Ghi, "Global radiation", 1),
+        new("DNI (W/m^2)", RawYear.Dni, "Direct radiation", 1),
+        new("DHI (W/m^2)", RawYear.Dhi, "Diffuse radiation", 1),
+        new("Wdir (degrees)", RawYear.WindFrom, "Wind direction", 1),
+        new("Wspd (m/s)", RawYear.Wind, "Wind speed", 1),
+        new("OpqCld (tenths)", RawYear.Opaque, "Opaque sky cover", 1),
     ];
 
     private readonly ProblemList _problems = new();
-    private readonly RawYear _raw = new();
+    private readonly RawYear _raw = new() { PressureUnitPa = 100 };
 
     public WeatherReading Read(ReadOnlySpan<byte> text)
     {
         var lines = new TextLines(text);
         lines.TryNext(out ReadOnlySpan<byte> first);
-        WeatherStation? station = ReadStation(SplitQuoted(Encoding.Latin1.GetString(first)));
+        WeatherStation? station = ReadStation(SplitQuoted(PlainText.Line(first)));
         lines.TryNext(out ReadOnlySpan<byte> second);
         string[] names = Encoding.Latin1.GetString(second).Split(',');
         int[] at = [.. s_fields.Select(f => Array.FindIndex(names, n => n.Trim() == f.Column))];
@@ -40,6 +40,11 @@ internal sealed class Tmy3Reader(string contentSha256, GapRule gaps)
             {
                 _problems.Add(WeatherWords.NoColumn(s_fields[i].Column));
             }
+        }
+
+        for (int i = 0; i < at.Length; i++)
+        {
+            _raw.FileColumn[s_fields[i].Target] = at[i] + 1;
         }
 
         var years = new SortedSet<int>();
@@ -154,18 +159,12 @@ internal sealed class Tmy3Reader(string contentSha256, GapRule gaps)
             return double.NaN;
         }
 
-        if (x < -90)
-        {
-            return double.NaN;
-        }
-
-        if (x < field.Least || x > field.Most)
-        {
-            _problems.Add(WeatherWords.OutOfRange(line, column, field.Name, x, field.Least, field.Most));
-        }
-
-        return x * field.Factor;
+        return x < -90 && IsMissingCode(cell) ? double.NaN : x * field.Factor;
     }
+
+    // -99, -999, -9900 and the like: nines, then noughts. Another number so low is impossible.
+    private static bool IsMissingCode(string cell) =>
+        cell.Trim().TrimStart('-').Split('.')[0].TrimEnd('0').All(c => c == '9');
 
     /// <summary>mm/dd/yyyy and 01:00 to 24:00; 24:00 is no clock time, so no time type reads it.</summary>
     private static bool TryStamp(string date, string time, out int year, out HourStamp stamp)
@@ -212,5 +211,5 @@ internal sealed class Tmy3Reader(string contentSha256, GapRule gaps)
         return fields;
     }
 
-    private sealed record Tmy3Field(string Column, int Target, string Name, double Factor, double Least, double Most);
+    private sealed record Tmy3Field(string Column, int Target, string Name, double Factor);
 }

@@ -41,11 +41,7 @@ public static class WeatherFile
         }
 
         string hash = Convert.ToHexStringLower(SHA256.HashData(bytes));
-        ReadOnlySpan<byte> text = bytes;
-        if (text.StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]))
-        {
-            text = text[3..];
-        }
+        ReadOnlySpan<byte> text = PlainText.Of(bytes);
 
         var lines = new TextLines(text);
         lines.TryNext(out ReadOnlySpan<byte> first);

@@ -21,10 +21,20 @@ public sealed record WeatherReport(
         AddClosure(closure, findings);
         AddDesign(year, computed, findings);
         SanityChecks.Add(year, findings);
-        findings.AddRange(year.Gaps.Select(g => new WeatherFinding(
-            WeatherGravity.Note, FormattableString.Invariant($"{g.Field}: {g.Hours} hours made up: {g.How}."))));
-        findings.AddRange(year.Notes.Select(n => new WeatherFinding(WeatherGravity.Note, n.Text)));
+        findings.AddRange(Changed(year));
+        findings.AddRange(year.Notes.Where(n => n.Gravity == WeatherGravity.Note).Select(n => new WeatherFinding(n.Gravity, n.Text)));
         return new WeatherReport(closure, MonthStatistics.Of(year), computed, SanityChecks.InfraredRmsWm2(year), [.. findings.OrderByDescending(f => f.Gravity)]);
+    }
+
+    /// <summary>What of a year is not as its file has it: values taken out, columns converted, hours made up. Every output that rests on the year says this.</summary>
+    /// <param name="year">The year.</param>
+    /// <returns>Findings; none for a year read as it stands.</returns>
+    public static IEnumerable<WeatherFinding> Changed(WeatherYear year)
+    {
+        ArgumentNullException.ThrowIfNull(year);
+        return year.Rejected.Select(r => new WeatherFinding(WeatherGravity.Warning, WeatherWords.Rejected(r)))
+            .Concat(year.Notes.Where(n => n.Gravity == WeatherGravity.Warning).Select(n => new WeatherFinding(n.Gravity, n.Text)))
+            .Concat(year.Gaps.Select(g => new WeatherFinding(WeatherGravity.Note, WeatherWords.Filled(g))));
     }
 
     private static void AddClosure(RadiationClosure c, List<WeatherFinding> findings)

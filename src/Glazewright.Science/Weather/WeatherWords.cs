@@ -54,19 +54,40 @@ internal static class WeatherWords
     public static WeatherProblem NotANumber(int line, int column, string field, string text) => new(
         WeatherProblemKind.NotANumber, line, column, $"{field} is '{text}'.", "A number with a decimal point.");
 
-    public static WeatherProblem OutOfRange(int line, int column, string field, double value, double least, double most) => new(
-        WeatherProblemKind.OutOfRange, line, column, Say($"{field} is {value}."), Say($"{least} to {most}."));
+    public static WeatherProblem TooManyImpossible(int line, int column, FieldLimit limit, int hours, double first, int most) => new(
+        WeatherProblemKind.OutOfRange, line, column,
+        Say($"{limit.Field} holds impossible values in {Hours(hours)}; here stands {first}."),
+        Say($"{limit.Least} to {limit.Most} {limit.Unit}. Up to {most} hours (1 % of the year) are taken out and filled; more is a wrong unit, a shifted column or a damaged file."));
+
+    public static string Rejected(WeatherRejected r) => Say(
+        $"{r.Field}: {Hours(r.Hours)} with {(r.Hours == 1 ? "an impossible value" : "impossible values")}, first {r.FirstValue} {r.Unit} in line {r.FirstLine} (possible: {r.LeastValue} to {r.MostValue}): {r.How}.");
+
+    public static string Filled(WeatherGap gap)
+    {
+        HourStamp at = CommonYear.StampOf(gap.FirstHour);
+        string line = gap.FirstLine > 0 ? Say($", line {gap.FirstLine}") : "";
+        string where = gap.Hours >= CommonYear.Hours ? "" : Say($" ({(gap.Hours == 1 ? "" : "first ")}{at.Month}/{at.Day} hour {at.HourEnding}{line})");
+        return Say($"{gap.Field}: {Hours(gap.Hours)} made up{where}: {gap.How}.");
+    }
+
+    public static WeatherNote Converted(string field, string unit, string to, double seen, double now) => new(
+        Say($"{field} is in {unit}, not the {to} of the format (values near {seen:0.###} cannot be {to}): converted, {seen:0.###} {unit} being {now:0.##} {to}. Make sure of it."), WeatherGravity.Warning);
+
+    public static WeatherNote WindUnitUnknown(double meanMs, IEnumerable<(string Unit, double Ms)> others) => new(
+        Say($"Wind speed: a mean of {meanMs:0.0} m/s is hardly a place's; it may be another unit ({string.Join(", ", others.Select(o => Say($"{o.Unit} would make {o.Ms:0.0} m/s")))}). The file does not tell which, so nothing was changed."), WeatherGravity.Warning);
+
+    public static string Hours(int count) => count == 1 ? "1 hour" : Say($"{count} hours");
 
     public static WeatherProblem MissingRun(int line, int column, string field, int hours, int longest) => new(
-        WeatherProblemKind.Missing, line, column, Say($"{field} is missing for {hours} hours from here."),
+        WeatherProblemKind.Missing, line, column, Say($"{field} is missing for {Hours(hours)} from here."),
         longest == 0 ? "No hole is allowed by the gap rule." : Say($"Holes of up to {longest} hours may be filled; choose another year or another station."));
 
     public static WeatherProblem MissingSun(int line, int column, string field, int hours) => new(
-        WeatherProblemKind.Missing, line, column, Say($"{field} is missing in {hours} daylight hours, first here."),
-        "Radiation is not made up. Two of the three (global, direct, diffuse) must be there.");
+        WeatherProblemKind.Missing, line, column, Say($"{field} is missing in {hours} daylight {(hours == 1 ? "hour" : "hours")}, first here."),
+        "Radiation is not made up: the global, or two of global, direct and diffuse, must be there.");
 
     public static WeatherProblem MoreProblems(int more) => new(
-        WeatherProblemKind.NotAWeatherFile, 0, 0, Say($"{more} more problems of the same kinds."), "See those listed.");
+        WeatherProblemKind.NotAWeatherFile, 0, 0, Say($"{more} more {(more == 1 ? "problem" : "problems")} of the same kinds."), "See those listed.");
 
     public static WeatherProblem NoColumn(string name) => new(
         WeatherProblemKind.Header, 2, 0, $"The column '{name}' is absent.", "A TMY3 file names all its columns in line 2.");

@@ -58,6 +58,9 @@ public sealed record WeatherYear
     /// <summary>What was missing and how it was made up. Nothing is made up without an entry.</summary>
     public required IReadOnlyList<WeatherGap> Gaps { get; init; }
 
+    /// <summary>Impossible values that were taken out, field by field, and how those hours were filled.</summary>
+    public IReadOnlyList<WeatherRejected> Rejected { get; init; } = [];
+
     /// <summary>Oddities of the file that a reader of the results should know.</summary>
     public required IReadOnlyList<WeatherNote> Notes { get; init; }
 
@@ -110,8 +113,22 @@ public enum WeatherOrigin
 /// <param name="Hours">How many hours.</param>
 /// <param name="FirstHour">First such hour, 0 to 8,759.</param>
 /// <param name="How">How it was made up, in words.</param>
-public sealed record WeatherGap(string Field, int Hours, int FirstHour, string How);
+/// <param name="FirstLine">Line of the file that holds the first; 0 when there is no file.</param>
+public sealed record WeatherGap(string Field, int Hours, int FirstHour, string How, int FirstLine = 0);
+
+/// <summary>Values of a file that cannot be: taken out and filled.</summary>
+/// <param name="Field">The quantity.</param>
+/// <param name="Unit">Unit of value and limits.</param>
+/// <param name="Hours">How many hours.</param>
+/// <param name="FirstHour">First such hour, 0 to 8,759.</param>
+/// <param name="FirstLine">Its line in the file.</param>
+/// <param name="FirstValue">What stands there.</param>
+/// <param name="LeastValue">Least that can be.</param>
+/// <param name="MostValue">Most that can be.</param>
+/// <param name="How">How the hours were filled, in words.</param>
+public sealed record WeatherRejected(string Field, string Unit, int Hours, int FirstHour, int FirstLine, double FirstValue, double LeastValue, double MostValue, string How);
 
 /// <summary>Something about the file that its user should know.</summary>
 /// <param name="Text">In words.</param>
-public sealed record WeatherNote(string Text);
+/// <param name="Gravity">How grave.</param>
+public sealed record WeatherNote(string Text, WeatherGravity Gravity = WeatherGravity.Note);

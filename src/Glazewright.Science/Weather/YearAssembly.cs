@@ -14,11 +14,13 @@ internal sealed partial class YearAssembly(
 
     public WeatherReading Build()
     {
+        UnitSlips.Mend(raw, station, notes);
+        DropImpossible();
         CompleteMoisture();
-        FillRuns(RawYear.DryBulb, 7, "Dry bulb");
-        FillRuns(RawYear.DewPoint, 8, "Dew point");
+        FillRuns(RawYear.DryBulb, "Dry bulb");
+        FillRuns(RawYear.DewPoint, "Dew point");
         CompletePressure();
-        FillRuns(RawYear.Wind, 22, "Wind speed");
+        FillRuns(RawYear.Wind, "Wind speed");
         HoldDirection();
         CompleteSun();
         if (problems.Any)
@@ -48,6 +50,7 @@ internal sealed partial class YearAssembly(
             OpaqueCoverTenths = Column(RawYear.Opaque),
             SnowDepthM = Column(RawYear.Snow),
             Gaps = _gaps,
+            Rejected = _rejected,
             Notes = notes,
         });
     }
@@ -58,7 +61,7 @@ internal sealed partial class YearAssembly(
     {
         if (hours > 0)
         {
-            _gaps.Add(new WeatherGap(field, hours, first, how));
+            _gaps.Add(new WeatherGap(field, hours, first, how, raw.Line[first]));
         }
     }
 
@@ -91,12 +94,13 @@ internal sealed partial class YearAssembly(
             return;
         }
 
-        FillRuns(RawYear.Pressure, 10, "Station pressure");
+        FillRuns(RawYear.Pressure, "Station pressure");
     }
 
     /// <summary>Straight line over each run no longer than the rule allows; the year is a ring, so 31 December joins 1 January.</summary>
-    private void FillRuns(int column, int field, string name)
+    private void FillRuns(int column, string name)
     {
+        int field = raw.FileColumn[column];
         double[] x = raw.Columns[column];
         int n = x.Length;
         int start = Array.FindIndex(x, v => !double.IsNaN(v));
@@ -188,7 +192,7 @@ internal sealed partial class YearAssembly(
         if (count > 0)
         {
             notes.Add(new WeatherNote(FormattableString.Invariant(
-                $"In {count} hours the dew point lies above the dry bulb, by up to {worst:0.0} K; it is set to the dry bulb there.")));
+                $"In {WeatherWords.Hours(count)} the dew point lies above the dry bulb, by up to {worst:0.0} K; it is set to the dry bulb there.")));
         }
     }
 

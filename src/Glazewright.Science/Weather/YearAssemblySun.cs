@@ -1,3 +1,5 @@
+using Glazewright.Science.Sky;
+
 namespace Glazewright.Science.Weather;
 
 /// <summary>Completing the radiation: never by a line between hours.</summary>
@@ -8,8 +10,8 @@ internal sealed partial class YearAssembly
         double[] ghi = raw.Columns[RawYear.Ghi];
         double[] dni = raw.Columns[RawYear.Dni];
         double[] dhi = raw.Columns[RawYear.Dhi];
-        int dark = 0, closed = 0, unknown = 0;
-        int firstDark = -1, firstClosed = -1, firstUnknown = -1;
+        int dark = 0, closed = 0, split = 0, unknown = 0;
+        int firstDark = -1, firstClosed = -1, firstSplit = -1, firstUnknown = -1;
         var sun = new YearSun(station);
         for (int h = 0; h < ghi.Length; h++)
         {
@@ -22,7 +24,9 @@ internal sealed partial class YearAssembly
             LitHour lit = sun.HourMean(h, 1, 12);
             if (lit.ExtraterrestrialWm2 <= 0)
             {
-                ghi[h] = dni[h] = dhi[h] = 0;
+                // Twilight is in the file's hours though the sun is down: what is given stays, and is diffuse.
+                double known = !double.IsNaN(ghi[h]) ? ghi[h] : !double.IsNaN(dhi[h]) ? dhi[h] : 0;
+                (ghi[h], dhi[h], dni[h]) = (known, double.IsNaN(dhi[h]) ? known : dhi[h], double.IsNaN(dni[h]) ? 0 : dni[h]);
                 firstDark = dark++ == 0 ? h : firstDark;
             }
             else if (missing == 1)
@@ -30,17 +34,26 @@ internal sealed partial class YearAssembly
                 Close(ref ghi[h], ref dni[h], ref dhi[h], lit.LitCosine);
                 firstClosed = closed++ == 0 ? h : firstClosed;
             }
+            else if (!double.IsNaN(ghi[h]))
+            {
+                BeamAndDiffuse parts = DiscSplit.Split(
+                    ghi[h], Math.Acos(Math.Clamp(lit.LitCosine, -1, 1)) * 180 / Math.PI, lit.ExtraterrestrialWm2 / lit.LitCosine, raw.Columns[RawYear.Pressure][h]);
+                dni[h] = parts.BeamNormalWm2;
+                dhi[h] = parts.DiffuseHorizontalWm2;
+                firstSplit = split++ == 0 ? h : firstSplit;
+            }
             else
             {
                 firstUnknown = unknown++ == 0 ? h : firstUnknown;
             }
         }
 
-        Record("Radiation", dark, firstDark, "zero, the sun being down");
+        Record("Radiation", dark, firstDark, "no beam, the sun being down: diffuse is the global given, or zero");
         Record("Radiation", closed, firstClosed, "the missing one of global, direct and diffuse from the other two");
+        Record("Radiation", split, firstSplit, "direct and diffuse split from the global by Maxwell's DISC model of 1987; accepted models differ by 20 % in the beam, a measured beam is better");
         if (unknown > 0)
         {
-            problems.Add(WeatherWords.MissingSun(raw.Line[firstUnknown], 14, "Radiation", unknown));
+            problems.Add(WeatherWords.MissingSun(raw.Line[firstUnknown], raw.FileColumn[RawYear.Ghi], "Radiation", unknown));
         }
     }
 

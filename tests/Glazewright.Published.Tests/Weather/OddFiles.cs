@@ -45,6 +45,9 @@ public class OddFiles
         Assert.Equal(8760, year.Gaps.Where(g => g.Field == "Horizontal infrared").Sum(g => g.Hours));
         Assert.True(year.HorizontalInfraredWhm2.IsComplete);
         Assert.IsType<HeaderConditions.None>(year.Conditions);
+        Assert.Empty(year.Rejected);
+        // Read in the file: 1616 m in the header, rows near 769 hPa; the standard atmosphere has 834 hPa there (ISO 2533).
+        Assert.Contains(WeatherReport.Of(year).Findings, f => f.Text.StartsWith("The mean pressure of 769 hPa is not that of 1616 m (834 hPa)", StringComparison.Ordinal));
         Assert.Equal([2012], year.Provenance.RowYears);
     }
 

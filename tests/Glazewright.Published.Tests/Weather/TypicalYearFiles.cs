@@ -47,6 +47,9 @@ public class TypicalYearFiles
     {
         WeatherYear year = WeatherCases.ReadOrSkip(file);
         Assert.NotEmpty(site);
+        // Real columns of thirty-three places: none is taken for another unit, none holds what cannot be.
+        Assert.Empty(year.Rejected);
+        Assert.DoesNotContain(year.Notes, n => n.Gravity == WeatherGravity.Warning);
         double sum = 0;
         foreach (double ghi in year.GhiWhm2.Span)
         {
