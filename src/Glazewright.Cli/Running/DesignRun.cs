@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
+using Glazewright.Papers.Answers;
 using Glazewright.Papers.Package;
 using Glazewright.Papers.Sets;
 
@@ -110,9 +111,10 @@ internal static class DesignRun
         }
 
         page.WriteLine();
-        FindingLines.Write(page, findings);
+        OpenCounts counts = OpenCounts.Of(source);
+        FindingLines.Write(page, findings, counts.OwnNotes);
         page.WriteLine();
-        page.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{files.Count} files in {wish.OutPath}; {loaded.Defaults.Count} defaults hold (glazewright job-check lists them)."));
+        page.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{files.Count} files in {wish.OutPath}; {loaded.Defaults.Count} defaults hold (glazewright job-check lists them; {counts.Defaults} stand in basis.pdf, {counts.OwnDefaults} on buying and pricing are yours alone)."));
         page.WriteLine("Preliminary: for review and sealing by a licensed engineer under the code adopted locally; loads to be confirmed with the authority.");
     }
 

@@ -136,7 +136,7 @@ public sealed partial class FieldReader
     {
         Counted(key, list, fewest, most);
         List<T> items = [];
-        HashSet<string> ids = [];
+        HashSet<string> ids = new(StringComparer.OrdinalIgnoreCase); // ids name files, and some disks do not tell capitals apart
         for (int i = 0; i < Math.Min(list.Items.Count, most); i++)
         {
             string pointer = JsonPointer.Append(At(key), Text(i));
@@ -148,7 +148,7 @@ public sealed partial class FieldReader
 
             if (o.Find("id") is TextNode id && !ids.Add(id.Text))
             {
-                Report(FaultKind.Duplicate, pointer + "/id", id.Place, $"the id \"{id.Text}\" is taken by another in this list", "an id of its own");
+                Report(FaultKind.Duplicate, pointer + "/id", id.Place, $"the id \"{id.Text}\" is taken by another in this list", ids.TryGetValue(id.Text, out string? taken) && taken != id.Text ? $"an id of its own: \"{taken}\" differs by capitals alone, and ids name files" : "an id of its own");
             }
 
             items.Add(ReadObject(o, pointer, i, read));

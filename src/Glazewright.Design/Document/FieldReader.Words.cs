@@ -36,7 +36,15 @@ public sealed partial class FieldReader
             return "";
         }
 
-        if (text.Text.Length > longest || text.Text.Any(char.IsControl))
+        if (text.Text.Length > 0 && string.IsNullOrWhiteSpace(text.Text) || text.Text.Length == 0 && @default is null or { Length: > 0 })
+        {
+            Report(FaultKind.OutOfRange, At(key), node.Place, "the text is blank", @default is null ? $"\"{key}\": {JsonText.Quote(example)}" : $"\"{key}\": {JsonText.Quote(example)}, or leave it out");
+        }
+        else if (HiddenCharacter(text.Text) is string hidden)
+        {
+            Report(FaultKind.OutOfRange, At(key), node.Place, $"the text holds {hidden}", "characters that are seen");
+        }
+        else if (text.Text.Length > longest || text.Text.Any(char.IsControl))
         {
             Report(FaultKind.OutOfRange, At(key), node.Place, text.Text.Length > longest ? $"{Text(text.Text.Length)} characters are too many" : "the text holds control characters", $"at most {Text(longest)} plain characters");
         }
@@ -221,6 +229,33 @@ public sealed partial class FieldReader
         string? nearest = NearestWord.Find(typed, allowed);
         string all = string.Join(", ", allowed.Take(16)) + (allowed.Count > 16 ? ", …" : "");
         return nearest is null ? all : $"did you mean \"{nearest}\"? ({all})";
+    }
+
+    // These would turn round what is read on paper, or cannot be written into a file at all. Joiners and plain direction marks are part of some scripts.
+    private static string? HiddenCharacter(string text)
+    {
+        for (int i = 0; i < text.Length; i++)
+        {
+            char c = text[i];
+            if (char.IsHighSurrogate(c) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]))
+            {
+                i++;
+            }
+            else if (char.IsSurrogate(c))
+            {
+                return string.Create(CultureInfo.InvariantCulture, $"half of a character (U+{(int)c:X4})");
+            }
+            else if (c is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069'))
+            {
+                return string.Create(CultureInfo.InvariantCulture, $"a mark that turns the reading direction (U+{(int)c:X4})");
+            }
+            else if (c is '\u2028' or '\u2029' or '\uFEFF' or (>= '\uFFF9' and <= '\uFFFB') or '\uFFFE' or '\uFFFF')
+            {
+                return string.Create(CultureInfo.InvariantCulture, $"a character that is not seen (U+{(int)c:X4})");
+            }
+        }
+
+        return null;
     }
 
     private static string Loose(string word) => word.Replace(" ", "", StringComparison.Ordinal).Replace("-", "", StringComparison.Ordinal).Replace("_", "", StringComparison.Ordinal).ToLowerInvariant();

@@ -11,6 +11,9 @@ internal static class HeatSizing
     /// <summary>Reserve over the design loss when we choose (common practice: 10 to 20 %, or two units).</summary>
     public const double Reserve = 1.10;
 
+    /// <summary>Heat over what is asked from which a choice is too large to be left to cycling, ratio.</summary>
+    private const double TooMuch = 2;
+
     public static HeatPlant Plant(PlantInput input, DutyResult duty, HeatAsked asked, Catalogue catalogue)
     {
         List<HeaterEntry> entries = input.Equipment.HeatersFixed.Count > 0
@@ -26,13 +29,27 @@ internal static class HeatSizing
         return new HeatPlant(units, oneOutW, HoldsC(asked.LossDrawnWPerK), HoldsC(asked.LossWPerK));
     }
 
+    /// <summary>
+    /// Two or more equal heaters, the smallest that do. Where burners would give more than twice what is asked, as in a very small house, electric ones
+    /// are taken if they come nearer: a heater far too large for its house overheats it in its shortest run.
+    /// </summary>
     private static List<HeaterEntry> Choose(PlantInput input, HeatAsked asked, Catalogue catalogue)
     {
-        bool electric = input.Utilities.Fuel == FuelKind.None;
-        List<HeaterEntry> sizes = [.. catalogue.Heaters
-            .Where(e => e.Electric == electric && (electric || e.Sealed == input.Equipment.SealedCombustion))
-            .OrderBy(e => e.OutputW)];
         double needW = Math.Max(Reserve * asked.NeedW - input.Equipment.BenchPipeW, 1);
+        List<HeaterEntry> electric = Fewest(catalogue, needW, e => e.Electric);
+        if (input.Utilities.Fuel == FuelKind.None)
+        {
+            return electric;
+        }
+
+        List<HeaterEntry> burners = Fewest(catalogue, needW, e => !e.Electric && e.Sealed == input.Equipment.SealedCombustion);
+        double electricW = electric.Sum(e => e.OutputW);
+        return burners.Sum(e => e.OutputW) > TooMuch * needW && electricW >= needW && electricW < burners.Sum(e => e.OutputW) ? electric : burners;
+    }
+
+    private static List<HeaterEntry> Fewest(Catalogue catalogue, double needW, Func<HeaterEntry, bool> may)
+    {
+        List<HeaterEntry> sizes = [.. catalogue.Heaters.Where(may).OrderBy(e => e.OutputW)];
         for (int count = 2; count <= 12; count++)
         {
             if (sizes.Find(e => count * e.OutputW >= needW) is { } fits)

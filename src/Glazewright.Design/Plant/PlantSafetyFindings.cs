@@ -12,6 +12,9 @@ internal static class PlantSafetyFindings
     /// <summary>Resistance of the supply cable taken for the voltage drop, Ω/m: about 4/0 aluminium (NEC chapter 9, from memory).</summary>
     public const double CableOhmPerM = 0.33e-3;
 
+    /// <summary>Output of the first heater over the design loss from which it is called coarse: our judgement.</summary>
+    private const double CoarseRatio = 1.5;
+
     public static IEnumerable<Finding> Heat(PlantFacts f)
     {
         if (f.Heat is not { } heat)
@@ -44,6 +47,15 @@ internal static class PlantSafetyFindings
         {
             yield return new Finding(
                 "plant/heat-short", Severity.Miss, $"{house}/heater-1", HeatLimit(f.HeatW, f.Duty, f.HeatAsked), f.HeatAsked.FilterWPerK > 0 ? "Larger or more heaters, or rest the filter fan in cold weather." : "Larger or more heaters.", Practice);
+        }
+
+        double coarse = needW > 0 ? heat.Heaters[0].OutputW / needW : 0;
+        if (coarse > CoarseRatio)
+        {
+            yield return new Finding(
+                "plant/heater-coarse", coarse > 2 * CoarseRatio ? Severity.Miss : Severity.Near, $"{house}/heater-1",
+                Text($"The first heater alone gives {coarse:0.0} times what the coldest night asks: on every other night even its shortest run overheats the house, and air and crop swing with it."),
+                "Smaller or modulating heaters, electric ones in a very small house.", Practice);
         }
 
         bool freezes = heat.OneOutHoldsOpenC < 2;

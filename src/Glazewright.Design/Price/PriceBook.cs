@@ -35,9 +35,13 @@ public sealed record PriceSpread(ScopeSystem System, double Fraction);
 /// <param name="Name">Name.</param>
 /// <param name="Note">Where its prices come from and of when they are.</param>
 /// <param name="Spreads">How sure each system's cost is; own labour counts with its system.</param>
+/// <param name="CommonSpreadFraction">Half width of what moves all systems together (the market, the crew, the estimator's own slips), share of direct cost.</param>
 /// <param name="Items">Items.</param>
-public sealed record PriceBook(string Name, string Note, EqList<PriceSpread> Spreads, EqList<PriceItem> Items)
+public sealed record PriceBook(string Name, string Note, EqList<PriceSpread> Spreads, double CommonSpreadFraction, EqList<PriceItem> Items)
 {
+    /// <summary>What moves all systems together, where a book does not say: estimating judgement.</summary>
+    public const double UsualCommonSpreadFraction = 0.05;
+
     private const string GenericName = "generic-prices.json";
 
     /// <summary>Hash of the content: what a quote is pinned to.</summary>
@@ -53,7 +57,7 @@ public sealed record PriceBook(string Name, string Note, EqList<PriceSpread> Spr
     }
 
     /// <summary>Reads a book.</summary>
-    /// <param name="utf8">JSON: name, note, spreads by system, items with id, per, cost, hours, class.</param>
+    /// <param name="utf8">JSON: name, note, spreads by system, commonSpread, items with id, per, cost, hours, class.</param>
     /// <returns>The book.</returns>
     /// <exception cref="FormatException">Not a price book: what is wrong is in the message.</exception>
     public static PriceBook Read(Stream utf8)
@@ -66,6 +70,7 @@ public sealed record PriceBook(string Name, string Note, EqList<PriceSpread> Spr
                 root.GetProperty("name").GetString()!,
                 root.GetProperty("note").GetString()!,
                 root.GetProperty("spreads").EnumerateObject().Select(s => new PriceSpread(Enum.Parse<ScopeSystem>(s.Name), s.Value.GetDouble())).ToEqList(),
+                root.TryGetProperty("commonSpread", out JsonElement common) ? common.GetDouble() : UsualCommonSpreadFraction,
                 root.GetProperty("items").EnumerateArray().Select(i => new PriceItem(
                     i.GetProperty("id").GetString()!,
                     i.GetProperty("per").GetString()!,
@@ -73,6 +78,7 @@ public sealed record PriceBook(string Name, string Note, EqList<PriceSpread> Spr
                     i.GetProperty("hours").GetDouble(),
                     Enum.Parse<PriceClass>(i.GetProperty("class").GetString()!))).ToEqList());
             string? bad = book.Items.Where(i => !(i.UnitCost >= 0 && i.UnitHours >= 0)).Select(i => $"{i.Item}: cost and hours must be 0 or more").FirstOrDefault()
+                ?? (book.CommonSpreadFraction is >= 0 and < 1 ? null : "commonSpread: a share from 0 to below 1")
                 ?? book.Items.GroupBy(i => i.Item).Where(g => g.Count() > 1).Select(g => $"{g.Key}: given twice").FirstOrDefault();
             return bad is null ? book : throw new FormatException(bad);
         }

@@ -70,9 +70,18 @@ internal sealed class PriceFigures
         Figure price = Keep(Figure.State("price/price", "Price", Unit.Dollar, worked.Value, Arithmetic));
         Figure margin = Derive("price/margin", "Margin", Unit.Dollar, Term.Of("price", worked) - costTerm, secret: true);
         Figure trap = Derive("price/mark-up-trap", "What the same percentage as a mark-up on cost would charge", Unit.Dollar, costTerm * (1 + marginTerm), secret: true);
-        Figure spread = Keep(Figure.Observe(
-            "price/spread", "Half width of the price band", Unit.Fraction, Spread(systems, input.Pricing.LabourPerHour, direct.Value, book),
+        Figure apart = Keep(Figure.Observe(
+            "price/spread-apart", "Half width of what moves each system alone", Unit.Fraction, Apart(systems, input.Pricing.LabourPerHour, direct.Value, book),
             "Root of the sum of the squared spreads of the systems' costs, over direct cost: systems taken as independent", [], "Spreads are the estimator's judgement, not statistics", bookSource, confidential: true));
+        double bothFraction = Math.Sqrt((apart.Value * apart.Value) + (book.CommonSpreadFraction * book.CommonSpreadFraction));
+        Figure spread = Keep(Figure.Observe(
+            "price/spread", "Half width of the price band", Unit.Fraction, bothFraction,
+            "Root of the sum of squares of the part that moves each system alone and the part that moves all together",
+            [
+                new("apart", "What moves each system alone", "price/spread-apart", apart.Value, Unit.Fraction, bookSource),
+                new("common", "What moves all systems together", "", book.CommonSpreadFraction, Unit.Fraction, new Source.CommonPractice("estimating judgement: about 5 % of an estimate moves as a whole")),
+            ],
+            "Both parts are the estimator's judgement, not statistics; changes of scope are not in it", bookSource, confidential: true));
         Figure low = Keep(Figure.State("price/low", "Price, lower end of the band", Unit.Dollar, price.Value * (1 - spread.Value), Arithmetic));
         Figure high = Keep(Figure.State("price/high", "Price, upper end of the band", Unit.Dollar, price.Value * (1 + spread.Value), Arithmetic));
         Term priceTerm = Term.Of("price", price);
@@ -120,7 +129,7 @@ internal sealed class PriceFigures
     private static Term Given(string symbol, string label, double value, Unit unit, string field) =>
         Term.Of(symbol, label, value, unit, new Source.Given($"/pricing/{field}"));
 
-    private static double Spread(EqList<SystemCost> systems, double ratePerHour, double direct, PriceBook book)
+    private static double Apart(EqList<SystemCost> systems, double ratePerHour, double direct, PriceBook book)
     {
         double squares = 0;
         foreach (SystemCost system in systems)

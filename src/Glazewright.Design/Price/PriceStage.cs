@@ -9,7 +9,7 @@ namespace Glazewright.Design.Price;
 public static class PriceStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>Prices the range.</summary>
     /// <param name="input">Rates, margin, draws, scope.</param>
@@ -25,7 +25,7 @@ public static class PriceStage
     {
         List<Finding> findings = [];
         List<(PricedLine Line, PriceClass Class)> priced = [];
-        foreach (TakeoffLine line in Purchases.Of(takeoff, cuts))
+        foreach (TakeoffLine line in Purchases.Of(takeoff, cuts, UnitSystem.Us)) // its words are not read here
         {
             PriceItem? item = book.Find(line.Item);
             if (item is null || item.Per != line.Per)

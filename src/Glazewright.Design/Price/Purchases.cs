@@ -11,8 +11,9 @@ public static class Purchases
     /// <summary>The lines as bought.</summary>
     /// <param name="takeoff">Takeoff.</param>
     /// <param name="cuts">Cut lists.</param>
+    /// <param name="units">Units of the words.</param>
     /// <returns>The takeoff's lines in their order; a tube or sheet line with a cut list has the bought quantity.</returns>
-    public static EqList<TakeoffLine> Of(TakeoffResult takeoff, CutsResult cuts) => takeoff.Lines.Select(line =>
+    public static EqList<TakeoffLine> Of(TakeoffResult takeoff, CutsResult cuts, UnitSystem units) => takeoff.Lines.Select(line =>
     {
         if (line.System == ScopeSystem.Panels && ShortPanels(line, takeoff, cuts) is { } panels)
         {
@@ -32,7 +33,7 @@ public static class Purchases
                 ? takeoff.Sheets.Where(s => s.CoverKind == section.Section).Select(s => (double?)s.ModuleM).FirstOrDefault()
                 : null;
         return perM is { } each
-            ? line with { Quantity = stockM * each, From = FormattableString.Invariant($"{section.Bars} pieces of stock, {stockM:0.0} m, by the cut list") }
+            ? line with { Quantity = stockM * each, From = $"{section.Bars} pieces of stock, {LineBook.Say(units == UnitSystem.Us, stockM)}, by the cut list" }
             : line;
     }).ToEqList();
 

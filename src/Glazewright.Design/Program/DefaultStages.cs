@@ -42,9 +42,10 @@ internal sealed class DefaultStages
         AddIf(_plant.WetWall is not null, "wet-wall-pump", ActuatorKind.WetWallPump, 120, 180, 0);
         AddIf(_plant.Fog is not null, "fog", ActuatorKind.Fog, 0, 0, 0);
         AddIf(_plant.BenchPipeW > 0, "bench-pipe", ActuatorKind.BenchPipe, 120, 120, 0);
+        // A burner needs its purge and its flue warm; an electric heater only spares its contactor.
         foreach (HeaterUnit heater in _plant.Heat?.Choice.Heaters ?? [])
         {
-            _actuators.Add(new Actuator(heater.Id, ActuatorKind.Heater, 180, 180, 0, string.Empty));
+            _actuators.Add(new Actuator(heater.Id, ActuatorKind.Heater, heater.Electric ? 60 : 180, heater.Electric ? 60 : 180, 0, string.Empty));
         }
 
         AddIf(_plant.Curtain is not null, "curtain", ActuatorKind.Curtain, 0, 0, Whole(_plant.Curtain?.TravelS ?? 0, 240));

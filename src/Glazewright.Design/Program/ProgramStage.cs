@@ -8,7 +8,7 @@ namespace Glazewright.Design.Program;
 public static class ProgramStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 2;
+    public const int Version = 3;
 
     /// <summary>Writes the program.</summary>
     /// <param name="input">The wish.</param>

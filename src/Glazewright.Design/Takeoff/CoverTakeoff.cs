@@ -114,7 +114,7 @@ internal static class CoverTakeoff
             double moduleM = kind.First().Buying.ModuleM;
             double lengthM = kind.Sum(p => tick.Metres(p.Piece.LengthTicks));
             book.Add(ScopeSystem.Panels, LineItems.Panel(kind.Key), $"Insulated panel {kind.Key}", lengthM * moduleM, "m²",
-                FormattableString.Invariant($"{kind.Count()} panels to length, whole modules of {moduleM:0.000} m"));
+                $"{kind.Count()} panels to length, whole modules of {book.Size(moduleM)}");
             book.Add(ScopeSystem.Panels, "panels/butyl", "Butyl in panel joints", lengthM * 2, "m", "two beads along every panel");
         }
     }

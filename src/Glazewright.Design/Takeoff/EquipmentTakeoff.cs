@@ -17,7 +17,7 @@ internal static class EquipmentTakeoff
         {
             book.Add(ScopeSystem.Curtain, "curtain/cloth", "Curtain cloth with seals", curtain.AreaM2 * curtain.Layers * 1.08, "m²", $"{id}: area drawn × layers, 8 % for seals and hems");
             book.Add(ScopeSystem.Curtain, "curtain/wire", "Support wire and end fixings",
-                curtain.Layers * Math.Ceiling(house.WidthM / TakeoffRules.CurtainWireM) * house.LengthM, "m", $"{id}: every {TakeoffRules.CurtainWireM.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture)} m");
+                curtain.Layers * Math.Ceiling(house.WidthM / TakeoffRules.CurtainWireM) * house.LengthM, "m", $"{id}: every {book.Size(TakeoffRules.CurtainWireM)}");
             book.Add(ScopeSystem.Curtain, "curtain/drive", "Curtain drive, shafts, limit switches", curtain.Layers, "each", id);
         }
 
@@ -36,7 +36,7 @@ internal static class EquipmentTakeoff
         {
             foreach (IGrouping<string, FanUnit> size in exhaust.Fans.GroupBy(fan => LineItems.Fan(fan.DiameterM)))
             {
-                book.Add(ScopeSystem.Cooling, size.Key, $"Exhaust fan {size.Key[(size.Key.IndexOf('-', StringComparison.Ordinal) + 1)..]} in with shutter and guard", size.Count(), "each",
+                book.Add(ScopeSystem.Cooling, size.Key, $"Exhaust fan {book.Size(size.First().DiameterM)} with shutter and guard", size.Count(), "each",
                     $"{id}: {size.First().Entry}");
             }
 
@@ -86,7 +86,7 @@ internal static class EquipmentTakeoff
         {
             book.Add(ScopeSystem.Heating, "heating/boiler", "Boiler, pump, expansion, controls", 1, "each", id);
             book.Add(ScopeSystem.Heating, "heating/bench-pipe", "Hot-water pipe under benches", plant.BenchPipeW / TakeoffRules.BenchPipeWPerM, "m",
-                FormattableString.Invariant($"{id}: output over {TakeoffRules.BenchPipeWPerM:0} W/m"));
+                $"{id}: output over {book.Output(TakeoffRules.BenchPipeWPerM)}");
         }
     }
 }

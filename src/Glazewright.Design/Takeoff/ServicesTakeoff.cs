@@ -10,6 +10,8 @@ namespace Glazewright.Design.Takeoff;
 /// <summary>Controls, power, water, gas, permits and what the job costs as a whole. Routing is not drawn: lengths are by rule.</summary>
 internal static class ServicesTakeoff
 {
+    private const double GasBranchM = 6;
+
     public static void Controls(LineBook book, EqList<PlantResult> plants)
     {
         foreach (PlantResult plant in plants)
@@ -65,8 +67,8 @@ internal static class ServicesTakeoff
         {
             bool burns = input.Fuel != FuelKind.None && plant.Heat?.Choice.Heaters.Any(h => !h.Electric) == true;
             int burners = burns ? plant.Heat!.Choice.Heaters.Count(h => !h.Electric) : 0;
-            book.Add(ScopeSystem.Plumbing, "plumbing/gas", "Gas line with regulator and shut-off", burners == 0 ? 0 : form.Building(plant.House).LengthM + (6.0 * burners), "m",
-                $"{plant.House}: length and 6 m a burner");
+            book.Add(ScopeSystem.Plumbing, "plumbing/gas", "Gas line with regulator and shut-off", burners == 0 ? 0 : form.Building(plant.House).LengthM + (GasBranchM * burners), "m",
+                $"{plant.House}: length and {book.Length(GasBranchM)} a burner");
         }
 
         int wet = input.Links.SelectMany(l => l.Rooms).Count(r => Has(r, "wash") || Has(r, "toilet"));
@@ -94,9 +96,9 @@ internal static class ServicesTakeoff
         book.Add(ScopeSystem.Permits, "permits/permit", "Building permit and plan review", floorM2, "m²", "all floors");
         book.Add(ScopeSystem.Permits, "permits/engineer", "Licensed engineer: review and seal, soils letter", 1, "each", "range");
         book.Add(ScopeSystem.General, "general/mobilise", "Mobilise, fence, office, power and toilet on site", 1, "each", "range");
-        book.Add(ScopeSystem.General, "general/lift", "Lift and telehandler on site", Math.Ceiling(envelopeM2 / TakeoffRules.EnvelopePerLiftDayM2), "day", "envelope over 60 m² a day");
+        book.Add(ScopeSystem.General, "general/lift", "Lift and telehandler on site", Math.Ceiling(envelopeM2 / TakeoffRules.EnvelopePerLiftDayM2), "day", $"envelope over {book.Area(TakeoffRules.EnvelopePerLiftDayM2)} a day");
         book.Add(ScopeSystem.General, "general/freight", "Freight, unloaded", Math.Ceiling(freightKg / TakeoffRules.TruckLoadKg * 4) / 4, "load",
-            FormattableString.Invariant($"{freightKg:0} kg of tube, covering and a quarter for the rest"));
+            $"{book.Mass(freightKg)} of tube, covering and a quarter for the rest");
         book.Add(ScopeSystem.General, "general/clean", "Clean up, punch list, hand over, train", floorM2, "m²", "all floors");
     }
 

@@ -8,15 +8,17 @@ namespace Glazewright.Design.Takeoff;
 /// <summary>Ground, concrete, frame, doors and benches.</summary>
 internal static class StructureTakeoff
 {
+    private const double SlabM = 0.1016;
+
     public static void Ground(LineBook book, FormResult form)
     {
         (double fromX, double toX, double fromY, double toY) = Extent(form);
         double m = TakeoffRules.GroundMarginM;
         double padM2 = (toX - fromX + (2 * m)) * (toY - fromY + (2 * m));
         double floorM2 = form.Buildings.Sum(b => b.FloorAreaM2);
-        string extent = FormattableString.Invariant($"range {toX - fromX:0.00} m × {toY - fromY:0.00} m and {m:0.0} m around");
+        string extent = $"range {book.Length(toX - fromX)} × {book.Length(toY - fromY)} and {book.Length(m)} around";
         book.Add(ScopeSystem.Sitework, "site/strip-grade", "Strip, grade and proof-roll", padM2, "m²", extent);
-        book.Add(ScopeSystem.Sitework, "site/gravel", "Gravel base", floorM2 * TakeoffRules.GravelM, "m³", FormattableString.Invariant($"all floors × {TakeoffRules.GravelM:0.000} m"));
+        book.Add(ScopeSystem.Sitework, "site/gravel", "Gravel base", floorM2 * TakeoffRules.GravelM, "m³", $"all floors × {book.Size(TakeoffRules.GravelM)}");
         book.Add(ScopeSystem.Sitework, "site/drain", "Swale and drain around the range", 2 * (toX - fromX + toY - fromY + (4 * m)), "m", extent);
         book.Add(ScopeSystem.Sitework, "site/erosion", "Silt fence, seeding", 2 * (toX - fromX + toY - fromY + (4 * m)), "m", extent);
     }
@@ -37,18 +39,18 @@ internal static class StructureTakeoff
             book.Add(ScopeSystem.Concrete, "concrete/pier-concrete", "Pier concrete (foundation not checked)",
                 (columns + posts) * eachM3 * (1 + TakeoffRules.ConcreteWasteFraction), "m³", count);
             double pavedM2 = Math.Max(0, building.FloorAreaM2 - house.Benches.Sum(b => b.WidthM * b.LengthM));
-            book.Add(ScopeSystem.Concrete, "concrete/slab", "Slab 4 in with mesh, aisles", pavedM2, "m²", $"{house.Id}: floor without benches");
+            book.Add(ScopeSystem.Concrete, "concrete/slab", $"Slab {book.Size(SlabM)} with mesh, aisles", pavedM2, "m²", $"{house.Id}: floor without benches");
             if (house.EdgeInsulated)
             {
                 book.Add(ScopeSystem.Concrete, "concrete/edge-insulation", "Edge insulation", building.PerimeterM * TakeoffRules.EdgeInsulationM, "m²",
-                    $"{house.Id}: perimeter × {TakeoffRules.EdgeInsulationM.ToString("0.000", System.Globalization.CultureInfo.InvariantCulture)} m");
+                    $"{house.Id}: perimeter × {book.Size(TakeoffRules.EdgeInsulationM)}");
             }
         }
 
         foreach (LinkBuilding link in input.Links)
         {
             BuildingForm building = form.Building(link.Id);
-            book.Add(ScopeSystem.Concrete, "concrete/slab", "Slab 4 in with mesh, link buildings", building.FloorAreaM2, "m²", $"{link.Id}: floor");
+            book.Add(ScopeSystem.Concrete, "concrete/slab", $"Slab {book.Size(SlabM)} with mesh, link buildings", building.FloorAreaM2, "m²", $"{link.Id}: floor");
             book.Add(ScopeSystem.Concrete, "concrete/slab-edge", "Thickened slab edge (foundation not checked)",
                 building.PerimeterM * TakeoffRules.SlabEdgeM * TakeoffRules.SlabEdgeM, "m³", $"{link.Id}: perimeter");
         }
@@ -61,7 +63,7 @@ internal static class StructureTakeoff
         foreach (var section in marks.GroupBy(mark => mark.Section))
         {
             book.Add(ScopeSystem.Frame, LineItems.Tube, section.Key, section.Sum(mark => mark.Count * mark.MassEachKg), "kg",
-                FormattableString.Invariant($"{section.Sum(mark => mark.Count)} pieces, {section.Sum(mark => mark.Count * mark.LengthM):0.0} m, net of cutting"));
+                $"{section.Sum(mark => mark.Count)} pieces, {book.Length(section.Sum(mark => mark.Count * mark.LengthM))}, net of cutting");
         }
 
         foreach (BuildingForm house in form.Buildings.Where(b => b.IsHouse))

@@ -11,7 +11,7 @@ namespace Glazewright.Design.Takeoff;
 public static class TakeoffStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>Takes off the range.</summary>
     /// <param name="input">What the job says of scope, piers, benches, links and services.</param>
@@ -23,7 +23,7 @@ public static class TakeoffStage
     public static TakeoffResult Run(
         TakeoffInput input, FormResult form, BodyResult body, EqList<PlantResult> plants, EqList<LayoutResult> layouts)
     {
-        LineBook book = new(input.Scope);
+        LineBook book = new(input.Scope, input.Units);
         EqList<ShopMark> marks = ShopMarks.Of(body.Members, ShopTick.For(input.Units));
         StructureTakeoff.Ground(book, form);
         int piers = StructureTakeoff.Concrete(book, input, form);

@@ -9,6 +9,7 @@ namespace Glazewright.Design.Year;
 internal static class YearWords
 {
     private const double ManyHours = 50;
+    private const double Shortest = 1 / 60.0; // a minute: the step of the year
 
     private static readonly string[] MonthNames =
         ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
@@ -25,7 +26,7 @@ internal static class YearWords
         return Text($"{day - first + 1} {MonthNames[month]}, {of / 60:00}:{of % 60:00}");
     }
 
-    public static IEnumerable<Finding> Findings(YearResult r, YearRun run, YearInput input, DutyResult duty)
+    public static IEnumerable<Finding> Findings(YearResult r, YearRun run, YearInput input, DutyResult duty, PlantResult plant)
     {
         string house = r.House;
         HeldCounters h = r.Held;
@@ -43,7 +44,19 @@ internal static class YearWords
             "year/extremes", Severity.Note, house,
             Text($"Coldest inside {C(r.Extremes.LowestC)} on {When(r.Extremes.LowestMinute)}; hottest with a crop in it {C(r.Extremes.HighestC)} on {When(r.Extremes.HighestMinute)}."),
             "", Counted);
-        if (h.WarmFreeCoolingLimitH > ManyHours)
+        bool cools = plant.Exhaust is not null || plant.Vents is not null || plant.WetWall is not null || plant.Fog is not null;
+        bool heats = plant.Heat is { Choice.Heaters.Count: > 0 } || plant.BenchPipeW > 0;
+        if (!cools)
+        {
+            if (h.TooWarmH >= Shortest)
+            {
+                yield return new Finding(
+                    "year/no-cooling", h.TooWarmH > ManyHours ? Severity.Miss : Severity.Near, house,
+                    Text($"It was too warm for {Hours(h.TooWarmH)}, and the house has no fans, vents, wet wall or fog to cool it with."),
+                    "Fans or vents.", Counted);
+            }
+        }
+        else if (h.WarmFreeCoolingLimitH > ManyHours)
         {
             yield return new Finding(
                 "year/cooling-limit", Severity.Near, house,
@@ -51,7 +64,7 @@ internal static class YearWords
                 "More shade or flow, fog, or a warmer target in those weeks.", Counted);
         }
 
-        if (h.TooWarmH - h.WarmFreeCoolingLimitH > 4 * ManyHours)
+        if (cools && h.TooWarmH - h.WarmFreeCoolingLimitH > 4 * ManyHours)
         {
             yield return new Finding(
                 "year/warm-by-program", Severity.Note, house,
@@ -59,7 +72,17 @@ internal static class YearWords
                 "Start cooling nearer to the target, or allow a wider band.", Counted);
         }
 
-        if (h.ColdPlantLimitH > 1)
+        if (!heats)
+        {
+            if (h.TooColdH >= Shortest)
+            {
+                yield return new Finding(
+                    "year/no-heat", h.TooColdH > ManyHours ? Severity.Miss : Severity.Near, house,
+                    Text($"It was too cold for {Hours(h.TooColdH)}, and the house has no heat."),
+                    "Heaters, or a target that follows the season.", Counted);
+            }
+        }
+        else if (h.ColdPlantLimitH > 1)
         {
             yield return new Finding(
                 "year/heating-limit", h.ColdPlantLimitH > ManyHours ? Severity.Miss : Severity.Near, house,
@@ -91,11 +114,11 @@ internal static class YearWords
                 "Tighten the house and hold less pressure, rest the fan in cold weather, or count its heat when heaters are sized.", Counted);
         }
 
-        if (h.AboveNeverH > 0)
+        if (h.AboveNeverH >= Shortest - 1e-9)
         {
             yield return new Finding(
                 "year/never-above", Severity.Miss, house,
-                Text($"The temperature never to be exceeded was exceeded for {h.AboveNeverH:N0} h; the hottest of those minutes was {C(run.HighestOverC)} at {C(run.OutsideAtHighestOverC)} outside."),
+                Text($"The temperature never to be exceeded was exceeded for {Hours(h.AboveNeverH)}; the hottest of those minutes was {C(run.HighestOverC)} at {C(run.OutsideAtHighestOverC)} outside."),
                 "Air enters a house no cooler than the wet bulb outside: shade, flow and a later crop help, a chiller would settle it.", Counted);
         }
 
@@ -104,7 +127,7 @@ internal static class YearWords
             bool fans = run.FrostAfterFansH > 0.5 * h.FrostH;
             yield return new Finding(
                 "year/frost", Severity.Miss, house,
-                Text($"It froze inside for {h.FrostH:N1} h{(fans ? Text($", {run.FrostAfterFansH:N1} h of them within ten minutes of an exhaust fan") : "")}."),
+                Text($"It froze inside for {Hours(h.FrostH)}{(fans ? Text($", {Hours(run.FrostAfterFansH)} of them within ten minutes of an exhaust fan") : "")}."),
                 fans ? "Keep fans off in frost: start cooling further above a cool target, with a small fan or a vent." : "Heat, or an empty house drained for winter.", Counted);
         }
 
@@ -151,6 +174,9 @@ internal static class YearWords
     }
 
     private static string C(double valueC) => Text($"{valueC * 1.8 + 32:0} °F ({valueC:0.0} °C)");
+
+    // Less than an hour is told in minutes: nothing that happened is called 0 h.
+    private static string Hours(double hours) => hours < 0.995 ? Text($"{Math.Max(1, Math.Round(60 * hours)):0} min") : hours < 9.95 ? Text($"{hours:0.0} h") : Text($"{hours:N0} h");
 
     private static string Percent(double part, double whole) => whole > 0 ? Text($"{100 * part / whole:0} %") : "–";
 

@@ -74,7 +74,7 @@ internal static class YearWorkings
         Observe("filter-fan-loss", "Heat that the filter fan's air takes", Unit.Joule, run.FilterFanJ);
         Balance(run.Balance, Observe, Derive);
         Costs(r, input, Observe, Derive);
-        return new StageReport(figures.ToEqList(), YearWords.Findings(r, run, input, duty).ToEqList(), YearWords.LeftOut(input, plant));
+        return new StageReport(figures.ToEqList(), YearWords.Findings(r, run, input, duty, plant).ToEqList(), YearWords.LeftOut(input, plant));
     }
 
     private static void Balance(in HeatBalance b, Func<string, string, Unit, double, Figure> observe, Func<string, string, Unit, Term, Figure> derive)

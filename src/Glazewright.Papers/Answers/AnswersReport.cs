@@ -74,7 +74,8 @@ public static class AnswersReport
         HouseSection.Picture(source, house, Said.WidthMm, heightMm),
         $"House {house.Form.Id}, cross-section looking {Compass.Word(house.Form.Face(FaceName.End1).AzimuthDeg)}, with the noon sun of the shortest and longest day.");
 
-    internal static IEnumerable<QuestionAnswered> Answers(PaperSource source)
+    /// <summary>The answers that everyone on the job may read: all but what it costs to build.</summary>
+    internal static IEnumerable<QuestionAnswered> OpenAnswers(PaperSource source)
     {
         foreach (HouseResults house in source.Houses)
         {
@@ -88,15 +89,8 @@ public static class AnswersReport
 
         foreach (HouseResults house in source.Houses)
         {
-            if (PlantAnswers.Cooling(source, house) is QuestionAnswered cooling)
-            {
-                yield return cooling;
-            }
-
-            if (PlantAnswers.Heat(source, house) is QuestionAnswered heat)
-            {
-                yield return heat;
-            }
+            yield return PlantAnswers.Cooling(source, house);
+            yield return PlantAnswers.Heat(source, house);
         }
 
         yield return StructureAnswer.Of(source);
@@ -104,12 +98,10 @@ public static class AnswersReport
         {
             yield return energy;
         }
-
-        if (PriceAnswer.Of(source) is QuestionAnswered price)
-        {
-            yield return price;
-        }
     }
+
+    private static IEnumerable<QuestionAnswered> Answers(PaperSource source) =>
+        PriceAnswer.Of(source) is QuestionAnswered price ? OpenAnswers(source).Append(price) : OpenAnswers(source);
 
     private static IReadOnlyList<string> Facts(PaperSource source)
     {
@@ -127,14 +119,15 @@ public static class AnswersReport
     {
         Finding[] all = [.. WhiteList.Findings(source)];
         string[] worst = [.. all.Where(f => f.Severity is Severity.Danger or Severity.Miss).OrderByDescending(f => f.Severity).Select(f => (f.Id.Length > 0 ? f.Id + ": " : "") + f.What + (f.Mend.Length > 0 ? " → " + f.Mend : "")).Distinct()];
+        int dangers = all.Count(f => f.Severity == Severity.Danger);
         if (worst.Length > 0)
         {
             yield return new Block.Heading(1, "To be settled before anything is ordered");
-            yield return new Block.Bullets([.. worst.Take(MostFindings)]);
+            yield return new Block.Bullets([.. worst.Take(Math.Max(MostFindings, dangers))]);
         }
 
-        int defaults = WhiteList.Defaults(source).Count();
-        yield return new Block.Paragraph($"All {all.Length} findings, the {defaults} values that were taken as usual because the job does not say, and what the computation leaves out stand in basis.pdf.", Quiet: true);
+        OpenCounts counts = OpenCounts.Of(source);
+        yield return new Block.Paragraph($"All {counts.Findings} findings on the house and what it does, the {counts.Defaults} values that were taken as usual because the job does not say, and what the computation leaves out stand in basis.pdf. What the contractor assumes for buying and pricing is not counted here.", Quiet: true);
     }
 
     internal static string Word(Standing standing) => standing switch

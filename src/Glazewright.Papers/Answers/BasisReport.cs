@@ -35,6 +35,7 @@ public static class BasisReport
         if (defaults.Length > 0)
         {
             blocks.Add(new Block.Heading(1, "Taken as usual, because the job does not say"));
+            blocks.Add(new Block.Paragraph($"{WhiteList.Defaults(source).Count()} values, those that several houses, openings or weeks share told once; what the contractor assumes for buying and pricing apart.", Quiet: true));
             int half = (defaults.Length + 1) / 2;
             blocks.Add(new Block.TableOf(new Table(
                 [new("Field", 52), new("Taken as", 36), new("Field", 52), new("Taken as", 36)],
@@ -57,7 +58,7 @@ public static class BasisReport
     private static string FieldWords(string pointer) => string.Join(
         " / ", pointer.Split('/', StringSplitOptions.RemoveEmptyEntries).Where(part => !part.All(char.IsAsciiDigit) && part != "houses"));
 
-    private static string SeverityWord(Severity severity) => severity switch
+    internal static string SeverityWord(Severity severity) => severity switch
     {
         Severity.Danger => "danger",
         Severity.Miss => "miss",

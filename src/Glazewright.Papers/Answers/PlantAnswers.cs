@@ -8,11 +8,11 @@ namespace Glazewright.Papers.Answers;
 /// <summary>How it is cooled, how it is heated, what happens when a heater dies.</summary>
 internal static class PlantAnswers
 {
-    public static QuestionAnswered? Cooling(PaperSource source, HouseResults house)
+    public static QuestionAnswered Cooling(PaperSource source, HouseResults house)
     {
         if (house.Plant.Exhaust is not Answer<ExhaustPlant> answer || answer.Choice.Fans.Count == 0 || answer.Choice.Dry.Count == 0)
         {
-            return null;
+            return NoFans(source, house);
         }
 
         Said said = new(source.Job.Units);
@@ -59,11 +59,11 @@ internal static class PlantAnswers
         return new QuestionAnswered($"How is house {house.Form.Id} cooled?", $"{fans} fans, {said.Round(all.FlowM3PerS, Unit.CubicMetrePerSecond)}{(house.Plant.WetWall is null ? "" : ", wet wall")}{(house.Plant.Fog is null ? "" : ", fog")}", sentence, standing, blocks);
     }
 
-    public static QuestionAnswered? Heat(PaperSource source, HouseResults house)
+    public static QuestionAnswered Heat(PaperSource source, HouseResults house)
     {
         if (house.Plant.Heat is not Answer<HeatPlant> answer || answer.Choice.Heaters.Count == 0)
         {
-            return null;
+            return NoHeaters(source, house);
         }
 
         Said said = new(source.Job.Units);
@@ -104,6 +104,49 @@ internal static class PlantAnswers
         }
 
         return new QuestionAnswered($"Heat for house {house.Form.Id}, and if a heater dies?", $"{said.Text(house.Duty.HeatLossW, Unit.Watt)} at {outside}; {(heat.Heaters.Count > 1 ? "one heater out" : "the heater out")} holds {holds}", sentence, Said.Worst(figures.Select(f => f.Standing)), blocks);
+    }
+
+    // A house without a system is told so: a question that vanishes would look like one that was answered.
+    private static QuestionAnswered NoFans(PaperSource source, HouseResults house)
+    {
+        Said said = new(source.Job.Units);
+        string id = house.Form.Id;
+        List<string> others = [];
+        if (house.Plant.Vents is { } vents)
+        {
+            others.Add($"{said.Text(vents.RoofM2 + vents.SideM2, Unit.SquareMetre)} of vents");
+        }
+
+        if (house.Plant.Fog is not null)
+        {
+            others.Add("fog");
+        }
+
+        string sentence = others.Count > 0
+            ? $"House {id} has no exhaust fans: {Said.Listed(others)}. The design day asks for {said.Round(house.Duty.VentilationM3PerS, Unit.CubicMetrePerSecond)} of air; what vents draw without fans hangs on wind and warmth and was not sized."
+            : $"House {id} has no fans, vents, wet wall or fog: nothing cools it. The design day asks for {said.Round(house.Duty.VentilationM3PerS, Unit.CubicMetrePerSecond)} of air.";
+        bool warm = house.Year.Held.TooWarmH >= 0.5;
+        List<Block> blocks = [new Block.Figures([
+            said.Big("Hottest air at the crop", house.Year.Extremes.HighestC, Unit.Celsius, $"with {said.Text(house.Year.Extremes.OutsideAtHighestC, Unit.Celsius)} outside"),
+            new BigFigure("Hours too warm", Said.Hours(house.Year.Held.TooWarmH), "h", "in the simulated year", warm ? Standing.Miss : Standing.Held),
+        ])];
+        return new QuestionAnswered($"How is house {id} cooled?", others.Count > 0 ? $"no fans; {Said.Listed(others)}" : "not at all: none was asked for", sentence, warm ? Standing.Miss : Standing.None, blocks);
+    }
+
+    private static QuestionAnswered NoHeaters(PaperSource source, HouseResults house)
+    {
+        Said said = new(source.Job.Units);
+        string id = house.Form.Id;
+        string outside = said.Round(house.Duty.Conditions.Heating996C, Unit.Celsius);
+        string pipe = house.Plant.BenchPipeW > 0 ? $"the bench pipe alone gives {said.Text(house.Plant.BenchPipeW, Unit.Watt)}" : "nothing heats it";
+        string sentence = $"House {id} has no heaters: {pipe}. It loses {said.Text(house.Duty.HeatLossW, Unit.Watt)} at {outside} outside.";
+        bool cold = house.Year.Held.TooColdH >= 0.5;
+        List<Block> blocks = [new Block.Figures([
+            said.Big("Heat loss on the design night", house.Duty.HeatLossW, Unit.Watt, $"{outside} outside, {said.Round(house.Duty.NightTargetC, Unit.Celsius)} inside"),
+            said.Big("Coldest air at the crop", house.Year.Extremes.LowestC, Unit.Celsius, $"with {said.Text(house.Year.Extremes.OutsideAtLowestC, Unit.Celsius)} outside"),
+            new BigFigure("Hours too cold", Said.Hours(house.Year.Held.TooColdH), "h", "in the simulated year", cold ? Standing.Miss : Standing.Held),
+        ])];
+        return new QuestionAnswered($"Heat for house {id}, and if a heater dies?", house.Plant.BenchPipeW > 0 ? "no heaters, bench pipe only" : "none: no heat was asked for", sentence, cold ? Standing.Miss : Standing.None, blocks);
     }
 
     private static Standing Of<T>(Answer<T> answer) => answer is Answer<T>.Met ? Standing.Held : Standing.Miss;

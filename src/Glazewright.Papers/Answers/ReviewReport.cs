@@ -37,6 +37,15 @@ public static class ReviewReport
             blocks.Add(new Block.TableOf(doors));
         }
 
+        Finding[] findings = [.. WhiteList.ForReview(source).Distinct().OrderByDescending(f => f.Severity)];
+        if (findings.Length > 0)
+        {
+            blocks.Add(new Block.Heading(1, "Findings on shape, structure and safety"));
+            blocks.Add(new Block.TableOf(new Table(
+                [new("", 16), new("Where", 24), new("What is so", 74), new("What would mend it", 60)],
+                [.. findings.Select(f => (IReadOnlyList<string>)[BasisReport.SeverityWord(f.Severity), f.Id, f.What, f.Mend])])));
+        }
+
         blocks.Add(new Block.Heading(1, "Structure, first look"));
         blocks.Add(new Block.Lead(structure.Short));
         blocks.AddRange(structure.Blocks);
@@ -123,8 +132,18 @@ public static class ReviewReport
             .. source.Reports().SelectMany(r => r.Figures).Where(f => !f.Confidential && OpenRooms.Any(room => f.Id.StartsWith(room, StringComparison.Ordinal) || f.Id.Contains(room, StringComparison.Ordinal))),
         ];
         yield return new Block.Paragraph("Formulas are in SI units (m, Pa, N, kg, °C, s). A number printed beside a symbol is the one that was used.", Quiet: true);
+
+        // A caution that many rows carry is said once; each of them points at it.
+        string[] shared = [.. figures.Where(f => f.Caution.Length > 0).GroupBy(f => f.Caution).Where(g => g.Count() > 1).Select(g => g.Key)];
+        for (int i = 0; i < shared.Length; i++)
+        {
+            yield return new Block.Caution(Mark(i), shared[i]);
+        }
+
         yield return new Block.TableOf(new Table(
             [new("Figure", 56), new("Value", 30, Along.End), new("Working and source", 88)],
-            [.. figures.Select(f => (IReadOnlyList<string>)[$"{f.Label} ({f.Id})", said.Text(f.Value, f.Unit), WorkingWords.Of(f)])]));
+            [.. figures.Select(f => (IReadOnlyList<string>)[$"{f.Label} ({f.Id})", said.Text(f.Value, f.Unit), Array.IndexOf(shared, f.Caution) is int at and >= 0 ? $"{WorkingWords.Of(f with { Caution = "" })} {Mark(at)}" : WorkingWords.Of(f)])]));
+
+        static string Mark(int index) => FormattableString.Invariant($"Caution {index + 1}");
     }
 }

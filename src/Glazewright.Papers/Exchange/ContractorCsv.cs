@@ -23,33 +23,27 @@ public static class ContractorCsv
         return csv.ToString();
     }
 
-    /// <summary>From direct cost to price, one row a step.</summary>
+    /// <summary>From direct cost to price, one row a step. What adds up, what is a sum of rows above, and what only compares stand in columns of their own: a column can be summed as it is.</summary>
     /// <param name="price">Price.</param>
-    /// <returns>The table.</returns>
+    /// <returns>The table; the column <c>part</c> sums to the price.</returns>
     public static string Summary(PriceResult price)
     {
-        CsvText csv = new("step", "money");
+        CsvText csv = new("step", "part", "sum_so_far", "to_compare");
         foreach (SystemCost system in price.Systems)
         {
-            csv.Cell($"{system.System}, material and subcontract").Cell(system.Cost, 2).End();
+            Part($"{system.System}, material and subcontract", system.Cost);
         }
 
-        (string Step, double Money)[] steps =
-        [
-            (FormattableString.Invariant($"own labour, {price.LabourHours:0} h"), price.LabourCost),
-            ("sales tax", price.DirectCost - price.LabourCost - price.Systems.Sum(s => s.Cost)),
-            ("direct cost", price.DirectCost),
-            ("overhead", price.Overhead),
-            ("contingency", price.Contingency),
-            ("margin, share of the price", price.Margin),
-            ("price", price.Quote.Price),
-            ("trap: the same percentage as a mark-up on cost would charge", price.MarkupTrapPrice),
-        ];
-        foreach ((string step, double money) in steps)
-        {
-            csv.Cell(step).Cell(money, 2).End();
-        }
-
+        Part(FormattableString.Invariant($"own labour, {price.LabourHours:0} h"), price.LabourCost);
+        Part("sales tax", price.DirectCost - price.LabourCost - price.Systems.Sum(s => s.Cost));
+        csv.Cell("direct cost").Cell("").Cell(price.DirectCost, 2).Cell("").End();
+        Part("overhead", price.Overhead);
+        Part("contingency", price.Contingency);
+        Part("margin, share of the price", price.Margin);
+        csv.Cell("price").Cell("").Cell(price.Quote.Price, 2).Cell("").End();
+        csv.Cell("trap: the same percentage as a mark-up on cost would charge").Cell("").Cell("").Cell(price.MarkupTrapPrice, 2).End();
         return csv.ToString();
+
+        void Part(string step, double money) => csv.Cell(step).Cell(money, 2).Cell("").Cell("").End();
     }
 }

@@ -19,7 +19,7 @@ public static class ShopCsv
     public static string Materials(TakeoffResult takeoff, CutsResult cuts, UnitSystem units)
     {
         CsvText csv = new("system", "item", "description", "quantity", "unit", "by", "from");
-        foreach (TakeoffLine line in Purchases.Of(takeoff, cuts))
+        foreach (TakeoffLine line in Purchases.Of(takeoff, cuts, units))
         {
             (double quantity, string per) = Measure.Of(line.Quantity, line.Per, units);
             csv.Cell(line.System.ToString()).Cell(line.Item).Cell(line.Label).Cell(quantity, per is "each" or "load" or "day" ? (quantity % 1 == 0 ? 0 : 2) : 1)

@@ -31,6 +31,15 @@ public static class Lettering
         return widthEm * capHeightMm / metrics.CapHeightEm;
     }
 
+    /// <summary>The characters of a text that one of the faces lacks, each once, in their order; what <see cref="Drawable"/> drops without a trace is not among them.</summary>
+    public static IEnumerable<Rune> Undrawable(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return text.EnumerateRunes()
+            .Where(r => !IsSpace(r) && !IsSilent(r) && !(Metrics(Face.Regular).Draws(r.Value) && Metrics(Face.SemiBold).Draws(r.Value)))
+            .Distinct();
+    }
+
     /// <summary>
     /// The text as it can be lettered: line ends and tabs become spaces, control and direction marks vanish, and each
     /// character that the font lacks becomes one <see cref="Substitute"/> (an emoji of several parts becomes one box).
@@ -43,12 +52,12 @@ public static class Lettering
         bool lastMissed = false;
         foreach (Rune rune in text.EnumerateRunes())
         {
-            if (rune.Value is '\t' or '\n' or '\r' or 0x2028 or 0x2029)
+            if (IsSpace(rune))
             {
                 drawn.Append(' ');
                 lastMissed = false;
             }
-            else if (Rune.IsControl(rune) || Rune.GetUnicodeCategory(rune) is System.Globalization.UnicodeCategory.Format)
+            else if (IsSilent(rune))
             {
                 continue;
             }
@@ -66,4 +75,8 @@ public static class Lettering
 
         return drawn.ToString();
     }
+
+    private static bool IsSpace(Rune rune) => rune.Value is '\t' or '\n' or '\r' or 0x2028 or 0x2029;
+
+    private static bool IsSilent(Rune rune) => !IsSpace(rune) && (Rune.IsControl(rune) || Rune.GetUnicodeCategory(rune) is System.Globalization.UnicodeCategory.Format);
 }

@@ -5,7 +5,7 @@ using Glazewright.Papers.Sheets;
 
 namespace Glazewright.Papers.Sets;
 
-/// <summary>The cover of the drawing set: the section with its sun, the plan, the short answers, the year of the first houses.</summary>
+/// <summary>The cover of the drawing set: the section with its sun, the plan, the short answers, the year of the first houses. Reviewers and crew read it too: it names no price.</summary>
 public static class CoverSheet
 {
     private const double AnswersMm = 158;
@@ -35,7 +35,7 @@ public static class CoverSheet
         double rightX = room.Right - AnswersMm;
         Table answers = new(
             [new("Asked", 60), new("Short answer", 79), new("", 19)],
-            [.. AnswersReport.Answers(source).Take(MostAnswers).Select(a => (IReadOnlyList<string>)[a.Question, a.Brief, AnswersReport.Word(a.Standing)])]);
+            [.. AnswersReport.OpenAnswers(source).Take(MostAnswers).Select(a => (IReadOnlyList<string>)[a.Question, a.Brief, AnswersReport.Word(a.Standing)])]);
         paper.AddRange(TableSetting.DrawAll(answers, new(rightX, room.Top)));
         double planTop = room.Top + TableSetting.HeightMm(answers) + 2;
         double planMm = room.Top + upperMm - 4 - planTop;
@@ -58,7 +58,7 @@ public static class CoverSheet
             }
         }
 
-        string words = string.Join(" ", AnswersReport.Answers(source).Take(MostAnswers).Select(a => $"{a.Question} {a.Brief}."));
+        string words = string.Join(" ", AnswersReport.OpenAnswers(source).Take(MostAnswers).Select(a => $"{a.Question} {a.Brief}."));
         return new Sheet("cover", "Cover", words, size.WidthMm, size.HeightMm, [], paper) { Insets = insets };
     }
 }

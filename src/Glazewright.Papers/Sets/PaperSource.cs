@@ -71,37 +71,51 @@ public sealed record PaperSource(
     }
 
     /// <summary>Reports of all stages, in the order of the pipeline; what rests on a default says so.</summary>
-    public IEnumerable<StageReport> Reports()
+    public IEnumerable<StageReport> Reports() => ReportsByStage().Select(r => r.Report);
+
+    /// <summary>The reports with the stage each comes from: whom a report may reach hangs on its stage.</summary>
+    internal IEnumerable<(PaperStage Stage, StageReport Report)> ReportsByStage()
     {
         DefaultsTold told = new(Defaults);
-        return StageReports().Select(told.Of);
+        return StageReports().Select(r => (r.Stage, told.Of(r.Report)));
     }
 
-    private IEnumerable<StageReport> StageReports()
+    private IEnumerable<(PaperStage Stage, StageReport Report)> StageReports()
     {
-        yield return Form.Report;
+        yield return (PaperStage.Design, LetteringFindings.Of(Job));
+        yield return (PaperStage.Design, Form.Report);
         foreach (HouseResults house in Houses)
         {
-            yield return house.Frame.Report;
+            yield return (PaperStage.Design, house.Frame.Report);
         }
 
-        yield return Body.Report;
+        yield return (PaperStage.Design, Body.Report);
         foreach (HouseResults house in Houses)
         {
-            yield return house.Gains.Report;
-            yield return house.Duty.Report;
-            yield return house.Plant.Report;
-            yield return house.Layout.Report;
-            yield return house.Light.Report;
-            yield return house.Program.Report;
-            yield return house.Year.Report;
-            yield return StageReport.Empty with { Findings = CrossChecks.Snow(Job, house.Frame, house.Year).ToEqList() };
+            yield return (PaperStage.Design, house.Gains.Report);
+            yield return (PaperStage.Design, house.Duty.Report);
+            yield return (PaperStage.Design, house.Plant.Report);
+            yield return (PaperStage.Design, house.Layout.Report);
+            yield return (PaperStage.Design, house.Light.Report);
+            yield return (PaperStage.Design, house.Program.Report);
+            yield return (PaperStage.Design, house.Year.Report);
+            yield return (PaperStage.Design, StageReport.Empty with { Findings = CrossChecks.Snow(Job, house.Frame, house.Year).ToEqList() });
         }
 
-        yield return Takeoff.Report;
-        yield return Cuts.Report;
-        yield return Price.Report;
+        yield return (PaperStage.Buying, Takeoff.Report);
+        yield return (PaperStage.Buying, Cuts.Report);
+        yield return (PaperStage.Buying, Price.Report);
     }
+}
+
+/// <summary>Kinds of stages, by who may read what they say.</summary>
+internal enum PaperStage
+{
+    /// <summary>What the house is and does: open to all.</summary>
+    Design,
+
+    /// <summary>What is bought and what it costs: the contractor's.</summary>
+    Buying,
 }
 
 /// <summary>What the stages said of one house.</summary>

@@ -16,7 +16,7 @@ namespace Glazewright.Papers.Sets;
 public static class PaperWriter
 {
     /// <summary>Raise when the papers change for the same results.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>The files in the order of the contents page, that page first.</summary>
     /// <param name="source">What the papers are made from.</param>

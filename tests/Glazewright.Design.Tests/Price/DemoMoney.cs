@@ -48,6 +48,28 @@ public class DemoMoney
     }
 
     [Fact]
+    public void A_job_in_feet_is_taken_off_in_words_of_feet()
+    {
+        string[] words = [.. s_demo.Value.Takeoff.Lines.SelectMany(l => new[] { l.From, l.Label }), .. Purchases.Of(s_demo.Value.Takeoff, s_demo.Value.Cuts, UnitSystem.Us).Select(l => l.From)];
+        Assert.All(words, w => Assert.DoesNotMatch(@"\d (m|mm|m²|m³|kg|W/m)\b", w));
+        Assert.Contains(words, w => w.Contains("net of cutting", StringComparison.Ordinal) && w.Contains(" ft", StringComparison.Ordinal));
+    }
+
+    /// <summary>Sixteen systems with spreads of their own would average to a few percent; what moves them together does not average away.</summary>
+    [Fact]
+    public void The_price_band_is_no_narrower_than_what_moves_all_systems_together()
+    {
+        PriceBook book = PriceBook.Generic();
+        double apart = Half(s_demo.Value.Price, "price/spread-apart");
+        double band = Half(s_demo.Value.Price, "price/spread");
+        Assert.True(apart < book.CommonSpreadFraction && band > book.CommonSpreadFraction);
+        Assert.Equal((apart * apart) + (book.CommonSpreadFraction * book.CommonSpreadFraction), band * band, 1e-12);
+        Assert.Equal(s_demo.Value.Price.Quote.Price * (1 + band), s_demo.Value.Price.Quote.HighPrice, 1e-6);
+
+        static double Half(PriceResult price, string id) => price.Report.Figures.Single(f => f.Id == id).Value;
+    }
+
+    [Fact]
     public void Every_cut_list_of_the_demo_is_proved_best() => Assert.All(s_demo.Value.Cuts.Sections, section => Assert.True(section.Proven, section.Section));
 
     [Fact]

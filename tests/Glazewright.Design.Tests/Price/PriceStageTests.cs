@@ -28,7 +28,7 @@ public class PriceStageTests
     public void Margin_is_a_share_of_the_price_and_the_mark_up_trap_is_shown()
     {
         TakeoffResult one = TwoHouses.Takeoff with { Lines = [new TakeoffLine("general/clean", "all", ScopeSystem.General, 1, "m²", "", ScopeBy.Us)] };
-        PriceBook book = new("test", "", [], [new PriceItem("general/clean", "m²", 532_000, 0, PriceClass.Other)]);
+        PriceBook book = new("test", "", [], 0, [new PriceItem("general/clean", "m²", 532_000, 0, PriceClass.Other)]);
         PriceResult price = Run(Pricing, one, book);
         Assert.Equal(532_000, price.DirectCost, tolerance: 1e-6);
         Assert.Equal(699_023.26, price.Quote.Price, tolerance: 0.01);

@@ -30,7 +30,7 @@ public class CsvTests
     public void Materials_are_in_ordering_units_with_bought_tube() => Assert.Equal(
         """"
         system,item,description,quantity,unit,by,from
-        Frame,frame/tube,tube-4x2x0.120,297.0,lb,Us,"3 pieces of stock, 19.5 m, by the cut list"
+        Frame,frame/tube,tube-4x2x0.120,297.0,lb,Us,"3 pieces of stock, 64.0 ft, by the cut list"
         Concrete,concrete/pier-concrete,"'=Pier, ""concrete""",1.0,yd³,Allowance,A
         Benches,benches/top,Bench,107.6,ft²,Owner,A
 
@@ -72,16 +72,23 @@ public class CsvTests
     {
         double lines = Column(ContractorCsv.Lines(Price, UnitSystem.Us), 6);
         Assert.Equal(Price.Systems.Sum(s => s.Cost), lines, tolerance: 0.02);
-        string[] steps = ContractorCsv.Summary(Price).Split('\n');
-        double At(string step) => double.Parse(steps.Single(s => s.TrimStart('"').StartsWith(step, StringComparison.Ordinal)).Split(',')[^1], System.Globalization.CultureInfo.InvariantCulture);
+        string summary = ContractorCsv.Summary(Price);
+        Assert.Equal(Price.Quote.Price, Column(summary, 1), tolerance: 0.06);
+        List<string>[] rows = [.. summary.Split('\n').Skip(1).Where(r => r.Length > 0).Select(Cells)];
+        Assert.All(rows, r => Assert.Equal(1, r.Skip(1).Count(c => c.Length > 0)));
+        double At(string step) => double.Parse(rows.Single(r => r[0].StartsWith(step, StringComparison.Ordinal)).Skip(1).Single(c => c.Length > 0), System.Globalization.CultureInfo.InvariantCulture);
         Assert.Equal(At("price"), At("direct cost") + At("overhead") + At("contingency") + At("margin"), tolerance: 0.03);
     }
+
+    [Fact]
+    public void A_metric_shop_is_told_metres() =>
+        Assert.Contains("3 pieces of stock, 19.51 m, by the cut list", ShopCsv.Materials(Takeoff, Cuts, UnitSystem.Metric), StringComparison.Ordinal);
 
     [Fact]
     public void A_row_of_another_width_is_refused() => Assert.Throws<InvalidOperationException>(() => new CsvText("a", "b").Cell("x").End());
 
     private static double Column(string csv, int index) => csv.Split('\n').Skip(1).Where(r => r.Length > 0)
-        .Sum(row => double.Parse(Cells(row)[index], System.Globalization.CultureInfo.InvariantCulture));
+        .Select(row => Cells(row)[index]).Where(c => c.Length > 0).Sum(c => double.Parse(c, System.Globalization.CultureInfo.InvariantCulture));
 
     private static List<string> Cells(string row)
     {

@@ -64,8 +64,10 @@ public static class JobReader
         Occupancy occupancy = f.Group("occupancy", "Who enters, and under which codes.", LotFields.Occupancy);
         HeldBand band = f.Group("held", "What counts as held.", CropFields.Band);
         HouseContext context = new(catalogue, utilities, site.Ground);
+        int before = f.FaultCount;
         EqList<House> houses = f.Several("houses", 1, 12, null, "Greenhouses.", h => HouseFields.Read(h, context));
         EqList<LinkBuilding> links = f.Several("links", 0, 12, "no corridor, head house or control room", "Corridors, head house, control room.", LinkFields.Read);
+        Footprints.Apart(f, houses, links, readWell: f.FaultCount == before);
         EqList<ScopeLine> scope = f.Several("scope", 0, 60, "everything is ours", "Who supplies what.", MoneyFields.Scope);
         Tariffs tariffs = f.Group("tariffs", "What fuel, power and water cost.", t => MoneyFields.Tariffs(t, utilities.Fuel));
         Pricing pricing = f.Group("pricing", "How the job is priced; never leaves the contractor's own papers.", MoneyFields.Pricing);
@@ -76,7 +78,7 @@ public static class JobReader
     // Houses and link buildings share one set of names: overrides and marks speak of A/…, C/….
     private static void SharedIds(FieldReader f, EqList<House> houses, EqList<LinkBuilding> links)
     {
-        HashSet<string> taken = [];
+        HashSet<string> taken = new(StringComparer.OrdinalIgnoreCase);
         IEnumerable<(string Id, string At)> all = houses.Select((h, i) => (h.Id, $"houses/{HouseFields.Text(i)}/id"))
             .Concat(links.Select((l, i) => (l.Id, $"links/{HouseFields.Text(i)}/id")));
         foreach ((string id, string at) in all)

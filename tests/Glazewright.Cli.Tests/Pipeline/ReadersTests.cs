@@ -1,0 +1,105 @@
+using Glazewright.Cli.Running;
+using Glazewright.Cli.Tests.Commands;
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Pipeline;
+using Glazewright.Design.Price;
+using Glazewright.Papers.Answers;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Reports;
+using Glazewright.Papers.Sets;
+
+namespace Glazewright.Cli.Tests.Pipeline;
+
+/// <summary>What goes to which reader, for every example: nothing dangerous is held back, nothing of the contractor's is let out.</summary>
+[Trait("Category", "Slow")]
+public class ReadersTests
+{
+    private static readonly Dictionary<string, Lazy<PaperSource>> Made = Directory.EnumerateFiles(Shell.Example(""), "*.json")
+        .Select(p => Path.GetFileNameWithoutExtension(p)).ToDictionary(n => n, n => new Lazy<PaperSource>(() => Make(n)));
+
+    public static TheoryData<string> Examples { get; } = [.. Made.Keys.Order(StringComparer.Ordinal)];
+
+    [Theory, MemberData(nameof(Examples))]
+    public void Every_danger_reaches_basis_answers_and_review(string example)
+    {
+        PaperSource source = Made[example].Value;
+        string[] dangers = [.. source.Reports().SelectMany(r => r.Findings).Where(f => f.Severity == Severity.Danger && !f.Confidential).Select(f => f.What).Distinct()];
+        foreach (Report report in (Report[])[BasisReport.Of(source), AnswersReport.Of(source), ReviewReport.Of(source)])
+        {
+            string text = Text(report);
+            Assert.All(dangers, d => Assert.Contains(d, text, StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void The_snow_load_that_relies_on_warmth_the_year_does_not_hold_is_told_to_everyone()
+    {
+        PaperSource source = Made["polder-salad-house"].Value;
+        Assert.Contains(source.Reports().SelectMany(r => r.Findings), f => f.Code == "frame/snow-warmth-not-held");
+        Assert.All((Report[])[BasisReport.Of(source), AnswersReport.Of(source), ReviewReport.Of(source)], r => Assert.Contains("The snow load relies on", Text(r), StringComparison.Ordinal));
+    }
+
+    [Theory, MemberData(nameof(Examples))]
+    public void What_is_confidential_and_what_it_costs_to_build_reach_no_reviewer_nor_a_sheet(string example)
+    {
+        PaperSource source = Made[example].Value;
+        Finding[] secret = [.. source.Reports().SelectMany(r => r.Findings).Where(f => f.Confidential)];
+        Assert.NotEmpty(secret);
+        string price = ((FormattableString)$"${Math.Round(source.Price.Quote.Price):#,0}").ToString(System.Globalization.CultureInfo.InvariantCulture);
+        string answers = Text(AnswersReport.Of(source));
+        Assert.Contains(price, answers, StringComparison.Ordinal);
+        string[] texts = [Text(ReviewReport.Of(source)), Text(ControlReport.Of(source)), Text(CoverSheet.Draw(source, "G-0")), Text(BasisReport.Of(source))];
+        Assert.All(texts, t => Assert.DoesNotContain(price, t, StringComparison.Ordinal));
+        Assert.All(texts.Append(answers), t => Assert.All(secret, f => Assert.DoesNotContain(f.What, t, StringComparison.Ordinal)));
+    }
+
+    [Theory, MemberData(nameof(Examples))]
+    public void Counts_in_answers_and_basis_are_of_what_stands_there(string example)
+    {
+        PaperSource source = Made[example].Value;
+        OpenCounts counts = OpenCounts.Of(source);
+        Table found = BasisReport.Of(source).Blocks.OfType<Block.TableOf>().First().Table;
+        Assert.Equal(counts.Findings, found.Rows.Count);
+        Assert.Equal(source.Defaults.Count, counts.Defaults + counts.OwnDefaults);
+        Assert.True(counts.OwnDefaults > 0 && counts.OwnFindings > 0);
+        Assert.Contains($"All {counts.Findings} findings", Text(AnswersReport.Of(source)), StringComparison.Ordinal);
+        Assert.Contains($"{counts.Defaults} values", Text(BasisReport.Of(source)), StringComparison.Ordinal);
+    }
+
+    [Theory, MemberData(nameof(Examples))]
+    public void One_caution_is_said_once_in_the_review(string example)
+    {
+        string text = Text(ReviewReport.Of(Made[example].Value));
+        foreach (string caution in Made[example].Value.Reports().SelectMany(r => r.Figures).Select(f => f.Caution).Where(c => c.Length > 0).Distinct())
+        {
+            Assert.True(text.Split(caution).Length <= 2, caution);
+        }
+    }
+
+    private static PaperSource Make(string example)
+    {
+        IReadOnlyList<Fault> faults = JobLoading.Load(Shell.Example(example + ".json"), null, null, out LoadedJob? loaded);
+        Assert.Empty(faults);
+        Evaluation all = new(loaded!.Job, Ground.Of(loaded.Weather, CatalogueReader.Generic, PriceBook.Generic()), new StageRunner(), CancellationToken.None);
+        return PaperSource.From(all, loaded.Defaults, "test");
+    }
+
+    private static string Text(Report report) => string.Join('\n', report.Blocks.SelectMany(Texts));
+
+    private static string Text(Sheet sheet) => string.Join('\n', [sheet.Description, .. sheet.OnPaper.OfType<Entity.Label>().Select(l => l.Text)]);
+
+    private static IEnumerable<string> Texts(Block block) => block switch
+    {
+        Block.Opening o => [o.Title, o.Under, .. o.Facts],
+        Block.Heading h => [h.Text],
+        Block.Paragraph p => [p.Text],
+        Block.Lead l => [l.Text],
+        Block.Bullets b => b.Items,
+        Block.Figures f => f.Items.Select(i => $"{i.Label} {i.Value} {i.Unit} {i.Limit}"),
+        Block.TableOf t => t.Table.Rows.SelectMany(r => r),
+        Block.Picture p => [p.Caption],
+        Block.Caution c => [c.Title, c.Text],
+        _ => [],
+    };
+}
