@@ -36,9 +36,9 @@ public sealed partial class FieldReader
             return "";
         }
 
-        if (text.Text.Length > 0 && string.IsNullOrWhiteSpace(text.Text) || text.Text.Length == 0 && @default is null or { Length: > 0 })
+        if (@default is { Length: > 0 } && string.IsNullOrWhiteSpace(text.Text))
         {
-            Report(FaultKind.OutOfRange, At(key), node.Place, "the text is blank", @default is null ? $"\"{key}\": {JsonText.Quote(example)}" : $"\"{key}\": {JsonText.Quote(example)}, or leave it out");
+            Report(FaultKind.OutOfRange, At(key), node.Place, "the text is blank", $"\"{key}\": {JsonText.Quote(example)}, or leave it out");
         }
         else if (HiddenCharacter(text.Text) is string hidden)
         {
