@@ -14,23 +14,25 @@ public static class ControlNarrative
 {
     /// <summary>Writes it.</summary>
     /// <param name="d">A program without faults.</param>
-    /// <returns>Parts in reading order; SI, invariant culture.</returns>
-    public static EqList<NarrativePart> Of(ProgramDocument d)
+    /// <param name="units">Units the people of the job read. Light stays in W/m², as light sensors are read everywhere.</param>
+    /// <returns>Parts in reading order; invariant culture.</returns>
+    public static EqList<NarrativePart> Of(ProgramDocument d, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(d);
+        Speech say = new(units == UnitSystem.Us);
         return
         [
-            new("What is wanted", d.Periods.Select(Period).ToEqList()),
-            new("Cooling, first to last", d.Cooling.Select(s => Stage(s, "above")).ToEqList()),
-            new("Heating, lead first", d.Heating.Select(s => Stage(s, "below")).ToEqList()),
-            new("Humidity", Humidity(d.Humidity)),
-            new("Curtain, lamps, what runs when nothing else asks", Rest(d)),
-            new("What forbids what", Interlocks(d)),
+            new("What is wanted", d.Periods.Select(p => Period(p, say)).ToEqList()),
+            new("Cooling, first to last", d.Cooling.Select(s => Stage(s, "above", say)).ToEqList()),
+            new("Heating, lead first", d.Heating.Select(s => Stage(s, "below", say)).ToEqList()),
+            new("Humidity", Humidity(d.Humidity, say)),
+            new("Curtain, lamps, what runs when nothing else asks", Rest(d, say)),
+            new("What forbids what", Interlocks(d, say)),
             new("Least times, travel, turns", d.Actuators.Select(Motor).ToEqList()),
-            new("Alarms", d.Alarms.Select(Sounds).Append("No temperature at the crop for 1 min; a temperature that does not change for 12 h.").ToEqList()),
+            new("Alarms", d.Alarms.Select(a => Sounds(a, say)).Append("No temperature at the crop for 1 min; a temperature that does not change for 12 h.").ToEqList()),
             new("When a sensor fails", [
                 "Without the temperature at the crop the one above the curtain serves.",
-                "Without both, the lead heater runs when it is 5 K colder outside than the heating threshold (at night if that too is unknown), the first cooling stage in sun or heat. Mend it at once.",
+                $"Without both, the lead heater runs when it is {say.Difference(5, 0)} colder outside than the heating threshold (at night if that too is unknown), the first cooling stage in sun or heat. Mend it at once.",
                 "Without humidity there is no fog and no drying.",
             ]),
             new("Hard-wired, outside this program", [
@@ -45,10 +47,10 @@ public static class ControlNarrative
 
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
-    private static string Period(ProgramPeriod p) => Say(
-        $"{p.Id}, days {p.FromDay} to {p.ToDay}: {Target(p.Day)} from {Mark(p.DayStarts)} to {Mark(p.DayEnds)}, {Target(p.Night)} for the rest, ramp {p.RampMinutes} min; cooling from {p.CoolAboveK:0.0} K above, heating from {p.HeatBelowK:0.0} K below.");
+    private static string Period(ProgramPeriod p, Speech say) => Say(
+        $"{p.Id}, days {p.FromDay} to {p.ToDay}: {Target(p.Day, say)} from {Mark(p.DayStarts)} to {Mark(p.DayEnds)}, {Target(p.Night, say)} for the rest, ramp {p.RampMinutes} min; cooling from {say.Difference(p.CoolAboveK, 1)} above, heating from {say.Difference(p.HeatBelowK, 1)} below.");
 
-    private static string Target(ClimateTarget t) => t.HumidityPercent > 0 ? Say($"{t.TemperatureC:0.0} °C and {t.HumidityPercent:0} %") : Say($"{t.TemperatureC:0.0} °C");
+    private static string Target(ClimateTarget t, Speech say) => t.HumidityPercent > 0 ? Say($"{say.Temperature(t.TemperatureC, 1)} and {t.HumidityPercent:0} %") : Say($"{say.Temperature(t.TemperatureC, 1)}");
 
     private static string Mark(DayMark mark) => mark switch
     {
@@ -60,18 +62,18 @@ public static class ControlNarrative
 
     private static string Offset(string name, int minutes) => minutes == 0 ? name : Say($"{Math.Abs(minutes)} min {(minutes < 0 ? "before" : "after")} {name}");
 
-    private static string Stage(ControlStage s, string way) => Say(
-        $"{s.Id}: {Settings(s.Settings)} at {s.OnAtK:0.00} K {way} the threshold for {s.DelayS} s; off at {s.OffAtK:0.00} K.");
+    private static string Stage(ControlStage s, string way, Speech say) => Say(
+        $"{s.Id}: {Settings(s.Settings)} at {say.Difference(s.OnAtK, 2)} {way} the threshold for {s.DelayS} s; off at {say.Difference(s.OffAtK, 2)}.");
 
     private static string Settings(EqList<ActuatorSetting> settings) => string.Join(
         ", ", settings.Select(s => s.LevelFraction >= 1 ? s.Actuator : Say($"{s.Actuator} {s.LevelFraction * 100:0} %")));
 
-    private static EqList<string> Humidity(HumidityControl h)
+    private static EqList<string> Humidity(HumidityControl h, Speech say)
     {
         var lines = new List<string>();
         if (h.Drying.Count > 0)
         {
-            lines.Add(Say($"Drying {h.DryAbovePercent:0} % above target until {h.DryDeadbandPercent:0} % lower: {Settings(h.Drying)}; not below {h.DryOnlyAboveOutsideC:0} °C outside, nor when the outside air holds as much vapour."));
+            lines.Add(Say($"Drying {h.DryAbovePercent:0} % above target until {h.DryDeadbandPercent:0} % lower: {Settings(h.Drying)}; not below {say.Temperature(h.DryOnlyAboveOutsideC, 0)} outside, nor when the outside air holds as much vapour."));
         }
 
         if (h.Fogging.Count > 0)
@@ -82,12 +84,12 @@ public static class ControlNarrative
         return lines.Count == 0 ? ["Not controlled."] : lines.ToEqList();
     }
 
-    private static EqList<string> Rest(ProgramDocument d)
+    private static EqList<string> Rest(ProgramDocument d, Speech say)
     {
         var lines = new List<string>();
         if (d.Curtain is { } c)
         {
-            lines.Add(Say($"{c.Actuator}: drawn for warmth below {c.DrawBelowLightWm2:0} W/m² and {c.DrawBelowOutsideC:0} °C outside, gap {c.GapFraction * 100:0} % while drying; drawn {c.ShadeFraction * 100:0} % for shade above {c.ShadeAboveLightWm2:0} W/m² when {c.ShadeAboveInsideK:0.0} K past the cooling threshold; opens in steps of {c.OpenStepFraction * 100:0} % every {c.OpenStepS} s{(c.HoldOpenOnSnow ? "; open while snow lies or falls" : string.Empty)}."));
+            lines.Add(Say($"{c.Actuator}: drawn for warmth below {c.DrawBelowLightWm2:0} W/m² and {say.Temperature(c.DrawBelowOutsideC, 0)} outside, gap {c.GapFraction * 100:0} % while drying; drawn {c.ShadeFraction * 100:0} % for shade above {c.ShadeAboveLightWm2:0} W/m² when {say.Difference(c.ShadeAboveInsideK, 1)} past the cooling threshold; opens in steps of {c.OpenStepFraction * 100:0} % every {c.OpenStepS} s{(c.HoldOpenOnSnow ? "; open while snow lies or falls" : string.Empty)}."));
         }
 
         if (d.Lamps is { } l)
@@ -95,16 +97,16 @@ public static class ControlNarrative
             lines.Add(Say($"{l.Actuator}: {string.Join(", ", d.Periods.Select((p, i) => Say($"{p.Id} {l.HoursByPeriod[i]:0.#} h")))} about solar noon, off above {l.OffAboveLightWm2:0} W/m²."));
         }
 
-        lines.AddRange((d.Background ?? []).Select(b => Say($"{b.Actuator} runs unless {(b.RestsWith.Count == 0 ? "told otherwise" : string.Join(" or ", b.RestsWith) + " is asked for")}{(b.RestsAboveWindMs > 0 ? Say($", or wind above {b.RestsAboveWindMs:0.0} m/s") : string.Empty)}.")));
+        lines.AddRange((d.Background ?? []).Select(b => Say($"{b.Actuator} runs unless {(b.RestsWith.Count == 0 ? "told otherwise" : string.Join(" or ", b.RestsWith) + " is asked for")}{(b.RestsAboveWindMs > 0 ? Say($", or wind above {say.Speed(b.RestsAboveWindMs)}") : string.Empty)}.")));
         if (d.ColdAir is { } cold)
         {
-            lines.Add(Say($"In cold air: the cooling threshold rises by up to {cold.RaiseK:0.0} K as the outside air goes from {cold.FromK:0} to {cold.FullK:0} K below the target; beyond that only {cold.StagesWhenCold} cooling stage; no water on the wet wall below {cold.NoWaterBelowC:0} °C outside."));
+            lines.Add(Say($"In cold air: the cooling threshold rises by up to {say.Difference(cold.RaiseK, 1)} as the outside air goes from {say.Difference(cold.FromK, 0)} to {say.Difference(cold.FullK, 0)} below the target; beyond that only {cold.StagesWhenCold} cooling stage; no water on the wet wall below {say.Temperature(cold.NoWaterBelowC, 0)} outside."));
         }
 
         return lines.Count == 0 ? ["None."] : lines.ToEqList();
     }
 
-    private static EqList<string> Interlocks(ProgramDocument d)
+    private static EqList<string> Interlocks(ProgramDocument d, Speech say)
     {
         var lines = new List<string>(d.Interlocks.Select(i => i switch
         {
@@ -116,7 +118,7 @@ public static class ControlNarrative
         }));
         if (d.Guard is { } g)
         {
-            lines.Add(Say($"{g.FansWithoutProof} fan may run before that proof; if it stays away {g.GraceS} s beyond the travel and suction passes {g.LimitPa:0} Pa, all stop for {g.LockS / 60} min."));
+            lines.Add(Say($"{g.FansWithoutProof} fan may run before that proof; if it stays away {g.GraceS} s beyond the travel and suction passes {say.Pressure(g.LimitPa)}, all stop for {g.LockS / 60} min."));
         }
 
         return lines.Count == 0 ? ["Nothing."] : lines.ToEqList();
@@ -126,6 +128,30 @@ public static class ControlNarrative
         ? Say($"{a.Id}: travels in {a.TravelS} s.")
         : Say($"{a.Id}: on at least {a.MinOnS} s, off at least {a.MinOffS} s{(a.RotationGroup.Length > 0 ? ", takes turns" : string.Empty)}.");
 
-    private static string Sounds(Alarm a) => Say(
-        $"{a.Id}: {ProgramShape.Kebab(a.Reading.ToString())} {(a.Low is double low ? Say($"below {low:0.#}") : string.Empty)}{(a.Low is not null && a.High is not null ? " or " : string.Empty)}{(a.High is double high ? Say($"above {high:0.#}") : string.Empty)} for {a.DelayS} s.");
+    private static string Sounds(Alarm a, Speech say) => Say(
+        $"{a.Id}: {ProgramShape.Kebab(a.Reading.ToString())} {(a.Low is double low ? $"below {say.Of(a.Reading, low)}" : string.Empty)}{(a.Low is not null && a.High is not null ? " or " : string.Empty)}{(a.High is double high ? $"above {say.Of(a.Reading, high)}" : string.Empty)} for {a.DelayS} s.");
+
+    /// <summary>Numbers in the units the people of the job read; the box itself counts in SI.</summary>
+    private sealed record Speech(bool Us)
+    {
+        public string Temperature(double valueC, int decimals) => Us ? Number(valueC * 1.8 + 32, decimals) + " °F" : Number(valueC, decimals) + " °C";
+
+        public string Difference(double valueK, int decimals) => Us ? Number(valueK * 1.8, Math.Max(decimals, 1)) + " F°" : Number(valueK, decimals) + " K";
+
+        public string Speed(double speedMs) => Us ? Number(speedMs / 0.44704, 0) + " mph" : Number(speedMs, 1) + " m/s";
+
+        public string Pressure(double pressurePa) => Us ? Number(pressurePa / 249.08891, 2) + " in w.g." : Number(pressurePa, 0) + " Pa";
+
+        public string Of(Reading reading, double value) => reading switch
+        {
+            Reading.InsideTemperature or Reading.UpperTemperature or Reading.OutsideTemperature => Temperature(value, 1),
+            Reading.InsideHumidity or Reading.OutsideHumidity => Say($"{value:0.#} %"),
+            Reading.Wind => Speed(value),
+            Reading.StaticPressure => Pressure(value),
+            Reading.Light => Say($"{value:0} W/m²"),
+            _ => Say($"{value:0.#}"),
+        };
+
+        private static string Number(double value, int decimals) => (Math.Round(value, decimals) + 0.0).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    }
 }

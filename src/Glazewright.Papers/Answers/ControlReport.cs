@@ -20,12 +20,14 @@ public static class ControlReport
             new Block.Caution(
                 "Not a safety function",
                 "This program must pass commissioning with all hard-wired limits in place. High limits, flame safeguards, low-water cut-offs and emergency stops are wired outside it, by licensed trades; lock out before reaching into fans or opening a fog line."),
-            new Block.Paragraph("Temperatures are in °C and speeds in m/s, as the control box counts them.", Quiet: true),
+            new Block.Paragraph(source.Job.Units == Design.Contracts.UnitSystem.Us
+                ? "The control box counts in °C, m/s and Pa; here its numbers stand in °F, mph and inches of water. The program's file keeps the box's own."
+                : "Temperatures are in °C and speeds in m/s, as the control box counts them.", Quiet: true),
         ];
         foreach (HouseResults house in source.Houses)
         {
             blocks.Add(new Block.Heading(1, source.Houses.Count > 1 ? $"{house.House.Name} ({house.House.Id})" : house.House.Name));
-            foreach (NarrativePart part in ControlNarrative.Of(house.Program))
+            foreach (NarrativePart part in ControlNarrative.Of(house.Program, source.Job.Units))
             {
                 blocks.Add(new Block.Heading(2, part.Heading));
                 blocks.Add(new Block.Bullets([.. part.Lines]));

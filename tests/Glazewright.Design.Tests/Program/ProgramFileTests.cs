@@ -125,11 +125,20 @@ public class ProgramFileTests
     public void The_narrative_names_every_actuator_and_lists_what_is_outside_the_program()
     {
         ProgramDocument d = SampleProgram.Document(true, true);
-        EqList<NarrativePart> parts = ControlNarrative.Of(d);
+        EqList<NarrativePart> parts = ControlNarrative.Of(d, UnitSystem.Metric);
         string all = string.Join("\n", parts.SelectMany(p => p.Lines));
         Assert.All(d.Actuators, a => Assert.Contains(a.Id, all));
         Assert.Contains(parts, p => p.Heading.Contains("outside this program", StringComparison.Ordinal) && p.Lines.Any(l => l.Contains("CO alarm", StringComparison.Ordinal)));
         Assert.Contains("22.0 °C and 65 % from sunrise to sunset, 17.0 °C and 75 % for the rest, ramp 60 min", all);
         Assert.Contains("A/heater-1 and A/fan-1 never together; A/heater-1 comes first.", all);
+        Assert.DoesNotContain("°F", all, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_narrative_of_a_US_job_is_in_its_units()
+    {
+        string all = string.Join("\n", ControlNarrative.Of(SampleProgram.Document(true, true), UnitSystem.Us).SelectMany(p => p.Lines));
+        Assert.Contains("71.6 °F and 65 % from sunrise to sunset, 62.6 °F and 75 % for the rest", all, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\d (°C|K|m/s|Pa)\b", all);
     }
 }
