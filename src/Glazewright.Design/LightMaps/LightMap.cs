@@ -13,7 +13,7 @@ namespace Glazewright.Design.LightMaps;
 /// <param name="Others">The floor below the benches, and the wall away from the equator.</param>
 /// <param name="Fates">What becomes of the light that would fall on the map in open country, by month.</param>
 /// <param name="Carpet">The year hour by hour.</param>
-/// <param name="Shadows">The broadest member shadow and how it moves.</param>
+/// <param name="Shadows">The largest member shadow and how it moves.</param>
 /// <param name="Framings">The same house in other framings.</param>
 /// <param name="Report">Figures, findings, what is left out.</param>
 public sealed record LightMap(
@@ -93,9 +93,10 @@ public sealed record ShadowTrack(string Day, string MemberId, EqList<ShadowMomen
 /// <summary>A shadow at one solar hour, on the map's level.</summary>
 /// <param name="SolarHour">12 is noon.</param>
 /// <param name="WidthM">Across its length, m.</param>
+/// <param name="LengthM">Along it, m; part of it may fall beside the map.</param>
 /// <param name="CentreXM">Middle of the shadow along the house, m.</param>
 /// <param name="CentreYM">Across, m.</param>
-public sealed record ShadowMoment(double SolarHour, double WidthM, double CentreXM, double CentreYM);
+public sealed record ShadowMoment(double SolarHour, double WidthM, double LengthM, double CentreXM, double CentreYM);
 
 /// <summary>The house in one framing.</summary>
 /// <param name="Name">Framing in plain words.</param>

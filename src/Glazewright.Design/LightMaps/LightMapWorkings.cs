@@ -79,7 +79,7 @@ internal static class LightMapWorkings
             ShadowMoment noon = track.Moments.First(m => m.SolarHour == 12);
             Observe(
                 $"shadow-{(track.Day.Contains("June", StringComparison.Ordinal) ? "june" : "december")}",
-                $"Broadest member shadow at noon of {track.Day} ({track.MemberId})", Unit.Metre, noon.WidthM);
+                $"Width of the largest member shadow at noon of {track.Day} ({track.MemberId})", Unit.Metre, noon.WidthM);
         }
 
         return new StageReport(

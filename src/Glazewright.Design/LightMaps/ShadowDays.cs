@@ -6,7 +6,7 @@ using Glazewright.Science.Sun;
 
 namespace Glazewright.Design.LightMaps;
 
-/// <summary>Which member throws the broadest shadow on the map at noon of a solstice, and how that shadow moves through the day.</summary>
+/// <summary>Which member throws the largest shadow on the map at noon of a solstice, and how that shadow moves through the day.</summary>
 internal static class ShadowDays
 {
     private const double TiltDeg = 23.44;
@@ -17,16 +17,16 @@ internal static class ShadowDays
         foreach ((string day, double declinationDeg) in new[] { ("21 December", -TiltDeg), ("21 June", TiltDeg) })
         {
             NamedBar[] members = [.. scene.Bars.Where(b => b.Bar.Cause == ShadeCause.Frame)];
-            (NamedBar Bar, ShadowMoment Moment)? broadest = null;
+            (NamedBar Bar, ShadowMoment Moment)? largest = null;
             foreach (NamedBar bar in members)
             {
-                if (At(scene, bar.Bar, declinationDeg, 12) is { } moment && moment.WidthM > (broadest?.Moment.WidthM ?? 0) + 1e-9)
+                if (At(scene, bar.Bar, declinationDeg, 12) is { } moment && moment.WidthM * moment.LengthM > (largest is { } l ? l.Moment.WidthM * l.Moment.LengthM : 0) + 1e-9)
                 {
-                    broadest = (bar, moment);
+                    largest = (bar, moment);
                 }
             }
 
-            if (broadest is { } found)
+            if (largest is { } found)
             {
                 ShadowMoment[] moments =
                     [.. Enumerable.Range(6, 13).Select(h => At(scene, found.Bar.Bar, declinationDeg, h)).OfType<ShadowMoment>()];
@@ -58,7 +58,7 @@ internal static class ShadowDays
         }
 
         return shadow.CentreXM >= 0 && shadow.CentreXM <= scene.House.LengthM && shadow.CentreYM >= 0 && shadow.CentreYM <= scene.House.WidthM
-            ? new ShadowMoment(solarHour, shadow.WidthM, shadow.CentreXM, shadow.CentreYM)
+            ? new ShadowMoment(solarHour, shadow.WidthM, shadow.LengthM, shadow.CentreXM, shadow.CentreYM)
             : null;
     }
 }

@@ -5,6 +5,7 @@ using Glazewright.Design.Program;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Exchange;
+using Glazewright.Papers.Light;
 using Glazewright.Papers.Pdf;
 using Glazewright.Papers.Reports;
 using Glazewright.Papers.Sheets;
@@ -36,6 +37,16 @@ public static class PaperWriter
         Report answers = AnswersReport.Of(source);
         Add("answers.pdf", PaperReader.Grower, "Answers: what the greenhouse will do", ReportSetting.Pdf(answers));
         Add("basis.pdf", PaperReader.Grower, "What the answers rest on: findings, defaults, limits", ReportSetting.Pdf(BasisReport.Of(source)));
+        if (LightReport.Of(source) is { } light)
+        {
+            Add("light.pdf", PaperReader.Grower, "Light by month, place and cause", ReportSetting.Pdf(light));
+            foreach (HouseResults house in source.Houses)
+            {
+                Add($"light/cells-{FileName(house.House.Id)}.csv", PaperReader.Grower, $"Light of {house.House.Name} by place and month", Utf8(LightCsv.Cells(house, source.Job.Units)));
+                Add($"light/hours-{FileName(house.House.Id)}.csv", PaperReader.Grower, $"Light of {house.House.Name} by hour", Utf8(LightCsv.Hours(house)));
+            }
+        }
+
         IReadOnlyList<Sheet> sheets = Sheets(source);
         Add("drawings.pdf", PaperReader.Everyone, "Drawing sheets", PdfBookWriter.Bytes(PdfBook.OfSheets(name + ": drawings", "Drawing sheets, preliminary", answers.Date, sheets)));
         foreach (Sheet sheet in sheets)
