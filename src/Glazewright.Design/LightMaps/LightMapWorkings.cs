@@ -55,7 +55,7 @@ internal static class LightMapWorkings
             ("opaque-roof", "opaque roof", fate.OpaqueRoofFraction),
             ("opaque-wall", "opaque walls, doors, fans and wet wall", fate.OpaqueWallFraction),
             ("frame", "frame members and sheet joints", fate.FrameFraction),
-            ("equipment", "equipment overhead", fate.EquipmentFraction),
+            ("equipment", "hung equipment", fate.EquipmentFraction),
             ("curtain", "the parked curtain", fate.CurtainFraction),
             ("cover", "the clean covering", fate.CoverFraction),
             ("dirt", "dirt and ageing", fate.StateFraction),

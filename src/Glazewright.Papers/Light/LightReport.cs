@@ -102,7 +102,7 @@ public static class LightReport
             ("Opaque roof", f => f.OpaqueRoofFraction, false),
             ("Opaque walls, doors, fans, wet wall", f => f.OpaqueWallFraction, false),
             ("Frame members and sheet joints", f => f.FrameFraction, false),
-            ("Equipment overhead", f => f.EquipmentFraction, false),
+            ("Hung equipment", f => f.EquipmentFraction, false),
             ("Parked curtain", f => f.CurtainFraction, false),
             ("Covering, clean", f => f.CoverFraction, false),
             ("Dirt and ageing", f => f.StateFraction, false),

@@ -36,7 +36,10 @@ internal static class LossBars
         {
             all.Add(new Entity.Label(new(wordsMm - 2, y + (RowMm / 2) - 1), row.Cause)
             {
-                Role = Role.Text, Along = Along.End, Across = Across.Middle, Face = row.Arrives ? Face.SemiBold : Face.Regular,
+                Role = Role.Text,
+                Along = Along.End,
+                Across = Across.Middle,
+                Face = row.Arrives ? Face.SemiBold : Face.Regular,
             });
             Bar(row.Dark, y, 0);
             Bar(row.Bright, y + BarMm + 0.6, 1);
@@ -54,7 +57,9 @@ internal static class LossBars
             all.Add(new Entity.Label(
                 new(wordsMm + lengthMm + 1.2, top + (BarMm / 2)), string.Create(CultureInfo.InvariantCulture, $"{100 * share:0.0} %"))
             {
-                Role = Role.Text, Across = Across.Middle, Paint = Paint.Of(Tone.Ink2),
+                Role = Role.Text,
+                Across = Across.Middle,
+                Paint = Paint.Of(Tone.Ink2),
             });
         }
     }

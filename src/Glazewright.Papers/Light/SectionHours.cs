@@ -56,7 +56,8 @@ internal static class SectionHours
                 {
                     all.Add(new Entity.Polyline([Place(edge.A), Place(edge.B)])
                     {
-                        Role = Role.Visible, Pen = edge.Clear ? new Pen(0.25, [], Paint.Of(Tone.Accent)) : new Pen(0.7, [], Paint.Of(Tone.Ink)),
+                        Role = Role.Visible,
+                        Pen = edge.Clear ? new Pen(0.25, [], Paint.Of(Tone.Accent)) : new Pen(0.7, [], Paint.Of(Tone.Ink)),
                     });
                 }
 

@@ -7,7 +7,7 @@ using Glazewright.Science.Sun;
 namespace Glazewright.Papers.Light;
 
 /// <summary>The sun's ways through the year as seen lying on the ground: horizon outside, zenith in the middle, equal steps of elevation.</summary>
-internal static class SunPath
+public static class SunPath
 {
     private const double TiltDeg = 23.44;
 
@@ -32,7 +32,11 @@ internal static class SunPath
             {
                 all.Add(new Entity.Label(At(45, elevation), elevation.ToString(CultureInfo.InvariantCulture) + "°")
                 {
-                    Role = Role.Text, Along = Along.Middle, Across = Across.Middle, Paint = Paint.Of(Tone.Ink3), Masked = true,
+                    Role = Role.Text,
+                    Along = Along.Middle,
+                    Across = Across.Middle,
+                    Paint = Paint.Of(Tone.Ink3),
+                    Masked = true,
                 });
             }
         }
@@ -66,7 +70,10 @@ internal static class SunPath
                     double shift = declinationDeg * (latitudeDeg >= 0 ? 1 : -1) >= 0 ? 4.5 : -4.5;
                     all.Add(new Entity.Label(At(noon.AzimuthDeg, noon.ElevationDeg + shift), name)
                     {
-                        Role = Role.Text, Along = Along.Middle, Across = Across.Middle, Masked = true,
+                        Role = Role.Text,
+                        Along = Along.Middle,
+                        Across = Across.Middle,
+                        Masked = true,
                     });
                 }
             }
@@ -76,11 +83,15 @@ internal static class SunPath
         {
             Path(Enumerable.Range(0, 48).Select(i => HourAngleSun.At(latitudeDeg, -TiltDeg + (i * 2 * TiltDeg / 47), 15 * (hour - 12))), 0.13);
             SunAngles june = HourAngleSun.At(latitudeDeg, latitudeDeg >= 0 ? TiltDeg : -TiltDeg, 15 * (hour - 12));
-            if (june.ElevationDeg > 4 && hour is not (11 or 12 or 13))
+            if (june.ElevationDeg > 4 && hour is not (11 or 12 or 13) && !NearStep(At(june.AzimuthDeg, june.ElevationDeg + 4)))
             {
                 all.Add(new Entity.Label(At(june.AzimuthDeg, june.ElevationDeg + 4), hour.ToString(CultureInfo.InvariantCulture))
                 {
-                    Role = Role.Text, Along = Along.Middle, Across = Across.Middle, Paint = Paint.Of(Tone.Ink2), Masked = true,
+                    Role = Role.Text,
+                    Along = Along.Middle,
+                    Across = Across.Middle,
+                    Paint = Paint.Of(Tone.Ink2),
+                    Masked = true,
                 });
             }
         }
@@ -90,6 +101,9 @@ internal static class SunPath
             "sun-paths", title,
             string.Create(CultureInfo.InvariantCulture, $"Sun paths at latitude {Math.Abs(latitudeDeg):0.0}° {(latitudeDeg >= 0 ? "north" : "south")}, horizon outside, zenith in the middle, solar hours. {string.Join("; ", said)}."),
             sizeMm, sizeMm, [], all);
+
+        // The steps of elevation are lettered to the north-east; an hour does not go over them.
+        bool NearStep(Spot hour) => new[] { 15, 30, 45, 60, 75 }.Any(e => (hour - At(45, e)).Length() < 6);
 
         Spot At(double bearingDeg, double elevationDeg)
         {

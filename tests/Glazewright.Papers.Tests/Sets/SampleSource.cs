@@ -202,12 +202,20 @@ internal static class SampleSource
         double[] sun = [5.1, 8, 13, 19, 24, 27, 26, 22, 16, 10, 6, 4.2];
         LightMap light = new(
             id, 20, 6, 0.8, sun.Select(m => new LightMonth(m, 0.8 * m, 0.8, Enumerable.Range(0, 120).Select(i => m * (0.8 + 0.4 * (i / 20) / 5)).ToEqList())).ToEqList(), sun.Select(m => 1.8 * m).ToEqList(),
-            [], [], new LightCarpet(0, [], [], []), [], [], new StageReport([], [], ["Bracing throws no shadow here."]));
+            [new LightPlane("Wall away from the equator, seen from inside", FaceName.Right, 20, 4, form.LengthM, form.Roof.RightEaveM, sun.Select(m => new LightMonth(m, m, 1, Enumerable.Repeat(m, 80).ToEqList())).ToEqList())],
+            sun.Select(_ => new LightFate(0.02, 0.1, 0.05, 0.1, 0.01, 0.03, 0.15, 0.04, 0.06, 0.44, 0.2)).ToEqList(),
+            new LightCarpet(3, Hourly(500), Hourly(300), Hourly(200)),
+            [new ShadowTrack("21 December", $"{id}/eave-left/01", [new ShadowMoment(9, 0.3, 7, 2, 2), new ShadowMoment(12, 0.2, 7, 5, 2)])],
+            [new FramingLight("As designed: slender tube", 4.2, 27, 0.8, 0.1, 0.2), new FramingLight("Timber", 3.8, 25, 0.7, 0.2, 0.4)],
+            new StageReport([], [], ["Bracing throws no shadow here."]));
         GainRow row = new(1, 0.2, 0, 0.5, 0.1, 0.05, 0.15);
         GainSet set = new([row], row, row, row);
         ProgramDocument program = new(id, [], [], [], [], new HumidityControl(0, 0, [], 0, 0, 0, 0, [], 0, 0), null, null, [], [], StageReport.Empty);
         return new HouseResults(house, form, frame, new GainTable(id, 360, 90, set, set, 0.6, StageReport.Empty), duty, plant, new LayoutResult(id, placed.ToEqList(), 150, StageReport.Empty), light, program, Year(id));
     }
+
+    private static EqList<double> Hourly(double most) =>
+        Enumerable.Range(0, 8760).Select(h => Math.Max(0, most * Math.Sin(((h % 24) - 6) * Math.PI / 12))).ToEqList();
 
     private static YearResult Year(string id)
     {
