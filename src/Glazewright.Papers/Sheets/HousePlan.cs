@@ -1,4 +1,5 @@
 using System.Globalization;
+using Glazewright.Design.Brief;
 using Glazewright.Design.Form;
 using Glazewright.Design.Layout;
 using Glazewright.Papers.Drawing;
@@ -91,12 +92,17 @@ public static class HousePlan
 
         all.Add(new Entity.Dimensions(corner, new(1, 0), [0, b.LengthM], roomy ? 16 : 8, style) { Source = b.Id + "/length" });
         List<double> across = Stations(house, scale);
+
+        // Doors swing out over the paper: the dimensions stand beyond them, as far as the sheet has room.
+        double swingM = b.Face(FaceName.End1).Openings.Select(o => o.Opening)
+            .Select(o => o.Kind switch { OpeningKind.Door => o.WidthM, OpeningKind.DoubleDoor => o.WidthM / 2, _ => 0 }).DefaultIfEmpty(0).Max();
+        double clearMm = Math.Clamp(swingM * scale.MmPerM + 5, 16, Math.Max(16, leftMm - 18));
         if (across.Count > 2)
         {
-            all.Add(new Entity.Dimensions(ring[0], new(0, 1), across, 16, style) { Source = b.Id + "/across" });
+            all.Add(new Entity.Dimensions(ring[0], new(0, 1), across, clearMm, style) { Source = b.Id + "/across" });
         }
 
-        all.Add(new Entity.Dimensions(ring[0], new(0, 1), [0, b.WidthM], across.Count > 2 ? 26 : 16, style) { Source = b.Id + "/width" });
+        all.Add(new Entity.Dimensions(ring[0], new(0, 1), [0, b.WidthM], across.Count > 2 ? clearMm + 10 : clearMm, style) { Source = b.Id + "/width" });
         all.AddRange(Numbers(b, kinds, scale));
         return new View("floor", $"Floor plan of house {b.Id}", scale, window, new(roomMm.Left, roomMm.Top), all);
     }

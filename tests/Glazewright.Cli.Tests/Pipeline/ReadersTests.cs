@@ -1,13 +1,16 @@
 using Glazewright.Cli.Running;
 using Glazewright.Cli.Tests.Commands;
+using Glazewright.Design.Brief;
 using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
 using Glazewright.Design.Pipeline;
 using Glazewright.Design.Price;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Reports;
 using Glazewright.Papers.Sets;
+using Glazewright.Papers.Sheets;
 
 namespace Glazewright.Cli.Tests.Pipeline;
 
@@ -75,6 +78,17 @@ public class ReadersTests
         {
             Assert.True(text.Split(caution).Length <= 2, caution);
         }
+    }
+
+    [Fact]
+    public void Dimensions_stand_beyond_the_swing_of_doors()
+    {
+        PaperSource source = Made["bayou-seedling-house"].Value;
+        View plan = HousePlan.Draw(source, source.Houses[0], "A-1").Views[0];
+        double leafM = source.Houses[0].House.Openings.Where(o => o.Kind == OpeningKind.DoubleDoor && o.Face == FaceName.End1).Max(o => o.WidthM / 2);
+        Entity.Dimensions[] across = [.. plan.Entities.OfType<Entity.Dimensions>().Where(d => d.Direction.Y > 0.5)];
+        Assert.NotEmpty(across);
+        Assert.All(across, d => Assert.True(Math.Abs(d.OffsetMm) > leafM * plan.Scale.MmPerM, $"{d.OffsetMm}"));
     }
 
     private static PaperSource Make(string example)
