@@ -29,12 +29,16 @@ public static class CommandLine
         ParseResult parsed = root.Parse(args.Length == 0 ? ["--help"] : args);
         try
         {
-            if (parsed.Errors.Count > 0 && parsed.Action is not HelpAction)
-            {
-                return Misspelt(parsed, desk, args.Contains("--json"));
-            }
-
-            return parsed.Invoke(new InvocationConfiguration { Output = desk.Out, Error = desk.Errors, EnableDefaultExceptionHandler = false });
+            int exit = parsed.Errors.Count > 0 && parsed.Action is not HelpAction
+                ? Misspelt(parsed, desk, args.Contains("--json"))
+                : parsed.Invoke(new InvocationConfiguration { Output = desk.Out, Error = desk.Errors, EnableDefaultExceptionHandler = false });
+            desk.Out.Flush();
+            return exit;
+        }
+        catch (AnswerLostException e)
+        {
+            desk.Errors.WriteLine($"The answer could not be written to standard output: {e.Message}.");
+            return Exit.Ours;
         }
         catch (OperationCanceledException)
         {
@@ -46,10 +50,6 @@ public static class CommandLine
             desk.Errors.WriteLine($"This is a mistake of the program, not of the job: {e.GetType().Name}: {e.Message}");
             desk.Errors.WriteLine(e.StackTrace);
             return Exit.Ours;
-        }
-        finally
-        {
-            desk.Out.Flush();
         }
     }
 
@@ -63,12 +63,8 @@ public static class CommandLine
             return Exit.Faults;
         }
 
-        foreach (ParseError error in parsed.Errors)
-        {
-            desk.Errors.WriteLine(error.Message);
-        }
-
-        desk.Errors.WriteLine($"Right: {right}");
+        string wrong = string.Join(' ', parsed.Errors.Select(e => e.Message).Distinct());
+        desk.Errors.WriteLine($"{wrong} Right: {right}");
         return Exit.Faults;
     }
 }

@@ -12,6 +12,6 @@ void Stop(PosixSignalContext context)
 
 using PosixSignalRegistration interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
 using PosixSignalRegistration terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
-using StreamWriter output = new(Console.OpenStandardOutput(), new UTF8Encoding(false), 4096) { NewLine = "\n" };
-using StreamWriter errors = new(Console.OpenStandardError(), new UTF8Encoding(false), 256) { NewLine = "\n", AutoFlush = true };
+using StreamWriter output = new(new StandardStream(Console.OpenStandardOutput(), tells: true), new UTF8Encoding(false), 4096) { NewLine = "\n" };
+using StreamWriter errors = new(new StandardStream(Console.OpenStandardError(), tells: false), new UTF8Encoding(false), 256) { NewLine = "\n", AutoFlush = true };
 return CommandLine.Run(args, new Desk(output, errors, !Console.IsErrorRedirected && !Console.IsOutputRedirected, AppContext.BaseDirectory, cancel.Token));

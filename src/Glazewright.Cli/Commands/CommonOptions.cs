@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using System.Globalization;
 
 namespace Glazewright.Cli.Commands;
@@ -6,9 +7,31 @@ namespace Glazewright.Cli.Commands;
 /// <summary>Options that several commands have.</summary>
 internal static class CommonOptions
 {
+    /// <summary>A job document, as the command's argument.</summary>
+    public static Argument<string> Job()
+    {
+        Argument<string> job = new("JOB") { Description = "The job document." };
+        job.Validators.Add(result => NotEmpty(result, "JOB"));
+        return job;
+    }
+
+    /// <summary>An error when a path that was given is empty, as from an unset variable of a script.</summary>
+    public static void NotEmpty(SymbolResult result, string name)
+    {
+        if (result.Tokens.Count > 0 && result.Tokens.Any(t => string.IsNullOrWhiteSpace(t.Value)))
+        {
+            result.AddError($"{name} is empty.");
+        }
+    }
+
     public static Option<bool> Json() => new("--json") { Description = "Print JSON instead of text." };
 
-    public static Option<string?> Weather() => new("--weather") { Description = "Weather file (EPW or TMY3, plain or .gz) in place of the job's.", HelpName = "FILE" };
+    public static Option<string?> Weather()
+    {
+        Option<string?> weather = new("--weather") { Description = "Weather file (EPW or TMY3, plain or .gz) in place of the job's.", HelpName = "FILE" };
+        weather.Validators.Add(result => NotEmpty(result, "--weather"));
+        return weather;
+    }
 
     public static Option<string?> Date()
     {

@@ -11,6 +11,7 @@ internal static class DemoCommand
     public static Command Make(Desk desk)
     {
         Option<string> to = new("--out") { Description = "Folder for the package.", HelpName = "DIR", DefaultValueFactory = _ => "out" };
+        to.Validators.Add(result => CommonOptions.NotEmpty(result, "--out"));
         Option<string?> date = CommonOptions.Date();
         Option<int> threads = CommonOptions.Threads();
         Option<bool> json = CommonOptions.Json();

@@ -8,8 +8,9 @@ internal static class DesignCommand
 {
     public static Command Make(Desk desk)
     {
-        Argument<string> job = new("JOB") { Description = "The job document." };
+        Argument<string> job = CommonOptions.Job();
         Option<string> to = new("--out") { Description = "Folder for the package; it is made, or an earlier package in it is replaced.", HelpName = "DIR", Required = true };
+        to.Validators.Add(result => CommonOptions.NotEmpty(result, "--out"));
         Option<string?> weather = CommonOptions.Weather();
         Option<string?> date = CommonOptions.Date();
         Option<int> threads = CommonOptions.Threads();

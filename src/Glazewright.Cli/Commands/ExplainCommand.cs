@@ -14,6 +14,7 @@ internal static class ExplainCommand
     public static Command Make(Desk desk)
     {
         Argument<string> result = new("RESULT") { Description = "A result.json, or the package folder that holds it." };
+        result.Validators.Add(r => CommonOptions.NotEmpty(r, "RESULT"));
         Argument<string> figure = new("FIGURE") { Description = "Id of a figure, or the end of one. Left out, all are listed.", Arity = ArgumentArity.ZeroOrOne };
         Option<bool> json = CommonOptions.Json();
         Command command = new("explain", "Shows how a figure came to be: formula, inputs and where each comes from, as a tree.\n\nExample: glazewright explain herb-yard A/duty/heat-loss") { result, figure, json };

@@ -11,7 +11,7 @@ internal static class JobCheckCommand
 {
     public static Command Make(Desk desk)
     {
-        Argument<string> job = new("JOB") { Description = "The job document." };
+        Argument<string> job = CommonOptions.Job();
         Option<string?> weather = CommonOptions.Weather();
         Option<bool> json = CommonOptions.Json();
         Command command = new("job-check", "Says every fault of a job at once, and every default it relies on.\n\nExample: glazewright job-check yard.json") { job, weather, json };

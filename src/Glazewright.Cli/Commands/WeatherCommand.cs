@@ -10,6 +10,7 @@ internal static class WeatherCommand
     public static Command Make(Desk desk)
     {
         Argument<string> file = new("FILE") { Description = "EPW or TMY3 CSV file, plain or .gz." };
+        file.Validators.Add(result => CommonOptions.NotEmpty(result, "FILE"));
         Option<bool> json = CommonOptions.Json();
         Command command = new("weather", "Says what is in a weather file: station, completeness, whether its radiation closes, design values, months.\n\nExample: glazewright weather yard.epw") { file, json };
         command.SetAction(parsed => Run(desk, parsed.GetValue(file)!, parsed.GetValue(json)));

@@ -48,12 +48,23 @@ internal static class DesignRun
             PaperSource? source = null;
             IReadOnlyList<PaperFile> files = [];
             int exit = Watching.Run(desk, wish.Json, say => Build(desk, wish, loaded, folder, say, out source, out files));
-            if (exit == Exit.Done)
-            {
-                Tell(desk, wish, loaded, source!, files);
-            }
+            return exit == Exit.Done ? TellWhole(desk, wish, loaded, source!, files, folder.KeptCopies) : exit;
+        }
+    }
 
-            return exit;
+    // The package stands; who cannot be told the answer is told at least that.
+    private static int TellWhole(Desk desk, DesignWish wish, LoadedJob loaded, PaperSource source, IReadOnlyList<PaperFile> files, IReadOnlyList<string> kept)
+    {
+        try
+        {
+            Tell(desk, wish, loaded, source, files, kept);
+            desk.Out.Flush();
+            return Exit.Done;
+        }
+        catch (AnswerLostException e)
+        {
+            desk.Errors.WriteLine($"The package in '{wish.OutPath}' is complete, but the answer could not be written to standard output: {e.Message}.");
+            return Exit.Ours;
         }
     }
 
@@ -92,12 +103,12 @@ internal static class DesignRun
         return problem.Kind is OutputProblemKind.DiskFull or OutputProblemKind.CannotSwap ? Exit.Ours : Exit.Faults;
     }
 
-    private static void Tell(Desk desk, DesignWish wish, LoadedJob loaded, PaperSource source, IReadOnlyList<PaperFile> files)
+    private static void Tell(Desk desk, DesignWish wish, LoadedJob loaded, PaperSource source, IReadOnlyList<PaperFile> files, IReadOnlyList<string> kept)
     {
         Finding[] findings = [.. source.Reports().SelectMany(r => r.Findings).OrderByDescending(f => f.Severity)];
         if (wish.Json)
         {
-            desk.Out.Write(Json(wish, loaded, findings, files));
+            desk.Out.Write(Json(wish, loaded, findings, files, kept));
             return;
         }
 
@@ -115,15 +126,20 @@ internal static class DesignRun
         FindingLines.Write(page, findings, counts.OwnNotes);
         page.WriteLine();
         page.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{files.Count} files in {wish.OutPath}; {loaded.Defaults.Count} defaults hold (glazewright job-check lists them; {counts.Defaults} stand in basis.pdf, {counts.OwnDefaults} on buying and pricing are yours alone)."));
+        if (kept.Count > 0)
+        {
+            page.WriteLine($"Edited by hand since the earlier package, so kept beside the new files: {string.Join(", ", kept)}.");
+        }
+
         page.WriteLine("Preliminary: for review and sealing by a licensed engineer under the code adopted locally; loads to be confirmed with the authority.");
     }
 
-    private static string Json(DesignWish wish, LoadedJob loaded, Finding[] findings, IReadOnlyList<PaperFile> files)
+    private static string Json(DesignWish wish, LoadedJob loaded, Finding[] findings, IReadOnlyList<PaperFile> files, IReadOnlyList<string> kept)
     {
         StringBuilder json = new();
         json.Append("{\n  \"job\": ").Append(JsonText.Quote(loaded.Job.Name)).Append(",\n  \"weather\": ").Append(JsonText.Quote(loaded.Weather.Provenance.Label))
             .Append(",\n  \"out\": ").Append(JsonText.Quote(wish.OutPath)).Append(",\n  \"files\": [\n    ")
-            .AppendJoin(",\n    ", files.Select(f => JsonText.Quote(f.Path))).Append("\n  ],\n  \"findings\": [");
+            .AppendJoin(",\n    ", files.Select(f => JsonText.Quote(f.Path))).Append("\n  ],\n  \"keptCopies\": [").AppendJoin(", ", kept.Select(JsonText.Quote)).Append("],\n  \"findings\": [");
         json.AppendJoin(",", findings.Select(f => $"\n    {{ \"code\": {JsonText.Quote(f.Code)}, \"severity\": \"{f.Severity}\", \"part\": {JsonText.Quote(f.Id)}, \"what\": {JsonText.Quote(f.What)}, \"mend\": {JsonText.Quote(f.Mend)} }}"))
             .Append(findings.Length == 0 ? "]" : "\n  ]").Append(",\n  \"defaults\": ").Append(FaultLines.Json(loaded.Defaults)).Append("\n}\n");
         return json.ToString();

@@ -3,17 +3,25 @@ namespace Glazewright.Cutting.Bars;
 /// <summary>Cuts bars (tube, profile, sheet by length) from stock lengths at least cost, with a proved bound beside the plan.</summary>
 public static class BarCutter
 {
-    /// <summary>Finds a cheap cut list and proves how cheap any could be.</summary>
-    /// <param name="problem">Demands, stock lengths, saw rules and costs; lengths all in the same ticks, up to 10 000 000.</param>
+    /// <summary>Finds a cheap cut list to its end: <see cref="CutStoppably"/> without anyone to stop it.</summary>
+    /// <param name="problem">Demands, stock lengths, saw rules and costs.</param>
     /// <returns>A plan of every piece, or a plan of those that fit with the ones that are longer than any stick gives.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A length, count, price or cost out of range, or no stock at all.</exception>
+    public static CutAnswer Cut(CutProblem problem) => CutStoppably(problem, CancellationToken.None);
+
+    /// <summary>Finds a cheap cut list and proves how cheap any could be.</summary>
+    /// <param name="problem">Demands, stock lengths, saw rules and costs; lengths all in the same ticks, up to 10 000 000.</param>
+    /// <param name="cancel">Looked at between the parts of the search and in every round of column generation; one integer program is not broken off.</param>
+    /// <returns>A plan of every piece, or a plan of those that fit with the ones that are longer than any stick gives.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A length, count, price or cost out of range, or no stock at all.</exception>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
     /// <remarks>
     /// First fit decreasing first; if that meets the length bound no solver is loaded. Otherwise column generation (Gilmore and Gomory 1961, 1963) for the
     /// bound, diving on it, and the integer program over the patterns found. The plan depends on the problem alone: every limit is a count. Usable drops
     /// are reported, not credited. With a set-up charge the bound is the sum of two bounds (sticks; fewest patterns) unless
     /// the program over all patterns left can be solved to its end; so a gap may remain although the plan is best.
     /// </remarks>
-    public static CutAnswer Cut(CutProblem problem)
+    public static CutAnswer CutStoppably(CutProblem problem, CancellationToken cancel)
     {
         problem.Require();
         StockLength[] stocks = [.. problem.Stocks.Where(stock => problem.RoomTicks(stock) > 0)];
@@ -34,13 +42,13 @@ public static class BarCutter
                 counts,
                 Array.ConvertAll(stocks, problem.RoomTicks),
                 Array.ConvertAll(stocks, stock => stock.PriceCents + problem.Costs.HandlingCents));
-            plan = Plan(problem, stocks, sizes, reduced);
+            plan = Plan(problem, stocks, sizes, reduced, cancel);
         }
 
         return tooLong.Length == 0 ? new CutAnswer.Planned(plan) : new CutAnswer.Missed(plan, tooLong);
     }
 
-    private static CutPlan Plan(CutProblem problem, StockLength[] stocks, int[] sizes, CutCase reduced)
+    private static CutPlan Plan(CutProblem problem, StockLength[] stocks, int[] sizes, CutCase reduced, CancellationToken cancel)
     {
         long setUpCents = problem.Costs.SetUpCents;
         CutBound bound = new(reduced.LengthBoundCents(), reduced.PatternBound() * setUpCents, BoundMethod.LengthOnly);
@@ -54,7 +62,7 @@ public static class BarCutter
         bool solver = false;
         if (best.TotalCents(reduced, setUpCents) > bound.TotalCents)
         {
-            (best, bound) = Search(reduced, setUpCents, best, pool, bound.SetUpsCents);
+            (best, bound) = Search(reduced, setUpCents, best, pool, bound.SetUpsCents, cancel);
             solver = true;
         }
 
@@ -71,16 +79,17 @@ public static class BarCutter
     }
 
     private static (Packing Best, CutBound Bound) Search(
-        CutCase reduced, long setUpCents, Packing best, PatternPool pool, long setUpBoundCents)
+        CutCase reduced, long setUpCents, Packing best, PatternPool pool, long setUpBoundCents, CancellationToken cancel)
     {
         pool.AddAll(best.Runs.Select(run => run.Pattern));
-        Relaxation root = ColumnGeneration.Solve(reduced, pool);
+        Relaxation root = ColumnGeneration.Solve(reduced, pool, cancel);
         CutBound bound = new(root.BoundCents, setUpBoundCents, BoundMethod.LinearProgram);
         Pattern[] inUse = [.. root.Columns.Where((_, c) => root.Times[c] > 1e-9)];
         pool.AddAll(root.Columns);
-        Packing cheapest = best.SticksCents(reduced) <= root.BoundCents ? best : Diving.Improve(reduced, root, best, pool);
+        Packing cheapest = best.SticksCents(reduced) <= root.BoundCents ? best : Diving.Improve(reduced, root, best, pool, cancel);
         if (cheapest.SticksCents(reduced) > root.BoundCents)
         {
+            cancel.ThrowIfCancellationRequested();
             (cheapest, bool isProved) = CloseGap(reduced, root, cheapest, pool);
             if (isProved)
             {
@@ -96,8 +105,10 @@ public static class BarCutter
 
         if (setUpCents > 0 && best.TotalCents(reduced, setUpCents) > bound.TotalCents)
         {
+            cancel.ThrowIfCancellationRequested();
             IEnumerable<Pattern> choice = cheapest.Runs.Select(run => run.Pattern).Concat(inUse).Concat(pool);
             best = SetUpMaster.Improve(reduced, choice, setUpCents, best, bound.TotalCents);
+            cancel.ThrowIfCancellationRequested();
             bool isProved = best.TotalCents(reduced, setUpCents) > bound.TotalCents && CloseSetUpGap(reduced, root, setUpCents, ref best, bound);
             if (isProved)
             {

@@ -21,8 +21,9 @@ internal static class ColumnGeneration
     /// <summary>Solves the relaxation.</summary>
     /// <param name="of">The case.</param>
     /// <param name="start">Patterns to begin with (from plans already known).</param>
+    /// <param name="cancel">Looked at once a round.</param>
     /// <returns>The relaxation at its optimum, or where the proved bound already equals its rounded-up value.</returns>
-    public static Relaxation Solve(CutCase of, IEnumerable<Pattern> start)
+    public static Relaxation Solve(CutCase of, IEnumerable<Pattern> start, CancellationToken cancel = default)
     {
         HashSet<Pattern> known = [];
         List<Pattern> columns = [];
@@ -40,6 +41,7 @@ internal static class ColumnGeneration
         Int128 proved = 0;
         for (int round = 0; round < MostRounds; round++)
         {
+            cancel.ThrowIfCancellationRequested();
             if (!master.TrySolve(out double[] next, out double[] prices))
             {
                 break;

@@ -11,18 +11,19 @@ internal static class Diving
     /// <param name="root">Its relaxation.</param>
     /// <param name="best">Best plan known.</param>
     /// <param name="pool">Every pattern seen is added here.</param>
+    /// <param name="cancel">Looked at in every relaxation.</param>
     /// <returns>The best plan, the given one or a cheaper one.</returns>
-    public static Packing Improve(CutCase of, Relaxation root, Packing best, PatternPool pool)
+    public static Packing Improve(CutCase of, Relaxation root, Packing best, PatternPool pool, CancellationToken cancel)
     {
         for (int dive = 0; dive < Thresholds.Length && best.SticksCents(of) > root.BoundCents; dive++)
         {
-            best = Dive(of, root, best, pool, Thresholds[dive], skip: dive / 2);
+            best = Dive(of, root, best, pool, Thresholds[dive], skip: dive / 2, cancel);
         }
 
         return best;
     }
 
-    private static Packing Dive(CutCase of, Relaxation root, Packing best, PatternPool pool, double threshold, int skip)
+    private static Packing Dive(CutCase of, Relaxation root, Packing best, PatternPool pool, double threshold, int skip, CancellationToken cancel)
     {
         int[] left = (int[])of.Demand.Clone();
         Packing fixedPart = new();
@@ -60,7 +61,7 @@ internal static class Diving
                 return best;
             }
 
-            at = ColumnGeneration.Solve(rest, pool.Concat(at.Columns).Select(column => Clip(rest, column)).OfType<Pattern>().ToArray());
+            at = ColumnGeneration.Solve(rest, pool.Concat(at.Columns).Select(column => Clip(rest, column)).OfType<Pattern>().ToArray(), cancel);
             pool.AddAll(at.Columns);
             if (fixedPart.SticksCents(of) + at.BoundCents >= best.SticksCents(of))
             {

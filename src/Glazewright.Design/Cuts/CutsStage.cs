@@ -16,7 +16,7 @@ public static class CutsStage
     /// <summary>Makes the cut lists.</summary>
     /// <param name="input">Stock and saw.</param>
     /// <param name="takeoff">Marks and sheets.</param>
-    /// <param name="cancel">Looked at between sections.</param>
+    /// <param name="cancel">Looked at between sections and in the search for each.</param>
     /// <returns>One list a section, tube first, then sheet kinds.</returns>
     public static CutsResult Run(CutsInput input, TakeoffResult takeoff, CancellationToken cancel)
     {
@@ -63,7 +63,7 @@ public static class CutsStage
 
         void Add(string name, CutProblem problem, double moduleM)
         {
-            CutAnswer answer = BarCutter.Cut(problem);
+            CutAnswer answer = BarCutter.CutStoppably(problem, cancel);
             List<(StockLength Stock, CutDemand Demand, bool IsSpecial)> uncut = answer is CutAnswer.Missed missed
                 ? [.. missed.TooLong.Select(t => Uncut(problem, t.Demand))]
                 : [];

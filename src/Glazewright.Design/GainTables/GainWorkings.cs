@@ -33,10 +33,15 @@ internal static class GainWorkings
             FrameFigure("frame-share-sky", "Share of even sky light that frame and bars take", sky),
             SkyFigure("sky-to-crop", "Even sky light taken by the crop plane, over outdoors", table.CurtainOpen),
         ];
-        Term free = Term.Of("alone", "Even sky light on the clear faces of the same house in open country", AloneM2(enclosure), Unit.SquareMetre, Geometry);
-        Term reached = Term.Of("reached", "Even sky light on its clear faces", table.CurtainOpen.Sky.ApertureM2, Unit.SquareMetre, Geometry);
-        figures.Add(Figure.Derive(
-            $"{id}/sky-past-neighbours", "Even sky light that comes past neighbours and skyline", Unit.Fraction, reached / free, Geometry));
+        double aloneM2 = AloneM2(enclosure);
+        if (aloneM2 > 0)
+        {
+            Term free = Term.Of("alone", "Even sky light on the clear faces of the same house in open country", AloneM2(enclosure), Unit.SquareMetre, Geometry);
+            Term reached = Term.Of("reached", "Even sky light on its clear faces", table.CurtainOpen.Sky.ApertureM2, Unit.SquareMetre, Geometry);
+            figures.Add(Figure.Derive(
+                $"{id}/sky-past-neighbours", "Even sky light that comes past neighbours and skyline", Unit.Fraction, reached / free, Geometry));
+        }
+
         if (table.CurtainDrawn != table.CurtainOpen)
         {
             figures.Add(SkyFigure("sky-to-crop-drawn", "The same with the curtain drawn", table.CurtainDrawn));

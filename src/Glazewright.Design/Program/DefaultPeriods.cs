@@ -58,7 +58,7 @@ internal static class DefaultPeriods
     private static ProgramPeriod Period(EqList<CropPeriod> schedule, int k, int from, int to, HeldBand band, int again)
     {
         string id = IdOf(schedule, k) + (again == 0 ? string.Empty : FormattableString.Invariant($"-{again + 1}"));
-        double heatBelowK = Math.Clamp(0.33 * band.TemperatureK, 0.4, 1.0);
+        double heatBelowK = Math.Clamp(0.33 * band.TemperatureK, 0.45, 1.0);
         double coolAboveK = Math.Clamp(0.27 * band.TemperatureK, 0.3, 2.0);
         if (k < 0)
         {

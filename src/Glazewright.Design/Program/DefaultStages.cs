@@ -8,6 +8,8 @@ internal sealed class DefaultStages
 {
     private const double CoolSpanK = 1.0;
     private const double HeatStepK = 0.6;
+    private const int MostFanStages = 8;
+    private const int MostHeaterStages = 6;
     private readonly string _house;
     private readonly PlantResult _plant;
     private readonly List<Actuator> _actuators = [];
@@ -80,9 +82,10 @@ internal sealed class DefaultStages
 
         string[] louver = [.. OfKind(ActuatorKind.Louver)];
         string[] fans = [.. OfKind(ActuatorKind.Fan)];
-        for (int k = 0; k < fans.Length; k++)
+        string[][] groups = Grouped(fans, MostFanStages);
+        for (int k = 0; k < groups.Length; k++)
         {
-            stages.Add((60 + 60 * k, [.. louver.Select(l => new ActuatorSetting(l, 1)), new ActuatorSetting(fans[k], 1)]));
+            stages.Add((60 + 60 * k, [.. louver.Select(l => new ActuatorSetting(l, 1)), .. groups[k].Select(fan => new ActuatorSetting(fan, 1))]));
         }
 
         foreach (string pump in OfKind(ActuatorKind.WetWallPump))
@@ -107,15 +110,25 @@ internal sealed class DefaultStages
         }).ToEqList();
     }
 
+    /// <summary>
+    /// Units in stage order, one a stage as long as there are few; many share stages, for with a stage each the last would come on kelvins from the target.
+    /// Later stages take the unit more: the first stays small.
+    /// </summary>
+    private static string[][] Grouped(string[] units, int mostStages)
+    {
+        int count = Math.Min(units.Length, mostStages);
+        return [.. Enumerable.Range(0, count).Select(k => units[(k * units.Length / count)..((k + 1) * units.Length / count)])];
+    }
+
     /// <summary>The bench pipe leads, then the heaters one by one.</summary>
     public EqList<ControlStage> Heating()
     {
         var stages = new List<ControlStage>();
-        foreach (string id in OfKind(ActuatorKind.BenchPipe).Concat(OfKind(ActuatorKind.Heater)))
+        foreach (string[] together in OfKind(ActuatorKind.BenchPipe).Select(pipe => (string[])[pipe]).Concat(Grouped([.. OfKind(ActuatorKind.Heater)], MostHeaterStages)))
         {
             double on = Math.Round(HeatStepK * stages.Count, 2);
             stages.Add(new ControlStage(
-                FormattableString.Invariant($"heat-{stages.Count + 1}"), on, Math.Round(on - 0.9, 2), stages.Count == 0 ? 0 : 180, [new ActuatorSetting(id, 1)]));
+                FormattableString.Invariant($"heat-{stages.Count + 1}"), on, Math.Round(on - 0.9, 2), stages.Count == 0 ? 0 : 180, together.Select(id => new ActuatorSetting(id, 1)).ToEqList()));
         }
 
         return stages.ToEqList();

@@ -8,7 +8,13 @@ namespace Glazewright.Design.Program;
 public static class ProgramStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 3;
+    public const int Version = 4;
+
+    /// <summary>Most exhaust fans of a house: with <see cref="MostHeaters"/> and one of every other actuator a program is full.</summary>
+    public const int MostFans = 30;
+
+    /// <summary>Most unit heaters of a house.</summary>
+    public const int MostHeaters = 24;
 
     /// <summary>Writes the program.</summary>
     /// <param name="input">The wish.</param>

@@ -38,7 +38,7 @@ public static class VelocityPressure
     /// <remarks>ASCE 7 table 26.9-1 note 2. Read.</remarks>
     public static double ElevationFactor(double groundElevationM)
     {
-        Require.Within(groundElevationM, -400, 5000);
+        Require.Within(groundElevationM, -450, 5000);
         return Math.Exp(-0.000119 * groundElevationM);
     }
 

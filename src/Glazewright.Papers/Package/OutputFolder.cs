@@ -13,12 +13,14 @@ public sealed class OutputFolder : IDisposable
     private const int LinuxQuota = 122;
     private const int LinuxReadOnly = 30;
     private const int LinuxNoAccess = 13;
+    private const int LinuxNameTooLong = 36;
     private const int WindowsDiskFull = 0x70;
 
     private readonly string _target;
     private readonly SwapNames _names;
     private readonly FileStream _lock;
     private readonly List<ManifestEntry> _entries = [];
+    private readonly List<string> _kept = [];
     private bool _done;
 
     private OutputFolder(string target, SwapNames names, FileStream @lock)
@@ -27,6 +29,9 @@ public sealed class OutputFolder : IDisposable
         _names = names;
         _lock = @lock;
     }
+
+    /// <summary>Where files of the earlier package that were edited by hand now lie in this one; known once the package is in its place.</summary>
+    public IReadOnlyList<string> KeptCopies => _kept;
 
     /// <summary>Opens a target: looks whether it may be written, repairs an interrupted swap, starts the folder beside it.</summary>
     /// <param name="path">The folder the package goes to; it need not exist, its parent must or is made.</param>
@@ -42,28 +47,22 @@ public sealed class OutputFolder : IDisposable
         {
             string target = Resolve(path);
             SwapNames names = SwapNames.Of(target);
+            TargetChecks.Above(names.Parent);
             Directory.CreateDirectory(names.Parent);
             @lock = Lock(names, path);
-            SwapRepair.Run(target, names);
-            if (File.Exists(target))
-            {
-                throw new OutputProblemException(new OutputProblem(OutputProblemKind.NotAFolder, $"'{path}' is a file", "a folder, or a name that is not taken"));
-            }
-
-            if (Directory.Exists(target) && Directory.EnumerateFileSystemEntries(target).Any() && PackageManifest.Of(target) is null)
-            {
-                throw new OutputProblemException(new OutputProblem(OutputProblemKind.NotOurs, $"'{path}' holds files and none of our packages ({PackageManifest.FileName} is missing)", "an empty folder, a new name, or a folder that holds an earlier package"));
-            }
-
+            TargetChecks.Replaceable(names.Old, path);
+            List<string> kept = SwapRepair.Run(target, names);
+            TargetChecks.Of(target, path);
             Directory.CreateDirectory(names.Fresh);
             folder = new OutputFolder(target, names, @lock);
+            folder._kept.AddRange(kept);
             problem = null;
             return true;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             @lock?.Dispose();
-            problem = ProblemOf(e, path);
+            problem = ProblemOf(e, path, HasPackage(path));
             return false;
         }
     }
@@ -91,7 +90,7 @@ public sealed class OutputFolder : IDisposable
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new OutputProblemException(ProblemOf(e, _target), e);
+            throw new OutputProblemException(ProblemOf(e, _target, HasPackage(_target)), e);
         }
 
         _entries.Add(PackageManifest.Entry(name, content));
@@ -130,7 +129,7 @@ public sealed class OutputFolder : IDisposable
             _done = true;
             if (replaces)
             {
-                SwapRepair.CarryOver(_target, _names.Old);
+                _kept.AddRange(SwapRepair.CarryOver(_target, _names.Old));
             }
 
             return true;
@@ -138,8 +137,8 @@ public sealed class OutputFolder : IDisposable
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             problem = _done
-                ? new OutputProblem(OutputProblemKind.CannotSwap, $"the package is in its place, but files could not be carried over from '{_names.Old}': {e.Message}", "run again: the next run carries them over")
-                : ProblemOf(e, _target);
+                ? new OutputProblem(OutputProblemKind.CannotSwap, $"the package is in its place, but files could not be carried over from '{_names.Old}': {Said(e)}", "run again: the next run carries them over")
+                : ProblemOf(e, _target, HasPackage(_target));
             return false;
         }
     }
@@ -203,11 +202,29 @@ public sealed class OutputFolder : IDisposable
 
     private static bool IsFull(Exception e) => (e.HResult & 0xFFFF) is LinuxNoSpace or LinuxQuota or WindowsDiskFull;
 
-    private static OutputProblem ProblemOf(Exception e, string path) => e switch
+    private static bool HasPackage(string path)
+    {
+        try
+        {
+            return PackageManifest.Of(path) is not null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+
+    // The system's sentences bring their own full stop.
+    private static string Said(Exception e) => e.Message.TrimEnd('.');
+
+    private static OutputProblem ProblemOf(Exception e, string path, bool isThereEarlier) => e switch
     {
         OutputProblemException ours => ours.Problem,
-        UnauthorizedAccessException or IOException { HResult: LinuxReadOnly or LinuxNoAccess } => new(OutputProblemKind.NotWritable, $"'{path}' cannot be written: {e.Message}", "a folder that you may write to"),
-        _ when IsFull(e) => new(OutputProblemKind.DiskFull, $"there is no room left on the disk for '{path}'", "free some room, or write to another disk; the earlier package is untouched"),
-        _ => new(OutputProblemKind.CannotSwap, $"'{path}' cannot be written: {e.Message}", "a folder on a disk that can be written, not itself a mount point"),
+        PathTooLongException or IOException { HResult: LinuxNameTooLong } => new(OutputProblemKind.NameTooLong, $"'{Short(path)}' has a name of {Path.GetFileName(path).Length} characters, and this disk does not take it with the few that are put round it while writing", "a shorter name"),
+        UnauthorizedAccessException or IOException { HResult: LinuxReadOnly or LinuxNoAccess } => new(OutputProblemKind.NotWritable, $"'{path}' cannot be written: {Said(e)}", "a folder that you may write to"),
+        _ when IsFull(e) => new(OutputProblemKind.DiskFull, $"there is no room left on the disk for '{path}'", "free some room, or write to another disk" + (isThereEarlier ? "; the earlier package is untouched" : "")),
+        _ => new(OutputProblemKind.CannotSwap, $"'{path}' cannot be written: {Said(e)}", "a folder on a disk that can be written, not itself a mount point"),
     };
+
+    private static string Short(string path) => path.Length > 60 ? path[..60] + "…" : path;
 }

@@ -3,11 +3,14 @@ namespace Glazewright.Papers.Package;
 /// <summary>Why a package cannot be put where it was asked for.</summary>
 public enum OutputProblemKind
 {
-    /// <summary>The target is a file, or its parent does not exist.</summary>
+    /// <summary>The target is a file or a link to nothing, or lies below one.</summary>
     NotAFolder,
 
-    /// <summary>The target holds files and no package of ours.</summary>
+    /// <summary>The target holds files and no package of ours, or one whose manifest is damaged.</summary>
     NotOurs,
+
+    /// <summary>The target's name is longer than the disk takes.</summary>
+    NameTooLong,
 
     /// <summary>No right to write there.</summary>
     NotWritable,

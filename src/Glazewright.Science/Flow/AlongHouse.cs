@@ -52,14 +52,14 @@ public static class AlongHouse
     public const int Slices = 40;
 
     /// <summary>Marches the air from inlet to fans.</summary>
-    /// <param name="inlet">Air that enters, −20 to 60 °C.</param>
+    /// <param name="inlet">Air that enters, −60 to 60 °C.</param>
     /// <param name="flowM3PerS">Its flow, m³/s, 0.01 to 1e4.</param>
     /// <param name="load">What acts on it.</param>
     /// <returns>The run.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
     public static AirRun March(AirState inlet, double flowM3PerS, AirLoad load)
     {
-        Within.Require(inlet.DryBulbC, -20, 60);
+        Within.Require(inlet.DryBulbC, -60, 60);
         Within.Require(flowM3PerS, 0.01, 1e4);
         Within.Require(load.SolarW, 0, 1e9);
         Within.Require(load.ConductanceWPerK, 0, 1e8);
@@ -113,14 +113,14 @@ public static class AlongHouse
     /// <summary>Least flow that keeps the hottest air at a temperature.</summary>
     /// <param name="inletAt">Inlet state by flow, m³/s: behind a wet wall it changes with face velocity.</param>
     /// <param name="load">What acts on the air.</param>
-    /// <param name="hottestC">Highest temperature wanted, °C, −20 to 60.</param>
+    /// <param name="hottestC">Highest temperature wanted, °C, −60 to 60.</param>
     /// <param name="mostM3PerS">Most flow to try, m³/s, 0.1 to 1e4.</param>
     /// <returns>The flow; or, out of reach, the flow that comes nearest.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
     public static FlowNeed RequiredFlow(
         Func<double, AirState> inletAt, AirLoad load, double hottestC, double mostM3PerS)
     {
-        Within.Require(hottestC, -20, 60);
+        Within.Require(hottestC, -60, 60);
         Within.Require(mostM3PerS, 0.1, 1e4);
         double Hottest(double flow) => March(inletAt(flow), flow, load).HottestC;
         const int Tries = 48;

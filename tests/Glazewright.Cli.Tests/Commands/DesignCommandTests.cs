@@ -112,6 +112,17 @@ public sealed class DesignCommandTests(DesignedOnce designed) : IClassFixture<De
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
+    public void A_package_whose_answer_cannot_be_printed_is_whole_and_told_so()
+    {
+        string target = Path.Combine(designed.First, "..", "untold");
+        Ran ran = Shell.RunWithoutAnswer("design", Shell.Example("three-lines.json"), "--out", target);
+        Assert.Equal(1, ran.Exit);
+        Assert.Equal($"The package in '{target}' is complete, but the answer could not be written to standard output: No space left on device.\n", ran.Errors);
+        Assert.True(File.Exists(Path.Combine(target, "manifest.json")));
+    }
+
+    [Fact]
     public void Faults_leave_the_folder_alone()
     {
         string target = Path.Combine(designed.First, "..", "never");

@@ -19,6 +19,20 @@ internal static class Shell
         return new Ran(exit, output.ToString(), errors.ToString());
     }
 
+    /// <summary>Runs with a standard output that is full.</summary>
+    public static Ran RunWithoutAnswer(params string[] args)
+    {
+        using StreamWriter output = new(new StandardStream(new FullDisk(), tells: true)) { NewLine = "\n" };
+        using StringWriter errors = new() { NewLine = "\n" };
+        int exit = CommandLine.Run(args, new Desk(output, errors, false, Root, CancellationToken.None));
+        return new Ran(exit, "", errors.ToString());
+    }
+
+    private sealed class FullDisk : MemoryStream
+    {
+        public override void Write(byte[] buffer, int offset, int count) => throw new IOException("No space left on device");
+    }
+
     private static string Find()
     {
         string? folder = AppContext.BaseDirectory;

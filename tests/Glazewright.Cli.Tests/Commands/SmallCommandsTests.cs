@@ -38,6 +38,27 @@ public sealed class SmallCommandsTests : IDisposable
         Assert.Equal("", ran.Out);
     }
 
+    [Theory]
+    [InlineData("design", "yard.json", "--out", ""), InlineData("design", "", "--out", "x"), InlineData("demo", "--out", ""), InlineData("job-check", " ")]
+    [InlineData("weather", ""), InlineData("explain", "", "x"), InlineData("job-check", "yard.json", "--weather", "")]
+    public void An_empty_path_is_the_users_to_mend_and_told_in_one_line(params string[] args)
+    {
+        Ran ran = Shell.Run(args);
+        Assert.Equal(2, ran.Exit);
+        Assert.Matches("^[^\n]+ is empty[.] Right: [^\n]+\n$", ran.Errors);
+        Assert.Equal("", ran.Out);
+    }
+
+    [Theory]
+    [InlineData("job-schema"), InlineData("weather"), InlineData("--help")]
+    public void An_answer_that_cannot_be_written_is_told_in_one_line(string command)
+    {
+        string[] args = command == "weather" ? [command, Shell.Example("weather/demo-continental-42N.epw.gz"), "--json"] : [command];
+        Ran ran = Shell.RunWithoutAnswer(args);
+        Assert.Equal(1, ran.Exit);
+        Assert.Equal("The answer could not be written to standard output: No space left on device.\n", ran.Errors);
+    }
+
     [Fact]
     public void A_sound_job_is_checked_with_its_defaults()
     {

@@ -10,6 +10,18 @@ public class BarCutterDegenerates
         BarCutter.Cut(new CutProblem(demands, [new StockLength("s", stock, 100)], saw, CutCosts.MetalOnly));
 
     [Fact]
+    public void A_search_that_is_cancelled_stops()
+    {
+        CutProblem hard = new(
+            [.. Enumerable.Range(0, 8).Select(k => new CutDemand("m" + k, 61 + 23 * k, 7 + k))],
+            [new StockLength("long", 480, 480), new StockLength("short", 400, 405)],
+            new SawRules(KerfRule.BetweenPieces, 1, 0, 48),
+            new CutCosts(60, 5));
+        Assert.NotEqual(BoundMethod.LengthOnly, BarCutter.Cut(hard).Plan.Bound.Method);
+        Assert.Throws<OperationCanceledException>(() => BarCutter.CutStoppably(hard, new CancellationToken(canceled: true)));
+    }
+
+    [Fact]
     public void An_empty_list_costs_nothing_and_is_proved()
     {
         CutPlan plan = Assert.IsType<CutAnswer.Planned>(Cut(NoSaw, 240)).Plan;

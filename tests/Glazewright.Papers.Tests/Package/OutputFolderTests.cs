@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.InteropServices;
 using System.Text;
 using Glazewright.Papers.Package;
 
@@ -81,6 +82,90 @@ public sealed class OutputFolderTests : IDisposable
 
         Assert.Equal(["answers.pdf", "manifest.json", "price.csv"], Files(Target));
         Assert.Equal("mine", File.ReadAllText(Path.Combine(Target, "price.csv")));
+        Assert.Single(Directory.GetFileSystemEntries(_room));
+    }
+
+    [Fact]
+    public void A_file_edited_by_hand_is_kept_beside_the_new_one_and_told()
+    {
+        Write(Target, ("answers.pdf", "one"), ("drawings/plan.svg", "two"), ("gone.csv", "three"));
+        File.WriteAllText(Path.Combine(Target, "drawings", "plan.svg"), "with my dimensions");
+        File.WriteAllText(Path.Combine(Target, "gone.csv"), "my numbers");
+        Assert.Equal(["drawings/plan.edited.svg", "gone.edited.csv"], Write(Target, ("answers.pdf", "one"), ("drawings/plan.svg", "four")));
+        Assert.Equal("with my dimensions", File.ReadAllText(Path.Combine(Target, "drawings", "plan.edited.svg")));
+        Assert.Equal("four", File.ReadAllText(Path.Combine(Target, "drawings", "plan.svg")));
+        Assert.Equal("my numbers", File.ReadAllText(Path.Combine(Target, "gone.edited.csv")));
+
+        // A second edit does not overwrite the first one's copy; the copies themselves are the user's and stay.
+        File.WriteAllText(Path.Combine(Target, "drawings", "plan.svg"), "again");
+        Assert.Equal(["drawings/plan.edited-2.svg"], Write(Target, ("answers.pdf", "one"), ("drawings/plan.svg", "four")));
+        Assert.Empty(Write(Target, ("answers.pdf", "two"), ("drawings/plan.svg", "four")));
+        Assert.Equal(
+            ["answers.pdf", "drawings/plan.edited-2.svg", "drawings/plan.edited.svg", "drawings/plan.svg", "gone.edited.csv", "manifest.json"], Files(Target));
+    }
+
+    [Fact]
+    public void A_damaged_manifest_is_called_damaged_not_missing()
+    {
+        Write(Target, ("answers.pdf", "one"));
+        string manifest = Path.Combine(Target, "manifest.json");
+        File.WriteAllText(manifest, File.ReadAllText(manifest)[..40]);
+        OutputProblem problem = Refused(Target);
+        Assert.Equal(OutputProblemKind.NotOurs, problem.Kind);
+        Assert.Contains("damaged", problem.Wrong, StringComparison.Ordinal);
+        Assert.DoesNotContain("missing", problem.Wrong, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_folder_below_a_file_and_a_link_to_nothing_are_told_as_what_they_are()
+    {
+        string file = Path.Combine(_room, "afile");
+        File.WriteAllText(file, "x");
+        OutputProblem below = Refused(Path.Combine(file, "sub"));
+        Assert.Equal(OutputProblemKind.NotAFolder, below.Kind);
+        Assert.Contains("is a file", below.Wrong, StringComparison.Ordinal);
+        string link = Path.Combine(_room, "link");
+        File.CreateSymbolicLink(link, "nowhere");
+        foreach (string target in (string[])[link, Path.Combine(link, "sub")])
+        {
+            OutputProblem dangling = Refused(target);
+            Assert.Equal(OutputProblemKind.NotAFolder, dangling.Kind);
+            Assert.Contains("a link to 'nowhere', which does not exist", dangling.Wrong, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData(300), InlineData(245)]
+    public void A_name_that_the_disk_does_not_take_is_told(int characters)
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "other limits hold there");
+        OutputProblem problem = Refused(Path.Combine(_room, new string('n', characters)));
+        Assert.Equal(OutputProblemKind.NameTooLong, problem.Kind);
+        Assert.True(problem.Wrong.Length < 300);
+    }
+
+    // The right to rename a folder comes from its parent: the swap would go through, and the earlier package could then never be emptied.
+    [Fact]
+    public void An_earlier_package_of_another_user_in_a_folder_of_ours_is_refused_before_the_swap()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux() && Environment.UserName == "root", "acting as another user needs root on Linux");
+        Write(Target, ("answers.pdf", "one"), ("drawings/plan.svg", "two"));
+        Run("chmod", "777", _room);
+        OutputProblem? problem;
+        const uint Nobody = 65534;
+        ActAs(Nobody);
+        try
+        {
+            Assert.False(OutputFolder.TryOpen(Target, out _, out problem));
+        }
+        finally
+        {
+            ActAs(0);
+        }
+
+        Assert.Equal(OutputProblemKind.NotWritable, problem.Kind);
+        Assert.Contains("may not replace", problem.Wrong, StringComparison.Ordinal);
+        Assert.Equal(["answers.pdf", "drawings/plan.svg", "manifest.json"], Files(Target));
         Assert.Single(Directory.GetFileSystemEntries(_room));
     }
 
@@ -197,10 +282,19 @@ public sealed class OutputFolderTests : IDisposable
                 byte[] much = new byte[1_000_000];
                 OutputProblemException full = Assert.Throws<OutputProblemException>(() => folder.Add("answers.pdf", much));
                 Assert.Equal(OutputProblemKind.DiskFull, full.Problem.Kind);
+                Assert.Contains("untouched", full.Problem.Right, StringComparison.Ordinal);
             }
 
             Assert.Equal("one", File.ReadAllText(Path.Combine(target, "answers.pdf")));
             Assert.Single(Directory.GetFileSystemEntries(disk));
+
+            // Where there is no earlier package none is spoken of.
+            Assert.True(OutputFolder.TryOpen(Path.Combine(disk, "first"), out folder, out _));
+            using (folder)
+            {
+                byte[] much = new byte[1_000_000];
+                Assert.DoesNotContain("earlier", Assert.Throws<OutputProblemException>(() => folder.Add("answers.pdf", much)).Problem.Right, StringComparison.Ordinal);
+            }
         }
         finally
         {
@@ -232,7 +326,11 @@ public sealed class OutputFolderTests : IDisposable
         return process?.ExitCode == 0;
     }
 
-    private static void Write(string target, params (string Name, string Text)[] files)
+    // For this thread's file access alone; capabilities to pass over rights go with it and come back.
+    [DllImport("libc", EntryPoint = "setfsuid")]
+    private static extern int ActAs(uint user);
+
+    private static string[] Write(string target, params (string Name, string Text)[] files)
     {
         Assert.True(OutputFolder.TryOpen(target, out OutputFolder? folder, out OutputProblem? problem), problem?.Wrong);
         using (folder)
@@ -243,6 +341,7 @@ public sealed class OutputFolderTests : IDisposable
             }
 
             Assert.True(folder.TryFinish(out problem), problem?.Wrong);
+            return [.. folder.KeptCopies.Order(StringComparer.Ordinal)];
         }
     }
 
@@ -250,6 +349,7 @@ public sealed class OutputFolderTests : IDisposable
     {
         Assert.False(OutputFolder.TryOpen(target, out _, out OutputProblem? problem));
         Assert.NotEqual("", problem.Right);
+        Assert.False(problem.Wrong.EndsWith('.') || problem.Right.EndsWith('.'), "the full stop is the door's");
         return problem;
     }
 

@@ -68,6 +68,17 @@ public class AlongHouseTests
         Assert.True(AlongHouse.March(pad, need.FlowM3PerS * 0.98, Load(150)).HottestC > 28);
     }
 
+    // A polar place made of normals: the hottest design hour of the year can lie far below freezing.
+    [Fact]
+    public void A_house_in_polar_air_needs_its_flow_too()
+    {
+        AirState polar = AirState.FromHumidityRatio(-42, 1e-5, 97_000);
+        AirLoad load = Load(0) with { OutsideC = -42 };
+        FlowNeed need = AlongHouse.RequiredFlow(_ => polar, load, -38, 100);
+        Assert.True(need.Reached);
+        Assert.Equal(-38, need.HottestC, 1e-4);
+    }
+
     [Fact]
     public void A_target_below_the_outside_air_is_out_of_reach_without_a_pad()
     {

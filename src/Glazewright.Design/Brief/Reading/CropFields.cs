@@ -82,6 +82,13 @@ internal static class CropFields
             f.Add(FaultKind.Contradiction, "neverAbove", "the temperature never to be exceeded is not above the target", "some degrees above the day's temperature, or leave it out");
         }
 
+        DayMark starts = Mark(f.Time("dayStarts", "sunrise", "When the day's target begins."));
+        DayMark ends = Mark(f.Time("dayEnds", "sunset", "When it ends."));
+        if (starts.Equals(ends))
+        {
+            f.Add(FaultKind.Contradiction, "dayEnds", "the day ends when it starts, so it has no length", "another time than dayStarts; for one climate round the clock give day and night the same targets");
+        }
+
         return new CropPeriod(
             id,
             crop,
@@ -89,8 +96,8 @@ internal static class CropFields
             Math.Min(WeeksInYear, (weeks.LastDay + 6) / 7),
             day,
             night,
-            Mark(f.Time("dayStarts", "sunrise", "When the day's target begins.")),
-            Mark(f.Time("dayEnds", "sunset", "When it ends.")),
+            starts,
+            ends,
             (int)Math.Round(f.DurationS("ramp", "0 min", "6 h", "60 min", "Straight ramp between the targets.") / 60),
             neverAboveC,
             f.Ratio("leafArea", "0", "8", "2", "Leaf area per planted area."),

@@ -2,6 +2,7 @@ using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
 using Glazewright.Design.Form;
+using Glazewright.Design.Program;
 using Glazewright.Design.Quantities;
 
 namespace Glazewright.Design.Brief.Reading;
@@ -21,6 +22,7 @@ internal static class EquipmentFields
     {
         Catalogue c = context.Catalogue;
         WordOrList<FixedItem> exhaust = f.WordOrSeveral("exhaust", s_sizeOrNone, "size", 12, "Exhaust fans: size them, none, or which.", i => Fan(i, context));
+        Units(f, "exhaust", "fans", exhaust.Items, ProgramStage.MostFans);
         FanEnd end = f.Choice<FanEnd>("fanEnd", FanEnd.End2, "End wall with the fans; the intake is on the other.");
         Source endSource = f.SourceOf("fanEnd", "end 2 is taken for the lee end");
         double shade = f.Fraction("shade", "0 %", "80 %", "30 %", "Shade of whitewash or curtain that is counted on when fans are sized.");
@@ -34,7 +36,8 @@ internal static class EquipmentFields
             g.Flag("use", false, "Fog is wanted."),
             g.Word("class", [.. c.Fogs.Select(e => e.Id)], "", "Pressure class. High pressure cuts skin: see the cautions."),
             g.Whole("nozzles", 0, 5000, 0, "Nozzles; 0 to size them.")));
-        WordOrList<FixedItem> heaters = f.WordOrSeveral("heaters", s_sizeOrNone, "size", 12, "Unit heaters: size them, none, or which.", i => Item(i, [.. c.Heaters.Select(e => e.Id)]));
+        WordOrList<FixedItem> heaters = f.WordOrSeveral("heaters", s_sizeOrNone, "size", 12, "Unit heaters: size them, none, or which.", i => Item(i, [.. c.Heaters.Select(e => e.Id)], ProgramStage.MostHeaters));
+        Units(f, "heaters", "heaters", heaters.Items, ProgramStage.MostHeaters);
         double pipeW = f.PowerW("benchPipe", "0 kBtu/h", "5000 kBtu/h", "0 kBtu/h", "Hot-water pipe under the benches, output.");
         int curtains = f.Whole("curtains", 0, 2, 1, "Number of curtains.");
         string cloth = f.Word("curtainCloth", [.. c.Curtains.Select(e => e.Id)], "", "Curtain cloth.");
@@ -44,7 +47,7 @@ internal static class EquipmentFields
             f.Add(FaultKind.DoesNotFit, "curtainHeight", $"a curtain at {FeetInches.Format(curtainM)} lies above the lower eave at {FeetInches.Format(lowerEaveM)}", $"{FeetInches.Format(lowerEaveM - 0.1524)} or lower, or left out");
         }
 
-        WordOrList<FixedItem> circulation = f.WordOrSeveral("circulation", s_sizeOrNone, "size", 6, "Circulation fans: size them, none, or which.", i => Item(i, [.. c.Circulation.Select(e => e.Id)]));
+        WordOrList<FixedItem> circulation = f.WordOrSeveral("circulation", s_sizeOrNone, "size", 6, "Circulation fans: size them, none, or which.", i => Item(i, [.. c.Circulation.Select(e => e.Id)], 200));
         double pressurePa = f.PressurePa("positivePressure", "0 inwg", "0.1 inwg", "0 inwg", "Pressure to hold with a filter fan while the exhaust is off; 0 for none.");
         double lampW = f.PowerW("lamps", "0 kW", "1000 kW", "0 kW", "Lamps, electric power.");
         (string pest, double porosity) = f.Group("insectScreen", "Insect screen.", s => (
@@ -59,13 +62,23 @@ internal static class EquipmentFields
             circulation.Word != "none", circulation.Items, pressurePa, lampW, pest, porosity, roofVent, sideVent, sealedCombustion);
     }
 
-    private static FixedItem Item(FieldReader f, IReadOnlyList<string> entries) => new(
+    // Each fan and heater is an actuator of the house's control program, and that has a limit.
+    private static void Units(FieldReader f, string key, string what, EqList<FixedItem> items, int most)
+    {
+        int count = items.Sum(i => i.Count);
+        if (items.Count > 1 && count > most)
+        {
+            f.Add(FaultKind.OutOfRange, key, $"{HouseFields.Text(count)} {what} in one house", $"at most {HouseFields.Text(most)} together, each switched by the control program: fewer, larger units");
+        }
+    }
+
+    private static FixedItem Item(FieldReader f, IReadOnlyList<string> entries, int most) => new(
         f.Word("entry", entries, null, "Catalogue entry."),
-        f.Whole("count", 1, 200, 1, "How many."));
+        f.Whole("count", 1, most, 1, "How many."));
 
     private static FixedItem Fan(FieldReader f, HouseContext context)
     {
-        FixedItem item = Item(f, [.. context.Catalogue.Fans.Select(e => e.Id)]);
+        FixedItem item = Item(f, [.. context.Catalogue.Fans.Select(e => e.Id)], ProgramStage.MostFans);
         bool threePhase = context.Catalogue.Fans.FirstOrDefault(e => e.Id == item.Entry) is { Phases: 3 };
         if (threePhase && context.Utilities.Phase == Phase.Single && f.IsGiven("entry"))
         {

@@ -23,6 +23,9 @@ internal static class HouseFields
 {
     private const double GapM = 12 * 0.3048;
     private const double BayM = 8 * 0.3048;
+    private const double LeastBayM = 2 * 0.3048;
+    private const double MostBayM = 30 * 0.3048;
+    private const int MostBays = 200;
     private static readonly string[] s_covers = [.. GenericCovers.All.Select(c => c.Id)];
 
     public static House Read(FieldReader f, HouseContext context)
@@ -40,8 +43,13 @@ internal static class HouseFields
         RoofProfile roof = f.Group("roof", "Eaves, ridge and pitches: four say the fifth.", r => RoofFields.Read(r, widthM, sized));
         bool roofed = f.FaultCount == before;
         int bays = f.IsGiven("bays")
-            ? f.Whole("bays", 1, 200, 1, "Number of bays.")
-            : f.Whole("bays", 1, 200, f.IsDescribing ? 12 : Math.Clamp((int)Math.Round(lengthM / BayM), 1, 200), "Number of bays; left out, bays of about 8 ft.");
+            ? f.Whole("bays", 1, MostBays, 1, "Number of bays.")
+            : f.Whole("bays", 1, MostBays, f.IsDescribing ? 12 : Math.Clamp((int)Math.Round(lengthM / BayM), 1, MostBays), "Number of bays; left out, bays of about 8 ft.");
+        if (sized)
+        {
+            Spacing(f, lengthM, bays);
+        }
+
         double ponyM = f.LengthM("ponyWall", "0 ft", "10 ft", "2'-6\"", "Height of the pony wall; 0 ft for none.");
         if (roofed && ponyM >= Math.Min(roof.LeftEaveM, roof.RightEaveM))
         {
@@ -58,6 +66,19 @@ internal static class HouseFields
         double airtightnessPerHour = f.Quantity("airtightness", QuantityKind.AirChanges, "0.05 ACH", "6 ACH", "0.7 ACH", "Air changes by leakage at a wind of 4 m/s.");
         bool edge = f.Flag("edgeInsulated", true, "The slab edge is insulated.");
         return new House(id, name, xM, yM, widthM, lengthM, roof, bays, ponyM, coverings, pony, openings, frame, equipment, benches, aisleM, schedule, airtightnessPerHour, edge);
+    }
+
+    // A bay is what a purlin and a girt span: tube houses stand at 4 to 12 ft (common practice), and past these limits it is another kind of building.
+    private static void Spacing(FieldReader f, double lengthM, int bays)
+    {
+        double bayM = lengthM / bays;
+        if (bayM < LeastBayM - 1e-9 || bayM > MostBayM + 1e-9)
+        {
+            int fewest = (int)Math.Max(1, Math.Ceiling(lengthM / MostBayM - 1e-9));
+            int most = (int)Math.Clamp(Math.Floor(lengthM / LeastBayM + 1e-9), 1, MostBays);
+            string bay = bays == 1 ? "one bay is" : $"{Text(bays)} bays are";
+            f.Add(FaultKind.OutOfRange, "bays", $"{bay} {FeetInches.Format(bayM)} ({QuantityFormat.In(QuantityKind.Length, bayM, UnitFamily.Metric)}) from frame to frame", fewest == most ? $"{Text(most)}: bays of 2 ft to 30 ft" : $"{Text(fewest)} to {Text(most)}: bays of 2 ft to 30 ft, usually about 8 ft");
+        }
     }
 
     private static (EqList<FaceCovering> Coverings, CoverChoice Pony) Coverings(FieldReader f)

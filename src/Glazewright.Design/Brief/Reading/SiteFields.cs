@@ -10,6 +10,10 @@ namespace Glazewright.Design.Brief.Reading;
 /// <summary>Fields of the site.</summary>
 internal static class SiteFields
 {
+    // What a synthetic year can be made of (MonthlyNormals); the mean daily range of a desert month stays within it.
+    private const double LeastDailyRangeK = 1;
+    private const double MostDailyRangeK = 30;
+
     public static Site Read(FieldReader f, SiteHint? hint)
     {
         string place = f.Words("place", hint?.Place ?? "Unnamed place", "Name of the place as printed.", "Herb Yard", 80);
@@ -157,6 +161,12 @@ internal static class SiteFields
         if (f.FaultCount == before && !(month.MeanMinC < month.MeanC && month.MeanC < month.MeanMaxC))
         {
             f.Add(FaultKind.Contradiction, "mean", "the mean does not lie between the mean minimum and the mean maximum", "meanMin below mean below meanMax");
+        }
+
+        double rangeK = month.MeanMaxC - month.MeanMinC;
+        if (f.FaultCount == before && rangeK is < LeastDailyRangeK or > MostDailyRangeK)
+        {
+            f.Add(FaultKind.OutOfRange, "meanMax", string.Create(CultureInfo.InvariantCulture, $"mean minimum and mean maximum lie {rangeK:0.#} K apart"), "1 to 30 K apart (2 to 54 F°)");
         }
 
         if (f.FaultCount == before && month.DewPointC > month.MeanC)
