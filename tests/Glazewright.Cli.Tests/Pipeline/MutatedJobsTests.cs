@@ -33,6 +33,7 @@ public sealed class MutatedJobsTests : IDisposable
     public void Dispose() => _room.Delete(recursive: true);
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void A_mutated_job_has_faults_or_answers() => Assert.True(Sound(seed: 3, jobs: 24, whole: false) > 5);
 
     [Fact]
