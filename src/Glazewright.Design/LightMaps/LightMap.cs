@@ -14,6 +14,7 @@ namespace Glazewright.Design.LightMaps;
 /// <param name="Fates">What becomes of the light that would fall on the map in open country, by month.</param>
 /// <param name="Carpet">The year hour by hour.</param>
 /// <param name="Shadows">The largest member shadow and how it moves.</param>
+/// <param name="Moments">Direct sun at single moments.</param>
 /// <param name="Framings">The same house in other framings.</param>
 /// <param name="Report">Figures, findings, what is left out.</param>
 public sealed record LightMap(
@@ -27,6 +28,7 @@ public sealed record LightMap(
     EqList<LightFate> Fates,
     LightCarpet Carpet,
     EqList<ShadowTrack> Shadows,
+    EqList<LightMoment> Moments,
     EqList<FramingLight> Framings,
     StageReport Report);
 
@@ -107,3 +109,15 @@ public sealed record ShadowMoment(double SolarHour, double WidthM, double Length
 /// <param name="ShadowWidthM">Broadest member shadow at noon of the darkest month's solstice, m.</param>
 public sealed record FramingLight(
     string Name, double DecemberMolPerM2Day, double JuneMolPerM2Day, double EvennessRatio, double FrameFraction, double ShadowWidthM);
+
+/// <summary>Direct sun at one moment of a clear day.</summary>
+/// <param name="Day">The day in words.</param>
+/// <param name="SolarHour">12 is noon.</param>
+/// <param name="ElevationDeg">Of the sun.</param>
+/// <param name="AzimuthDeg">Bearing of the sun.</param>
+/// <param name="CountX">Spots along the house.</param>
+/// <param name="CountY">Spots across.</param>
+/// <param name="SpotFraction">Share of the direct sun outdoors that falls on each spot, x fastest.</param>
+/// <param name="MeanFraction">Mean of the map.</param>
+public sealed record LightMoment(
+    string Day, double SolarHour, double ElevationDeg, double AzimuthDeg, int CountX, int CountY, EqList<float> SpotFraction, double MeanFraction);

@@ -48,6 +48,7 @@ public static class LightMapStage
             Enumerable.Range(0, 12).Select(m => level.Fate(sky, m)).ToEqList(),
             CarpetOfYear.Of(input, weather, grid, level, darkest),
             ShadowDays.Of(scene),
+            NoonPictures.Of(scene),
             OtherFramings.Compare(
                 scene, form, body, layout, sky, grid, OtherFramings.Row("As designed: slender tube", scene, level, sky, dark, bright), dark, bright, cancel),
             StageReport.Empty);

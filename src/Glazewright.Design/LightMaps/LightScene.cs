@@ -65,8 +65,11 @@ internal sealed class LightScene
         new(Input, House, Body(Input, House, form.Shared, bars, frameReflectance), Around, bars, HeightM);
 
     /// <summary>The level plane of the map.</summary>
-    public ReceivingPlane Level(double heightM) => ReceivingPlane.Of(
-        new Vector3d(0, 0, heightM), new Vector3d(1, 0, 0), new Vector3d(0, 1, 0), House.LengthM, House.WidthM, CountX, CountY);
+    public ReceivingPlane Level(double heightM) => Level(heightM, CountX, CountY);
+
+    /// <summary>The same in other cells.</summary>
+    public ReceivingPlane Level(double heightM, int countX, int countY) => ReceivingPlane.Of(
+        new Vector3d(0, 0, heightM), new Vector3d(1, 0, 0), new Vector3d(0, 1, 0), House.LengthM, House.WidthM, countX, countY);
 
     /// <summary>The wall that looks away from the equator, from inside.</summary>
     public (FaceName Face, ReceivingPlane Plane) FarWall()

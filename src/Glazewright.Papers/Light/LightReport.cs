@@ -62,6 +62,13 @@ public static class LightReport
         yield return new Block.Picture(
             LossBars.Draw($"light-causes-{house.Form.Id}", $"House {house.Form.Id}: where the light outdoors goes", Rows(light.Fates[dark], light.Fates[bright]), darkName, brightName, Said.WidthMm),
             "Shares of the light that would fall on the same spot outdoors. Losses, scattering and straight arrival make 100 %; what returns after scattering or reflection comes on top of the straight light.");
+        if (light.Moments.Count > 0)
+        {
+            yield return new Block.Picture(
+                MomentMaps.Draw($"light-moments-{house.Form.Id}", $"House {house.Form.Id}: direct sun at single moments", light.Moments, house.Form.LengthM / house.Form.WidthM, Said.WidthMm),
+                $"Share of the direct sun outdoors that falls {(light.HeightM > 0 ? "at bench height" : "on the floor")} on a clear day, solar time: the shadows of members, joints, doors and equipment.");
+        }
+
         yield return new Block.Heading(2, "Sun in the section");
         yield return new Block.Picture(
             SectionHours.Draw(house, source.Job.Site.LatitudeDeg, source.Job.Site.RangeBearingDeg, Said.WidthMm),

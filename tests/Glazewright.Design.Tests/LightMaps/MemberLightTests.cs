@@ -130,6 +130,17 @@ public class MemberLightTests
         Assert.True(dark.Months[5].MeanMolPerM2Day < Map.Months[5].MeanMolPerM2Day);
     }
 
+    // A picture of one moment is the same light as the map's: at noon on 21 June on an east-west house the opaque north slope's strip is dark, and shadows of members are seen one by one.
+    [Fact]
+    public void A_moment_shows_single_shadows()
+    {
+        LightMoment june = Map.Moments.Single(m => m.Day == "21 June" && m.SolarHour == 12);
+        Assert.Equal(june.MeanFraction, june.SpotFraction.Average(), 1e-4);
+        float[] row = [.. Enumerable.Range(0, june.CountX).Select(i => june.SpotFraction[(june.CountY / 3 * june.CountX) + i])];
+        Assert.True(row.Min() < 0.5 * row.Max());
+        Assert.All(Enumerable.Range(june.CountX / 3, june.CountX / 3), i => Assert.Equal(0, june.SpotFraction[((june.CountY - 2) * june.CountX) + i]));
+    }
+
     private static double MonthMol(EqList<double> flux, int month)
     {
         int first = Enumerable.Range(1, month).Sum(Science.Weather.CommonYear.DaysIn);
