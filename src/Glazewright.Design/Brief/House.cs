@@ -23,6 +23,7 @@ namespace Glazewright.Design.Brief;
 /// <param name="Schedule">Crop schedule; covers the whole year.</param>
 /// <param name="AirtightnessPerHour">Air changes by leakage at 4 m/s and small temperature difference, 1/h.</param>
 /// <param name="EdgeInsulated">True when the slab edge is insulated.</param>
+/// <param name="ShapeWishes">Wishes of its shape, for the shape finder; null when none are typed.</param>
 public sealed record House(
     string Id,
     string Name,
@@ -42,7 +43,8 @@ public sealed record House(
     double MainAisleM,
     EqList<CropPeriod> Schedule,
     double AirtightnessPerHour,
-    bool EdgeInsulated);
+    bool EdgeInsulated,
+    ShapeWishes? ShapeWishes = null);
 
 /// <summary>A covering by name from the generic list, with its choices.</summary>
 /// <param name="Kind">Id of the cover kind (<c>polycarbonate-16-triple</c>, <c>panel-76</c>, <c>glass-4</c> …).</param>

@@ -1,0 +1,149 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Science.Shape;
+
+namespace Glazewright.Design.Shape;
+
+/// <summary>How each wish fares, and for one that is missed what it would take.</summary>
+internal static class ShapeWishWords
+{
+    public static EqList<ShapeWishResult> Of(ShapeInput input, ShapeField field, IReadOnlyList<ShapeCell> cells, ShapeCell best, ShapeCandidate shape)
+    {
+        ShapeWishes w = input.Wishes;
+        UnitSystem units = input.Units;
+        List<ShapeWishResult> results = [];
+        (_, string far) = ShapeWords.Sides(shape);
+        if (w.NoonReachM is double reachM)
+        {
+            Add(
+                ShapeWish.NoonReach,
+                $"direct light {ShapeWords.Length(reachM, units)} up the {far} wall at noon on {input.NoonDay}",
+                best.ReachM > 0 ? $"{ShapeWords.Length(best.ReachM, units)} up" : "none on the wall",
+                Reach(input, field, best.Section, shape.Clear, reachM, far));
+        }
+
+        Add(
+            ShapeWish.Shed,
+            $"clear slopes at least {ShapeWords.Pitch(w.ShedPitchRatio, units)}, to shed snow and not to drip",
+            ClearPitches(best.Section, shape.Clear, units),
+            $"a ridge of {ShapeWords.Length(RidgeForPitches(input, shape.Clear), units)} over the lowest eaves, a narrower house, or an opaque cover on the flat slope");
+        if (w.GlazingAtMostM2 is double glazingM2)
+        {
+            Add(
+                ShapeWish.Glazing,
+                $"clear area at most {ShapeWords.Area(glazingM2, units)}",
+                ShapeWords.Area(best.GlazingM2, units),
+                $"the least that any shape here has is {ShapeWords.Area(cells.Min(c => c.GlazingM2), units)}; opaque ends, or a shorter house");
+        }
+
+        if (w.DarkestMonthMolPerM2Day is double mol)
+        {
+            Add(
+                ShapeWish.DarkMonth,
+                $"at least {ShapeWords.Mol(mol)} on the benches in the dark month",
+                ShapeWords.Mol(best.Winter),
+                $"the most that any shape here has is {ShapeWords.Mol(cells.Max(c => c.Winter))}: a clearer covering, fewer members, or lamps");
+        }
+
+        if (w.EvennessAtLeastRatio is double even)
+        {
+            Add(
+                ShapeWish.Evenness,
+                $"darkest place at least {ShapeWords.Ratio(even)} of the mean in the dark month",
+                ShapeWords.Ratio(best.Evenness),
+                $"the best that any shape here has is {ShapeWords.Ratio(cells.Max(c => c.Evenness))}: clear far faces or a more scattering covering");
+        }
+
+        return results.ToEqList();
+
+        void Add(ShapeWish wish, string asked, string got, string take)
+        {
+            bool met = !best.Missed.HasFlag(wish);
+            results.Add(new ShapeWishResult(
+                wish, asked, met, cells.Count(c => !c.Missed.HasFlag(wish)), cells.Count(c => (c.Missed & ~wish) == ShapeWish.None), got, met ? "" : take));
+        }
+    }
+
+    // Closed forms: ridge height at this ridge place, lowest ridge anywhere, latitude for this shape.
+    private static string Reach(ShapeInput input, ShapeField field, GableSection s, ClearFaces clear, double reachM, string far)
+    {
+        UnitSystem units = input.Units;
+        double noonDeg = field.NoonProfileDeg;
+        if (noonDeg <= 0)
+        {
+            return "on that day the sun does not rise here: another date, or another latitude";
+        }
+
+        if (noonDeg >= 90)
+        {
+            return $"at noon on that day the sun stands overhead or on the {far} side: no ridge height brings it in from the other side; a clear {far} wall or slope, or another date";
+        }
+
+        if (reachM > s.FarEaveM)
+        {
+            return $"the {far} wall is {ShapeWords.Length(s.FarEaveM, units)} high here: a higher {far} eave first";
+        }
+
+        string ridge = ShapeWords.Length(NoonReach.RidgeForReachM(s.WidthM, s.RidgeOffsetM, reachM, noonDeg), units);
+        string lowest = ShapeWords.Length(LowestRidgeM(input, reachM, noonDeg), units);
+        string latitude = NoonSunAngle.TryLatitude(
+            NoonReach.ProfileForReachDeg(s, reachM), input.NoonDeclinationDeg, input.LatitudeDeg >= 0, TurnedDeg(input, field), out double latitudeDeg)
+            ? $"this shape does it from {ShapeWords.Latitude(latitudeDeg)} {(input.LatitudeDeg >= 0 ? "north" : "south")}wards"
+            : "no latitude of this hemisphere does it with this shape";
+        string opaque = clear.FarSlope ? "" : $", or a clear {far} slope";
+        return $"the noon sun stands {ShapeWords.Degrees(noonDeg)} high in the section: a ridge of {ridge} where it is now, {lowest} at the best place the pitches allow{opaque}; {latitude}";
+    }
+
+    /// <summary>The lowest ridge that meets the reach with pitches from the least to the steepest and eaves as low as they may be: looked for along the ridge's place.</summary>
+    internal static double LowestRidgeM(ShapeInput input, double reachM, double noonDeg)
+    {
+        double tangent = Math.Tan(noonDeg * Math.PI / 180);
+        double farM = Math.Clamp(reachM, input.EaveAtLeastM, input.EaveAtMostM);
+        ShapeWishes w = input.Wishes;
+        double best = double.PositiveInfinity;
+        for (int i = 1; i < 1000; i++)
+        {
+            double behindM = input.WidthM * i / 1000;
+            double ridgeM = Math.Max(
+                reachM + (behindM * tangent),
+                Math.Max(farM + (behindM * w.WaterPitchRatio), input.EaveAtLeastM + ((input.WidthM - behindM) * Math.Max(w.ShedPitchRatio, w.WaterPitchRatio))));
+            bool fits = ridgeM - input.EaveAtMostM <= behindM * w.SteepestPitchRatio
+                && ridgeM - input.EaveAtMostM <= (input.WidthM - behindM) * w.SteepestPitchRatio;
+            best = fits ? Math.Min(best, ridgeM) : best;
+        }
+
+        return double.IsFinite(best) ? best : reachM + (0.02 * input.WidthM * tangent);
+    }
+
+    private static double TurnedDeg(ShapeInput input, ShapeField field)
+    {
+        ShapeField.Nearest(input.LatitudeDeg, field.BearingDeg, out double nearDeg);
+        double turned = nearDeg - NoonSunAngle.EquatorAzimuthDeg(input.LatitudeDeg);
+        return Math.Clamp(turned - (360 * Math.Round(turned / 360)), -89, 89);
+    }
+
+    // H ≥ eave + W·p₁·p₂/(p₁ + p₂) when both slopes start at the lowest eave.
+    private static double RidgeForPitches(ShapeInput input, ClearFaces clear)
+    {
+        ShapeWishes w = input.Wishes;
+        double near = clear.NearSlope ? Math.Max(w.ShedPitchRatio, w.WaterPitchRatio) : w.WaterPitchRatio;
+        double far = clear.FarSlope ? Math.Max(w.ShedPitchRatio, w.WaterPitchRatio) : w.WaterPitchRatio;
+        return input.EaveAtLeastM + (near + far > 0 ? input.WidthM * near * far / (near + far) : 0);
+    }
+
+    private static string ClearPitches(GableSection s, ClearFaces clear, UnitSystem units)
+    {
+        List<string> pitches = [];
+        if (clear.NearSlope)
+        {
+            pitches.Add(ShapeWords.Pitch(s.NearPitchRatio, units));
+        }
+
+        if (clear.FarSlope)
+        {
+            pitches.Add(ShapeWords.Pitch(s.FarPitchRatio, units));
+        }
+
+        return pitches.Count == 0 ? "no clear slope" : string.Join(" and ", pitches);
+    }
+}
