@@ -21,6 +21,7 @@ public static class CommandLine
         {
             DemoCommand.Make(desk),
             DesignCommand.Make(desk),
+            ShapeCommand.Make(desk),
             JobCheckCommand.Make(desk),
             JobSchemaCommand.Make(desk),
             WeatherCommand.Make(desk),

@@ -1,7 +1,6 @@
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
-using Glazewright.Design.GainTables;
 using Glazewright.Design.LightMaps;
 using Glazewright.Science.Light;
 using Glazewright.Science.Shape;
@@ -54,8 +53,8 @@ public sealed record ShapeInput(
     double EaveAtLeastM,
     double EaveAtMostM)
 {
-    /// <summary>Members in a clear face beside the glazing bars (common practice: structure and bars together 5 to 12 % of slender tube houses).</summary>
-    public const double UsualMemberFraction = 0.05;
+    /// <summary>Bars and members in a clear face (common practice: structure and bars together 5 to 12 % of slender tube houses); the full map has each of them.</summary>
+    public const double UsualFrameFraction = 0.08;
 
     /// <summary>What the highest eave is over the higher drawn one when nothing is said, m (2 ft).</summary>
     public const double UsualEaveRoomM = 0.6096;
@@ -87,7 +86,7 @@ public sealed record ShapeInput(
             h.Benches.Count == 0 ? 0 : h.Benches.Average(b => b.HeightM),
             PlantLight.MicromolPerJoule,
             LightInput.UsualCropParReflectance,
-            GainInput.UsualGlazingBarFraction + UsualMemberFraction,
+            UsualFrameFraction,
             wishes.NoonDate.Length == 0 ? NoonSunAngle.LongestDayDeclinationDeg(latitudeDeg) : DeclinationDeg(wishes.NoonDate),
             wishes.NoonDate.Length == 0 ? (latitudeDeg >= 0 ? "21 June" : "21 December") : wishes.NoonDate,
             wishes,

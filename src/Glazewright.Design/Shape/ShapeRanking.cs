@@ -9,7 +9,7 @@ internal static class ShapeRanking
     /// <summary>Shapes nearer than this in every length and with the same covers count as one, m.</summary>
     private const double SameM = 0.2;
 
-    /// <summary>Those that miss fewest wishes by least: all that meet every wish, or the nearest miss and its like.</summary>
+    /// <summary>Those that meet every wish; where none does, the nearest miss and its like.</summary>
     public static List<ShapeCell> Eligible(IReadOnlyList<ShapeCell> cells)
     {
         List<ShapeCell> meeting = [.. cells.Where(c => c.Missed == ShapeWish.None)];
@@ -18,18 +18,20 @@ internal static class ShapeRanking
             return meeting;
         }
 
-        int fewest = cells.Min(Count);
-        double least = cells.Where(c => Count(c) == fewest).Min(c => c.Shortfall);
-        return [.. cells.Where(c => Count(c) == fewest && c.Shortfall <= least + 1e-9)];
+        int fewest = cells.Min(Weight);
+        double least = cells.Where(c => Weight(c) == fewest).Min(c => c.Shortfall);
+        return [.. cells.Where(c => Weight(c) == fewest && c.Shortfall <= least + 1e-9)];
     }
 
-    /// <summary>How many wishes a shape misses.</summary>
-    public static int Count(ShapeCell cell) => System.Numerics.BitOperations.PopCount((uint)cell.Missed);
+    /// <summary>What a shape's misses weigh: a roof that drips is worse than two other misses, and noon sun on a wall is given up first.</summary>
+    public static int Weight(ShapeCell cell) =>
+        (5 * Missed(cell, ShapeWish.Shed)) + (2 * Missed(cell, ShapeWish.Glazing)) + (2 * Missed(cell, ShapeWish.DarkMonth))
+        + (2 * Missed(cell, ShapeWish.Evenness)) + Missed(cell, ShapeWish.NoonReach);
 
-    /// <summary>Better for the search: fewer wishes missed, by less, then more winter light.</summary>
+    /// <summary>Better for the search: lighter misses, by less, then more winter light.</summary>
     public static int Compare(ShapeCell a, ShapeCell b)
     {
-        int missed = Count(a).CompareTo(Count(b));
+        int missed = Weight(a).CompareTo(Weight(b));
         int shortfall = missed != 0 ? missed : a.Shortfall.CompareTo(b.Shortfall);
         int winter = shortfall != 0 ? shortfall : b.Winter.CompareTo(a.Winter);
         return winter != 0 ? winter : a.GlazingM2.CompareTo(b.GlazingM2);
@@ -106,6 +108,8 @@ internal static class ShapeRanking
             }
         }
     }
+
+    private static int Missed(ShapeCell cell, ShapeWish wish) => cell.Missed.HasFlag(wish) ? 1 : 0;
 
     private static bool IsSame(ShapeCell a, ShapeCell b) =>
         a.Field == b.Field && a.Set == b.Set

@@ -9,10 +9,10 @@ namespace Glazewright.Design.Shape;
 /// <summary>The shapes that may be built: what the hard limits (ridge, eaves, tight and steepest pitch) leave, on a grid of whole inches or 2 cm.</summary>
 internal sealed class ShapeSpace
 {
-    private const int NearEaves = 4;
-    private const int FarEaves = 4;
-    private const int Offsets = 16;
-    private const int Ridges = 12;
+    private const int NearEaves = 5;
+    private const int FarEaves = 6;
+    private const int Offsets = 20;
+    private const int Ridges = 14;
     private readonly ShapeInput input;
     private readonly double unitM;
 

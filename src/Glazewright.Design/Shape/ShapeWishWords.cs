@@ -26,7 +26,7 @@ internal static class ShapeWishWords
             ShapeWish.Shed,
             $"clear slopes at least {ShapeWords.Pitch(w.ShedPitchRatio, units)}, to shed snow and not to drip",
             ClearPitches(best.Section, shape.Clear, units),
-            $"a ridge of {ShapeWords.Length(RidgeForPitches(input, shape.Clear), units)} over the lowest eaves, a narrower house, or an opaque cover on the flat slope");
+            $"a ridge of {ShapeWords.Length(RidgeForPitches(input, field, shape.Clear), units)}, a narrower house, or an opaque cover on the flat slope");
         if (w.GlazingAtMostM2 is double glazingM2)
         {
             Add(
@@ -85,34 +85,45 @@ internal static class ShapeWishWords
         }
 
         string ridge = ShapeWords.Length(NoonReach.RidgeForReachM(s.WidthM, s.RidgeOffsetM, reachM, noonDeg), units);
-        string lowest = ShapeWords.Length(LowestRidgeM(input, reachM, noonDeg), units);
+        (double lowestM, double eaveM) = LowestRidge(input, reachM, noonDeg);
+        string lowest = ShapeWords.Length(lowestM, units);
+        string eave = eaveM > input.EaveAtMostM + 1e-6 ? $" with a {far} eave of {ShapeWords.Length(eaveM, units)}, higher than the wishes allow" : "";
         string latitude = NoonSunAngle.TryLatitude(
             NoonReach.ProfileForReachDeg(s, reachM), input.NoonDeclinationDeg, input.LatitudeDeg >= 0, TurnedDeg(input, field), out double latitudeDeg)
             ? $"this shape does it from {ShapeWords.Latitude(latitudeDeg)} {(input.LatitudeDeg >= 0 ? "north" : "south")}wards"
             : "no latitude of this hemisphere does it with this shape";
         string opaque = clear.FarSlope ? "" : $", or a clear {far} slope";
-        return $"the noon sun stands {ShapeWords.Degrees(noonDeg)} high in the section: a ridge of {ridge} where it is now, {lowest} at the best place the pitches allow{opaque}; {latitude}";
+        return $"the noon sun stands {ShapeWords.Degrees(noonDeg)} high in the section: a ridge of {ridge} where it is now, {lowest} at the best place the pitches allow{eave}{opaque}; {latitude}";
     }
 
-    /// <summary>The lowest ridge that meets the reach with pitches from the least to the steepest and eaves as low as they may be: looked for along the ridge's place.</summary>
-    internal static double LowestRidgeM(ShapeInput input, double reachM, double noonDeg)
+    /// <summary>
+    /// The lowest ridge that meets the reach under an opaque far slope with pitches from the least to the steepest, looked for along the ridge's place, and the
+    /// far eave it needs: that may be higher than the wishes allow.
+    /// </summary>
+    internal static (double RidgeM, double FarEaveM) LowestRidge(ShapeInput input, double reachM, double noonDeg)
     {
         double tangent = Math.Tan(noonDeg * Math.PI / 180);
-        double farM = Math.Clamp(reachM, input.EaveAtLeastM, input.EaveAtMostM);
+        double lowFarM = Math.Max(reachM, input.EaveAtLeastM);
         ShapeWishes w = input.Wishes;
-        double best = double.PositiveInfinity;
-        for (int i = 1; i < 1000; i++)
+        (double RidgeM, double FarEaveM) best = (double.PositiveInfinity, lowFarM);
+        for (int pass = 0; pass < 2 && !double.IsFinite(best.RidgeM); pass++)
         {
-            double behindM = input.WidthM * i / 1000;
-            double ridgeM = Math.Max(
-                reachM + (behindM * tangent),
-                Math.Max(farM + (behindM * w.WaterPitchRatio), input.EaveAtLeastM + ((input.WidthM - behindM) * Math.Max(w.ShedPitchRatio, w.WaterPitchRatio))));
-            bool fits = ridgeM - input.EaveAtMostM <= behindM * w.SteepestPitchRatio
-                && ridgeM - input.EaveAtMostM <= (input.WidthM - behindM) * w.SteepestPitchRatio;
-            best = fits ? Math.Min(best, ridgeM) : best;
+            double mostFarM = pass == 0 ? input.EaveAtMostM : double.PositiveInfinity;
+            for (int i = 20; i <= 980; i++)
+            {
+                double behindM = input.WidthM * i / 1000;
+                double ridgeM = Math.Max(
+                    reachM + (behindM * tangent),
+                    Math.Max(lowFarM + (behindM * w.WaterPitchRatio), input.EaveAtLeastM + ((input.WidthM - behindM) * Math.Max(w.ShedPitchRatio, w.WaterPitchRatio))));
+                double farM = Math.Max(lowFarM, ridgeM - (behindM * w.SteepestPitchRatio));
+                if (farM <= mostFarM && ridgeM < best.RidgeM)
+                {
+                    best = (ridgeM, farM);
+                }
+            }
         }
 
-        return double.IsFinite(best) ? best : reachM + (0.02 * input.WidthM * tangent);
+        return best;
     }
 
     private static double TurnedDeg(ShapeInput input, ShapeField field)
@@ -122,10 +133,15 @@ internal static class ShapeWishWords
         return Math.Clamp(turned - (360 * Math.Round(turned / 360)), -89, 89);
     }
 
-    // H ≥ eave + W·p₁·p₂/(p₁ + p₂) when both slopes start at the lowest eave.
-    private static double RidgeForPitches(ShapeInput input, ClearFaces clear)
+    // H ≥ eave + W·p₁·p₂/(p₁ + p₂) when both slopes start at the lowest eave; a noon wish beside it may ask for more.
+    private static double RidgeForPitches(ShapeInput input, ShapeField field, ClearFaces clear)
     {
         ShapeWishes w = input.Wishes;
+        if (w.NoonReachM is double reachM && !clear.FarSlope && field.NoonProfileDeg is > 0 and < 90)
+        {
+            return LowestRidge(input, reachM, field.NoonProfileDeg).RidgeM;
+        }
+
         double near = clear.NearSlope ? Math.Max(w.ShedPitchRatio, w.WaterPitchRatio) : w.WaterPitchRatio;
         double far = clear.FarSlope ? Math.Max(w.ShedPitchRatio, w.WaterPitchRatio) : w.WaterPitchRatio;
         return input.EaveAtLeastM + (near + far > 0 ? input.WidthM * near * far / (near + far) : 0);

@@ -80,11 +80,11 @@ public static class PracticeStatements
             }
         }
 
-        text.Append("\nHow far in ft the noon sun of 21 June comes up the north wall: 3:12 over 24 ft, opaque 9.5:12 over 6 ft; negative: it falls on the floor, that far below.\n\n");
+        text.Append("\nHow far in ft the noon sun of 21 June comes up the north wall: 3:12 over 24 ft, opaque 9.5:12 over 6 ft. In brackets: it misses the wall and leaves so many ft of floor before it dark.\n\n");
         Head(text, "south eave", "4 ft at");
         foreach (double eave in s_eavesFt)
         {
-            Row(text, $"{eave:0} ft", l => LongSlopeReachM(l, eave * FootM) / FootM, LongSlopeLatitudeDeg(eave * FootM, 4 * FootM));
+            Row(text, $"{eave:0} ft", l => LongSlopeReachM(l, eave * FootM) / FootM, LongSlopeLatitudeDeg(eave * FootM, 4 * FootM), l => NoonReach.DarkStripM(LongSlope(eave * FootM), JuneNoonDeg(l), 0) / FootM);
         }
 
         text.Append("\nThe same wall with a clear 9.5:12 north slope: lit height in ft, from the floor (or where it begins) to the eave.\n\n");
@@ -112,8 +112,8 @@ public static class PracticeStatements
         text.Append("| ").Append(first).Append(" | ").AppendJoin(" | ", s_latitudesDeg.Select(l => Number(l, "0") + "° N")).Append(" | ").Append(last)
             .Append(" |\n|---").Append(string.Concat(Enumerable.Repeat("|---:", s_latitudesDeg.Length + 1))).Append("|\n");
 
-    private static void Row(StringBuilder text, FormattableString first, Func<double, double> value, double? latitudeDeg) =>
-        text.Append("| ").Append(first.ToString(CultureInfo.InvariantCulture)).Append(" | ").AppendJoin(" | ", s_latitudesDeg.Select(l => Number(value(l), "0.0")))
+    private static void Row(StringBuilder text, FormattableString first, Func<double, double> value, double? latitudeDeg, Func<double, double>? shortBy = null) =>
+        text.Append("| ").Append(first.ToString(CultureInfo.InvariantCulture)).Append(" | ").AppendJoin(" | ", s_latitudesDeg.Select(l => value(l) < 0 && shortBy is not null ? $"({Number(shortBy(l), "0.0")})" : Number(value(l), "0.0")))
             .Append(" | ").Append(latitudeDeg is double at ? Number(at, "0.0") + "° N" : "yes").Append(" |\n");
 
     private static string Number(double value, string form)

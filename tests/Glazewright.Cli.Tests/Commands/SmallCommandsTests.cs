@@ -12,7 +12,7 @@ public sealed class SmallCommandsTests : IDisposable
     [Fact]
     public void Each_command_has_help_with_an_example()
     {
-        foreach (string command in (string[])["demo", "design", "job-check", "job-schema", "weather", "explain"])
+        foreach (string command in (string[])["demo", "design", "shape", "job-check", "job-schema", "weather", "explain"])
         {
             Ran ran = Shell.Run(command, "--help");
             Assert.Equal(0, ran.Exit);

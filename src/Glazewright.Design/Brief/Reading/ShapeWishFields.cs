@@ -18,9 +18,9 @@ internal static class ShapeWishFields
         double? ridgeM = f.LengthMOrBlank("ridgeAtMost", "4 ft", "100 ft", "the drawn ridge", "Ridge no higher than this.");
         double? lowM = f.LengthMOrBlank("eaveAtLeast", "2 ft", "40 ft", "the lower drawn eave", "Eaves no lower than this.");
         double? highM = f.LengthMOrBlank("eaveAtMost", "2 ft", "40 ft", "2 ft over the higher drawn eave", "Eaves no higher than this.");
-        double shed = f.PitchRatio("shedPitch", "6:12", "Clear slopes at least this steep, to shed snow and not to drip.");
-        double water = f.PitchRatio("waterPitch", "2:12", "Every slope at least this steep, for tight joints.");
-        double steepest = f.PitchRatio("steepestPitch", "12:12", "No slope steeper than this.");
+        double shed = f.PitchRatio("shedFrom", "6:12", "Clear slopes at least this steep, to shed snow and not to drip.");
+        double water = f.PitchRatio("tightFrom", "2:12", "Every slope at least this steep, for tight joints.");
+        double steepest = f.PitchRatio("steepest", "12:12", "No slope steeper than this.");
         double? glazingM2 = f.QuantityOrBlank("glazingAtMost", QuantityKind.Area, "10 ft2", "1000000 ft2", NotAsked, "Clear area no larger than this.");
         double? winterMol = f.QuantityOrBlank("darkestMonth", QuantityKind.DailyLight, "0.1 mol/m2d", "60 mol/m2d", NotAsked, "Bench light of December (June south of the equator) at least this.");
         double? evenness = f.QuantityOrBlank("evenness", QuantityKind.Ratio, "0", "1", NotAsked, "Darkest place over mean across the house in that month at least this.");
@@ -28,7 +28,7 @@ internal static class ShapeWishFields
         SummerLight summer = f.Choice<SummerLight>("summerLight", SummerLight.Less, "What summer light is worth: less is better (a surplus), or more.");
         double shade = f.Quantity("shadeAbove", QuantityKind.PhotonFlux, "100 umol/m2s", "2500 umol/m2s", "800 umol/m2s", "Bench light above which shade is drawn.");
         ShapeFreedom faces = f.Choice<ShapeFreedom>("faces", ShapeFreedom.Search, "Clear and opaque faces: as-drawn, or search.");
-        ShapeFreedom bearing = f.Choice<ShapeFreedom>("bearing", ShapeFreedom.AsDrawn, "Bearing of the ridge: as-drawn, or search up to 30° either way.");
+        ShapeFreedom bearing = f.Choice<ShapeFreedom>("turn", ShapeFreedom.AsDrawn, "Bearing of the ridge: as-drawn, or search up to 30° either way.");
         ShapeWishes wishes = new(
             reachM, date, ridgeM, lowM, highM, shed, water, steepest, glazingM2, winterMol, evenness, givenUp, summer, shade, faces, bearing);
         if (f.FaultCount == before && roofed && !f.IsDescribing)
@@ -57,7 +57,7 @@ internal static class ShapeWishFields
 
         if (w.SteepestPitchRatio < Math.Max(w.ShedPitchRatio, w.WaterPitchRatio))
         {
-            f.Add(FaultKind.DoesNotFit, "steepestPitch", "the steepest pitch allowed is flatter than the pitch asked for", "a steepest pitch at or above shedPitch and waterPitch");
+            f.Add(FaultKind.DoesNotFit, "steepest", "the steepest pitch allowed is flatter than the pitch asked for", "a steepest pitch at or above shedFrom and tightFrom");
         }
     }
 }
