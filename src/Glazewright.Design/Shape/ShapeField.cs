@@ -11,6 +11,12 @@ namespace Glazewright.Design.Shape;
 /// <summary>Covers of the long faces, counted from the equator's side.</summary>
 internal sealed record CoverSet(ClearFaces Clear, CoverChoice NearWall, CoverChoice NearSlope, CoverChoice FarSlope, CoverChoice FarWall);
 
+/// <summary>What the full map finds for the drawn shape over what the section finds: wishes about light are judged by the section times this.</summary>
+internal readonly record struct MapOverSection(double Winter, double Evenness)
+{
+    public static MapOverSection Same => new(1, 1);
+}
+
 /// <summary>A shape in the search: small, by value.</summary>
 internal readonly record struct ShapeCell(
     int Field, int Set, GableSection Section, double Winter, double Evenness, double Summer, double GlazingM2, double WPerK, double ReachM, ShapeWish Missed, double Shortfall);
@@ -27,9 +33,12 @@ internal sealed class ShapeField
     private readonly int winter;
     private readonly int summer;
     private readonly double noonDeg;
+    private readonly MapOverSection map;
 
-    public ShapeField(ShapeInput input, SunSamples samples, double bearingDeg, EqList<CoverSet> sets, int winter, int summer)
+    public ShapeField(
+        ShapeInput input, SunSamples samples, double bearingDeg, EqList<CoverSet> sets, int winter, int summer, MapOverSection map)
     {
+        this.map = map;
         this.input = input;
         this.winter = winter;
         this.summer = summer;
@@ -84,7 +93,7 @@ internal sealed class ShapeField
         (double glazingM2, double wPerK) = Areas(s, c);
         ShapeCell cell = new(
             field, set, s, Mol(mean, winter), evenness, Mol(room.MeanWhPerM2(summer), summer), glazingM2, wPerK, reachM, ShapeWish.None, 0);
-        return Judged(cell);
+        return Judged(cell, mean > 0 ? cell.Winter * map.Winter : 0, evenness * map.Evenness);
     }
 
     /// <summary>Hours of the bright month above the shade level.</summary>
@@ -99,7 +108,8 @@ internal sealed class ShapeField
     public ClearParts Clear(GableSection s, ClearFaces faces) =>
         new(faces.NearWall ? Math.Min(input.PonyWallM, s.NearEaveM) : s.NearEaveM, faces.NearSlope, faces.FarSlope);
 
-    private ShapeCell Judged(ShapeCell cell)
+    /// <summary>The wishes of a shape with light as the full map has it, or as it would.</summary>
+    public ShapeCell Judged(ShapeCell cell, double winterMol, double evenness)
     {
         ShapeWishes w = input.Wishes;
         ShapeWish missed = ShapeWish.None;
@@ -108,8 +118,8 @@ internal sealed class ShapeField
         Least(ShapeWish.NoonReach, w.NoonReachM, cell.ReachM);
         Least(ShapeWish.Shed, clear.NearSlope ? w.ShedPitchRatio : null, cell.Section.NearPitchRatio);
         Least(ShapeWish.Shed, clear.FarSlope ? w.ShedPitchRatio : null, cell.Section.FarPitchRatio);
-        Least(ShapeWish.DarkMonth, w.DarkestMonthMolPerM2Day, cell.Winter);
-        Least(ShapeWish.Evenness, w.EvennessAtLeastRatio, cell.Evenness);
+        Least(ShapeWish.DarkMonth, w.DarkestMonthMolPerM2Day, winterMol);
+        Least(ShapeWish.Evenness, w.EvennessAtLeastRatio, evenness);
         if (w.GlazingAtMostM2 is double most && cell.GlazingM2 > most * (1 + 1e-9))
         {
             missed |= ShapeWish.Glazing;

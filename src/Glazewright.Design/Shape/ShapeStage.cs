@@ -67,16 +67,14 @@ public static class ShapeStage
         (int winter, int summer) = Months(outside, input.LatitudeDeg);
         ShapeSpace space = new(input);
         double[] turns = input.Wishes.Bearing == ShapeFreedom.Search ? s_turnsDeg : [0];
-        EqList<ShapeField> fields = turns.Select(t =>
-        {
-            double bearingDeg = input.RangeBearingDeg + t;
-            bool left = ShapeField.Nearest(input.LatitudeDeg, bearingDeg, out _);
-            return new ShapeField(input, samples, bearingDeg, space.Covers(left), winter, summer);
-        }).ToEqList();
+        ShapeField asDrawn = Field(0, MapOverSection.Same);
+        ShapeCell drawn = asDrawn.Score(0, 0, space.Drawn(asDrawn.IsNearLeft), asDrawn.Room());
+        ShapeCheck drawnCheck = Again(input, [asDrawn], [drawn], recheck, 1, say, cancel)[0];
+        MapOverSection map = Ratio(drawnCheck, winter);
+        EqList<ShapeField> fields = turns.Select(t => Field(t, map)).ToEqList();
 
         say?.Invoke("Sections");
         List<ShapeCell> cells = ShapeSearch.Run(fields, space, threads, cancel);
-        ShapeCell drawn = fields[0].Score(0, 0, space.Drawn(fields[0].IsNearLeft), fields[0].Room());
 
         // Where the limits leave no shape at all the drawn one stands for the answer, and the findings say why.
         bool none = cells.Count == 0;
@@ -84,19 +82,41 @@ public static class ShapeStage
         List<ShapeCell> eligible = ShapeRanking.Eligible(looked);
         List<ShapeCell> front = ShapeRanking.Front(eligible, input.Wishes.SummerLight);
         List<ShapeCell> best = ShapeRanking.Best(eligible, front, input.Wishes.LightGivenUpFraction, Recheck);
-        ShapeCheck[] again = Again(input, fields, [drawn, .. best], recheck, threads, say, cancel);
-        EqList<ShapeCheck> twenty = again.Skip(1).ToEqList();
-        int chosen = ShapeRanking.Choose(
-            [.. twenty.Select(c => (c.Full?.MonthMolPerM2Day[winter] ?? c.Score.WinterMolPerM2Day, c.Score.GlazingM2))], input.Wishes.LightGivenUpFraction);
-        ShapeCheck choice = twenty[chosen];
-        EqList<ShapeWishResult> wishes = ShapeWishWords.Of(input, fields[best[chosen].Field], looked, best[chosen], choice.Score.Shape);
+        ShapeCheck[] again = Again(input, fields, best, recheck, threads, say, cancel);
+
+        // The full map has the last word: on the wishes about light, and on the winter light of the rule.
+        ShapeCell[] told = [.. best.Select((c, i) => Told(fields[c.Field], c, again[i], winter))];
+        int lightest = told.Min(ShapeRanking.Weight);
+        int[] may = [.. Enumerable.Range(0, told.Length).Where(i => ShapeRanking.Weight(told[i]) == lightest)];
+        int chosen = may[ShapeRanking.Choose([.. may.Select(i => (told[i].Winter, told[i].GlazingM2))], input.Wishes.LightGivenUpFraction)];
+        ShapeCheck choice = again[chosen];
+        EqList<ShapeWishResult> wishes = ShapeWishWords.Of(input, fields[best[chosen].Field], looked, map, told[chosen], choice.Score.Shape);
+        ShapeCheck[] ranked = [drawnCheck, .. again];
         ShapeResult result = new(
-            input.House, winter, summer, outside[winter], outside[summer], cells.Count, cells.Count(c => c.Missed == ShapeWish.None), again[0], choice,
-            twenty.Where((_, i) => i != chosen).Prepend(choice).ToEqList(),
+            input.House, winter, summer, outside[winter], outside[summer], cells.Count, cells.Count(c => c.Missed == ShapeWish.None), drawnCheck, choice,
+            again.Where((_, i) => i != chosen).Prepend(choice).ToEqList(),
             front.Select(c => ScoreOf(fields, c)).ToEqList(),
-            Agreement(again, winter, s => s.WinterMolPerM2Day), Agreement(again, summer, s => s.SummerMolPerM2Day), wishes, StageReport.Empty);
+            Agreement(ranked, winter, s => s.WinterMolPerM2Day), Agreement(ranked, summer, s => s.SummerMolPerM2Day), wishes, StageReport.Empty);
         return result with { Report = ShapeFindings.Of(input, result, none, outside) };
+
+        ShapeField Field(double turnDeg, MapOverSection ratio)
+        {
+            double bearingDeg = input.RangeBearingDeg + turnDeg;
+            bool left = ShapeField.Nearest(input.LatitudeDeg, bearingDeg, out _);
+            return new ShapeField(input, samples, bearingDeg, space.Covers(left), winter, summer, ratio);
+        }
     }
+
+    private static MapOverSection Ratio(ShapeCheck drawn, int winter) =>
+        drawn.Full is ShapeFullLight full && drawn.Score.WinterMolPerM2Day > 0 && drawn.Score.WinterEvennessRatio > 0
+            ? new MapOverSection(
+                full.MonthMolPerM2Day[winter] / drawn.Score.WinterMolPerM2Day, full.MonthEvennessRatio[winter] / drawn.Score.WinterEvennessRatio)
+            : MapOverSection.Same;
+
+    private static ShapeCell Told(ShapeField field, ShapeCell cell, ShapeCheck check, int winter) => check.Full is ShapeFullLight full
+        ? field.Judged(
+            cell with { Winter = full.MonthMolPerM2Day[winter], Evenness = full.MonthEvennessRatio[winter] }, full.MonthMolPerM2Day[winter], full.MonthEvennessRatio[winter])
+        : cell;
 
     // The dark and the bright month of the hemisphere; in polar night the darkest month that has light.
     private static (int Winter, int Summer) Months(double[] outside, double latitudeDeg)

@@ -7,7 +7,7 @@ namespace Glazewright.Design.Shape;
 /// <summary>How each wish fares, and for one that is missed what it would take.</summary>
 internal static class ShapeWishWords
 {
-    public static EqList<ShapeWishResult> Of(ShapeInput input, ShapeField field, IReadOnlyList<ShapeCell> cells, ShapeCell best, ShapeCandidate shape)
+    public static EqList<ShapeWishResult> Of(ShapeInput input, ShapeField field, IReadOnlyList<ShapeCell> cells, MapOverSection map, ShapeCell best, ShapeCandidate shape)
     {
         ShapeWishes w = input.Wishes;
         UnitSystem units = input.Units;
@@ -33,7 +33,7 @@ internal static class ShapeWishWords
                 ShapeWish.Glazing,
                 $"clear area at most {ShapeWords.Area(glazingM2, units)}",
                 ShapeWords.Area(best.GlazingM2, units),
-                $"the least that any shape here has is {ShapeWords.Area(cells.Min(c => c.GlazingM2), units)}; opaque ends, or a shorter house");
+                $"opaque ends or a shorter house: the least that any shape here has is {ShapeWords.Area(cells.Min(c => c.GlazingM2), units)}");
         }
 
         if (w.DarkestMonthMolPerM2Day is double mol)
@@ -42,7 +42,7 @@ internal static class ShapeWishWords
                 ShapeWish.DarkMonth,
                 $"at least {ShapeWords.Mol(mol)} on the benches in the dark month",
                 ShapeWords.Mol(best.Winter),
-                $"the most that any shape here has is {ShapeWords.Mol(cells.Max(c => c.Winter))}: a clearer covering, fewer members, or lamps");
+                $"a clearer covering, fewer members, or lamps: the most that any shape here has is about {ShapeWords.Mol(map.Winter * cells.Max(c => c.Winter))}");
         }
 
         if (w.EvennessAtLeastRatio is double even)
@@ -51,7 +51,7 @@ internal static class ShapeWishWords
                 ShapeWish.Evenness,
                 $"darkest place at least {ShapeWords.Ratio(even)} of the mean in the dark month",
                 ShapeWords.Ratio(best.Evenness),
-                $"the best that any shape here has is {ShapeWords.Ratio(cells.Max(c => c.Evenness))}: clear far faces or a more scattering covering");
+                $"clear far faces and ends, or a more scattering covering: the best that any shape here has is about {ShapeWords.Ratio(map.Evenness * cells.Max(c => c.Evenness))}");
         }
 
         return results.ToEqList();
@@ -71,17 +71,17 @@ internal static class ShapeWishWords
         double noonDeg = field.NoonProfileDeg;
         if (noonDeg <= 0)
         {
-            return "on that day the sun does not rise here: another date, or another latitude";
+            return "another date or another latitude: on that day the sun does not rise here";
         }
 
         if (noonDeg >= 90)
         {
-            return $"at noon on that day the sun stands overhead or on the {far} side: no ridge height brings it in from the other side; a clear {far} wall or slope, or another date";
+            return $"a clear {far} wall or slope, or another date: at noon on that day the sun stands overhead or on the {far} side, and no ridge height brings it in from the other";
         }
 
         if (reachM > s.FarEaveM)
         {
-            return $"the {far} wall is {ShapeWords.Length(s.FarEaveM, units)} high here: a higher {far} eave first";
+            return $"a higher {far} eave first: the {far} wall is {ShapeWords.Length(s.FarEaveM, units)} high here";
         }
 
         string ridge = ShapeWords.Length(NoonReach.RidgeForReachM(s.WidthM, s.RidgeOffsetM, reachM, noonDeg), units);
@@ -93,7 +93,7 @@ internal static class ShapeWishWords
             ? $"this shape does it from {ShapeWords.Latitude(latitudeDeg)} {(input.LatitudeDeg >= 0 ? "north" : "south")}wards"
             : "no latitude of this hemisphere does it with this shape";
         string opaque = clear.FarSlope ? "" : $", or a clear {far} slope";
-        return $"the noon sun stands {ShapeWords.Degrees(noonDeg)} high in the section: a ridge of {ridge} where it is now, {lowest} at the best place the pitches allow{eave}{opaque}; {latitude}";
+        return $"a ridge of {ridge} where it is now, {lowest} at the best place the pitches allow{eave}{opaque}: the noon sun stands {ShapeWords.Degrees(noonDeg)} high in the section; {latitude}";
     }
 
     /// <summary>

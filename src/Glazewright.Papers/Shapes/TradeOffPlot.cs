@@ -39,7 +39,7 @@ public static class TradeOffPlot
             marks.Add(new Entity.Label(new(x, box.Plot.Bottom + 4.5), along.Text(value)) { Role = Role.Text, Along = Along.Middle, Paint = Paint.Of(Tone.Ink2) });
         }
 
-        marks.Add(new Entity.Label(new(box.Plot.Left, box.Plot.Bottom + 9.5), $"{winter}, mol/m²·d on the benches") { Role = Role.Text, Paint = Paint.Of(Tone.Ink2) });
+        marks.Add(new Entity.Label(new(box.Plot.Left, box.Plot.Bottom + 9.5), $"{winter}, mol/m²·d on the benches, by the section") { Role = Role.Text, Paint = Paint.Of(Tone.Ink2) });
         foreach (ShapeScore s in front.OrderByDescending(s => s.GlazingM2))
         {
             marks.AddRange(Disc(At(s), s.GlazingM2));
@@ -48,7 +48,7 @@ public static class TradeOffPlot
         marks.AddRange(Key());
         marks.AddRange(Marked(At(drawn), "as drawn", square: true));
         marks.AddRange(Marked(At(best), "chosen", square: false));
-        string said = $"{result.Front.Count} shapes that no other beats: {winter} {along.Text(all.Min(s => s.WinterMolPerM2Day))} to {along.Text(all.Max(s => s.WinterMolPerM2Day))}, "
+        string said = $"{result.Front.Count} shapes that no other beats, light by the section: {winter} {along.Text(all.Min(s => s.WinterMolPerM2Day))} to {along.Text(all.Max(s => s.WinterMolPerM2Day))}, "
             + $"{summer} {up.Text(all.Min(s => s.SummerMolPerM2Day))} to {up.Text(all.Max(s => s.SummerMolPerM2Day))} mol/m²·d, glazing {ShapeWords.Area(least, units)} to {ShapeWords.Area(most, units)}. "
             + $"As drawn: {Said(drawn)}. Chosen: {Said(best)}.";
         return new Sheet($"shape-trade-off-{result.House}", $"House {result.House}: what its shape trades", said, widthMm, heightMm, [], marks);
@@ -93,7 +93,7 @@ public static class TradeOffPlot
                 : [at + new Spot(0, -1.4 * r), at + new Spot(1.4 * r, 0), at + new Spot(0, 1.4 * r), at + new Spot(-1.4 * r, 0)];
             yield return new Entity.Polyline(ring, true) { Role = Role.Curve, Pen = new Pen(0.6, [], Paint.Of(square ? Tone.Ink : Tone.Accent)) };
             bool toLeft = at.X > (box.Plot.Left + box.Plot.Right) / 2;
-            double away = square ? 4.2 : 5.4;
+            double away = 5.4;
             yield return new Entity.Label(at + new Spot(toLeft ? -away : away, square ? 2.6 + r : -r), name)
             {
                 Role = Role.Text,

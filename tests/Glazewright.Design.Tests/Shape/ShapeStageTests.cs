@@ -211,6 +211,21 @@ public partial class ShapeStageTests
         Assert.NotEqual(Usual.Best.Score, r.Best.Score);
     }
 
+    // What the section calls bright enough and the map does not is a miss: wishes about light go by the full map.
+    [Fact]
+    public void Wishes_about_light_go_by_the_full_map()
+    {
+        double drawn = Usual.Drawn.Score.WinterMolPerM2Day;
+        ShapeInput input = ShapeInput.From(With(w => w with { DarkestMonthMolPerM2Day = 0.95 * drawn, EvennessAtLeastRatio = 0.7 }), "A");
+        Assert.All(ShapeStage.Run(input, LightJobs.Weather, null, 2, null, CancellationToken.None).Wishes, w => Assert.True(w.IsMet));
+        ShapeResult dark = ShapeStage.Run(
+            input, LightJobs.Weather, (_, _) => new ShapeFullLight(Enumerable.Repeat(0.7 * drawn, 12).ToEqList(), Enumerable.Repeat(0.75, 12).ToEqList()), 2, null, CancellationToken.None);
+        ShapeWishResult wish = Assert.Single(dark.Wishes, w => !w.IsMet);
+        Assert.Equal(ShapeWish.DarkMonth, wish.Wish);
+        Assert.Equal(ShapeWords.Month(11), ShapeWords.Month(dark.WinterMonth));
+        Assert.Contains((0.7 * drawn).ToString("0.0", CultureInfo.InvariantCulture), wish.Got, StringComparison.Ordinal);
+    }
+
     // The section against the full map, neighbours, ends, members and all: what the cheap ranking is worth.
     [Fact]
     [Trait("Category", "Slow")]

@@ -21,7 +21,7 @@ public class ShapePicturesTests
         string[] words = [.. Plot.Of(sheet).Words().Select(w => w.Text)];
         Assert.Contains("chosen", words);
         Assert.Contains("as drawn", words);
-        Assert.Contains("40 shapes that no other beats: December", sheet.Description, StringComparison.Ordinal);
+        Assert.Contains("40 shapes that no other beats, light by the section: December", sheet.Description, StringComparison.Ordinal);
         Assert.Equal(40 + 3, sheet.OnPaper.OfType<Entity.Fill>().Count());
     }
 
