@@ -9,7 +9,10 @@ internal static class ShapeRanking
     /// <summary>Shapes nearer than this in every length and with the same covers count as one, m.</summary>
     private const double SameM = 0.2;
 
-    /// <summary>Those that meet every wish; where none does, the nearest miss and its like.</summary>
+    /// <summary>How much more may be missed by shapes beside the nearest miss, so that there is a choice among them.</summary>
+    private const double NearMissRatio = 0.05;
+
+    /// <summary>Those that meet every wish; where none does, the nearest miss and those hardly further off.</summary>
     public static List<ShapeCell> Eligible(IReadOnlyList<ShapeCell> cells)
     {
         List<ShapeCell> meeting = [.. cells.Where(c => c.Missed == ShapeWish.None)];
@@ -20,7 +23,7 @@ internal static class ShapeRanking
 
         int fewest = cells.Min(Weight);
         double least = cells.Where(c => Weight(c) == fewest).Min(c => c.Shortfall);
-        return [.. cells.Where(c => Weight(c) == fewest && c.Shortfall <= least + 1e-9)];
+        return [.. cells.Where(c => Weight(c) == fewest && c.Shortfall <= least + NearMissRatio)];
     }
 
     /// <summary>What a shape's misses weigh: a roof that drips is worse than two other misses, and noon sun on a wall is given up first.</summary>

@@ -25,7 +25,7 @@ public sealed record ShapeWishResult(ShapeWish Wish, string Asked, bool IsMet, i
 /// <param name="Best">The finder's choice.</param>
 /// <param name="Checked">The best twenty, the finder's choice first.</param>
 /// <param name="Front">Shapes that no other beats in winter light, summer light and glazing together, by winter light.</param>
-/// <param name="Winter">Rank agreement of section and full map for the dark month, the drawn shape among them; null without full maps.</param>
+/// <param name="Winter">Rank agreement of section and full map for the dark month, the drawn shape among them; null without full maps or with fewer than five shapes.</param>
 /// <param name="Summer">The same for the bright month.</param>
 /// <param name="Wishes">How each wish fares.</param>
 /// <param name="Report">Findings and what is left out.</param>

@@ -13,6 +13,9 @@ public static class ShapeStage
     /// <summary>How many shapes the full map looks at again.</summary>
     public const int Recheck = 20;
 
+    /// <summary>Ranks of fewer shapes say nothing.</summary>
+    private const int FewestRanked = 5;
+
     /// <summary>Less light outdoors than this is no month to rank by, mol/m²d.</summary>
     private const double DarkMol = 0.5;
 
@@ -154,7 +157,7 @@ public static class ShapeStage
     }
 
     private static RankAgreement? Agreement(ShapeCheck[] checks, int month, Func<ShapeScore, double> bySection) =>
-        checks.All(c => c.Full is not null) && checks.Length > 1
+        checks.All(c => c.Full is not null) && checks.Length >= FewestRanked
             ? RankAgreement.Of([.. checks.Select(c => bySection(c.Score))], [.. checks.Select(c => c.Full!.MonthMolPerM2Day[month])])
             : null;
 
