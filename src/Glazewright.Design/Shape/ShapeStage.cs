@@ -91,7 +91,10 @@ public static class ShapeStage
         ShapeCell[] told = [.. best.Select((c, i) => Told(fields[c.Field], c, again[i], winter))];
         int lightest = told.Min(ShapeRanking.Weight);
         int[] may = [.. Enumerable.Range(0, told.Length).Where(i => ShapeRanking.Weight(told[i]) == lightest)];
-        int chosen = may[ShapeRanking.Choose([.. may.Select(i => (told[i].Winter, told[i].GlazingM2))], input.Wishes.LightGivenUpFraction)];
+
+        // Where winter light itself falls short none of it is given up.
+        double givenUp = told[may[0]].Missed.HasFlag(ShapeWish.DarkMonth) ? 0 : input.Wishes.LightGivenUpFraction;
+        int chosen = may[ShapeRanking.Choose([.. may.Select(i => (told[i].Winter, told[i].GlazingM2))], givenUp)];
         ShapeCheck choice = again[chosen];
         EqList<ShapeWishResult> wishes = ShapeWishWords.Of(input, fields[best[chosen].Field], looked, map, told[chosen], choice.Score.Shape);
         ShapeCheck[] ranked = [drawnCheck, .. again];
