@@ -50,7 +50,7 @@ public static class LightMapStage
             ShadowDays.Of(scene),
             NoonPictures.Of(scene),
             OtherFramings.Compare(
-                scene, form, body, layout, sky, grid, OtherFramings.Row("As designed: slender tube", scene, level, sky, dark, bright), dark, bright, cancel),
+                scene, sources.Light, form, body, layout, sky, grid, OtherFramings.Row("As designed: slender tube", scene, level, sky, dark, bright), dark, bright, cancel),
             StageReport.Empty);
         return map with { Report = LightMapWorkings.Report(input, map, dark, bright, scene.Bars.Count, weather.Provenance.Label) };
     }

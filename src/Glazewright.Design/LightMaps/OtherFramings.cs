@@ -28,7 +28,7 @@ internal static class OtherFramings
     ];
 
     public static EqList<FramingLight> Compare(
-        LightScene scene, FormResult form, BodyResult body, LayoutResult layout, SkyMonths sky, SunGrid grid, FramingLight own,
+        LightScene scene, HouseLight ready, FormResult form, BodyResult body, LayoutResult layout, SkyMonths sky, SunGrid grid, FramingLight own,
         int dark, int bright, CancellationToken cancel)
     {
         List<FramingLight> rows = [own];
@@ -43,7 +43,7 @@ internal static class OtherFramings
                 .Select(kind.Sized)
                 .ToEqList();
             LightScene other = scene.With(form, [.. HouseBars.Members(scene.House, members), .. kept], kind.ReflectanceFraction);
-            HouseSources sources = HouseSources.Of(other, sky, grid, [dark, bright]);
+            HouseSources sources = HouseSources.Of(ready.With(other.Enclosure), sky, grid, [dark, bright]);
             PlaneLight plane = PlaneLight.Of(other, sources, other.Level(other.HeightM), Fineness, cancel);
             rows.Add(Row(kind.Name, other, plane, sky, dark, bright));
         }

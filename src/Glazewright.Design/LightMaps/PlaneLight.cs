@@ -33,10 +33,13 @@ internal sealed class HouseSources
     /// <param name="sky">The year's skies.</param>
     /// <param name="grid">Sun nodes.</param>
     /// <param name="months">Months that count.</param>
-    public static HouseSources Of(LightScene scene, SkyMonths sky, SunGrid grid, IReadOnlyList<int> months)
+    public static HouseSources Of(LightScene scene, SkyMonths sky, SunGrid grid, IReadOnlyList<int> months) =>
+        Of(new HouseLight(scene.Enclosure, null, scene.Around), sky, grid, months);
+
+    /// <summary>The same from a house that is ready for light.</summary>
+    public static HouseSources Of(HouseLight light, SkyMonths sky, SunGrid grid, IReadOnlyList<int> months)
     {
         bool[] wanted = [.. Enumerable.Range(0, grid.Count).Select(node => months.Any(m => sky.Beam[m][node] > 0))];
-        HouseLight light = new(scene.Enclosure, null, scene.Around);
         int[] nodes = [.. Enumerable.Range(0, grid.Count).Where(node => wanted[node])];
         return new HouseSources(grid, nodes, light, light.Gains(grid, wanted));
     }
@@ -102,13 +105,14 @@ internal sealed class PlaneLight
     public static PlaneLight Below(
         LightScene scene, Enclosure withBenches, HouseSources sources, ReceivingPlane plane, ScanFineness fineness, CancellationToken cancel)
     {
-        PlaneLight free = Of(scene, sources, plane, fineness, cancel);
+        double[] free = new double[plane.Count];
+        LightTable.Build(scene.Enclosure, scene.Around, plane, fineness, SkyDome.Directions, cancel).AddTo([.. SkyDome.IrradianceFactors], free);
         LightTable sun = LightTable.Build(withBenches, scene.Around, plane, fineness, sources.Towards, cancel);
         LightTable dome = LightTable.Build(withBenches, scene.Around, plane, fineness, SkyDome.Directions, cancel);
-        PlaneLight dark = new(sources, sun, dome, free.room, new double[plane.Count]);
+        PlaneLight dark = new(sources, sun, dome, sources.Light.On(plane), new double[plane.Count]);
         for (int k = 0; k < plane.Count; k++)
         {
-            dark.dimmed[k] = free.domeFactor[k] > 0 ? dark.domeFactor[k] / free.domeFactor[k] : 1;
+            dark.dimmed[k] = free[k] > 0 ? dark.domeFactor[k] / free[k] : 1;
         }
 
         return dark;

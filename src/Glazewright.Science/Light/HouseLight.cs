@@ -12,6 +12,8 @@ public sealed class HouseLight
     private readonly Radiosity radiosity;
     private readonly IReadOnlyList<string> ids;
     private readonly double[] caughtSky;
+    private readonly double[,] exchangeAreas;
+    private readonly CurtainPlane? curtain;
 
     /// <summary>Prepares a house.</summary>
     /// <param name="enclosure">The house with its bars.</param>
@@ -20,6 +22,11 @@ public sealed class HouseLight
     /// <exception cref="ArgumentException">The curtain misses the house.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Curtain fractions out of range.</exception>
     public HouseLight(Enclosure enclosure, CurtainPlane? curtain, Surroundings surroundings)
+        : this(enclosure, curtain, surroundings, null)
+    {
+    }
+
+    private HouseLight(Enclosure enclosure, CurtainPlane? curtain, Surroundings surroundings, double[,]? exchangeAreas)
     {
         ArgumentNullException.ThrowIfNull(enclosure);
         ArgumentNullException.ThrowIfNull(surroundings);
@@ -33,10 +40,26 @@ public sealed class HouseLight
 
         this.enclosure = enclosure;
         this.surroundings = surroundings;
+        this.curtain = curtain;
         pieces = Pieces.Of(enclosure, curtain);
         caughtSky = MeetBars();
-        radiosity = Radiosity.Solve(pieces, ViewFactors.ExchangeAreas(pieces, EnclosureGains.Rays));
+        this.exchangeAreas = exchangeAreas ?? ViewFactors.ExchangeAreas(pieces, EnclosureGains.Rays);
+        radiosity = Radiosity.Solve(pieces, this.exchangeAreas);
         ids = Pieces.SurfaceIds(enclosure);
+    }
+
+    /// <summary>The same house with other bars inside: what its faces see of each other stays.</summary>
+    /// <param name="enclosure">The same faces, other bars or another reflectance of bars.</param>
+    /// <returns>Ready for light.</returns>
+    /// <exception cref="ArgumentException">Other faces.</exception>
+    public HouseLight With(Enclosure enclosure)
+    {
+        ArgumentNullException.ThrowIfNull(enclosure);
+        bool same = enclosure.Faces.Count == this.enclosure.Faces.Count
+            && enclosure.Faces.Zip(this.enclosure.Faces).All(f => f.First.Id == f.Second.Id && f.First.Polygon.SequenceEqual(f.Second.Polygon));
+        return same
+            ? new HouseLight(enclosure, curtain, surroundings, exchangeAreas)
+            : throw new ArgumentException("The faces are not the same.", nameof(enclosure));
     }
 
     /// <summary>Where sunlight from each direction ends.</summary>

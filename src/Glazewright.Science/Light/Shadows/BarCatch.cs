@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Glazewright.Science.Light.Shadows;
 
@@ -67,6 +68,7 @@ internal sealed class BarCatch
     private bool Enters(int i, Vector3d towards) =>
         pieces[i].Covering is FaceCovering.Clear && pieces[i].Normal.Dot(towards) > 1e-9;
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double Share(int piece, ReadOnlySpan<double> corners, double phaseX, double phaseY)
     {
         bool holed = pieces[piece].Holes.Length > 0;

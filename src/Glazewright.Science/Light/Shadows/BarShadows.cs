@@ -1,12 +1,17 @@
+using System.Runtime.CompilerServices;
+
 namespace Glazewright.Science.Light.Shadows;
 
-/// <summary>Bars made ready to throw shadows on a picture: slender ones as strips, stout ones by the faces that look at the light.</summary>
+/// <summary>
+/// Bars made ready to throw shadows on a picture: slender ones as strips, stout ones by the faces that look at the light. Strips that differ only by a shift
+/// along the house (frames, joints) are spanned once and filled many times.
+/// </summary>
 internal sealed class BarShadows
 {
-    private readonly ShadeBar[] strips;
+    private readonly (ShadeBar First, double[] ShiftsM)[] strips;
     private readonly (Vector3d Normal, Vector3d[] Outline)[] faces;
 
-    private BarShadows(ShadeBar[] strips, (Vector3d Normal, Vector3d[] Outline)[] faces)
+    private BarShadows((ShadeBar First, double[] ShiftsM)[] strips, (Vector3d Normal, Vector3d[] Outline)[] faces)
     {
         this.strips = strips;
         this.faces = faces;
@@ -49,16 +54,23 @@ internal sealed class BarShadows
             }
         }
 
-        return new BarShadows([.. strips], [.. faces]);
+        return new BarShadows(
+            [
+                .. strips.GroupBy(b => (b.A with { X = 0 }, b.B - b.A, b.HalfWidth, b.HalfDepth, b.Shape))
+                    .Select(g => (g.First(), g.Select(b => b.A.X - g.First().A.X).ToArray())),
+            ],
+            [.. faces]);
     }
 
     internal bool Any => strips.Length + faces.Length > 0;
 
     /// <summary>Draws every shadow along a direction.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void Cast(BitRows rows, in FlatMap map, Vector3d towards, double phaseX, double phaseY)
     {
         Span<double> corners = stackalloc double[2 * FlatClip.MostCorners];
-        foreach (ShadeBar bar in strips)
+        Span<double> shifted = stackalloc double[8];
+        foreach ((ShadeBar bar, double[] shiftsM) in strips)
         {
             Vector3d across = (bar.B - bar.A).Cross(towards);
             double length = across.LengthM;
@@ -73,7 +85,29 @@ internal sealed class BarShadows
             map.Put(bar.B + half, corners, 2);
             map.Put(bar.B - half, corners, 4);
             map.Put(bar.A - half, corners, 6);
-            rows.Fill(corners[..8], phaseX, phaseY);
+
+            // Along the lines a shift moves spots alone; on a plane that lies otherwise each strip is spanned.
+            if (Math.Abs(map.Y.X) < 1e-9)
+            {
+                rows.Span(corners[..8], phaseX, phaseY);
+                foreach (double shiftM in shiftsM)
+                {
+                    rows.FillSpanned(map.X.X * shiftM);
+                }
+
+                continue;
+            }
+
+            foreach (double shiftM in shiftsM)
+            {
+                for (int i = 0; i < 8; i += 2)
+                {
+                    shifted[i] = corners[i] + (map.X.X * shiftM);
+                    shifted[i + 1] = corners[i + 1] + (map.Y.X * shiftM);
+                }
+
+                rows.Fill(shifted, phaseX, phaseY);
+            }
         }
 
         foreach ((Vector3d normal, Vector3d[] outline) in faces)

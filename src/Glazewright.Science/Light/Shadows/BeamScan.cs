@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using Glazewright.Science.Guards;
 
 namespace Glazewright.Science.Light.Shadows;
@@ -172,10 +173,14 @@ public sealed class BeamScan
     }
 
     // Spots of the piece last spanned: seen at all, lit past the neighbours, then past each cause of shade too.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private Counted Count(int piece, double strength, Span<double> irradianceFactor)
     {
         bool holed = pieces[piece].Holes.Length > 0;
         int words = holes.Words;
+        BitRows frame = dark[(int)ShadeCause.Frame];
+        BitRows equipment = dark[(int)ShadeCause.Equipment];
+        BitRows curtain = dark[(int)ShadeCause.Curtain];
         Counted all = default;
         for (int k = outline.FirstLine; k < outline.EndLine; k++)
         {
@@ -188,11 +193,11 @@ public sealed class BeamScan
                 mask &= holed ? ~holes.Word(k, w) : ulong.MaxValue;
                 all.Seen += BitOperations.PopCount(mask);
                 all.Lit += Lit(mask, k, w);
-                mask &= ~dark[(int)ShadeCause.Frame].Word(k, w);
+                mask &= ~frame.Word(k, w);
                 all.PastFrame += Lit(mask, k, w);
-                mask &= ~dark[(int)ShadeCause.Equipment].Word(k, w);
+                mask &= ~equipment.Word(k, w);
                 all.PastEquipment += Lit(mask, k, w);
-                mask &= ~dark[(int)ShadeCause.Curtain].Word(k, w);
+                mask &= ~curtain.Word(k, w);
                 double open = Lit(mask, k, w);
                 all.PastCurtain += open;
                 if (strength > 0)

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Glazewright.Science.Light.Shadows;
 
@@ -51,43 +52,40 @@ internal sealed class BitRows
     /// <param name="corners">Either sense of turning.</param>
     /// <param name="phaseX">Place of a spot's middle in the spot, 0 to 1.</param>
     /// <param name="phaseY">Place of a line in its band, 0 to 1.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void Span(ReadOnlySpan<double> corners, double phaseX, double phaseY)
     {
-        double least = double.PositiveInfinity;
-        double most = double.NegativeInfinity;
-        for (int i = 1; i < corners.Length; i += 2)
+        double least = corners[1];
+        double most = corners[1];
+        for (int i = 3; i < corners.Length; i += 2)
         {
-            least = Math.Min(least, corners[i]);
-            most = Math.Max(most, corners[i]);
+            double y = corners[i];
+            least = y < least ? y : least;
+            most = y > most ? y : most;
         }
 
-        FirstLine = (int)Math.Clamp(Math.Ceiling(least - phaseY), 0, Lines);
-        EndLine = (int)Math.Clamp(Math.Ceiling(most - phaseY), FirstLine, Lines);
-        for (int k = FirstLine; k < EndLine; k++)
+        FirstLine = Held(least - phaseY, 0, Lines);
+        EndLine = Held(most - phaseY, FirstLine, Lines);
+        if (FirstLine == EndLine)
         {
-            from[k] = double.PositiveInfinity;
-            to[k] = double.NegativeInfinity;
+            return;
         }
 
+        Array.Fill(from, double.MaxValue, FirstLine, EndLine - FirstLine);
+        Array.Fill(to, double.MinValue, FirstLine, EndLine - FirstLine);
         double ax = corners[^2] - phaseX;
         double ay = corners[^1] - phaseY;
         for (int i = 0; i < corners.Length; i += 2)
         {
             double bx = corners[i] - phaseX;
             double by = corners[i + 1] - phaseY;
-            double lowX = ay <= by ? ax : bx;
-            double lowY = Math.Min(ay, by);
-            double highY = Math.Max(ay, by);
-            if (highY > lowY)
+            if (ay < by)
             {
-                double slope = (bx - ax) / (by - ay);
-                int end = (int)Math.Min(Math.Ceiling(highY), EndLine);
-                for (int k = (int)Math.Max(Math.Ceiling(lowY), FirstLine); k < end; k++)
-                {
-                    double x = lowX + ((k - lowY) * slope);
-                    from[k] = Math.Min(from[k], x);
-                    to[k] = Math.Max(to[k], x);
-                }
+                Edge(ax, ay, bx, by);
+            }
+            else if (by < ay)
+            {
+                Edge(bx, by, ax, ay);
             }
 
             ax = bx;
@@ -95,48 +93,79 @@ internal sealed class BitRows
         }
     }
 
+    // One edge from its lower to its upper end.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void Edge(double lowX, double lowY, double highX, double highY)
+    {
+        int first = Held(lowY, FirstLine, EndLine);
+        int end = Held(highY, first, EndLine);
+        double slope = (highX - lowX) / (highY - lowY);
+        double x = lowX + ((first - lowY) * slope);
+        Span<double> left = from.AsSpan(first, end - first);
+        Span<double> right = to.AsSpan(first, end - first);
+        for (int k = 0; k < left.Length; k++)
+        {
+            left[k] = x < left[k] ? x : left[k];
+            right[k] = x > right[k] ? x : right[k];
+            x += slope;
+        }
+    }
+
+    // The next whole number up, held between two others.
+    private static int Held(double value, int low, int high) => value <= low ? low : value >= high ? high : (int)Math.Ceiling(value);
+
     /// <summary>First spot of the spanned outline on a line.</summary>
     internal int FirstSpot(int line) => FirstSpot(line, 64 * Words);
 
     /// <summary>The same on a picture of another width.</summary>
-    internal int FirstSpot(int line, int spots) => (int)Math.Clamp(Math.Ceiling(from[line]), 0, spots);
+    internal int FirstSpot(int line, int spots) => Held(from[line], 0, spots);
 
     /// <summary>The spot after its last one.</summary>
     internal int EndSpot(int line) => EndSpot(line, 64 * Words);
 
     /// <summary>The same on a picture of another width.</summary>
-    internal int EndSpot(int line, int spots) => (int)Math.Clamp(Math.Ceiling(to[line]), 0, spots);
+    internal int EndSpot(int line, int spots) => Held(to[line], 0, spots);
 
     /// <summary>Sets the spots of a convex outline.</summary>
     internal void Fill(ReadOnlySpan<double> corners, double phaseX, double phaseY)
     {
         Span(corners, phaseX, phaseY);
-        for (int k = FirstLine; k < EndLine; k++)
+        FillSpanned(0);
+    }
+
+    /// <summary>Sets the spots of the outline last spanned, shifted along the lines.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    internal void FillSpanned(double shiftSpots)
+    {
+        int spots = 64 * Words;
+        int row = FirstLine * Words;
+        IsEmpty &= FirstLine == EndLine;
+        for (int k = FirstLine; k < EndLine; k++, row += Words)
         {
-            int a = FirstSpot(k);
-            int b = EndSpot(k);
-            if (a >= b)
+            int a = Held(from[k] + shiftSpots, 0, spots);
+            int last = Held(to[k] + shiftSpots, 0, spots) - 1;
+            if (a > last)
             {
                 continue;
             }
 
-            IsEmpty = false;
-            int row = k * Words;
-            int first = a >> 6;
-            int last = (b - 1) >> 6;
-            if (first == last)
+            int firstWord = a >> 6;
+            int lastWord = last >> 6;
+            ulong head = ulong.MaxValue << (a & 63);
+            ulong tail = ulong.MaxValue >> (63 - (last & 63));
+            if (firstWord == lastWord)
             {
-                bits[row + first] |= Mask(a & 63, ((b - 1) & 63) + 1);
+                bits[row + firstWord] |= head & tail;
                 continue;
             }
 
-            bits[row + first] |= ulong.MaxValue << (a & 63);
-            for (int w = first + 1; w < last; w++)
+            bits[row + firstWord] |= head;
+            for (int w = firstWord + 1; w < lastWord; w++)
             {
                 bits[row + w] = ulong.MaxValue;
             }
 
-            bits[row + last] |= ulong.MaxValue >> (63 - ((b - 1) & 63));
+            bits[row + lastWord] |= tail;
         }
     }
 
