@@ -2,43 +2,6 @@ using Glazewright.Science.Guards;
 
 namespace Glazewright.Science.Shape;
 
-/// <summary>What covers one part of a section. A closed case.</summary>
-public abstract record SectionCover
-{
-    private SectionCover()
-    {
-    }
-
-    /// <summary>Lets light in.</summary>
-    /// <param name="Year">The cover under the year.</param>
-    public sealed record Clear(CoverYear Year) : SectionCover;
-
-    /// <summary>Lets none in.</summary>
-    /// <param name="InsideReflectanceFraction">Diffuse, 0 to 0.95.</param>
-    public sealed record Opaque(double InsideReflectanceFraction) : SectionCover;
-}
-
-/// <summary>Covers of a section's six outer parts.</summary>
-/// <param name="NearPony">Near wall below the pony wall's top.</param>
-/// <param name="NearWall">Near wall above it.</param>
-/// <param name="NearSlope">Near slope.</param>
-/// <param name="FarSlope">Far slope.</param>
-/// <param name="FarWall">Far wall above the pony wall.</param>
-/// <param name="FarPony">Far wall below its top.</param>
-public sealed record SectionCovers(
-    SectionCover NearPony, SectionCover NearWall, SectionCover NearSlope, SectionCover FarSlope, SectionCover FarWall, SectionCover FarPony)
-{
-    internal SectionCover At(int face) => face switch
-    {
-        0 => NearPony,
-        1 => NearWall,
-        2 => NearSlope,
-        3 => FarSlope,
-        4 => FarWall,
-        _ => FarPony,
-    };
-}
-
 /// <summary>
 /// Light across a long house, by month: sun and sky straight to points at bench height through the part each direction enters by, and what covers scatter and
 /// the inside reflects by radiosity between the parts of the section.
@@ -47,7 +10,7 @@ public sealed record SectionCovers(
 /// Strips without end: view factors between parts by Hottel's crossed strings, from a point to a part ½(cos ψ₁ − cos ψ₂) (Hottel and Sarofim, Radiative
 /// Transfer, 1967; from memory). Each part is taken evenly bright. End walls, members, neighbours and skyline are not here: the full map has them.
 /// </remarks>
-public sealed class SectionLight
+public sealed partial class SectionLight
 {
     private const int Faces = 6;
     private const int Sides = Faces + 1;
@@ -82,78 +45,6 @@ public sealed class SectionLight
 
     /// <summary>The binned year.</summary>
     public SectionYear Year => year;
-
-    /// <summary>Room that one thread computes in; its results are read before the next run.</summary>
-    public sealed class Bench
-    {
-        internal Bench(int points, int bins)
-        {
-            Reached = new double[(bins + 1) * Faces * Months];
-            Enters = new double[Faces * Months];
-            Strikes = new double[Sides * Months];
-            Sent = new double[Sides * Months];
-            Bright = new double[Sides * Months];
-            PointWhPerM2 = new double[points * Months];
-            View = new double[Sides * Sides];
-        }
-
-        internal double[] Reached { get; }
-
-        internal double[] Enters { get; }
-
-        internal double[] Strikes { get; }
-
-        internal double[] Sent { get; }
-
-        internal double[] Bright { get; }
-
-        internal double[] View { get; }
-
-        internal double[] PointWhPerM2 { get; }
-
-        /// <summary>Light at a point in a month, Wh/m².</summary>
-        /// <param name="point">0 at the near wall.</param>
-        /// <param name="month">0 January.</param>
-        /// <returns>Wh/m².</returns>
-        public double LightWhPerM2(int point, int month) => PointWhPerM2[(point * Months) + month];
-
-        /// <summary>Mean over the points, Wh/m².</summary>
-        /// <param name="month">0 January.</param>
-        /// <returns>Wh/m².</returns>
-        public double MeanWhPerM2(int month)
-        {
-            double sum = 0;
-            for (int k = month; k < PointWhPerM2.Length; k += Months)
-            {
-                sum += PointWhPerM2[k];
-            }
-
-            return sum * Months / PointWhPerM2.Length;
-        }
-
-        /// <summary>Darkest point, Wh/m².</summary>
-        /// <param name="month">0 January.</param>
-        /// <returns>Wh/m².</returns>
-        public double LeastWhPerM2(int month)
-        {
-            double least = double.PositiveInfinity;
-            for (int k = month; k < PointWhPerM2.Length; k += Months)
-            {
-                least = Math.Min(least, PointWhPerM2[k]);
-            }
-
-            return least;
-        }
-
-        /// <summary>All that came through the covers, and where it stayed: absorbed by floor and opaque parts, taken by covers. Wh a metre of house.</summary>
-        /// <param name="month">0 January.</param>
-        /// <returns>Both sums; they agree when the books close.</returns>
-        public (double EnteredWhM, double StayedWhM) Books(int month) => (Entered[month], Stayed[month]);
-
-        internal double[] Entered { get; } = new double[Months];
-
-        internal double[] Stayed { get; } = new double[Months];
-    }
 
     /// <summary>Room for one thread.</summary>
     /// <returns>The bench.</returns>
@@ -460,23 +351,5 @@ public sealed class SectionLight
         double place = profileRad / Math.PI * year.Bins;
         int low = Math.Clamp((int)place, 0, year.Bins - 1);
         return (low, place - low);
-    }
-}
-
-/// <summary>Which angles a point sees each part of a section under.</summary>
-internal static class SectionView
-{
-    /// <summary>Profile angles of the corners from a point, from 0 at the near horizon to π at the far one; what lies below the point falls on the horizon.</summary>
-    internal static void Edges(ReadOnlySpan<double> y, ReadOnlySpan<double> z, double pointY, double heightM, Span<double> edges)
-    {
-        edges[0] = 0;
-        for (int i = 1; i < 6; i++)
-        {
-            double up = z[i] - heightM;
-            double angle = up <= 0 ? (i < 3 ? 0 : Math.PI) : Math.Atan2(up, pointY - y[i]);
-            edges[i] = Math.Max(edges[i - 1], angle);
-        }
-
-        edges[6] = Math.PI;
     }
 }

@@ -56,6 +56,61 @@ public class SectionLightTests
         }
     }
 
+    // A cover that scatters all it passes makes every part an even lamp. Model: each part's light outdoors from the quarter hours, sky, ground and horizon band
+    // by their own factors, and each point's share of a part by directions traced one by one.
+    [Fact]
+    public void Scattered_light_is_each_part_s_light_times_what_a_point_sees_of_it()
+    {
+        CoverOptics milk = CoverOptics.FromTable([.. Enumerable.Range(0, CoverOptics.Entries).Select(_ => new LightShares(0.5, 0, 0.5))], 1);
+        SectionYear year = SectionYear.Of(Samples, 187, 480);
+        SectionLight light = new(year, 12, 0.8, 0);
+        SectionLight.Bench bench = light.Room();
+        light.Run(House, 0.76, All(year, milk, 0), bench);
+        double e = Math.Sin(187 * Math.PI / 180);
+        double n = Math.Cos(187 * Math.PI / 180);
+        foreach (int k in new[] { 1, 6, 10 })
+        {
+            double[] share = new double[7];
+            const int rings = 100;
+            const int around = 400;
+            for (int i = 0; i < rings; i++)
+            {
+                double up = Math.Sqrt((i + 0.5) / rings);
+                for (int j = 0; j < around; j++)
+                {
+                    double near = Math.Sqrt(1 - (up * up)) * Math.Cos(2 * Math.PI * (j + 0.5) / around);
+                    share[SectionRayTrace.PartSeen(House, 0.76, (k + 0.5) * 8 / 12, 0.8, Math.Atan2(up, near) * 180 / Math.PI)] += 1.0 / (rings * around);
+                }
+            }
+
+            foreach (int m in new[] { 2, 5, 11 })
+            {
+                double expected = 0;
+                for (int f = 0; f < 6; f++)
+                {
+                    (double toNear, double toUp) = f switch
+                    {
+                        0 or 1 => (1.0, 0.0),
+                        2 => ((House.RidgeM - House.NearEaveM) / House.NearSlopeM, House.RidgeOffsetM / House.NearSlopeM),
+                        3 => (-(House.RidgeM - House.FarEaveM) / House.FarSlopeM, (House.WidthM - House.RidgeOffsetM) / House.FarSlopeM),
+                        _ => (-1.0, 0.0),
+                    };
+                    double outside = (Samples.DomeWhPerM2[m] * (1 + toUp) / 2) + (Samples.GroundWhPerM2[m] * (1 - toUp) / 2)
+                        + (Samples.HorizonWhPerM2[m] * Math.Sqrt(1 - (toUp * toUp)));
+                    foreach (SunSample s in Samples.Lit.Where(s => s.Month == m))
+                    {
+                        double near = (s.EastCosine * e) + (s.NorthCosine * n);
+                        outside += 0.25 * s.FromSunWm2 * Math.Max(0, (toNear * near) + (toUp * s.UpCosine));
+                    }
+
+                    expected += 0.5 * outside * share[f];
+                }
+
+                Assert.Equal(expected, bench.LightWhPerM2(k, m), 0.01 * expected);
+            }
+        }
+    }
+
     // Conservation: what passes the covers stays in the floor, the walls or the covers, scattered or not, from the ground or the sky.
     [Fact]
     public void Books_close()
