@@ -30,7 +30,18 @@ public sealed record LightMap(
     EqList<ShadowTrack> Shadows,
     EqList<LightMoment> Moments,
     EqList<FramingLight> Framings,
-    StageReport Report);
+    StageReport Report)
+{
+    /// <summary>The darkest month outside. Where several are without any light (polar night), the one half a year from the brightest.</summary>
+    /// <param name="outsideMolPerM2Day">Twelve months, January first.</param>
+    /// <returns>0 to 11.</returns>
+    public static int DarkestMonth(EqList<double> outsideMolPerM2Day)
+    {
+        int dark = Enumerable.Range(0, 12).MinBy(m => outsideMolPerM2Day[m]);
+        int opposite = (Enumerable.Range(0, 12).MaxBy(m => outsideMolPerM2Day[m]) + 6) % 12;
+        return outsideMolPerM2Day[opposite] > outsideMolPerM2Day[dark] ? dark : opposite;
+    }
+}
 
 /// <summary>One month's light.</summary>
 /// <param name="MeanMolPerM2Day">Mean over the grid, mol/m²d.</param>

@@ -39,7 +39,7 @@ public static class LightMapStage
             .Select(m => PlantLight.DailyMolM2(sky.Global[m] / CommonYear.DaysIn(m + 1), input.UmolPerJ)).ToEqList();
 
         // The month that is darkest outside and the one half a year away: December and June in the north.
-        int dark = Enumerable.Range(0, 12).MinBy(m => outside[m]);
+        int dark = LightMap.DarkestMonth(outside);
         int bright = (dark + 6) % 12;
         int darkest = Enumerable.Range(0, level.Cells).MinBy(k => months[dark].PointMolPerM2Day[k]);
         LightMap map = new(

@@ -104,22 +104,15 @@ internal ref partial struct StepRun
         }
     }
 
-    private readonly int MarkMs(CompiledProgram.MarkPart mark)
-    {
-        int at = mark.Kind switch { 0 => 0, 1 => _sunrise, _ => _sunset } + mark.OffsetMs;
-        return at < 0 ? at + DayMs : at >= DayMs ? at - DayMs : at;
-    }
+    private readonly int MarkMs(CompiledProgram.MarkPart mark) => mark.Kind switch { 0 => 0, 1 => _sunrise, _ => _sunset } + mark.OffsetMs;
 
     /// <summary>Day from its start to its end, the rest night; a straight ramp after each.</summary>
     private void FindTarget()
     {
         ref readonly CompiledProgram.PeriodPart period = ref _p.Periods[X(Extra.Period)];
-        int starts = MarkMs(period.Starts);
-        int ends = MarkMs(period.Ends);
-        int sinceStart = _clock - starts + (_clock < starts ? DayMs : 0);
-        int length = ends - starts + (ends <= starts ? DayMs : 0);
-        bool day = sinceStart < length;
-        int since = day ? sinceStart : sinceStart - length;
+        (bool day, int since) = DayPart
+            .Between((DayPart.Mark)period.Starts.Kind, MarkMs(period.Starts), (DayPart.Mark)period.Ends.Kind, MarkMs(period.Ends), DayMs)
+            .At(_clock, DayMs);
         long done = period.RampMs > 0 && since < period.RampMs ? since * 10_000L / period.RampMs : 10_000;
         long dayShare = day ? done : 10_000 - done;
         _target = Between(period.NightTemperature, period.DayTemperature, dayShare);

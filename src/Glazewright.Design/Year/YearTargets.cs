@@ -1,5 +1,6 @@
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
+using Glazewright.Design.Program;
 using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.Year;
@@ -22,10 +23,11 @@ internal sealed class YearTargets
 {
     public const int Days = 365;
 
+    private const int MinutesInDay = 1440;
+
     private readonly EqList<CropPeriod> schedule;
     private readonly int[] periodOfDay = new int[Days];
-    private readonly int[] dayStart = new int[Days];
-    private readonly int[] dayEnd = new int[Days];
+    private readonly DayPart[] dayParts = new DayPart[Days];
 
     public YearTargets(EqList<CropPeriod> schedule, MinuteWeather weather)
     {
@@ -34,21 +36,30 @@ internal sealed class YearTargets
         SunsetMinute = new int[Days];
         for (int day = 0; day < Days; day++)
         {
-            (SunriseMinute[day], SunsetMinute[day]) = SunUp(weather.CosZenith.Slice(day * 1440, 1440));
+            SunHours sun = SunHours.Of(weather.CosZenith.Slice(day * MinutesInDay, MinutesInDay));
+            (SunriseMinute[day], SunsetMinute[day]) = (sun.RiseMinute, sun.SetMinute);
+            DaysWithoutSun += sun.StaysDown ? 1 : 0;
+            DaysWithoutNight += sun.StaysUp ? 1 : 0;
             periodOfDay[day] = PeriodOf(day);
             if (periodOfDay[day] >= 0)
             {
                 CropPeriod p = schedule[periodOfDay[day]];
-                dayStart[day] = Mark(p.DayStarts, day);
-                dayEnd[day] = Mark(p.DayEnds, day);
+                dayParts[day] = DayPart.Between(
+                    KindOf(p.DayStarts), Minute(p.DayStarts, day), KindOf(p.DayEnds), Minute(p.DayEnds, day), MinutesInDay);
             }
         }
     }
 
+    /// <summary>Days on which the sun does not rise.</summary>
+    public int DaysWithoutSun { get; }
+
+    /// <summary>Days on which it does not set.</summary>
+    public int DaysWithoutNight { get; }
+
     /// <summary>First minute of each day with the sun up (720 where it never rises, 0 where it never sets).</summary>
     public int[] SunriseMinute { get; }
 
-    /// <summary>First minute of each day after sunset.</summary>
+    /// <summary>First minute of each day after sunset (720 where the sun never rises, 1440 where it never sets).</summary>
     public int[] SunsetMinute { get; }
 
     /// <summary>Period of a day, −1 in a gap.</summary>
@@ -66,9 +77,7 @@ internal sealed class YearTargets
         }
 
         CropPeriod p = schedule[period];
-        int start = dayStart[day], end = dayEnd[day];
-        bool isDay = start <= end ? of >= start && of < end : of >= start || of < end;
-        int since = isDay ? Since(of, start) : Since(of, end);
+        (bool isDay, int since) = dayParts[day].At(of, MinutesInDay);
         ClimateTarget now = isDay ? p.Day : p.Night, before = isDay ? p.Night : p.Day;
         double done = p.RampMinutes > 0 && since < p.RampMinutes ? (since + 0.5) / p.RampMinutes : 1;
         double humidity = now.HumidityPercent > 0 && before.HumidityPercent > 0
@@ -77,34 +86,22 @@ internal sealed class YearTargets
         return new Asked(period, isDay, before.TemperatureC + (now.TemperatureC - before.TemperatureC) * done, humidity, p.PlantedFraction <= 0);
     }
 
-    private static int Since(int of, int mark) => of >= mark ? of - mark : of - mark + 1440;
-
-    private static (int Rise, int Set) SunUp(ReadOnlySpan<double> up)
+    private static DayPart.Mark KindOf(DayMark mark) => mark switch
     {
-        int rise = -1, set = -1;
-        for (int m = 0; m < up.Length; m++)
-        {
-            if (up[m] > 0)
-            {
-                rise = rise < 0 ? m : rise;
-                set = m + 1;
-            }
-        }
+        DayMark.Clock => DayPart.Mark.Clock,
+        DayMark.Sunrise => DayPart.Mark.Sunrise,
+        DayMark.Sunset => DayPart.Mark.Sunset,
+        _ => throw new ArgumentOutOfRangeException(nameof(mark)),
+    };
 
-        return rise < 0 ? (720, 720) : (rise, Math.Min(set, 1439));
-    }
-
-    private int Mark(DayMark mark, int day)
+    // Not brought into the day: an hour before a sunrise at 00:30 is the evening before.
+    private int Minute(DayMark mark, int day) => mark switch
     {
-        int minute = mark switch
-        {
-            DayMark.Clock c => c.Minute,
-            DayMark.Sunrise s => SunriseMinute[day] + s.OffsetMinutes,
-            DayMark.Sunset s => SunsetMinute[day] + s.OffsetMinutes,
-            _ => throw new ArgumentOutOfRangeException(nameof(mark)),
-        };
-        return (minute % 1440 + 1440) % 1440;
-    }
+        DayMark.Clock c => c.Minute,
+        DayMark.Sunrise s => SunriseMinute[day] + s.OffsetMinutes,
+        DayMark.Sunset s => SunsetMinute[day] + s.OffsetMinutes,
+        _ => throw new ArgumentOutOfRangeException(nameof(mark)),
+    };
 
     private int PeriodOf(int day)
     {

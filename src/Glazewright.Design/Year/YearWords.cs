@@ -1,4 +1,5 @@
 using System.Globalization;
+using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Duty;
 using Glazewright.Design.Plant;
@@ -44,6 +45,11 @@ internal static class YearWords
             "year/extremes", Severity.Note, house,
             Text($"Coldest inside {C(r.Extremes.LowestC)} on {When(r.Extremes.LowestMinute)}; hottest with a crop in it {C(r.Extremes.HighestC)} on {When(r.Extremes.HighestMinute)}."),
             "", Counted);
+        if (NoSunrise(run, input) is { } sunless)
+        {
+            yield return sunless;
+        }
+
         bool cools = plant.Exhaust is not null || plant.Vents is not null || plant.WetWall is not null || plant.Fog is not null;
         bool heats = plant.Heat is { Choice.Heaters.Count: > 0 } || plant.BenchPipeW > 0;
         if (!cools)
@@ -181,4 +187,21 @@ internal static class YearWords
     private static string Percent(double part, double whole) => whole > 0 ? Text($"{100 * part / whole:0} %") : "–";
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>A schedule that goes by the sun, where on some days it does not rise or set.</summary>
+    private static Finding? NoSunrise(YearRun run, YearInput input)
+    {
+        (int dark, int light) = (run.Targets.DaysWithoutSun, run.Targets.DaysWithoutNight);
+        bool bySun = input.Schedule.Any(p => p.DayStarts is not DayMark.Clock || p.DayEnds is not DayMark.Clock);
+        if (!bySun || dark + light == 0)
+        {
+            return null;
+        }
+
+        return new Finding(
+            "year/no-sunrise", Severity.Near, input.House,
+            Text($"The schedule goes by sunrise and sunset, but the sun does not rise on {dark} days and does not set on {light}. On a day without sunrise both marks stand at 12:00 (from sunrise to sunset is then no time at all: the night's targets all day long); on a day without sunset they stand at 0:00 and 24:00 (the day's targets all night)."),
+            "Clock times for the start and end of the day in those weeks.",
+            new Source.FirstPrinciples("minutes with the sun's centre above a flat horizon, refraction left out"));
+    }
 }

@@ -22,7 +22,8 @@ internal static class LightAnswer
         List<string> sentences = [];
         List<string> briefs = [];
         List<BigFigure> figures = [];
-        int darkest = Enumerable.Range(0, 12).MinBy(m => houses[0].Light.OutsideMolPerM2Day[m]);
+        int darkest = LightMap.DarkestMonth(houses[0].Light.OutsideMolPerM2Day);
+        int brightest = (darkest + 6) % 12;
         string month = Said.Month(darkest + 1);
         foreach (HouseResults house in houses)
         {
@@ -31,14 +32,14 @@ internal static class LightAnswer
             double wish = Wish(house);
             int enough = house.Light.Months.Count(m => m.MeanMolPerM2Day >= wish);
             Standing standing = wish <= 0 ? Standing.None : enough == 12 ? Standing.Held : enough >= 9 ? Standing.Near : Standing.Miss;
-            sentences.Add(FormattableString.Invariant($"In {month} the crop in house {house.Form.Id} gets {dark.MeanMolPerM2Day:0.0} mol/m² a day, {Said.Percent(gets)} % of the light outside")
+            sentences.Add(FormattableString.Invariant($"In {month} the crop in house {house.Form.Id} gets {dark.MeanMolPerM2Day:0.0} mol/m² a day, {(house.Light.OutsideMolPerM2Day[darkest] > 0 ? $"{Said.Percent(gets)} % of the light outside" : "the sun staying down")}")
                 + (wish > 0 ? FormattableString.Invariant($"; the {wish:0} it lives on is there in {enough} of 12 months.") : "."));
             briefs.Add(FormattableString.Invariant($"{house.Form.Id} {dark.MeanMolPerM2Day:0.0}"));
             figures.Add(said.Big(
                 $"House {house.Form.Id} in {month}",
                 dark.MeanMolPerM2Day,
                 Unit.MolPerSquareMetreDay,
-                FormattableString.Invariant($"{(wish > 0 ? FormattableString.Invariant($"wanted {wish:0}; ") : "")}darkest place {dark.LeastMolPerM2Day:0.0}, June {house.Light.Months[5].MeanMolPerM2Day:0.0}"),
+                FormattableString.Invariant($"{(wish > 0 ? FormattableString.Invariant($"wanted {wish:0}; ") : "")}darkest place {dark.LeastMolPerM2Day:0.0}, {Said.Month(brightest + 1)} {house.Light.Months[brightest].MeanMolPerM2Day:0.0}"),
                 standing));
         }
 

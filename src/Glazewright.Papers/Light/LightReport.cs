@@ -46,7 +46,7 @@ public static class LightReport
     {
         Said said = new(source.Job.Units);
         LightMap light = house.Light;
-        int dark = Enumerable.Range(0, 12).MinBy(m => light.OutsideMolPerM2Day[m]);
+        int dark = LightMap.DarkestMonth(light.OutsideMolPerM2Day);
         int bright = (dark + 6) % 12;
         string darkName = Said.Month(dark + 1);
         string brightName = Said.Month(bright + 1);

@@ -17,7 +17,7 @@ internal static class SiteFields
     public static Site Read(FieldReader f, SiteHint? hint)
     {
         string place = f.Words("place", hint?.Place ?? "Unnamed place", "Name of the place as printed.", "Herb Yard", 80);
-        double latitudeDeg = f.AngleDeg("latitude", "-66 deg", "66 deg", Degrees(hint?.LatitudeDeg), "Latitude, north positive.");
+        double latitudeDeg = f.AngleDeg("latitude", "-90 deg", "90 deg", Degrees(hint?.LatitudeDeg), "Latitude, north positive.");
         double longitudeDeg = f.AngleDeg("longitude", "-180 deg", "180 deg", Degrees(hint?.LongitudeDeg) ?? "0 deg", "Longitude, east positive: America is negative.");
         double elevationM = f.LengthM("elevation", "-1400 ft", "16400 ft", hint is null ? "600 ft" : string.Create(CultureInfo.InvariantCulture, $"{hint.ElevationM:0.#} m"), "Above sea level.");
         NearStation(f, latitudeDeg, longitudeDeg, hint);

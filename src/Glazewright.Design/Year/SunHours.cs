@@ -1,0 +1,44 @@
+namespace Glazewright.Design.Year;
+
+/// <summary>The minutes of a calendar day between sunrise and sunset.</summary>
+/// <param name="RiseMinute">First minute with the sun up before its highest stand, 0 to 1440.</param>
+/// <param name="SetMinute">First minute with it down after that, 0 to 1440.</param>
+/// <param name="StaysDown">It does not rise: both marks stand at noon by the clock.</param>
+/// <param name="StaysUp">It does not set: the marks stand at the day's ends.</param>
+internal readonly record struct SunHours(int RiseMinute, int SetMinute, bool StaysDown, bool StaysUp)
+{
+    /// <summary>Finds them.</summary>
+    /// <param name="up">Cosine of the sun's zenith angle, a value a minute.</param>
+    /// <remarks>
+    /// Counted from the highest stand outwards: where summer's sun sets a little after midnight, that tail belongs to the day before and does not make the whole
+    /// day light.
+    /// </remarks>
+    public static SunHours Of(ReadOnlySpan<double> up)
+    {
+        int highest = 0;
+        bool stays = true;
+        for (int m = 0; m < up.Length; m++)
+        {
+            highest = up[m] > up[highest] ? m : highest;
+            stays &= up[m] > 0;
+        }
+
+        if (!(up[highest] > 0))
+        {
+            return new SunHours(up.Length / 2, up.Length / 2, true, false);
+        }
+
+        int rise = highest, set = highest + 1;
+        while (rise > 0 && up[rise - 1] > 0)
+        {
+            rise--;
+        }
+
+        while (set < up.Length && up[set] > 0)
+        {
+            set++;
+        }
+
+        return new SunHours(rise, set, false, stays);
+    }
+}
