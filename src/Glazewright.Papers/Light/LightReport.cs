@@ -32,6 +32,8 @@ public static class LightReport
             new Block.Picture(
                 SunPath.Draw(source.Job.Site.LatitudeDeg, source.Job.Site.RangeBearingDeg, source.Job.Site.Horizon, 118),
                 "Sun paths in solar hours: horizon outside, zenith in the middle, north up. The dash-dotted line is the ridge's bearing; what the skyline hides is grey."),
+            new Block.TableOf(SunTable.Of(source.Job.Site)),
+            new Block.Paragraph(SunTable.Note(source.Job.Site), Quiet: true),
         ];
         foreach (HouseResults house in houses)
         {

@@ -10,6 +10,9 @@ public class SunYearTests
     [InlineData(52.1, 5.2, 1.0)]
     [InlineData(-33.9, 151.2, 10.0)]
     [InlineData(68.0, 20.0, 1.0)]
+    [InlineData(0.0, 0.0, 0.0)]
+    [InlineData(90.0, 0.0, 0.0)]
+    [InlineData(-90.0, 0.0, 0.0)]
     public void Every_minute_agrees_with_the_full_algorithm(double latitudeDeg, double longitudeDeg, double zoneH)
     {
         SunYear table = SunYear.Compute(2023, latitudeDeg, longitudeDeg, zoneH, 200, 98_900, 9);
