@@ -24,11 +24,26 @@ public abstract record FaceCovering
         IReadOnlyList<BarFamily>? Bars = null,
         double StateFactor = 1) : FaceCovering
     {
-        /// <summary>Shares of a beam.</summary>
-        /// <param name="normal">Of the face, unit.</param>
+        /// <summary>Shares of a beam. Ribs run up the face's steepest line: rafters carry them, and water runs out of them.</summary>
+        /// <param name="normal">Of the face, unit, z upwards.</param>
         /// <param name="direction">Along the light, either sense, unit.</param>
         /// <returns>Three fractions that sum to 1.</returns>
-        public LightShares At(Vector3d normal, Vector3d direction) => Optics.AtCosine(Math.Abs(normal.Dot(direction)));
+        public LightShares At(Vector3d normal, Vector3d direction) => Optics.HasRibs
+            ? Optics.AtCosines(Math.Abs(normal.Dot(direction)), Ribs(normal).Dot(direction))
+            : Optics.AtCosine(Math.Abs(normal.Dot(direction)));
+
+        // A level face has no steepest line; its ribs run across the house as a roof's do.
+        private static Vector3d Ribs(Vector3d normal)
+        {
+            double level = (normal.X * normal.X) + (normal.Y * normal.Y);
+            if (level < 1e-12)
+            {
+                return new Vector3d(0, 1, 0);
+            }
+
+            double scale = normal.Z / Math.Sqrt(level);
+            return new Vector3d(-normal.X * scale, -normal.Y * scale, Math.Sqrt(level));
+        }
 
         /// <summary>Share of a beam that bars take; kinds that cross are not counted twice.</summary>
         /// <param name="normal">Of the face, unit.</param>

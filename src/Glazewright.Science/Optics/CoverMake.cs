@@ -14,14 +14,12 @@ public abstract record CoverMake
     /// <param name="Count">How many.</param>
     public sealed record Plain(Sheet Sheet, int Count) : CoverMake;
 
-    /// <summary>
-    /// A profiled or multiwall sheet: plain walls and the ribs between them. What the ribs take from the stated normal transmittance is taken as
-    /// thrown back, at every angle in the same proportion.
-    /// </summary>
+    /// <summary>A profiled or multiwall sheet: plain walls and the ribs between them (<see cref="RibbedSheet"/>).</summary>
     /// <param name="Wall">One wall.</param>
     /// <param name="Walls">Walls that light crosses.</param>
     /// <param name="NominalTransmittanceFraction">Stated transmittance at normal incidence.</param>
-    public sealed record Ribbed(Sheet Wall, int Walls, double NominalTransmittanceFraction) : CoverMake;
+    /// <param name="RibDepthRatio">Depth of the ribs, all layers together, over their spacing, 0 to 5.</param>
+    public sealed record Ribbed(Sheet Wall, int Walls, double NominalTransmittanceFraction, double RibDepthRatio) : CoverMake;
 
     /// <summary>An opaque panel.</summary>
     /// <param name="InsideReflectanceFraction">Of its inside face.</param>
@@ -31,7 +29,8 @@ public abstract record CoverMake
 /// <summary>State of a cover in use: stated factors, not computed.</summary>
 /// <param name="DirtFraction">Share of the transmitted light that dirt takes (kept as heat in the cover), 0 to 0.5.</param>
 /// <param name="AgeingFraction">Share of the transmitted light that ageing takes (thrown back and kept half each), 0 to 0.5.</param>
-public readonly record struct CoverCondition(double DirtFraction, double AgeingFraction)
+/// <param name="CondensationFraction">Share of the transmitted light that drops on the inner face throw back, 0 to 0.5.</param>
+public readonly record struct CoverCondition(double DirtFraction, double AgeingFraction, double CondensationFraction = 0)
 {
     /// <summary>New and clean.</summary>
     public static CoverCondition New => new(0, 0);
@@ -43,7 +42,7 @@ public readonly record struct CoverCondition(double DirtFraction, double AgeingF
 /// <summary>Makes the table of a cover.</summary>
 public static class CoverTable
 {
-    /// <summary>The cover's table at each degree.</summary>
+    /// <summary>The cover's table at each degree, and for a ribbed sheet at each five degrees from its ribs.</summary>
     /// <param name="make">How it is made.</param>
     /// <param name="condition">Its state.</param>
     /// <param name="hazeFraction">Scattered share of what passes, 0 to 1.</param>
@@ -54,29 +53,25 @@ public static class CoverTable
         ArgumentNullException.ThrowIfNull(make);
         Within.Require(condition.DirtFraction, 0, 0.5);
         Within.Require(condition.AgeingFraction, 0, 0.5);
-        var rows = new LightShares[CoverOptics.Entries];
+        Within.Require(condition.CondensationFraction, 0, 0.5);
+        int columns = make is CoverMake.Ribbed ? CoverOptics.RibEntries : 1;
+        var rows = new LightShares[CoverOptics.Entries * columns];
         for (int i = 0; i < rows.Length; i++)
         {
-            rows[i] = InUse(NewAt(make, i), condition);
+            rows[i] = InUse(NewAt(make, i / columns, i % columns * CoverOptics.RibStepDeg), condition);
         }
 
         return CoverOptics.FromTable(rows, hazeFraction);
     }
 
-    private static LightShares NewAt(CoverMake make, double incidenceDeg)
+    private static LightShares NewAt(CoverMake make, double incidenceDeg, double acrossDeg)
     {
         switch (make)
         {
             case CoverMake.Plain plain:
                 return SheetStack.At(incidenceDeg, plain.Sheet, plain.Count);
             case CoverMake.Ribbed ribbed:
-                double walls = SheetStack.At(0, ribbed.Wall, ribbed.Walls).TransmittanceFraction;
-                double ribs = ribbed.NominalTransmittanceFraction / walls;
-                Within.Require(ribs, 0.05, 1, nameof(ribbed.NominalTransmittanceFraction));
-                LightShares clear = SheetStack.At(incidenceDeg, ribbed.Wall, ribbed.Walls);
-                double passes = clear.TransmittanceFraction * ribs;
-                return new LightShares(
-                    passes, 1 - passes - clear.AbsorptanceFraction, clear.AbsorptanceFraction);
+                return RibbedSheet.At(ribbed, incidenceDeg, acrossDeg);
             case CoverMake.Opaque opaque:
                 Within.Require(opaque.InsideReflectanceFraction, 0, 1);
                 return new LightShares(0, opaque.InsideReflectanceFraction, 1 - opaque.InsideReflectanceFraction);
@@ -89,8 +84,9 @@ public static class CoverTable
     {
         double aged = clean.TransmittanceFraction * condition.AgeingFraction;
         double dirty = (clean.TransmittanceFraction - aged) * condition.DirtFraction;
-        double transmittance = clean.TransmittanceFraction - aged - dirty;
-        double reflectance = clean.ReflectanceFraction + (aged / 2);
+        double wet = (clean.TransmittanceFraction - aged - dirty) * condition.CondensationFraction;
+        double transmittance = clean.TransmittanceFraction - aged - dirty - wet;
+        double reflectance = clean.ReflectanceFraction + (aged / 2) + wet;
         return new LightShares(transmittance, reflectance, Math.Max(0, 1 - transmittance - reflectance));
     }
 }

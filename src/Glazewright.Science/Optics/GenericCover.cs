@@ -53,7 +53,7 @@ public sealed record GenericCover(
 
 /// <summary>
 /// The closed set of generic covers. Multiwall light and U: published data pages of one North American sheet (read; two pages of one maker differ by up to
-/// 8 points); heavier sheets after European declarations to EN 16153 (from memory). Practice U: greenhouse heating tables (from memory).
+/// 8 points); heavier sheets after European declarations to EN 16153 (from memory). Ribs 6 mm apart in 6 mm sheet, 10.5 in 8 and 10, 16 to 20 in thicker (common practice). Practice U: greenhouse heating tables (from memory).
 /// </summary>
 public static class GenericCovers
 {
@@ -74,12 +74,12 @@ public static class GenericCovers
         new GenericCover(
             "polycarbonate-single", "single polycarbonate, corrugated or flat", new CoverMake.Plain(SolidSheet, 1), 0.889, NumberMark.Computed, 0.05,
             5.8, NumberMark.FromMemory, 6.2, NumberMark.FromMemory, 1.2, 0.02, "Area by developed surface if corrugated."),
-        Ribbed("polycarbonate-6-twin", "6 mm twin-wall polycarbonate", 2, 0.80, NumberMark.Read, 3.5, NumberMark.Read, 3.6, NumberMark.FromMemory, 1.3),
-        Ribbed("polycarbonate-8-twin", "8 mm twin-wall polycarbonate", 2, 0.80, NumberMark.Read, 3.4, NumberMark.Read, 3.5, NumberMark.FromMemory, 1.5),
-        Ribbed("polycarbonate-10-twin", "10 mm twin-wall polycarbonate", 2, 0.80, NumberMark.Read, 3.2, NumberMark.Read, 3.3, NumberMark.CommonPractice, 1.7),
-        Ribbed("polycarbonate-16-triple", "16 mm triple-wall polycarbonate", 3, 0.73, NumberMark.Read, 2.4, NumberMark.FromMemory, 2.6, NumberMark.FromMemory, 2.7),
-        Ribbed("polycarbonate-16-multi", "16 mm multi-wall polycarbonate, crossed ribs", 4, 0.59, NumberMark.Read, 2.2, NumberMark.FromMemory, 2.4, NumberMark.CommonPractice, 2.7),
-        Ribbed("polycarbonate-25-multi", "25 mm multi-wall polycarbonate", 5, 0.58, NumberMark.FromMemory, 1.5, NumberMark.FromMemory, 1.7, NumberMark.CommonPractice, 3.5),
+        Ribbed("polycarbonate-6-twin", "6 mm twin-wall polycarbonate", 2, 0.80, 1.0, NumberMark.Read, 3.5, NumberMark.Read, 3.6, NumberMark.FromMemory, 1.3),
+        Ribbed("polycarbonate-8-twin", "8 mm twin-wall polycarbonate", 2, 0.80, 0.75, NumberMark.Read, 3.4, NumberMark.Read, 3.5, NumberMark.FromMemory, 1.5),
+        Ribbed("polycarbonate-10-twin", "10 mm twin-wall polycarbonate", 2, 0.80, 0.95, NumberMark.Read, 3.2, NumberMark.Read, 3.3, NumberMark.CommonPractice, 1.7),
+        Ribbed("polycarbonate-16-triple", "16 mm triple-wall polycarbonate", 3, 0.73, 0.9, NumberMark.Read, 2.4, NumberMark.FromMemory, 2.6, NumberMark.FromMemory, 2.7),
+        Ribbed("polycarbonate-16-multi", "16 mm multi-wall polycarbonate, crossed ribs", 4, 0.59, 1.0, NumberMark.Read, 2.2, NumberMark.FromMemory, 2.4, NumberMark.CommonPractice, 2.7),
+        Ribbed("polycarbonate-25-multi", "25 mm multi-wall polycarbonate", 5, 0.58, 1.25, NumberMark.FromMemory, 1.5, NumberMark.FromMemory, 1.7, NumberMark.CommonPractice, 3.5),
         new GenericCover(
             "film-single", "single polyethylene film, 0.2 mm", new CoverMake.Plain(FilmSheet, 1), 0.902, NumberMark.Computed, 0.25,
             6.2, NumberMark.FromMemory, 6.5, NumberMark.FromMemory, 0.19, 0.45, "Heat film: long-wave transmittance near 0.2."),
@@ -107,8 +107,8 @@ public static class GenericCovers
     }
 
     private static GenericCover Ribbed(
-        string id, string name, int walls, double nominalFraction, NumberMark nominalMark,
+        string id, string name, int walls, double nominalFraction, double ribDepthRatio, NumberMark nominalMark,
         double centreUWm2K, NumberMark centreMark, double practiceUWm2K, NumberMark practiceMark, double massKgPerM2) =>
-        new(id, name, new CoverMake.Ribbed(ThinWall, walls, nominalFraction), nominalFraction, nominalMark, 0.15,
+        new(id, name, new CoverMake.Ribbed(ThinWall, walls, nominalFraction, ribDepthRatio), nominalFraction, nominalMark, 0.15,
             centreUWm2K, centreMark, practiceUWm2K, practiceMark, massKgPerM2, 0.02, "Typical; confirm with the supplier.");
 }

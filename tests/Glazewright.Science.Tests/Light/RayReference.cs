@@ -21,7 +21,7 @@ internal sealed class RayReference(Enclosure enclosure, Surroundings surrounding
 
         Piece exit = pieces[new CellPlanes(pieces, Pieces.Below).Exit(point, towards, Closing(towards), -1)];
         return exit.Covering is FaceCovering.Clear clear
-            ? normal.Dot(towards) * clear.Optics.AtCosine(exit.Normal.Dot(towards)).TransmittanceFraction
+            ? normal.Dot(towards) * clear.At(exit.Normal, towards).TransmittanceFraction
                 * (1 - clear.CaughtFraction(exit.Normal, towards)) * (1 - clear.Optics.HazeFraction) * surroundings.Passing(point, towards)
             : 0;
     }

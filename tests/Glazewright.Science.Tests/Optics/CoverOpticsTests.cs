@@ -55,7 +55,7 @@ public class CoverOpticsTests
     [Fact]
     public void A_stated_light_above_what_the_walls_pass_is_refused() =>
         Assert.Throws<ArgumentOutOfRangeException>(
-            () => CoverTable.Of(new CoverMake.Ribbed(new Sheet(1.585, 0.005), 3, 0.80), CoverCondition.New, 0));
+            () => CoverTable.Of(new CoverMake.Ribbed(new Sheet(1.585, 0.005), 3, 0.80, 1), CoverCondition.New, 0));
 
     [Fact]
     public void Any_stack_keeps_its_energy() =>
