@@ -51,7 +51,8 @@ public sealed record House(
 /// <param name="DirtFactor">Light kept after dirt, 0.7 to 1.</param>
 /// <param name="AgeingFactor">Light kept after ageing, 0.7 to 1.</param>
 /// <param name="InsideReflectanceFraction">Inside reflectance of an opaque covering.</param>
-public sealed record CoverChoice(string Kind, double DirtFactor, double AgeingFactor, double InsideReflectanceFraction);
+/// <param name="CondensationFactor">Light kept behind drops on the inner face, all year, 0.8 to 1.</param>
+public sealed record CoverChoice(string Kind, double DirtFactor, double AgeingFactor, double InsideReflectanceFraction, double CondensationFactor = 1);
 
 /// <summary>What covers one face.</summary>
 /// <param name="Face">The face.</param>

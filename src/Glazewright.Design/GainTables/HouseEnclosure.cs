@@ -94,10 +94,10 @@ internal static class HouseEnclosure
         return kind.Make is CoverMake.Opaque
             ? new Covering.Opaque(Math.Min(0.95, choice.InsideReflectanceFraction))
             : new Covering.Clear(
-                kind.Optics(new CoverCondition(1 - choice.DirtFactor, 1 - choice.AgeingFactor)),
+                kind.Optics(new CoverCondition(1 - choice.DirtFactor, 1 - choice.AgeingFactor, 1 - choice.CondensationFactor)),
                 0,
                 frameReflectance,
-                StateFactor: choice.DirtFactor * choice.AgeingFactor);
+                StateFactor: choice.DirtFactor * choice.AgeingFactor * choice.CondensationFactor);
     }
 
     private static List<EnclosurePatch> Patches(

@@ -61,7 +61,7 @@ internal static class HouseSurroundings
 
     private static CoverOptics Optics(CoverChoice choice) =>
         GenericCovers.TryFind(choice.Kind, out GenericCover? kind)
-            ? kind.Optics(new CoverCondition(1 - choice.DirtFactor, 1 - choice.AgeingFactor))
+            ? kind.Optics(new CoverCondition(1 - choice.DirtFactor, 1 - choice.AgeingFactor, 1 - choice.CondensationFactor))
             : throw new ArgumentException($"No cover kind '{choice.Kind}'.", nameof(choice));
 
     private static ShadeBody Box(BuildingForm house, NeighbourBox n)

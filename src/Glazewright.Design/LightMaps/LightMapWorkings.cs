@@ -58,7 +58,7 @@ internal static class LightMapWorkings
             ("equipment", "hung equipment", fate.EquipmentFraction),
             ("curtain", "the parked curtain", fate.CurtainFraction),
             ("cover", "the clean covering", fate.CoverFraction),
-            ("dirt", "dirt and ageing", fate.StateFraction),
+            ("dirt", "dirt, ageing and drops", fate.StateFraction),
             ("scattered", "scattering in the covering (part of it returns)", fate.ScatteredFraction),
         })
         {

@@ -114,7 +114,7 @@ public static class LightReport
             ("Hung equipment", f => f.EquipmentFraction, false),
             ("Parked curtain", f => f.CurtainFraction, false),
             ("Covering, clean", f => f.CoverFraction, false),
-            ("Dirt and ageing", f => f.StateFraction, false),
+            ("Dirt, ageing, drops", f => f.StateFraction, false),
             ("Scattered by the covering", f => f.ScatteredFraction, false),
             ("Arrives straight", f => f.DirectFraction, true),
             ("Returns scattered or reflected", f => f.ReturnedFraction, true),

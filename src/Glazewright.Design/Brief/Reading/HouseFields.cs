@@ -86,12 +86,13 @@ internal static class HouseFields
     {
         double dirt = f.Ratio("dirt", "0.7", "1", "0.93", "Light kept after dirt.");
         double ageing = f.Ratio("ageing", "0.7", "1", "0.97", "Light kept after ageing.");
+        double drops = f.Ratio("condensation", "0.8", "1", "1", "Light kept behind drops on the inner face, all year; 1 for a face that sheds its film of water.");
         double reflectance = f.Ratio("insideReflectance", "0", "0.95", "0.7", "Inside reflectance of opaque coverings (white 0.7).");
         string all = f.Word("all", s_covers, "polycarbonate-16-triple", "Covering of every face that does not name its own.");
         CoverChoice Choice(string kind) =>
             GenericCovers.TryFind(kind, out GenericCover? cover) && cover.Make is CoverMake.Opaque
                 ? new CoverChoice(kind, 1, 1, reflectance)
-                : new CoverChoice(kind, dirt, ageing, 0);
+                : new CoverChoice(kind, dirt, ageing, 0, drops);
         CoverChoice Named(string key, string doc) => Choice(f.Word(key, s_covers, all, doc));
         EqList<FaceCovering> faces =
         [
