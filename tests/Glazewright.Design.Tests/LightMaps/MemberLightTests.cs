@@ -1,3 +1,4 @@
+using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
@@ -139,6 +140,31 @@ public class MemberLightTests
         float[] row = [.. Enumerable.Range(0, june.CountX).Select(i => june.SpotFraction[(june.CountY / 3 * june.CountX) + i])];
         Assert.True(row.Min() < 0.5 * row.Max());
         Assert.All(Enumerable.Range(june.CountX / 3, june.CountX / 3), i => Assert.Equal(0, june.SpotFraction[((june.CountY - 2) * june.CountX) + i]));
+    }
+
+    // Members that lie in each other, or come twice, darken once.
+    [Fact]
+    public void Members_that_overlap_shade_once()
+    {
+        BodyResult body = LightJobs.Body(Form);
+        BodyResult twice = body with { Members = body.Members.Concat(body.Members).ToEqList() };
+        LightMap again = LightMapStage.Run(Input, Form, twice, new LayoutResult("A", [], 0, StageReport.Empty), LightJobs.Weather, CancellationToken.None);
+        Assert.Equal(Map.Months[11].MeanMolPerM2Day, again.Months[11].MeanMolPerM2Day, 1e-9);
+        Assert.Equal(Map.Fates[5].FrameFraction, again.Fates[5].FrameFraction, 1e-12);
+    }
+
+    // A year without radiation is dark, not an error, and nothing is divided by it.
+    [Fact]
+    public void A_year_without_radiation_is_dark()
+    {
+        Science.Weather.WeatherYear year = LightJobs.Weather with
+        {
+            GhiWhm2 = new(new double[8760]), DniWhm2 = new(new double[8760]), DhiWhm2 = new(new double[8760]),
+        };
+        LightMap dark = LightMapStage.Run(Input, Form, LightJobs.Body(Form), new LayoutResult("A", [], 0, StageReport.Empty), year, CancellationToken.None);
+        Assert.All(dark.Months, m => Assert.Equal(0, m.MeanMolPerM2Day));
+        Assert.All(dark.Report.Figures, f => Assert.True(double.IsFinite(f.Value), f.Id));
+        Assert.All(dark.Carpet.Mean, v => Assert.Equal(0, v));
     }
 
     private static double MonthMol(EqList<double> flux, int month)
