@@ -22,6 +22,7 @@ public static class CommandLine
             DemoCommand.Make(desk),
             DesignCommand.Make(desk),
             ShapeCommand.Make(desk),
+            DayCommand.Make(desk),
             JobCheckCommand.Make(desk),
             JobSchemaCommand.Make(desk),
             WeatherCommand.Make(desk),

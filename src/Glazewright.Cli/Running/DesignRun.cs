@@ -25,22 +25,13 @@ internal static class DesignRun
         IReadOnlyList<Fault> faults = JobLoading.Load(wish.JobPath, wish.WeatherPath, wish.Date, out LoadedJob? loaded);
         if (loaded is null)
         {
-            if (wish.Json)
-            {
-                desk.Out.WriteLine(FaultLines.JsonObject(faults));
-            }
-            else
-            {
-                FaultLines.Write(desk.Errors, wish.JobPath, faults);
-            }
-
-            return Exit.Faults;
+            return Refusal.Of(desk, wish.Json, wish.JobPath, faults);
         }
 
         // The target is looked at first: nobody waits for a package that cannot be written.
         if (!OutputFolder.TryOpen(wish.OutPath, out OutputFolder? folder, out OutputProblem? problem))
         {
-            return Refuse(desk, problem, wish.Json);
+            return Refusal.Of(desk, wish.Json, problem);
         }
 
         using (folder)
@@ -83,24 +74,10 @@ internal static class DesignRun
         }
         catch (OutputProblemException e)
         {
-            return Refuse(desk, e.Problem, wish.Json);
+            return Refusal.Of(desk, wish.Json, e.Problem);
         }
 
-        return folder.TryFinish(out OutputProblem? problem) ? Exit.Done : Refuse(desk, problem, wish.Json);
-    }
-
-    private static int Refuse(Desk desk, OutputProblem problem, bool json)
-    {
-        if (json)
-        {
-            desk.Out.WriteLine($"{{\n  \"faults\": [\n    {{ \"kind\": \"{problem.Kind}\", \"pointer\": \"\", \"id\": \"\", \"line\": 0, \"column\": 0, \"wrong\": {JsonText.Quote(problem.Wrong)}, \"right\": {JsonText.Quote(problem.Right)} }}\n  ]\n}}");
-        }
-        else
-        {
-            desk.Errors.WriteLine($"{problem.Wrong}. Right: {problem.Right}.");
-        }
-
-        return problem.Kind is OutputProblemKind.DiskFull or OutputProblemKind.CannotSwap ? Exit.Ours : Exit.Faults;
+        return folder.TryFinish(out OutputProblem? problem) ? Exit.Done : Refusal.Of(desk, wish.Json, problem);
     }
 
     private static void Tell(Desk desk, DesignWish wish, LoadedJob loaded, PaperSource source, IReadOnlyList<PaperFile> files, IReadOnlyList<string> kept)

@@ -30,21 +30,21 @@ internal static class ShapeRun
         IReadOnlyList<Fault> faults = JobLoading.Load(wish.JobPath, wish.WeatherPath, null, out LoadedJob? loaded);
         if (loaded is null)
         {
-            return Refuse(desk, wish, faults);
+            return Refusal.Of(desk, wish.Json, wish.JobPath, faults);
         }
 
         House? house = wish.House is null ? loaded.Job.Houses[0] : loaded.Job.Houses.FirstOrDefault(h => h.Id == wish.House);
         if (house is null)
         {
             string ids = string.Join(", ", loaded.Job.Houses.Select(h => h.Id));
-            return Refuse(desk, wish, [new Fault(FaultKind.NotFound, "/houses", "", 0, 0, $"the job has no house '{wish.House}'", ids)]);
+            return Refusal.Of(desk, wish.Json, wish.JobPath, [new Fault(FaultKind.NotFound, "/houses", "", 0, 0, $"the job has no house '{wish.House}'", ids)]);
         }
 
         ShapeInput input = ShapeInput.From(loaded.Job, house.Id);
         IReadOnlyList<Fault> unfit = ShapeStage.Faults(input, loaded.Weather);
         if (unfit.Count > 0)
         {
-            return Refuse(desk, wish, unfit);
+            return Refusal.Of(desk, wish.Json, wish.JobPath, unfit);
         }
 
         if (wish.OutPath is null)
@@ -60,7 +60,7 @@ internal static class ShapeRun
 
         if (!OutputFolder.TryOpen(wish.OutPath, out OutputFolder? folder, out OutputProblem? problem))
         {
-            return Refuse(desk, wish, problem);
+            return Refusal.Of(desk, wish.Json, problem);
         }
 
         using (folder)
@@ -80,10 +80,10 @@ internal static class ShapeRun
                 }
                 catch (OutputProblemException e)
                 {
-                    return Refuse(desk, wish, e.Problem);
+                    return Refusal.Of(desk, wish.Json, e.Problem);
                 }
 
-                return folder.TryFinish(out OutputProblem? late) ? Exit.Done : Refuse(desk, wish, late);
+                return folder.TryFinish(out OutputProblem? late) ? Exit.Done : Refusal.Of(desk, wish.Json, late);
             });
             return exit == Exit.Done ? Tell(desk, wish, loaded, input, found!, files) : exit;
         }
@@ -113,33 +113,5 @@ internal static class ShapeRun
 
         desk.Out.WriteLine("A shape is not a frame: put the chosen roof into the job and design it; structure is for review and sealing by a licensed engineer.");
         return Exit.Done;
-    }
-
-    private static int Refuse(Desk desk, ShapeRunWish wish, IReadOnlyList<Fault> faults)
-    {
-        if (wish.Json)
-        {
-            desk.Out.WriteLine(FaultLines.JsonObject(faults));
-        }
-        else
-        {
-            FaultLines.Write(desk.Errors, wish.JobPath, faults);
-        }
-
-        return Exit.Faults;
-    }
-
-    private static int Refuse(Desk desk, ShapeRunWish wish, OutputProblem problem)
-    {
-        if (wish.Json)
-        {
-            desk.Out.WriteLine($"{{\n  \"faults\": [\n    {{ \"kind\": \"{problem.Kind}\", \"pointer\": \"\", \"id\": \"\", \"line\": 0, \"column\": 0, \"wrong\": {JsonText.Quote(problem.Wrong)}, \"right\": {JsonText.Quote(problem.Right)} }}\n  ]\n}}");
-        }
-        else
-        {
-            desk.Errors.WriteLine($"{problem.Wrong}. Right: {problem.Right}.");
-        }
-
-        return problem.Kind is OutputProblemKind.DiskFull or OutputProblemKind.CannotSwap ? Exit.Ours : Exit.Faults;
     }
 }

@@ -271,6 +271,18 @@ public sealed class Evaluation
                 i, form.Value.Building(house), gains.Value, duty.Value, plant.Value, program.Value, _minutes.Value, progress, c));
     }
 
+    /// <summary>One day of a house's year, minute by minute.</summary>
+    /// <param name="house">House id.</param>
+    /// <param name="day">Picks the day, 0 to 364, from the year's result.</param>
+    /// <returns>The day with its commands and their reasons.</returns>
+    public DayReplay Day(string house, Func<YearResult, int> day)
+    {
+        ArgumentNullException.ThrowIfNull(day);
+        YearResult year = Year(house).Value;
+        return DayReplay.Of(
+            YearInput.From(Job, house), Form.Value.Building(house), GainTable(house).Value, Plant(house).Value, Program(house).Value, _minutes.Value, year, day(year));
+    }
+
     /// <summary>Computes every stage, independent ones side by side. What comes out does not depend on the number of threads.</summary>
     /// <param name="threads">Most threads, at least 1.</param>
     public void Everything(int threads)

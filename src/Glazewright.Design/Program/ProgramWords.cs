@@ -27,7 +27,9 @@ public static class ProgramWords
         return (ReasonCode)c.Reason switch
         {
             ReasonCode.Idle => "nothing asks for it",
+            ReasonCode.Cooling when c.A < 0 => Text($"already {-c.A / 100.0:0.0} K below the cooling threshold, but not past its dead band (stage {c.C})"),
             ReasonCode.Cooling => Text($"{c.A / 100.0:0.0} K above the cooling threshold for {Span(c.B)} (stage {c.C})"),
+            ReasonCode.Heating when c.A < 0 => Text($"already {-c.A / 100.0:0.0} K above the heating threshold, but not past its dead band (stage {c.C})"),
             ReasonCode.Heating => Text($"{c.A / 100.0:0.0} K below the heating threshold for {Span(c.B)} (stage {c.C})"),
             ReasonCode.Drying => Text($"drying: {c.A / 10.0:0.0} % RH, starts at {c.B / 10.0:0.0} %, outside air holds {Share(c.C)} of the vapour inside"),
             ReasonCode.Fogging => Text($"humidifying: {c.A / 10.0:0.0} % RH, starts below {c.B / 10.0:0.0} %, never above {c.C / 10.0:0.0} %"),

@@ -222,6 +222,33 @@ internal sealed class YearPlant
         Array.Clear(starts);
     }
 
+    /// <summary>Length of a saved state.</summary>
+    public int SavedLength => (2 * position.Length) + 3;
+
+    /// <summary>Writes positions, what moves, how wet the pad is, and what the proofs say.</summary>
+    public void Save(Span<double> into)
+    {
+        position.CopyTo(into);
+        for (int i = 0; i < moving.Length; i++)
+        {
+            into[position.Length + i] = moving[i] ? 1 : 0;
+        }
+
+        (into[^3], into[^2], into[^1]) = (padWet, LouverOpen ? 1 : 0, StaticPa);
+    }
+
+    /// <summary>Reads what was written.</summary>
+    public void Load(ReadOnlySpan<double> saved)
+    {
+        saved[..position.Length].CopyTo(position);
+        for (int i = 0; i < moving.Length; i++)
+        {
+            moving[i] = saved[position.Length + i] > 0;
+        }
+
+        (padWet, LouverOpen, StaticPa) = (saved[^3], saved[^2] > 0, saved[^1]);
+    }
+
     /// <summary>Runtime and starts of every actuator.</summary>
     public EqList<MotorCounters> Motors() =>
         actuators.Select((a, i) => new MotorCounters(a.Id, runtimeS[i] / 3600, starts[i])).ToEqList();

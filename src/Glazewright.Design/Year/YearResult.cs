@@ -25,6 +25,7 @@ namespace Glazewright.Design.Year;
 /// <param name="WorstMonth">Dearest month, 1 to 12.</param>
 /// <param name="EnergyClosureFraction">Error of the energy books over heat turned over.</param>
 /// <param name="WaterClosureFraction">Error of the water books over water turned over.</param>
+/// <param name="Midnights">State at the start of each of the 365 days: any day can be run again from its own.</param>
 /// <param name="Report">Figures, findings, what is left out.</param>
 public sealed record YearResult(
     string House,
@@ -49,6 +50,7 @@ public sealed record YearResult(
     int WorstMonth,
     double EnergyClosureFraction,
     double WaterClosureFraction,
+    EqList<YearSnapshot> Midnights,
     StageReport Report);
 
 /// <summary>Hours against the targets, with the job's band.</summary>

@@ -10,12 +10,6 @@ using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.Year;
 
-/// <summary>The control box as the year calls it: readings in, commands out, its own memory inside.</summary>
-/// <param name="readings">By <see cref="Reading"/>.</param>
-/// <param name="stepMs">Step, ms.</param>
-/// <param name="commands">In the program's order of actuators; filled by the control.</param>
-internal delegate void YearControl(ReadOnlySpan<int> readings, int stepMs, Span<Command> commands);
-
 /// <summary>One house going through one year, minute by minute.</summary>
 internal sealed class YearRun
 {
@@ -30,7 +24,8 @@ internal sealed class YearRun
     private readonly YearSensors sensors = new();
     private readonly HouseModel model;
     private readonly HouseState state;
-    private readonly YearControl control;
+    private readonly ProgramControl control;
+    private readonly YearSnapshot[] midnights = new YearSnapshot[YearTargets.Days];
     private readonly int[] readings = new int[YearSensors.Count];
     private readonly Command[] commands;
     private readonly double[] deepC = new double[YearTargets.Days];
@@ -41,12 +36,13 @@ internal sealed class YearRun
     private readonly MonthTally[] months = new MonthTally[12];
     private double quarterJ;
     private HeatBalance balance;
-    private int coldAfterFansMinutes, frostAfterFansMinutes, minutesSinceFans;
+    private int coldAfterFansMinutes, frostAfterFansMinutes, minutesSinceFans, frostAfterCurtainMinutes, minutesSinceOpening = 1440;
+    private double curtainBefore;
     private int month;
     private bool hottestPlanted;
 
     public YearRun(
-        YearInput input, BuildingForm form, GainTable gains, PlantResult plant, ProgramDocument program, MinuteWeather weather, YearControl control)
+        YearInput input, BuildingForm form, GainTable gains, PlantResult plant, ProgramDocument program, MinuteWeather weather, ProgramControl control)
     {
         this.input = input;
         this.weather = weather;
@@ -110,6 +106,8 @@ internal sealed class YearRun
 
     public double FrostAfterFansH => frostAfterFansMinutes / 60.0;
 
+    public double FrostAfterCurtainH => frostAfterCurtainMinutes / 60.0;
+
     public double ColdAfterFansH => coldAfterFansMinutes / 60.0;
 
     public double LowestC { get; private set; } = double.MaxValue;
@@ -127,6 +125,36 @@ internal sealed class YearRun
     public int HighestMinute { get; private set; }
 
     public float[] Column(int index) => hours[index];
+
+    /// <summary>State at the start of each day of the year.</summary>
+    public IReadOnlyList<YearSnapshot> Midnights => midnights;
+
+    /// <summary>What was told to the equipment in the last step.</summary>
+    public ReadOnlySpan<Command> Commands => commands;
+
+    /// <summary>The state now.</summary>
+    public YearSnapshot Save()
+    {
+        double[] house = new double[HouseState.SavedLength];
+        state.Save(house);
+        double[] equipment = new double[YearSensors.SavedLength + Plant.SavedLength];
+        sensors.Save(equipment);
+        Plant.Save(equipment.AsSpan(YearSensors.SavedLength));
+        return new YearSnapshot(EqList.Own(house), EqList.Own(equipment), EqList.Own((int[])control.State.Clone()));
+    }
+
+    /// <summary>Goes on from a state saved before by a run of the same house.</summary>
+    public void Load(YearSnapshot snapshot)
+    {
+        state.Load([.. snapshot.House]);
+        double[] equipment = [.. snapshot.Equipment];
+        sensors.Load(equipment);
+        Plant.Load(equipment.AsSpan(YearSensors.SavedLength));
+        for (int i = 0; i < control.State.Length; i++)
+        {
+            control.State[i] = snapshot.Program[i];
+        }
+    }
 
     /// <summary>Runs December's end to warm the ground up, then the year.</summary>
     public void Go(IProgress<double>? progress, CancellationToken cancel)
@@ -146,6 +174,7 @@ internal sealed class YearRun
         {
             cancel.ThrowIfCancellationRequested();
             month = CommonYearMonth(day);
+            midnights[day] = Save();
             for (int minute = day * 1440; minute < (day + 1) * 1440; minute++)
             {
                 Step(minute, out HouseForcing forcing);
@@ -174,7 +203,7 @@ internal sealed class YearRun
     {
         int day = minute / 1440;
         sensors.Read(weather, Targets, Plant, minute, readings);
-        control(readings, (int)(StepS * 1000), commands);
+        control.Step(readings, (int)(StepS * 1000), commands);
 
         int period = Targets.Period(day);
         CropPeriod? crop = period >= 0 ? input.Schedule[period] : null;
@@ -252,6 +281,9 @@ internal sealed class YearRun
         WaterMissedKg += Math.Abs(x.WaterResidualKgPerS) * StepS;
 
         frostAfterFansMinutes += airC <= 0 && minutesSinceFans <= 10 ? 1 : 0;
+        minutesSinceOpening = Plant.CurtainFraction < curtainBefore ? 0 : minutesSinceOpening + 1;
+        curtainBefore = Plant.CurtainFraction;
+        frostAfterCurtainMinutes += airC <= 0 && minutesSinceOpening <= 10 ? 1 : 0;
         FilterFanJ += forcing.PositivePressureM3PerS * AirConstants.DensityKgPerM3(forcing.OutsideC, forcing.PressurePa)
             * AirConstants.SpecificHeatJPerKgK * Math.Max(airC - forcing.OutsideC, 0) * StepS;
         hourSums[0] += airC;

@@ -22,6 +22,15 @@ internal sealed class YearSensors
         upperC = state.AirAboveC;
     }
 
+    /// <summary>Length of a saved state.</summary>
+    public const int SavedLength = 3;
+
+    /// <summary>Writes what the sensors show.</summary>
+    public void Save(Span<double> into) => (into[0], into[1], into[2]) = (insideC, insidePercent, upperC);
+
+    /// <summary>Reads what was written.</summary>
+    public void Load(ReadOnlySpan<double> saved) => (insideC, insidePercent, upperC) = (saved[0], saved[1], saved[2]);
+
     /// <summary>Follows the house for one step.</summary>
     public void Follow(HouseState state, double pressurePa, double stepS)
     {

@@ -13,7 +13,7 @@ namespace Glazewright.Design.Year;
 public static class YearStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 3;
+    public const int Version = 4;
 
     /// <summary>Runs the year.</summary>
     /// <param name="input">The job's part.</param>
@@ -36,23 +36,10 @@ public static class YearStage
         ProgramDocument program,
         MinuteWeather weather,
         IProgress<double>? progress,
-        CancellationToken cancel) =>
-        Run(input, form, gains, duty, plant, program, weather, ProgramControl.Of(program), progress, cancel);
-
-    internal static YearResult Run(
-        YearInput input,
-        BuildingForm form,
-        GainTable gains,
-        DutyResult duty,
-        PlantResult plant,
-        ProgramDocument program,
-        MinuteWeather weather,
-        YearControl control,
-        IProgress<double>? progress,
         CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(input);
-        YearRun run = new(input, form, gains, plant, program, weather, control);
+        YearRun run = new(input, form, gains, plant, program, weather, ProgramControl.Of(program));
         run.Go(progress, cancel);
         YearMonth[] months = [.. run.Months.Select(m => Month(m, input.Tariffs))];
         double cost = months.Sum(m => m.Cost);
@@ -84,6 +71,7 @@ public static class YearStage
             worst,
             run.HeatTurnedJ > 0 ? run.HeatMissedJ / run.HeatTurnedJ : 0,
             run.WaterTurnedKg > 0 ? run.WaterMissedKg / run.WaterTurnedKg : 0,
+            run.Midnights.ToEqList(),
             StageReport.Empty);
         return result with { Report = YearWorkings.Report(result, run, input, duty, plant) };
     }

@@ -130,11 +130,13 @@ internal static class YearWords
 
         if (h.FrostH > 0)
         {
-            bool fans = run.FrostAfterFansH > 0.5 * h.FrostH;
-            yield return new Finding(
-                "year/frost", Severity.Miss, house,
-                Text($"It froze inside for {Hours(h.FrostH)}{(fans ? Text($", {Hours(run.FrostAfterFansH)} of them within ten minutes of an exhaust fan") : "")}."),
-                fans ? "Keep fans off in frost: start cooling further above a cool target, with a small fan or a vent." : "Heat, or an empty house drained for winter.", Counted);
+            // What happened just before most of those minutes names the cause.
+            (string when, string cure) = run.FrostAfterFansH > 0.5 * h.FrostH
+                ? (Text($", {Hours(run.FrostAfterFansH)} of them within ten minutes of an exhaust fan"), "Keep fans off in frost: start cooling further above a cool target, with a small fan or a vent.")
+                : run.FrostAfterCurtainH > 0.5 * h.FrostH
+                    ? (Text($", {Hours(run.FrostAfterCurtainH)} of them within ten minutes of the curtain's opening: the cold air above it comes down at the first gap"), "Let the curtain open later, when the sun has warmed the air above it, or in smaller steps; or warm an empty house by a few degrees before dawn.")
+                    : ("", "Heat, or an empty house drained for winter.");
+            yield return new Finding("year/frost", Severity.Miss, house, Text($"It froze inside for {Hours(h.FrostH)}{when}."), cure, Counted);
         }
 
         if (h.LeafWetH > ManyHours)

@@ -159,7 +159,9 @@ public class MemberLightTests
     {
         Science.Weather.WeatherYear year = LightJobs.Weather with
         {
-            GhiWhm2 = new(new double[8760]), DniWhm2 = new(new double[8760]), DhiWhm2 = new(new double[8760]),
+            GhiWhm2 = new(new double[8760]),
+            DniWhm2 = new(new double[8760]),
+            DhiWhm2 = new(new double[8760]),
         };
         LightMap dark = LightMapStage.Run(Input, Form, LightJobs.Body(Form), new LayoutResult("A", [], 0, StageReport.Empty), year, CancellationToken.None);
         Assert.All(dark.Months, m => Assert.Equal(0, m.MeanMolPerM2Day));

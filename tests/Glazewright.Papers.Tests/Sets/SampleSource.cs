@@ -258,6 +258,7 @@ internal static class SampleSource
             1,
             1e-9,
             1e-9,
+            [],
             StageReport.Empty);
     }
 }

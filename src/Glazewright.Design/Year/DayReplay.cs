@@ -1,0 +1,94 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Design.GainTables;
+using Glazewright.Design.Plant;
+using Glazewright.Design.Program;
+using Glazewright.Science.Climate;
+using Glazewright.Science.Weather;
+
+namespace Glazewright.Design.Year;
+
+/// <summary>One day of a house's year, minute by minute, with every command and its reason.</summary>
+/// <param name="House">House id.</param>
+/// <param name="Day">Day of the common year, 0 to 364.</param>
+/// <param name="Minutes">1,440 minutes.</param>
+/// <param name="Actuators">Ids in the program's order.</param>
+/// <param name="Spells">What each actuator did, in order of time, then of the program.</param>
+public sealed record DayReplay(
+    string House, int Day, EqList<ReplayMinute> Minutes, EqList<string> Actuators, EqList<CommandSpell> Spells)
+{
+    /// <summary>Runs a day of a year again from its midnight.</summary>
+    /// <param name="input">The year's own input.</param>
+    /// <param name="form">Shape of the house.</param>
+    /// <param name="gains">Where the sun goes.</param>
+    /// <param name="plant">Equipment.</param>
+    /// <param name="program">Control program.</param>
+    /// <param name="weather">The year by the minute.</param>
+    /// <param name="year">The year's result from the same inputs: it holds the midnights.</param>
+    /// <param name="day">0 to 364.</param>
+    /// <returns>The day; its hourly means are the year's, bit for bit.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No such day.</exception>
+    public static DayReplay Of(
+        YearInput input, BuildingForm form, GainTable gains, PlantResult plant, ProgramDocument program, MinuteWeather weather, YearResult year, int day)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        ArgumentNullException.ThrowIfNull(year);
+        ArgumentOutOfRangeException.ThrowIfNegative(day);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(day, year.Midnights.Count);
+        ProgramControl box = ProgramControl.Of(program);
+        YearRun run = new(input, form, gains, plant, program, weather, box);
+        run.Load(year.Midnights[day]);
+        ReplayMinute[] minutes = new ReplayMinute[1440];
+        SpellBook spells = new(box.Compiled);
+        for (int m = 0; m < minutes.Length; m++)
+        {
+            int minute = (day * 1440) + m;
+            run.Step(minute, out HouseForcing forcing);
+            spells.Note(m, run.Commands);
+            Asked ask = run.Targets.At(minute);
+            minutes[m] = new ReplayMinute(
+                run.State.AirBelowC, run.State.RelativeHumidityBelowPercent(forcing.PressurePa), run.State.AirAboveC, forcing.OutsideC,
+                weather.GhiWm2[minute], ask.Period < 0 ? double.NaN : ask.TemperatureC, ask.HumidityPercent > 0 ? ask.HumidityPercent : double.NaN,
+                ask.Empty, run.Plant.HeatW, run.Plant.FlowM3PerS, run.Plant.CurtainFraction, run.Plant.CoolingFraction, run.Plant.PowerW);
+        }
+
+        return new DayReplay(input.House, day, EqList.Own(minutes), program.Actuators.Select(a => a.Id).ToEqList(), spells.Close(minutes.Length));
+    }
+}
+
+/// <summary>One minute of a replayed day.</summary>
+/// <param name="InsideC">Air at the crop.</param>
+/// <param name="InsideRhPercent">Humidity at the crop.</param>
+/// <param name="UpperC">Air above the curtain.</param>
+/// <param name="OutsideC">Outside air.</param>
+/// <param name="SunWm2">Global light outside.</param>
+/// <param name="TargetC">Temperature asked for; not-a-number in a gap of the schedule.</param>
+/// <param name="TargetRhPercent">Humidity asked for; not-a-number where none is.</param>
+/// <param name="Empty">Nothing grows: the target is a floor.</param>
+/// <param name="HeatW">Heat delivered.</param>
+/// <param name="FlowM3PerS">Exhaust flow.</param>
+/// <param name="CurtainFraction">Curtain drawn.</param>
+/// <param name="CoolingFraction">Wet wall or fog, share of the minute on.</param>
+/// <param name="PowerW">Electric power.</param>
+public readonly record struct ReplayMinute(
+    double InsideC,
+    double InsideRhPercent,
+    double UpperC,
+    double OutsideC,
+    double SunWm2,
+    double TargetC,
+    double TargetRhPercent,
+    bool Empty,
+    double HeatW,
+    double FlowM3PerS,
+    double CurtainFraction,
+    double CoolingFraction,
+    double PowerW);
+
+/// <summary>A stretch of minutes in which an actuator was told one thing for one kind of reason.</summary>
+/// <param name="Actuator">Its place in the program's order.</param>
+/// <param name="FromMinute">First minute of the day.</param>
+/// <param name="ToMinute">The minute after the last.</param>
+/// <param name="LevelFraction">0 off, shut or open curtain, to 1.</param>
+/// <param name="Because">The command in a sentence, with the numbers of its first minute.</param>
+public sealed record CommandSpell(int Actuator, int FromMinute, int ToMinute, double LevelFraction, string Because);

@@ -1,0 +1,59 @@
+using System.Globalization;
+using Glazewright.Design.Year;
+using Glazewright.Papers.Charts;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Fonts;
+
+namespace Glazewright.Papers.Days;
+
+/// <summary>What each piece of equipment did over a day, a row each: the bar's height is how far it was on, open or drawn.</summary>
+internal static class CommandBars
+{
+    private const double RowMm = 5.2;
+
+    /// <summary>The picture.</summary>
+    /// <param name="id">Short name.</param>
+    /// <param name="title">What it shows.</param>
+    /// <param name="day">The day.</param>
+    /// <param name="widthMm">Width on paper, mm.</param>
+    public static Sheet Draw(string id, string title, DayReplay day, double widthMm)
+    {
+        string[] names = [.. day.Actuators.Select(a => a[(a.IndexOf('/', StringComparison.Ordinal) + 1)..])];
+        double namesMm = names.Select(n => Lettering.WidthMm(Lettering.Drawable(n), Face.Regular, Lettered.SmallestMm)).DefaultIfEmpty(0).Max() + 3;
+        double plotMm = widthMm - namesMm - 2;
+        double height = (names.Length * RowMm) + 7;
+        List<Entity> all = [];
+        List<string> said = [];
+        for (int i = 0; i < names.Length; i++)
+        {
+            double foot = (i + 1) * RowMm;
+            all.Add(new Entity.Label(new(namesMm - 2, foot - 1.4), names[i]) { Role = Role.Text, Along = Along.End });
+            all.Add(new Entity.Polyline([new(namesMm, foot), new(namesMm + plotMm, foot)]) { Role = Role.Grid });
+            double on = 0;
+            foreach (CommandSpell spell in day.Spells.Where(s => s.Actuator == i && s.LevelFraction > 0))
+            {
+                double left = namesMm + (plotMm * spell.FromMinute / 1440);
+                double wide = Math.Max(0.12, plotMm * (spell.ToMinute - spell.FromMinute) / 1440);
+                double high = (RowMm - 1.2) * spell.LevelFraction;
+                all.Add(new Entity.Fill([new Box(left, foot - high, wide, high).Corners()], Paint.Of(Tones.Series(i % 6))) { Role = Role.Fill });
+                on += (spell.ToMinute - spell.FromMinute) * spell.LevelFraction;
+            }
+
+            said.Add(string.Create(CultureInfo.InvariantCulture, $"{names[i]} {on / 60:0.0} h"));
+        }
+
+        for (int hour = 0; hour <= 24; hour += 3)
+        {
+            double x = namesMm + (plotMm * hour / 24);
+            all.Add(new Entity.Polyline([new(x, 0), new(x, names.Length * RowMm)]) { Role = Role.Grid });
+            all.Add(new Entity.Label(new(x, (names.Length * RowMm) + 5), hour.ToString("00", CultureInfo.InvariantCulture))
+            {
+                Role = Role.Text,
+                Paint = Paint.Of(Tone.Ink2),
+                Along = hour == 0 ? Along.Start : hour == 24 ? Along.End : Along.Middle,
+            });
+        }
+
+        return new Sheet(id, title, $"{title}, standard time. {string.Join("; ", said)}.", widthMm, height, [], all);
+    }
+}

@@ -1,0 +1,127 @@
+using System.Globalization;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Year;
+using Glazewright.Papers.Answers;
+using Glazewright.Papers.Charts;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Exchange;
+using Glazewright.Papers.Reports;
+
+namespace Glazewright.Papers.Days;
+
+/// <summary>One day of a house's year on paper: air, light and equipment on one timeline, then every command with its reason.</summary>
+public static class DayReport
+{
+    /// <summary>Commands that are printed; a day that chatters has more in its table of data.</summary>
+    private const int MostRows = 240;
+
+    private static readonly (double Fraction, string Text)[] Marks =
+        [.. Enumerable.Range(0, 9).Select(i => (i / 8.0, (3 * i).ToString("00", CultureInfo.InvariantCulture)))];
+
+    /// <summary>The day in words: "14 July".</summary>
+    /// <param name="day">0 to 364.</param>
+    /// <returns>Day and month of a common year.</returns>
+    public static string Name(int day) => new DateTime(2011, 1, 1, 0, 0, 0, DateTimeKind.Unspecified).AddDays(day).ToString("d MMMM", CultureInfo.InvariantCulture);
+
+    /// <summary>The report.</summary>
+    /// <param name="job">Name of the job.</param>
+    /// <param name="weather">Which year, in words.</param>
+    /// <param name="replay">The day.</param>
+    /// <param name="units">Units of the reader.</param>
+    /// <param name="size">Paper.</param>
+    /// <param name="date">Date of the papers, or none.</param>
+    /// <returns>One chapter.</returns>
+    public static Report Of(string job, string weather, DayReplay replay, UnitSystem units, SheetSize size, DateOnly? date)
+    {
+        ArgumentNullException.ThrowIfNull(replay);
+        string title = $"House {replay.House}, {Name(replay.Day)}";
+        List<Block> blocks =
+        [
+            new Block.Opening(job, title + ", minute by minute", [$"Weather: {weather}; standard time", "A typical day of a model, not a record"]),
+            new Block.Picture(Temperatures(replay, units), "Air at the crop against its target, air above the curtain, outside."),
+            new Block.Picture(Humidity(replay), "Humidity at the crop against its target."),
+            new Block.Picture(Light(replay), "Global light outside."),
+            new Block.Picture(CommandBars.Draw("commands", "Equipment", replay, Said.WidthMm), "What the control box told each piece of equipment: the bar's height is how far on, open or drawn."),
+            new Block.Heading(1, "Every command and its reason"),
+            new Block.TableOf(Commands(replay)),
+        ];
+        if (replay.Spells.Count > MostRows)
+        {
+            blocks.Add(new Block.Paragraph(string.Create(CultureInfo.InvariantCulture, $"The first {MostRows} of {replay.Spells.Count} commands; all stand in the table of data."), Quiet: true));
+        }
+
+        return new Report($"{job}: {title}", "One day of the year's run with its commands", $"{job} · {title}", date, size, blocks);
+    }
+
+    /// <summary>The day's minutes as a table.</summary>
+    /// <param name="replay">The day.</param>
+    /// <returns>CSV, SI, one row a minute.</returns>
+    public static string Minutes(DayReplay replay)
+    {
+        ArgumentNullException.ThrowIfNull(replay);
+        CsvText table = new(
+            "minute", "inside_c", "inside_rh_percent", "above_curtain_c", "outside_c", "sun_w_m2", "target_c", "target_rh_percent", "heat_w", "exhaust_m3_s",
+            "curtain_fraction", "wet_wall_or_fog_fraction", "power_w");
+        for (int m = 0; m < replay.Minutes.Count; m++)
+        {
+            ReplayMinute x = replay.Minutes[m];
+            table.Cell(Clock(m)).Cell(x.InsideC, 2).Cell(x.InsideRhPercent, 1).Cell(x.UpperC, 2).Cell(x.OutsideC, 2).Cell(x.SunWm2, 0);
+            Maybe(x.TargetC, 2);
+            Maybe(x.TargetRhPercent, 1);
+            table.Cell(x.HeatW, 0).Cell(x.FlowM3PerS, 2).Cell(x.CurtainFraction, 3).Cell(x.CoolingFraction, 3).Cell(x.PowerW, 0).End();
+        }
+
+        return table.ToString();
+
+        void Maybe(double value, int decimals) => _ = double.IsNaN(value) ? table.Cell("") : table.Cell(value, decimals);
+    }
+
+    /// <summary>The day's commands as a table.</summary>
+    /// <param name="replay">The day.</param>
+    /// <returns>CSV, one row a stretch of one level and one reason.</returns>
+    public static string CommandTable(DayReplay replay)
+    {
+        ArgumentNullException.ThrowIfNull(replay);
+        CsvText table = new("from", "to", "equipment", "level_fraction", "reason");
+        foreach (CommandSpell s in replay.Spells)
+        {
+            table.Cell(Clock(s.FromMinute)).Cell(Clock(s.ToMinute)).Cell(replay.Actuators[s.Actuator]).Cell(s.LevelFraction, 3).Cell(s.Because).End();
+        }
+
+        return table.ToString();
+    }
+
+    /// <summary>A minute of the day as a clock shows it.</summary>
+    /// <param name="minute">0 to 1440.</param>
+    /// <returns>For example 05:42.</returns>
+    public static string Clock(int minute) => string.Create(CultureInfo.InvariantCulture, $"{minute / 60:00}:{minute % 60:00}");
+
+    private static Table Commands(DayReplay replay) => new(
+        [new Column("From", 16), new Column("To", 16), new Column("Command and reason", 140)],
+        [.. replay.Spells.Take(MostRows).Select(s => (IReadOnlyList<string>)[Clock(s.FromMinute), Clock(s.ToMinute), s.Because])]);
+
+    private static Sheet Temperatures(DayReplay replay, UnitSystem units)
+    {
+        string unit = Shown.Of(20, Unit.Celsius, units).Unit;
+        return StripChart.Draw(
+            "temperatures", "Temperatures", unit,
+            [
+                Strip("crop", m => m.InsideC), Strip("target", m => m.TargetC), Strip("above curtain", m => m.UpperC), Strip("outside", m => m.OutsideC),
+            ],
+            null, Marks, Said.WidthMm, 46);
+
+        Strip Strip(string name, Func<ReplayMinute, double> value) => new(
+            name, [.. replay.Minutes.Where((_, i) => i % 5 == 0).Select(m => double.IsNaN(value(m)) ? double.NaN : Shown.Of(value(m), Unit.Celsius, units).Value)]);
+    }
+
+    private static Sheet Humidity(DayReplay replay) => StripChart.Draw(
+        "humidity", "Humidity", "% RH",
+        [
+            new Strip("crop", [.. replay.Minutes.Where((_, i) => i % 5 == 0).Select(m => m.InsideRhPercent)]),
+            new Strip("target", [.. replay.Minutes.Where((_, i) => i % 5 == 0).Select(m => m.TargetRhPercent)]),
+        ],
+        null, Marks, Said.WidthMm, 24);
+
+    private static Sheet Light(DayReplay replay) => StripChart.Draw(
+        "light", "Light outside", "W/m²", [new Strip("global", [.. replay.Minutes.Where((_, i) => i % 5 == 0).Select(m => m.SunWm2)])], null, Marks, Said.WidthMm, 24);
+}
