@@ -36,6 +36,8 @@ internal sealed partial class EpwReader(string contentSha256, GapRule gaps)
     private int _wantedFields;
     private bool _broken;
     private int _leapRows;
+    private int _perHour = 1;
+    private PartHours? _parts;
 
     public WeatherReading Read(ReadOnlySpan<byte> text)
     {
@@ -71,9 +73,9 @@ internal sealed partial class EpwReader(string contentSha256, GapRule gaps)
         {
             _problems.Add(WeatherWords.NoHeader("DATA PERIODS"));
         }
-        else if (!_broken && row < CommonYear.Hours)
+        else if (!_broken && row < CommonYear.Hours * _perHour)
         {
-            _problems.Add(WeatherWords.EndsEarly(lines.Number, row));
+            _problems.Add(WeatherWords.EndsEarly(lines.Number, row / _perHour));
         }
 
         if (_problems.Any)
@@ -86,9 +88,14 @@ internal sealed partial class EpwReader(string contentSha256, GapRule gaps)
             _raw.FileColumn[i] = s_fields[i].Index + 1;
         }
 
+        if (_parts is not null)
+        {
+            _notes.Add(_parts.Gather(_station!, _raw));
+        }
+
         if (_leapRows > 0)
         {
-            _notes.Add(new WeatherNote("A leap year: its 24 rows of 29 February are left out, so that the year has 8760 hours."));
+            _notes.Add(new WeatherNote("A leap year: its rows of 29 February are left out, so that the year has 8760 hours."));
         }
 
         var provenance = new WeatherProvenance(
@@ -170,9 +177,16 @@ internal sealed partial class EpwReader(string contentSha256, GapRule gaps)
 
         if (f.Length > 2 && f[2].Trim() != "1")
         {
-            _problems.Add(WeatherWords.Period(
-                line, $"The file has {f[2].Trim()} records an hour.", "One record an hour: average the records of each hour (radiation over the hour that ends at the stamp)."));
-            _broken = true;
+            if (int.TryParse(f[2].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int perHour) && perHour is > 1 and <= 60 && 60 % perHour == 0)
+            {
+                _perHour = perHour;
+                _parts = new PartHours(perHour);
+            }
+            else
+            {
+                _problems.Add(WeatherWords.Period(line, $"The file has {f[2].Trim()} records an hour.", "A whole number of records that divides 60 minutes."));
+                _broken = true;
+            }
         }
     }
 
@@ -185,7 +199,7 @@ internal sealed partial class EpwReader(string contentSha256, GapRule gaps)
         {
             _problems.Add(WeatherWords.FieldCount(
                 number, count, _wantedFields == 0 ? "35 fields (older files 32)." : FormattableString.Invariant($"{wanted} fields, as in the rows above.")));
-            _broken = _wantedFields == 0 || row >= CommonYear.Hours;
+            _broken = _wantedFields == 0 || row >= CommonYear.Hours * _perHour;
             row++;
             return;
         }
@@ -204,15 +218,15 @@ internal sealed partial class EpwReader(string contentSha256, GapRule gaps)
             return;
         }
 
-        if (row >= CommonYear.Hours)
+        if (row >= CommonYear.Hours * _perHour)
         {
             _problems.Add(WeatherWords.TooManyRows(number));
             _broken = true;
             return;
         }
 
-        HourStamp expected = CommonYear.StampOf(row);
-        if (found != expected)
+        HourStamp expected = CommonYear.StampOf(row / _perHour);
+        if (found != expected || !MinuteFits(line, starts, row))
         {
             _problems.Add(WeatherWords.OutOfOrder(number, expected, FormattableString.Invariant($"{found.Month}/{found.Day} hour {found.HourEnding}")));
             _broken = true;
@@ -220,16 +234,42 @@ internal sealed partial class EpwReader(string contentSha256, GapRule gaps)
         }
 
         _years.Add(year);
-        _raw.Line[row] = number;
+        if (row % _perHour == 0)
+        {
+            _raw.Line[row / _perHour] = number;
+        }
+
+        double[][] columns = _parts?.Columns ?? _raw.Columns;
         for (int i = 0; i < s_fields.Length; i++)
         {
             if (s_fields[i].Index < count)
             {
-                _raw.Columns[i][row] = Value(line, starts, s_fields[i], number);
+                columns[i][row] = Value(line, starts, s_fields[i], number);
             }
         }
 
         row++;
+    }
+
+    // Minutes of the parts run 0, 30 or 30, 60; one record an hour may carry either.
+    private bool MinuteFits(ReadOnlySpan<byte> line, Span<int> starts, int row)
+    {
+        if (_parts is null)
+        {
+            return true;
+        }
+
+        if (!TryInt(line, starts, 4, out int minute))
+        {
+            return false;
+        }
+
+        if (row == 0)
+        {
+            _parts.StampsStart = minute == 0;
+        }
+
+        return minute == (row % _perHour + (_parts.StampsStart ? 0 : 1)) * 60 / _perHour;
     }
 
     private double Value(ReadOnlySpan<byte> line, Span<int> starts, EpwField field, int number)

@@ -53,6 +53,27 @@ public sealed record MonthlyNormals(
         Guards.Within.Require(month, 1, 12);
         Guards.Within.Require(meanDailyMinC, -70, meanDailyMaxC);
         Guards.Within.Require(ghiWhm2Day, 0, 15_000);
+        double clearness = Math.Clamp(ghiWhm2Day / Math.Max(0.03, ExtraterrestrialWhm2Day(station, month)), LeastClearness, MostClearness);
+        return new MonthlyNormals(
+            meanC, Math.Max(1, meanDailyMaxC - meanDailyMinC), dailyMeanDeviationK, dailyMeanLag1Ratio, Math.Min(dewPointC, meanC),
+            clearness, dailyClearnessDeviationRatio, 0.25, Math.Clamp(1 - 1.13 * clearness, 0.15, 1), windMs, Math.Max(0.1, 0.5227 * windMs));
+    }
+
+    /// <summary>Least share of the extraterrestrial that a month of normals may have.</summary>
+    public const double LeastClearness = 0.05;
+
+    /// <summary>Largest.</summary>
+    public const double MostClearness = 0.8;
+
+    /// <summary>Mean daily radiation on the level at the top of the air.</summary>
+    /// <param name="station">Place.</param>
+    /// <param name="month">1 to 12.</param>
+    /// <returns>Wh/m² a day; 0 in polar night.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No such month.</exception>
+    public static double ExtraterrestrialWhm2Day(WeatherStation station, int month)
+    {
+        ArgumentNullException.ThrowIfNull(station);
+        Guards.Within.Require(month, 1, 12);
         var sun = new YearSun(station);
         double sky = 0;
         for (int h = CommonYear.FirstDayOf(month) * 24; h < CommonYear.FirstDayOf(month + 1) * 24; h++)
@@ -60,10 +81,7 @@ public sealed record MonthlyNormals(
             sky += sun.HourMean(h, 1, 12).ExtraterrestrialWm2;
         }
 
-        double clearness = Math.Clamp(ghiWhm2Day * CommonYear.DaysIn(month) / Math.Max(1, sky), 0.05, 0.8);
-        return new MonthlyNormals(
-            meanC, Math.Max(1, meanDailyMaxC - meanDailyMinC), dailyMeanDeviationK, dailyMeanLag1Ratio, Math.Min(dewPointC, meanC),
-            clearness, dailyClearnessDeviationRatio, 0.25, Math.Clamp(1 - 1.13 * clearness, 0.15, 1), windMs, Math.Max(0.1, 0.5227 * windMs));
+        return sky / CommonYear.DaysIn(month);
     }
 
     internal void RequireSane()

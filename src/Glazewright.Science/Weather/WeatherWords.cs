@@ -86,6 +86,14 @@ internal static class WeatherWords
         WeatherProblemKind.Missing, line, column, Say($"{field} is missing in {hours} daylight {(hours == 1 ? "hour" : "hours")}, first here."),
         "Radiation is not made up: the global, or two of global, direct and diffuse, must be there.");
 
+    public static WeatherProblem NoSun(int line, int column, double yearKwhm2, double fraction) => new(
+        WeatherProblemKind.OutOfRange, line, column,
+        Say($"Global radiation adds up to {yearKwhm2:0.#} kWh/m² in the year, {100 * fraction:0.#} % of what reaches the top of the air: there is no sun in this file."),
+        "25 to 75 %. Zeros stand where nothing was measured, or the column is in another unit; take a file with radiation, or twelve months of normals.");
+
+    public static WeatherNote DarkMonth(int month, double fraction) => new(
+        Say($"Global radiation of {CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month)} is {100 * fraction:0.#} % of what reaches the top of the air; real months have 10 to 80 %. It is used as it stands: that month is dark here, and perhaps not outdoors."), WeatherGravity.Warning);
+
     public static WeatherProblem MoreProblems(int more) => new(
         WeatherProblemKind.NotAWeatherFile, 0, 0, Say($"{more} more {(more == 1 ? "problem" : "problems")} of the same kinds."), "See those listed.");
 

@@ -55,6 +55,41 @@ internal sealed partial class YearAssembly
         {
             problems.Add(WeatherWords.MissingSun(raw.Line[firstUnknown], raw.FileColumn[RawYear.Ghi], "Radiation", unknown));
         }
+        else
+        {
+            LookForDarkness(ghi, sun);
+        }
+    }
+
+    /// <summary>Zeros where a station had no instrument are not dark weather: a year of them is refused, a month of them is told.</summary>
+    private void LookForDarkness(double[] ghi, YearSun sun)
+    {
+        // Cloudy basins keep a quarter of a year's sun, the darkest month anywhere a tenth of its own (common knowledge); half of that is left for doubt.
+        const double LeastOfYear = 0.10;
+        const double LeastOfMonth = 0.05;
+        const double LeastSkyWm2 = 20;
+        var given = new double[12];
+        var sky = new double[12];
+        for (int h = 0; h < ghi.Length; h++)
+        {
+            int month = CommonYear.MonthOfDay(h / 24) - 1;
+            given[month] += ghi[h];
+            sky[month] += sun.HourMean(h, 1, 12).ExtraterrestrialWm2;
+        }
+
+        if (given.Sum() < LeastOfYear * sky.Sum())
+        {
+            problems.Add(WeatherWords.NoSun(raw.Line[0], raw.FileColumn[RawYear.Ghi], given.Sum() / 1000, given.Sum() / sky.Sum()));
+            return;
+        }
+
+        for (int m = 0; m < 12; m++)
+        {
+            if (sky[m] > LeastSkyWm2 * 24 * CommonYear.DaysIn(m + 1) && given[m] < LeastOfMonth * sky[m])
+            {
+                notes.Add(WeatherWords.DarkMonth(m + 1, given[m] / sky[m]));
+            }
+        }
     }
 
     private static void Close(ref double ghi, ref double dni, ref double dhi, double cosZenith)

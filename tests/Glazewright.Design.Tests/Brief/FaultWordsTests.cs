@@ -64,6 +64,21 @@ public class FaultWordsTests
         Assert.All(faults, f => Assert.Equal((FaultKind.Contradiction, "/site/elevation"), (f.Kind, f.Pointer)));
     }
 
+    // 45° N: 11.9 MJ/m² a day reach the top of the air on 15 January, 41.9 on 21 June (FAO-56 eq. 21, computed with another program): 3.3 and 11.6 kWh/m².
+    [Theory]
+    [InlineData(45, "1.2", "5.5", ""), InlineData(45, "0", "5.5", "0"), InlineData(45, "5.5", "1.2", "0"), InlineData(45, "1.2", "0.1", "5"), InlineData(85, "0", "5.5", "")]
+    [InlineData(85, "0.5", "5.5", "0"), InlineData(90, "0", "5.5", ""), InlineData(-45, "5.5", "1.2", ""), InlineData(-45, "1.2", "5.5", "5")]
+    public void Normals_with_sun_that_cannot_be_are_faults_at_their_month(double latitudeDeg, string january, string june, string faultyMonths)
+    {
+        double[] sky = [.. Enumerable.Range(1, 12).Select(m => Science.Sun.HourAngleSun.DailyExtraterrestrialFao56MJm2(latitudeDeg, (m * 30) - 15) / 7.2)];
+        string Month(int m) => FormattableString.Invariant(
+            $$"""{ "mean": "5 C", "meanMax": "9 C", "meanMin": "1 C", "dewPoint": "0 C", "wind": "3 m/s", "global": "{{(m == 0 ? january : m == 5 ? june : sky[m].ToString("0.000", System.Globalization.CultureInfo.InvariantCulture))}} kWh/m2" }""");
+        EqList<Fault> faults = Read(
+            FormattableString.Invariant($"{{ \"latitude\": \"{latitudeDeg} deg\", \"longitude\": \"0 deg\", \"weather\": {{ \"normals\": [{string.Join(", ", Enumerable.Range(0, 12).Select(Month))}] }} }}"), null).Faults;
+        string[] expected = faultyMonths.Length == 0 ? [] : [$"/site/weather/normals/{faultyMonths}/global"];
+        Assert.Equal(expected, faults.Select(f => f.Pointer));
+    }
+
     private static Fault Unknown(ReadOutcome<Job> outcome, string pointer) =>
         Assert.Single(outcome.Faults, f => f.Kind == FaultKind.UnknownKey && f.Pointer == pointer);
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
 using Glazewright.Design.Quantities;
+using Glazewright.Science.Weather;
 using NodaTime;
 using NodaTime.TimeZones;
 
@@ -25,6 +26,7 @@ internal static class SiteFields
         (string zone, double zoneHours) = Zone(f, longitudeDeg, hint);
         double bearingDeg = f.AngleDeg("bearing", "0 deg", "360 deg", "90 deg", "Bearing of the ridges from end 1 to end 2, clockwise from true north; at 90 deg the left wall faces south.");
         WeatherChoice weather = f.Group("weather", "Where the hourly year comes from: a file beside the job, or monthly normals.", Weather);
+        SunOfNormals(f, weather, latitudeDeg, longitudeDeg, elevationM, zoneHours);
         DesignConditions? design = f.GroupOrBlank("design", "computed from the weather year, which leaves the extremes out", "Design conditions, as published for the place.", Design);
         LoadEdition edition = LoadEdition.Asce716;
         SnowSite snow = f.Group("snow", "Ground snow with the edition its number belongs to.", s =>
@@ -83,6 +85,37 @@ internal static class SiteFields
                 "elevation",
                 string.Create(CultureInfo.InvariantCulture, $"the place lies {Math.Abs(elevationM - hint.ElevationM):0} m {(elevationM > hint.ElevationM ? "above" : "below")} the weather file's station"),
                 string.Create(CultureInfo.InvariantCulture, $"an elevation near the station's {hint.ElevationM:0} m ({hint.ElevationM / 0.3048:0} ft), or a weather file from that height"));
+        }
+    }
+
+    // More sun than reaches the top of the air, or next to none, is a slipped unit, month or hemisphere; the synthetic year could only bend it silently.
+    private static void SunOfNormals(FieldReader f, WeatherChoice weather, double latitudeDeg, double longitudeDeg, double elevationM, double zoneHours)
+    {
+        const double DoubtWh = 50;
+        if (weather is not WeatherChoice.Normals { Months.Count: 12 } normals || f.IsFaulty("latitude") || f.IsFaulty("weather"))
+        {
+            return;
+        }
+
+        WeatherStation place = new("", "", "", "", "", latitudeDeg, longitudeDeg, zoneHours, elevationM);
+        for (int m = 0; m < 12; m++)
+        {
+            double typedWh = normals.Months[m].GlobalWhPerM2Day;
+            double skyWh = MonthlyNormals.ExtraterrestrialWhm2Day(place, m + 1);
+            (double leastWh, double mostWh) = (MonthlyNormals.LeastClearness * skyWh, MonthlyNormals.MostClearness * skyWh);
+            if (f.IsFaulty(string.Create(CultureInfo.InvariantCulture, $"weather/normals/{m}/global")))
+            {
+                continue;
+            }
+
+            if (typedWh < leastWh - DoubtWh || typedWh > mostWh + DoubtWh)
+            {
+                f.AddBelow(
+                    FaultKind.OutOfRange,
+                    string.Create(CultureInfo.InvariantCulture, $"weather/normals/{m}/global"),
+                    string.Create(CultureInfo.InvariantCulture, $"{typedWh / 1000:0.##} kWh/m² a day, where {skyWh / 1000:0.##} reach the top of the air in {CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(m + 1)}"),
+                    string.Create(CultureInfo.InvariantCulture, $"{leastWh / 1000:0.00} to {mostWh / 1000:0.00} kWh/m2; normals run from January, also south of the equator"));
+            }
         }
     }
 
