@@ -13,7 +13,7 @@ namespace Glazewright.Design.LightMaps;
 public static class LightMapStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 4;
+    public const int Version = 5;
 
     /// <summary>Maps one house.</summary>
     /// <param name="input">What the job says.</param>
@@ -52,7 +52,13 @@ public static class LightMapStage
             OtherFramings.Compare(
                 scene, sources.Light, form, body, layout, sky, grid, OtherFramings.Row("As designed: slender tube", scene, level, sky, dark, bright), dark, bright, cancel),
             StageReport.Empty);
-        return map with { Report = LightMapWorkings.Report(input, map, dark, bright, scene.Bars.Count, weather.Provenance.Label) };
+        // Every sun direction of the even sky's year is in the tables: both skies have the same beams.
+        SkyMonths even = SkyMonths.Of(weather, input.RangeBearingDeg, input.AlbedoFraction, grid, evenSky: true);
+        return map with
+        {
+            Report = LightMapWorkings.Report(
+                input, map, dark, bright, scene.Bars.Count, weather.Provenance.Label, level.Month(even, dark, input.UmolPerJ).MeanMolPerM2Day),
+        };
     }
 
     private static EqList<LightPlane> Others(

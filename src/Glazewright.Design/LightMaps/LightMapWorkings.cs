@@ -16,7 +16,7 @@ internal static class LightMapWorkings
     private static readonly Source Sky = new Source.Paper(
         "Perez, Ineichen, Seals, Michalsky and Stewart 1990, Solar Energy 44:271", "all-sites coefficients", Source.Mark.ReadSecondHand);
 
-    public static StageReport Report(LightInput input, LightMap map, int dark, int bright, int bars, string weather)
+    public static StageReport Report(LightInput input, LightMap map, int dark, int bright, int bars, string weather, double evenSkyMolPerM2Day)
     {
         string id = input.House + "/light";
         EqList<WorkingInput> inputs =
@@ -45,6 +45,7 @@ internal static class LightMapWorkings
             }
         }
 
+        Observe($"{Names[dark].ToLowerInvariant()}-mean-even-sky", $"The same in {Names[dark]} if all diffuse light came from an evenly bright sky (Liu and Jordan), for comparison", Unit.MolPerSquareMetreDay, evenSkyMolPerM2Day);
         double yearMol = map.Months.Select((m, i) => m.MeanMolPerM2Day * CommonYear.DaysIn(i + 1)).Sum();
         double outsideMol = map.OutsideMolPerM2Day.Select((m, i) => m * CommonYear.DaysIn(i + 1)).Sum();
         Observe("year-share", "Light inside over outdoors, whole year", Unit.Fraction, outsideMol > 0 ? yearMol / outsideMol : 0);

@@ -25,10 +25,10 @@ internal sealed class SkyMonths
 
     public double[] Global { get; } = new double[12];
 
-    public static SkyMonths Of(WeatherYear year, double rangeBearingDeg, double albedo, SunGrid grid)
+    public static SkyMonths Of(WeatherYear year, double rangeBearingDeg, double albedo, SunGrid grid, bool evenSky = false)
     {
         SkyMonths months = new(grid.Count);
-        SkyQuarters.Walk(year, albedo, q => months.Add(q, rangeBearingDeg, grid));
+        SkyQuarters.Walk(year, albedo, q => months.Add(q, rangeBearingDeg, grid), evenSky);
         for (int h = 0; h < CommonYear.Hours; h++)
         {
             months.Global[CommonYear.MonthOfDay(h / 24) - 1] += Math.Max(0, year.GhiWhm2[h]);

@@ -34,7 +34,8 @@ internal static class SkyQuarters
     /// <param name="year">The weather.</param>
     /// <param name="albedo">Of the ground without snow.</param>
     /// <param name="visit">Called for each lit quarter.</param>
-    public static void Walk(WeatherYear year, double albedo, Action<SkyQuarter> visit)
+    /// <param name="evenSky">All diffuse light from an evenly bright sky (Liu and Jordan), for comparison.</param>
+    public static void Walk(WeatherYear year, double albedo, Action<SkyQuarter> visit, bool evenSky = false)
     {
         WeatherStation at = year.Station;
         double pressurePa = Math.Clamp(AirMass.PressureAtPa(Math.Max(-450, at.ElevationM)), 50_000, 108_000);
@@ -49,13 +50,13 @@ internal static class SkyQuarters
             double globalWh = Math.Max(0, year.GhiWhm2[h]);
             if (globalWh > 0)
             {
-                Hour(year, albedo, visit, sun, h, (h * InHour) + shift, steps, globalWh);
+                Hour(year, albedo, visit, sun, h, (h * InHour) + shift, steps, globalWh, evenSky);
             }
         }
     }
 
     private static void Hour(
-        WeatherYear year, double albedo, Action<SkyQuarter> visit, SunYear sun, int h, int first, int steps, double globalWh)
+        WeatherYear year, double albedo, Action<SkyQuarter> visit, SunYear sun, int h, int first, int steps, double globalWh, bool evenSky)
     {
         int month = CommonYear.MonthOfDay(h / 24) - 1;
         double upSum = 0;
@@ -91,9 +92,11 @@ internal static class SkyQuarters
             double elevationDeg = sun.ElevationDeg(step);
             double zenithDeg = 90 - elevationDeg;
             double distance = sun.DistanceAu[step / (24 * InHour)];
-            SkySources sky = PerezSky.Kernel(
-                normalW, spreadW, (normalW * up) + spreadW, zenithDeg, up, AirMass.RelativeKastenYoung(zenithDeg),
-                Extraterrestrial.SolarConstantWm2 / (distance * distance), groundAlbedo);
+            SkySources sky = evenSky
+                ? new SkySources(normalW, 0, spreadW, 0, ((normalW * up) + spreadW) * groundAlbedo)
+                : PerezSky.Kernel(
+                    normalW, spreadW, (normalW * up) + spreadW, zenithDeg, up, AirMass.RelativeKastenYoung(zenithDeg),
+                    Extraterrestrial.SolarConstantWm2 / (distance * distance), groundAlbedo);
             visit(new SkyQuarter(h, month, sky, sun.AzimuthDeg(step), elevationDeg));
         }
     }

@@ -138,6 +138,7 @@ public sealed record CurtainPlane(
 public sealed class Enclosure
 {
     private const double ToleranceM = 1e-4;
+    private const double LeastAreaM2 = 1e-9;
 
     private Enclosure(IReadOnlyList<EnclosureFace> faces, IReadOnlyList<ShadeBar> bars)
     {
@@ -182,6 +183,11 @@ public sealed class Enclosure
         foreach (EnclosureFace face in faces)
         {
             Vector3d vector = Polygons.AreaVector(face.Polygon);
+            if (!(vector.LengthM > LeastAreaM2))
+            {
+                throw new ArgumentException($"Face '{face.Id}' has no area.", nameof(faces));
+            }
+
             closing += vector;
             area += vector.LengthM;
             RequirePlaneConvex(face.Id, face.Polygon, vector.Unit());

@@ -2,7 +2,13 @@ using Glazewright.Science.Guards;
 
 namespace Glazewright.Science.Sky;
 
-/// <summary>Beam from global light by how far the air's clearness falls short of a clear sky's at that air mass: it knows the sun's height, as the diffuse share of <see cref="ErbsSplit"/> does not.</summary>
+/// <summary>Global light split into beam and diffuse.</summary>
+/// <param name="BeamNormalWm2">Direct normal, W/m².</param>
+/// <param name="DiffuseHorizontalWm2">Diffuse horizontal, W/m².</param>
+/// <param name="ClearnessRatio">Global over extraterrestrial horizontal.</param>
+public readonly record struct BeamAndDiffuse(double BeamNormalWm2, double DiffuseHorizontalWm2, double ClearnessRatio);
+
+/// <summary>Beam from global light by how far the air's clearness falls short of a clear sky's at that air mass: it knows the sun's height, as the diffuse share of <see cref="ErbsShare"/> does not.</summary>
 /// <remarks>
 /// Maxwell 1987, A quasi-physical model for converting hourly global horizontal to direct normal insolation, SERI/TR-215-3087 ("DISC"; coefficients from memory,
 /// checked). Air mass: Kasten 1966 (from memory, checked). The model was fitted with a solar constant of 1370 W/m². Within 3° of the horizon all light is diffuse.

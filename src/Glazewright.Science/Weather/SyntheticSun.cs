@@ -1,4 +1,5 @@
 using Glazewright.Science.Maths;
+using Glazewright.Science.Sky;
 
 namespace Glazewright.Science.Weather;
 
@@ -166,15 +167,10 @@ internal sealed class SyntheticSun
             return 1;
         }
 
-        double beamShare = (1 - ErbsDiffuseFraction(GhiWhm2[h] / lit[h].ExtraterrestrialWm2)) * factor;
+        double beamShare = (1 - ErbsShare.DiffuseFraction(Math.Min(2, GhiWhm2[h] / lit[h].ExtraterrestrialWm2))) * factor;
 
         // The sky never lets more than 0.8 of the beam outside the air through.
         double most = 0.8 * lit[h].ExtraterrestrialWm2 / GhiWhm2[h];
         return 1 - Math.Clamp(beamShare, 0, Math.Min(0.97, most));
     }
-
-    private static double ErbsDiffuseFraction(double kt) =>
-        kt <= 0.22 ? 1 - 0.09 * kt
-        : kt <= 0.80 ? 0.9511 - 0.1604 * kt + 4.388 * kt * kt - 16.638 * kt * kt * kt + 12.336 * kt * kt * kt * kt
-        : 0.165;
 }

@@ -38,6 +38,34 @@ public class ViewFactorTests
         Assert.Equal(expected, exchange[floor, roof] / pieces[floor].AreaM2, 0.003);
     }
 
+    // Two rectangles at right angles with an edge of length 3 in common, 2 and 1 deep (Howell's catalogue C-14, closed form; from memory).
+    [Fact]
+    public void Rectangles_at_right_angles_follow_the_closed_form()
+    {
+        List<Piece> pieces = Pieces.Of(Box(2, 3, 1), null);
+        double[,] exchange = ViewFactors.ExchangeAreas(pieces, EnclosureGains.Rays);
+        int floor = pieces.FindIndex(p => p.Normal.Z < -0.5);
+        int wall = pieces.FindIndex(p => p.Normal.X > 0.5);
+        const double h = 1 / 3.0;
+        const double w = 2 / 3.0;
+        const double h2 = h * h;
+        const double w2 = w * w;
+        double both = Math.Sqrt(h2 + w2);
+        double expected = 1 / (Math.PI * w) * ((w * Math.Atan(1 / w)) + (h * Math.Atan(1 / h)) - (both * Math.Atan(1 / both))
+            + (0.25 * (Math.Log((1 + w2) * (1 + h2) / (1 + w2 + h2))
+                + (w2 * Math.Log(w2 * (1 + w2 + h2) / ((1 + w2) * (w2 + h2))))
+                + (h2 * Math.Log(h2 * (1 + h2 + w2) / ((1 + h2) * (h2 + w2)))))));
+        Assert.Equal(expected, exchange[floor, wall] / pieces[floor].AreaM2, 0.003);
+    }
+
+    [Fact]
+    public void A_face_without_area_is_refused_by_name()
+    {
+        List<EnclosureFace> faces = [.. Houses.Usual().Faces];
+        faces.Add(new EnclosureFace("sliver", [new(0, 0, 0), new(10, 0, 0), new(20, 0, 0)], Houses.Open, []));
+        Assert.Contains("sliver", Assert.Throws<ArgumentException>(() => Enclosure.Of(faces)).Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Exchange_is_reciprocal_and_closed_with_a_curtain_and_a_door()
     {
