@@ -26,6 +26,7 @@ namespace Glazewright.Design.Year;
 /// <param name="EnergyClosureFraction">Error of the energy books over heat turned over.</param>
 /// <param name="WaterClosureFraction">Error of the water books over water turned over.</param>
 /// <param name="Midnights">State at the start of each of the 365 days: any day can be run again from its own.</param>
+/// <param name="Rehearsals">Failures tried on the coldest night and the hottest noon.</param>
 /// <param name="Report">Figures, findings, what is left out.</param>
 public sealed record YearResult(
     string House,
@@ -51,6 +52,7 @@ public sealed record YearResult(
     double EnergyClosureFraction,
     double WaterClosureFraction,
     EqList<YearSnapshot> Midnights,
+    EqList<Rehearsal> Rehearsals,
     StageReport Report);
 
 /// <summary>Hours against the targets, with the job's band.</summary>

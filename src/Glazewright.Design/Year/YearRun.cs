@@ -25,6 +25,7 @@ internal sealed class YearRun
     private readonly HouseModel model;
     private readonly HouseState state;
     private readonly ProgramControl control;
+    private readonly Tamper? tamper;
     private readonly YearSnapshot[] midnights = new YearSnapshot[YearTargets.Days];
     private readonly int[] readings = new int[YearSensors.Count];
     private readonly Command[] commands;
@@ -42,8 +43,10 @@ internal sealed class YearRun
     private bool hottestPlanted;
 
     public YearRun(
-        YearInput input, BuildingForm form, GainTable gains, PlantResult plant, ProgramDocument program, MinuteWeather weather, ProgramControl control)
+        YearInput input, BuildingForm form, GainTable gains, PlantResult plant, ProgramDocument program, MinuteWeather weather, ProgramControl control,
+        Tamper? tamper = null)
     {
+        this.tamper = tamper;
         this.input = input;
         this.weather = weather;
         this.control = control;
@@ -203,7 +206,9 @@ internal sealed class YearRun
     {
         int day = minute / 1440;
         sensors.Read(weather, Targets, Plant, minute, readings);
+        tamper?.Read(minute, readings);
         control.Step(readings, (int)(StepS * 1000), commands);
+        tamper?.Command(minute, commands);
 
         int period = Targets.Period(day);
         CropPeriod? crop = period >= 0 ? input.Schedule[period] : null;
@@ -214,6 +219,7 @@ internal sealed class YearRun
         forcing.PressurePa = weather.PressurePa[minute];
         forcing.WindMPerS = weather.WindMs[minute] * House.WindFactor;
         forcing.SkyC = weather.SkyC[minute];
+        tamper?.Weather(ref forcing);
         forcing.DeepGroundC = deepC[day];
         forcing.Co2Ppm = Co2Ppm;
         forcing.LeafAreaIndex = crop is null ? 0 : crop.LeafAreaIndex * crop.PlantedFraction;

@@ -72,6 +72,7 @@ public static class YearStage
             run.HeatTurnedJ > 0 ? run.HeatMissedJ / run.HeatTurnedJ : 0,
             run.WaterTurnedKg > 0 ? run.WaterMissedKg / run.WaterTurnedKg : 0,
             run.Midnights.ToEqList(),
+            Rehearsals.Of(input, form, gains, plant, program, weather, run.Midnights),
             StageReport.Empty);
         return result with { Report = YearWorkings.Report(result, run, input, duty, plant) };
     }

@@ -91,6 +91,10 @@ public static class AnswersReport
         {
             yield return PlantAnswers.Cooling(source, house);
             yield return PlantAnswers.Heat(source, house);
+            if (FailureAnswer.Of(source, house) is QuestionAnswered failure)
+            {
+                yield return failure;
+            }
         }
 
         yield return StructureAnswer.Of(source);

@@ -259,6 +259,7 @@ internal static class SampleSource
             1e-9,
             1e-9,
             [],
+            [new Rehearsal("heater-dead", $"{id}/heater-1 does not light on the coldest night", 7, 0, 0, true, [new RehearsalRun("as in the file", 133, -4, [18f, 9f, 1f]), new RehearsalRun("calm", null, 1, [18f, 10f, 4f]), new RehearsalRun("windy", 92, -7, [18f, 6f, -2f])])],
             StageReport.Empty);
     }
 }

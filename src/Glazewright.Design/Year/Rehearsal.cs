@@ -1,0 +1,33 @@
+using Glazewright.Design.Contracts;
+
+namespace Glazewright.Design.Year;
+
+/// <summary>Something fails on a day of the year: what happens, in calm and windy air.</summary>
+/// <param name="Id">Short name (<c>heater-dead</c>).</param>
+/// <param name="What">What fails and when, in words.</param>
+/// <param name="Day">Day of the common year, 0 to 364.</param>
+/// <param name="FromMinute">Minute of the day it fails.</param>
+/// <param name="LimitC">The temperature that matters: frost, or what leaves bear.</param>
+/// <param name="IsCold">True when the danger is cold.</param>
+/// <param name="Runs">As in the file, in calm and in windy air; the first is the file's.</param>
+public sealed record Rehearsal(string Id, string What, int Day, int FromMinute, double LimitC, bool IsCold, EqList<RehearsalRun> Runs)
+{
+    /// <summary>Shortest time to the limit, min, rounded down to five; null when it is never passed that day.</summary>
+    public int? SoonestMin => Runs.Min(r => r.ToLimitMin) is { } soonest ? soonest / 5 * 5 : null;
+
+    /// <summary>Longest time to the limit among the runs that pass it, min, rounded down to five; null when one never does.</summary>
+    public int? LatestMin => Runs.Any(r => r.ToLimitMin is null) ? null : Runs.Max(r => r.ToLimitMin)!.Value / 5 * 5;
+
+    /// <summary>Worst temperature of all runs, °C.</summary>
+    public double WorstC => IsCold ? Runs.Min(r => r.WorstC) : Runs.Max(r => r.WorstC);
+
+    /// <summary>Mildest of the runs' worst temperatures, °C.</summary>
+    public double MildestC => IsCold ? Runs.Max(r => r.WorstC) : Runs.Min(r => r.WorstC);
+}
+
+/// <summary>One run of a rehearsal.</summary>
+/// <param name="Wind">Calm, windy or as in the file.</param>
+/// <param name="ToLimitMin">Minutes from the failure to the limit; null when it is not passed that day.</param>
+/// <param name="WorstC">Coldest or hottest air at the crop after the failure.</param>
+/// <param name="InsideC">Air at the crop, the failure's minute and every five minutes after it.</param>
+public sealed record RehearsalRun(string Wind, int? ToLimitMin, double WorstC, EqList<float> InsideC);

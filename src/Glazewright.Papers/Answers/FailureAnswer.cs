@@ -1,0 +1,75 @@
+using System.Globalization;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Year;
+using Glazewright.Papers.Charts;
+using Glazewright.Papers.Days;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Reports;
+using Glazewright.Papers.Sets;
+
+namespace Glazewright.Papers.Answers;
+
+/// <summary>What if something fails?</summary>
+internal static class FailureAnswer
+{
+    public static QuestionAnswered? Of(PaperSource source, HouseResults house)
+    {
+        EqList<Rehearsal> rehearsals = house.Year.Rehearsals;
+        if (rehearsals.Count == 0)
+        {
+            return null;
+        }
+
+        Said said = new(source.Job.Units);
+        Rehearsal shown = rehearsals.FirstOrDefault(r => r.Id == "heater-dead") ?? rehearsals[0];
+        string brief = $"{Short(shown)}: {Time(shown, said)}";
+        List<Block> blocks =
+        [
+            new Block.TableOf(new Table(
+                [new Column("What fails", 74), new Column("Day", 26), new Column("What happens", 44), new Column("Worst air at the crop", 28, Along.End)],
+                [.. rehearsals.Select(r => (IReadOnlyList<string>)[Capital(r.What), DayReport.Name(r.Day), Time(r, said), Worst(r, said)])])),
+            new Block.Picture(Trace(shown, said), $"{Capital(shown.What)}: air at the crop from the failure on, in three winds."),
+            new Block.Paragraph(
+                "Tried on the model on the typical year's coldest and hottest days with a crop, in calm (0.5 m/s), in windy (8 m/s) and in the file's own air; times are rounded down to five minutes. A worse year is colder. Alarms that reach someone, and backup heat or power, are what these times ask for.", Quiet: true),
+        ];
+        Standing standing = shown.Id != "heater-dead" ? Standing.None : shown.SoonestMin is null ? Standing.Held : Standing.Miss;
+        return new QuestionAnswered($"What if something fails in house {house.Form.Id}?", brief, $"In house {house.Form.Id}, {Short(shown)}: {Time(shown, said)}.", standing, blocks);
+    }
+
+    private static string Short(Rehearsal r) => r.Id == "heater-dead" ? "largest heater out on the coldest night" : r.What;
+
+    private static string Time(Rehearsal r, Said said)
+    {
+        string limit = r.IsCold ? "frost" : said.Round(r.LimitC, Unit.Celsius);
+        return r.SoonestMin is not { } soonest
+            ? $"no {limit}{(r.IsCold ? " that day" : " reached")}"
+            : r.LatestMin is { } latest
+                ? latest == soonest ? $"{limit} after {Span(soonest)}" : $"{limit} after {Span(soonest)} to {Span(latest)}"
+                : $"{limit} after {Span(soonest)} at the soonest, in other air not that day";
+    }
+
+    private static string Worst(Rehearsal r, Said said)
+    {
+        string worst = said.Text(r.WorstC, Unit.Celsius);
+        string mildest = said.Text(r.MildestC, Unit.Celsius);
+        return worst == mildest ? worst : $"{worst} to {mildest}";
+    }
+
+    private static string Span(int minutes) => minutes < 120
+        ? string.Create(CultureInfo.InvariantCulture, $"{minutes} min")
+        : string.Create(CultureInfo.InvariantCulture, $"{minutes / 60} h{(minutes % 60 > 0 ? $" {minutes % 60} min" : "")}");
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+
+    private static Sheet Trace(Rehearsal r, Said said)
+    {
+        string unit = said.Of(20, Unit.Celsius).Unit;
+        int steps = r.Runs[0].InsideC.Count - 1;
+        return StripChart.Draw(
+            "failure-" + r.Id, Capital(r.What), unit,
+            [.. r.Runs.Select(x => new Strip(x.Wind, [.. x.InsideC.Select(c => said.Of(c, Unit.Celsius).Value)]))],
+            null,
+            [.. Enumerable.Range(0, 7).Select(i => (i / 6.0, string.Create(CultureInfo.InvariantCulture, $"+{steps * 5 * i / 6.0 / 60:0.#} h")))],
+            Said.WidthMm, 40);
+    }
+}
