@@ -7,8 +7,11 @@ namespace Glazewright.Design.Year;
 /// <param name="StaysUp">It does not set: the marks stand at the day's ends.</param>
 internal readonly record struct SunHours(int RiseMinute, int SetMinute, bool StaysDown, bool StaysUp)
 {
+    /// <summary>Sine of −0.8333°: 34′ of refraction and 16′ of disc, as almanacs and clocks have it.</summary>
+    private const double Horizon = -0.014543;
+
     /// <summary>Finds them.</summary>
-    /// <param name="up">Cosine of the sun's zenith angle, a value a minute.</param>
+    /// <param name="up">Cosine of the zenith angle of the sun's centre, refraction left out, a value a minute.</param>
     /// <remarks>
     /// Counted from the highest stand outwards: where summer's sun sets a little after midnight, that tail belongs to the day before and does not make the whole
     /// day light.
@@ -20,21 +23,21 @@ internal readonly record struct SunHours(int RiseMinute, int SetMinute, bool Sta
         for (int m = 0; m < up.Length; m++)
         {
             highest = up[m] > up[highest] ? m : highest;
-            stays &= up[m] > 0;
+            stays &= up[m] > Horizon;
         }
 
-        if (!(up[highest] > 0))
+        if (!(up[highest] > Horizon))
         {
             return new SunHours(up.Length / 2, up.Length / 2, true, false);
         }
 
         int rise = highest, set = highest + 1;
-        while (rise > 0 && up[rise - 1] > 0)
+        while (rise > 0 && up[rise - 1] > Horizon)
         {
             rise--;
         }
 
-        while (set < up.Length && up[set] > 0)
+        while (set < up.Length && up[set] > Horizon)
         {
             set++;
         }

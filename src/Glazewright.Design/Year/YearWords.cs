@@ -204,6 +204,6 @@ internal static class YearWords
             "year/no-sunrise", Severity.Near, input.House,
             Text($"The schedule goes by sunrise and sunset, but the sun does not rise on {dark} days and does not set on {light}. On a day without sunrise both marks stand at 12:00 (from sunrise to sunset is then no time at all: the night's targets all day long); on a day without sunset they stand at 0:00 and 24:00 (the day's targets all night)."),
             "Clock times for the start and end of the day in those weeks.",
-            new Source.FirstPrinciples("minutes with the sun's centre above a flat horizon, refraction left out"));
+            new Source.FirstPrinciples("minutes with the sun's upper edge over a flat horizon, usual refraction"));
     }
 }

@@ -162,39 +162,3 @@ public class ErbsByGeneralLibrary
         Assert.Equal(beamWm2, (globalWm2 - diffuse) / cosine, 0.1);
     }
 }
-
-/// <summary>
-/// ASHRAE Handbook—Fundamentals clear sky: three rows computed with pvlib from remembered depths, six rows of a typical-year statistics file for
-/// Phoenix (read in an open repository), which belong to the 2009 exponents.
-/// </summary>
-public class AshraeClearSky
-{
-    [Theory]
-    [InlineData(0.515, 2.066, 1324, 76.9, ClearSkyEdition.Handbook2009, 783.99, 165.53)]
-    [InlineData(0.402, 2.200, 1325, 45, ClearSkyEdition.Handbook2013, 791.32, 120.85)]
-    [InlineData(0.325, 2.461, 1412, 23.4, ClearSkyEdition.Handbook2009, 773.77, 78.23)]
-    [InlineData(0.325, 2.461, 1412, 23.4, ClearSkyEdition.Handbook2013, 769.89, 68.54)]
-    public void By_general_library(
-        double beamDepth, double diffuseDepth, double outsideWm2, double elevationDeg, ClearSkyEdition edition, double beamWm2, double diffuseWm2)
-    {
-        ClearSkyLight light = ClearSky.At(beamDepth, diffuseDepth, elevationDeg, outsideWm2, edition);
-        Assert.Equal(beamWm2, light.BeamNormalWm2, 0.1);
-        Assert.Equal(diffuseWm2, light.DiffuseHorizontalWm2, 0.1);
-    }
-
-    // Tolerance 5 and 1 W/m²: printed whole, their constant outside the atmosphere unknown.
-    [Theory]
-    [InlineData(21, 0.306, 2.534, 35.97, 915, 89)]
-    [InlineData(52, 0.317, 2.463, 45.09, 937, 102)]
-    [InlineData(80, 0.339, 2.351, 55.99, 938, 121)]
-    [InlineData(111, 0.366, 2.229, 67.74, 920, 141)]
-    [InlineData(141, 0.419, 2.044, 75.74, 870, 170)]
-    [InlineData(172, 0.465, 1.910, 78.02, 827, 194)]
-    public void Phoenix_at_noon(int dayOfYear, double beamDepth, double diffuseDepth, double elevationDeg, double beamWm2, double diffuseWm2)
-    {
-        double outside = 1367 * (1 + (0.033 * Math.Cos(2 * Math.PI * (dayOfYear - 3) / 365)));
-        ClearSkyLight light = ClearSky.At(beamDepth, diffuseDepth, elevationDeg, outside, ClearSkyEdition.Handbook2009);
-        Assert.Equal(beamWm2, light.BeamNormalWm2, 5.0);
-        Assert.Equal(diffuseWm2, light.DiffuseHorizontalWm2, 1.0);
-    }
-}

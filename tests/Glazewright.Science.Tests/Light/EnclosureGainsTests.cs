@@ -126,6 +126,32 @@ public class EnclosureGainsTests
         Assert.Equal(here.CropPlaneM2, there.CropPlaneM2, 0.003 * here.ApertureM2);
     }
 
+    // The zenith has no bearing; a sun in the plane of a wall neither lights nor loses it, and a hair to either side nothing jumps.
+    [Fact]
+    public void A_sun_in_the_zenith_or_in_the_plane_of_a_face_is_no_special_case()
+    {
+        GainRow zenith = Row(Houses.Usual(), null, 0, 90);
+        foreach (double azimuthDeg in new[] { 37.0, 90, 181.3, 300 })
+        {
+            GainRow again = Row(Houses.Usual(), null, azimuthDeg, 90);
+            Assert.Equal(zenith.ApertureM2, again.ApertureM2, 1e-9 * zenith.ApertureM2);
+            Assert.Equal(zenith.CropPlaneM2, again.CropPlaneM2, 1e-9 * zenith.ApertureM2);
+        }
+
+        // Along the ridge the side walls are seen edge on; on the horizon the floor is.
+        foreach ((double azimuthDeg, double elevationDeg) in new[] { (0.0, 20.0), (180.0, 45.0), (90.0, 0.0) })
+        {
+            GainRow at = Row(Houses.Usual(), null, azimuthDeg, elevationDeg);
+            Assert.Equal(at.ApertureM2, at.PartsM2, 1e-9 * at.ApertureM2);
+            foreach (double hairDeg in new[] { -1e-7, 1e-7 })
+            {
+                GainRow beside = Row(Houses.Usual(), null, azimuthDeg + hairDeg, elevationDeg);
+                Assert.Equal(at.ApertureM2, beside.ApertureM2, 1e-6);
+                Assert.Equal(at.CropPlaneM2, beside.CropPlaneM2, 1e-5);
+            }
+        }
+    }
+
     [Fact]
     public void An_invisible_curtain_changes_nothing()
     {
