@@ -21,6 +21,7 @@ namespace Glazewright.Design.Duty;
 /// <param name="VentilationBalanceM3PerS">By the energy and moisture balance along the house.</param>
 /// <param name="VentilationM3PerS">The one later stages use.</param>
 /// <param name="NightMoistureKgPerS">Moisture to remove on the drying night, kg/s.</param>
+/// <param name="Air">States of the design days' air.</param>
 /// <param name="Report">Figures and findings.</param>
 public sealed record DutyResult(
     string House,
@@ -40,6 +41,7 @@ public sealed record DutyResult(
     double VentilationBalanceM3PerS,
     double VentilationM3PerS,
     double NightMoistureKgPerS,
+    DesignAir Air,
     StageReport Report);
 
 /// <summary>One path heat leaves by.</summary>

@@ -14,7 +14,7 @@ namespace Glazewright.Design.Duty;
 public static class DutyStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>Pad effectiveness taken until Plant has chosen the pad.</summary>
     internal const double AssumedPadEffectiveness = 0.80;
@@ -81,6 +81,17 @@ public static class DutyStage
         double nightLatentWm2 = Transpiration.QuickWPerM2(
             0, night.VapourDeficitPa, Math.Min(coldCrop.LeafAreaIndex, 10), CropSolarFactor, CropNightWPerM2KPa);
         double moisture = nightLatentWm2 * coldCrop.PlantedFraction * form.FloorAreaM2 / Transpiration.LatentJPerKg;
+        AirState dampNight = DesignWeather.DryingNight(year, nightC, pressurePa);
+        AirState winterNight = DesignDayList.WinterNight(conditions, year, pressurePa);
+        var air = new DesignAir(
+            DesignDayList.Of(conditions, year, winterNight, outside, dampNight, pressurePa),
+            outside,
+            load,
+            winterNight,
+            night,
+            dampNight,
+            NightMoisture.Of(
+                form, winterNight, nightC, form.VolumeM3 * input.AirtightnessPerHour / 3600, coldCrop.PlantedFraction * form.FloorAreaM2, coldCrop.LeafAreaIndex));
         var result = new DutyResult(
             input.House,
             conditions,
@@ -99,12 +110,13 @@ public static class DutyStage
             need.FlowM3PerS,
             ventilation,
             moisture,
+            air,
             StageReport.Empty);
         return result with
         {
             Report = DutyWorkings.Report(new DutyFacts(
                 input, form, result, coldCrop, hotCrop, hour, inward, cropWm2, load, outside, inlet, need, rule, run, night, nightLatentWm2,
-                DesignWeather.DryingNight(year, nightC, pressurePa), above, storedW, year)),
+                dampNight, above, storedW, year)),
         };
     }
 

@@ -7,6 +7,7 @@ using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Exchange;
 using Glazewright.Papers.Light;
 using Glazewright.Papers.Pdf;
+using Glazewright.Papers.Plant;
 using Glazewright.Papers.Reports;
 using Glazewright.Papers.Sheets;
 using Glazewright.Papers.Svg;
@@ -17,7 +18,7 @@ namespace Glazewright.Papers.Sets;
 public static class PaperWriter
 {
     /// <summary>Raise when the papers change for the same results.</summary>
-    public const int Version = 2;
+    public const int Version = 3;
 
     /// <summary>The files in the order of the contents page, that page first.</summary>
     /// <param name="source">What the papers are made from.</param>
@@ -45,6 +46,11 @@ public static class PaperWriter
                 Add($"light/cells-{FileName(house.House.Id)}.csv", PaperReader.Grower, $"Light of {house.House.Name} by place and month", Utf8(LightCsv.Cells(house, source.Job.Units)));
                 Add($"light/hours-{FileName(house.House.Id)}.csv", PaperReader.Grower, $"Light of {house.House.Name} by hour", Utf8(LightCsv.Hours(house)));
             }
+        }
+
+        if (PlantReport.Of(source) is { } plant)
+        {
+            Add("plant.pdf", PaperReader.Everyone, "Climate plant: design days, air, equipment and services", ReportSetting.Pdf(plant));
         }
 
         IReadOnlyList<Sheet> sheets = Sheets(source);

@@ -20,6 +20,7 @@ public class FilterFanHeatTests
         250 * 38,
         350 * 27,
         0, 0, 0, 0, 0, 0, 0,
+        global::Glazewright.Design.Tests.Duty.MadeUpAir.Of,
         StageReport.Empty);
 
     [Fact]

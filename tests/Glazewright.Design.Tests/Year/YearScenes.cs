@@ -27,7 +27,7 @@ internal static class YearScenes
     public static GainTable Gains { get; } = MakeGains(Form);
 
     public static DutyResult Duty { get; } = new(
-        "A", Job.Site.Design!, 98_900, [], 900, 700, 17, 34_000, 26_000, 20_000, 100_000, 0.02, 60_000, 8, 9, 9, 0.003, StageReport.Empty);
+        "A", Job.Site.Design!, 98_900, [], 900, 700, 17, 34_000, 26_000, 20_000, 100_000, 0.02, 60_000, 8, 9, 9, 0.003, Glazewright.Design.Tests.Duty.MadeUpAir.Of, StageReport.Empty);
 
     public static PlantResult Plant { get; } = new(
         "A",

@@ -15,6 +15,8 @@ using Glazewright.Design.Program;
 using Glazewright.Design.Takeoff;
 using Glazewright.Design.Year;
 using Glazewright.Papers.Sets;
+using Glazewright.Science.Air;
+using AirLoad = Glazewright.Science.Flow.AirLoad;
 
 namespace Glazewright.Papers.Tests.Sets;
 
@@ -154,11 +156,31 @@ internal static class SampleSource
         ["connections", "uplift at the anchors", "bracing along the house", "end walls", "foundation"],
         new StageReport([], [], ["Members only."]));
 
+    private static DesignAir Air(BuildingForm form)
+    {
+        AirState summer = AirState.FromWetBulb(32.6, 23.2, 99_000);
+        AirState winter = AirState.FromRelativeHumidity(-19.4, 0.78, 99_000);
+        AirState night = AirState.FromRelativeHumidity(16.7, 0.8, 99_000);
+        AirState damp = AirState.FromRelativeHumidity(6.5, 0.93, 99_000);
+        Source typed = new Source.Given("/site/design");
+        return new DesignAir(
+            [
+                new DesignCase("Coldest design night, 99.6 %", -19.4, winter.WetBulbC, 4.6, typed, -17.1, "heaters, to the night target"),
+                new DesignCase("Hottest design day, 0.4 %", 32.6, 23.2, -1, typed, 31.9, "fans, wet wall"),
+            ],
+            summer,
+            new AirLoad(120_000, 900, 32.6, 0.6 * form.FloorAreaM2, 420, 2.5, 0.35, 18),
+            winter,
+            night,
+            damp,
+            new NightBalance(AirState.FromRelativeHumidity(16.7, 0.71, 99_000), 5.3, form.Id + "/roof-left/cover", 0.0011, 0.0007, 0.0018));
+    }
+
     private static HouseResults Results(House house, BuildingForm form, FrameResult frame)
     {
         string id = house.Id;
         DutyResult duty = new(
-            id, new DesignConditions(-19.4, -26, 32.6, 23.2, 25, new Source.Given("/site/design")), 99_000, [new LossLine(id + "/roof-left/cover", FaceName.RoofLeft, 180, 2.1, 378)], 900, 700, 16.7, 33_700, 27_000, 25_000, 120_000, 0.01, 95_000, 12, 13.3, 13.3, 0.004, StageReport.Empty);
+            id, new DesignConditions(-19.4, -26, 32.6, 23.2, 25, new Source.Given("/site/design")), 99_000, [new LossLine(id + "/roof-left/cover", FaceName.RoofLeft, 180, 2.1, 378)], 900, 700, 16.7, 33_700, 27_000, 25_000, 120_000, 0.01, 95_000, 12, 13.3, 13.3, 0.004, Air(form), StageReport.Empty);
         ExhaustPlant exhaust = new(
             [new FanUnit(id + "/fan-1", "fan-36", 0.914, 1.07), new FanUnit(id + "/fan-2", "fan-36", 0.914, 1.07), new FanUnit(id + "/fan-3", "fan-24", 0.61, 0.76)],
             [new OperatingPoint(1, 4.4, 20, 500), new OperatingPoint(2, 8.8, 22, 1000), new OperatingPoint(3, 13.3, 24.9, 1400)],
