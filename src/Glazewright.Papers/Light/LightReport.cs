@@ -55,7 +55,7 @@ public static class LightReport
         LightMonth darkMonth = light.Months[dark];
         yield return new Block.NewPage();
         yield return new Block.Heading(1, $"House {house.Form.Id}");
-        yield return new Block.Lead(FormattableString.Invariant(
+        yield return new Block.Lead(light.OutsideMolPerM2Day[dark] <= 0 ? $"In {darkName} the sun stays down; all the light there is comes in the brighter months." : FormattableString.Invariant(
             $"In {darkName} {darkMonth.MeanMolPerM2Day:0.0} of the {light.OutsideMolPerM2Day[dark]:0.0} mol/m² a day outdoors reach {(light.HeightM > 0 ? "the benches" : "the floor")}; the darkest place has {100 * darkMonth.EvennessRatio:0} % of the mean."));
         yield return new Block.Picture(
             MonthMaps.Draw($"light-months-{house.Form.Id}", $"House {house.Form.Id}: light by month", light.CountX, light.CountY, light.Months, [.. Enumerable.Range(0, 12)], house.Form.LengthM / house.Form.WidthM, Said.WidthMm),
