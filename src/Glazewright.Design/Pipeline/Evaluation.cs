@@ -12,6 +12,7 @@ using Glazewright.Design.LightMaps;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Price;
 using Glazewright.Design.Program;
+using Glazewright.Design.Services;
 using Glazewright.Design.Takeoff;
 using Glazewright.Design.Year;
 using Glazewright.Science.Weather;
@@ -136,6 +137,23 @@ public sealed class Evaluation
                 PriceInput.From(Job),
                 [takeoff.Hash, cuts.Hash, _ground.PriceBook.Hash],
                 (i, _) => PriceStage.Run(i, takeoff.Value, cuts.Value, _ground.PriceBook.Value));
+        }
+    }
+
+    /// <summary>Electric, gas, water, drain and controls of the range.</summary>
+    public Keyed<ServicesResult> Services
+    {
+        get
+        {
+            Keyed<PlantResult>[] plants = [.. Job.Houses.Select(h => Plant(h.Id))];
+            Keyed<ProgramDocument>[] programs = [.. Job.Houses.Select(h => Program(h.Id))];
+            return Run(
+                "services",
+                ServicesStage.Version,
+                "",
+                ServicesInput.From(Job),
+                [.. plants.Select(p => p.Hash), .. programs.Select(p => p.Hash)],
+                (i, _) => ServicesStage.Run(i, plants.Select(p => p.Value).ToEqList(), programs.Select(p => p.Value).ToEqList()));
         }
     }
 

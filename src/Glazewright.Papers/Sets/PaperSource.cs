@@ -13,6 +13,7 @@ using Glazewright.Design.Pipeline;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Price;
 using Glazewright.Design.Program;
+using Glazewright.Design.Services;
 using Glazewright.Design.Takeoff;
 using Glazewright.Design.Year;
 using Glazewright.Science.Optics;
@@ -40,6 +41,9 @@ public sealed record PaperSource(
     EqList<DefaultUsed> Defaults,
     string Version)
 {
+    /// <summary>Electric, gas, water, drain and controls of the range.</summary>
+    public ServicesResult Services { get; init; } = ServicesResult.None;
+
     /// <summary>What an evaluation says, stage by stage; whatever is not yet computed is computed here.</summary>
     /// <param name="evaluation">The job's evaluation.</param>
     /// <param name="defaults">Defaults that held when the job was read.</param>
@@ -67,7 +71,10 @@ public sealed record PaperSource(
             evaluation.Cuts.Value,
             evaluation.Price.Value,
             defaults,
-            version);
+            version)
+        {
+            Services = evaluation.Services.Value,
+        };
     }
 
     /// <summary>Reports of all stages, in the order of the pipeline; what rests on a default says so.</summary>
@@ -102,6 +109,7 @@ public sealed record PaperSource(
             yield return (PaperStage.Design, StageReport.Empty with { Findings = CrossChecks.Snow(Job, house.Frame, house.Year).ToEqList() });
         }
 
+        yield return (PaperStage.Design, Services.Report);
         yield return (PaperStage.Buying, Takeoff.Report);
         yield return (PaperStage.Buying, Cuts.Report);
         yield return (PaperStage.Buying, Price.Report);

@@ -76,6 +76,14 @@ public static class PaperWriter
             Add($"control/program-{FileName(house.House.Id)}.json", PaperReader.Controls, $"Control program of {house.House.Name}", Utf8(ProgramJson.Write(house.Program)));
         }
 
+        if (source.Services.Electric.Count > 0)
+        {
+            Add("services/electric.csv", PaperReader.Everyone, "Electric load list", Utf8(ServicesCsv.Electric(source.Services)));
+            Add("services/gas.csv", PaperReader.Everyone, "Burners", Utf8(ServicesCsv.Gas(source.Services, units)));
+            Add("services/water.csv", PaperReader.Everyone, "Water users and drains", Utf8(ServicesCsv.Water(source.Services, units)));
+            Add("services/points.csv", PaperReader.Controls, "Controls points", Utf8(ServicesCsv.Points(source.Services)));
+        }
+
         Add("contractor/result.json", PaperReader.Contractor, "Every figure with its working", ResultFile.Bytes(source));
         Add("contractor/price-lines.csv", PaperReader.Contractor, "Price by line", Utf8(ContractorCsv.Lines(source.Price, units)));
         Add("contractor/price-summary.csv", PaperReader.Contractor, "From direct cost to price", Utf8(ContractorCsv.Summary(source.Price)));

@@ -12,6 +12,7 @@ using Glazewright.Design.LightMaps;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Price;
 using Glazewright.Design.Program;
+using Glazewright.Design.Services;
 using Glazewright.Design.Takeoff;
 using Glazewright.Design.Year;
 using Glazewright.Papers.Sets;
@@ -44,7 +45,10 @@ internal static class SampleSource
             [new TakeoffLine("tube-4x2x0.120", "Tube 4 × 2 × 0.120", ScopeSystem.Frame, 412.5, "m", "cut lengths of all members", ScopeBy.Us)],
             StageReport.Empty);
         CutsResult cuts = new([new SectionCuts("tube-4x2x0.120", [new BarPattern(7.315, 7, [new CutPiece("R-01", 5.79)], 1.5)], 7, 7, 7, "bars", true, 0.03)], StageReport.Empty);
-        return new PaperSource(job, form, body, results, takeoff, cuts, Price(job), [new DefaultUsed("/tariffs/water", "6.00 $/1,000 gal", "a usual rural rate")], "0.0.0-test");
+        return new PaperSource(job, form, body, results, takeoff, cuts, Price(job), [new DefaultUsed("/tariffs/water", "6.00 $/1,000 gal", "a usual rural rate")], "0.0.0-test")
+        {
+            Services = ServicesStage.Run(ServicesInput.From(job), results.Select(r => r.Plant).ToEqList(), results.Select(r => r.Program).ToEqList()),
+        };
     }
 
     private static PriceResult Price(Job job) => new(

@@ -1,0 +1,68 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Plant;
+using Glazewright.Design.Program;
+
+namespace Glazewright.Design.Services;
+
+/// <summary>Inputs and outputs of the control box, counted from the program's machines and the sensors they need.</summary>
+internal static class ControlPoints
+{
+    /// <summary>Spare points to leave (common practice).</summary>
+    public const double SpareFraction = 0.25;
+
+    public static EqList<PointLine> Of(EqList<PlantResult> plants, EqList<ProgramDocument> programs)
+    {
+        List<PointLine> lines = [];
+        foreach (PlantResult plant in plants)
+        {
+            string id = plant.House;
+            EqList<Actuator> actuators = programs.FirstOrDefault(p => p.House == id)?.Actuators ?? [];
+            foreach (IGrouping<ActuatorKind, Actuator> kind in actuators.GroupBy(a => a.Kind))
+            {
+                (string label, int digitalOut, int digitalIn, string why) = Kind(kind.Key);
+                int n = kind.Count();
+                lines.Add(new PointLine(id, label, n, n * digitalOut, n * digitalIn, 0, 0, why));
+            }
+
+            lines.Add(new PointLine(id, "Aspirated sensor station", 1, 0, 1, 2, 0, "temperature and humidity at the crop; its fan proved"));
+            lines.Add(new PointLine(id, "Second temperature sensor", 1, 0, 0, 1, 0, "against a sensor that drifts"));
+            if (plant.Curtain is not null)
+            {
+                lines.Add(new PointLine(id, "Temperature above the curtain", 1, 0, 0, 1, 0, "cold air is let down slowly"));
+            }
+
+            if (plant.Pressure is not null)
+            {
+                lines.Add(new PointLine(id, "House pressure", 1, 0, 0, 1, 1, "sensor and speed or damper of the filter fan"));
+            }
+
+            if (plant.WetWall is not null)
+            {
+                lines.Add(new PointLine(id, "Sump level and flow over the pad", 1, 0, 2, 0, 0, "low water stops the pump"));
+            }
+        }
+
+        if (plants.Count > 0)
+        {
+            lines.Add(new PointLine("range", "Outdoor station", 1, 0, 1, 5, 0, "temperature, humidity, sun, wind speed and direction; rain contact"));
+            lines.Add(new PointLine("range", "Mains, generator, water pressure, alarm", 1, 1, 4, 0, 0, "mains lost, generator on, water low, fire or CO alarm; alarm out"));
+        }
+
+        return lines.ToEqList();
+    }
+
+    private static (string Label, int DigitalOut, int DigitalIn, string Why) Kind(ActuatorKind kind) => kind switch
+    {
+        ActuatorKind.Fan => ("Exhaust fan", 1, 1, "start; current proves it runs"),
+        ActuatorKind.Louver => ("Intake louver", 2, 2, "open and close; end switches: proved open before the second fan stage"),
+        ActuatorKind.WetWallPump => ("Wet wall pump", 1, 1, "start; current"),
+        ActuatorKind.Fog => ("Fog", 1, 1, "start; pressure reached"),
+        ActuatorKind.Heater => ("Heater", 1, 1, "call; burner fault. High limit and flame safeguard stay hard-wired"),
+        ActuatorKind.BenchPipe => ("Bench pipe", 1, 1, "pump; low-water fault"),
+        ActuatorKind.Curtain => ("Curtain", 2, 2, "open and close; limit switches"),
+        ActuatorKind.Circulation => ("Circulation fans", 1, 1, "start; current"),
+        ActuatorKind.PressureFan => ("Filter fan", 1, 1, "start; current. Off in the exhaust mode"),
+        ActuatorKind.RoofVent or ActuatorKind.SideVent => (kind == ActuatorKind.RoofVent ? "Roof vent" : "Side vent", 2, 2, "open and close; end switches"),
+        _ => ("Lamps", 1, 0, "contactor"),
+    };
+}

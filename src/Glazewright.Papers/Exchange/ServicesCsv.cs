@@ -1,0 +1,88 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Services;
+
+namespace Glazewright.Papers.Exchange;
+
+/// <summary>What the other trades price from, as data.</summary>
+public static class ServicesCsv
+{
+    private const double GallonM3 = 0.003785411784;
+
+    /// <summary>The electric load list.</summary>
+    /// <param name="services">Services.</param>
+    /// <returns>One row a line.</returns>
+    public static string Electric(ServicesResult services)
+    {
+        ArgumentNullException.ThrowIfNull(services);
+        CsvText table = new(
+            "house", "id", "load", "count", "running_W_each", "motor_hp", "volts", "phases", "full_load_A_each", "current_from", "start_A_each", "starting",
+            "season", "demand_share", "circuit_least_A", "backup");
+        foreach (LoadLine l in services.Electric)
+        {
+            table.Cell(l.House).Cell(l.Id).Cell(l.Label).Cell(l.Count).Cell(l.RunningW, 0).Cell(l.MotorHp, 3).Cell(l.VoltageV, 0).Cell(l.ThreePhase ? 3 : 1)
+                .Cell(l.CurrentA, 2).Cell(l.ByTable ? "motor table" : "power and power factor 0.8").Cell(l.StartA, 1).Cell(l.Starting)
+                .Cell(Season(l.Season)).Cell(l.DemandFraction, 2).Cell(l.CircuitA, 2).Cell(l.Backup ? "yes" : "no").End();
+        }
+
+        return table.ToString();
+    }
+
+    /// <summary>The burners.</summary>
+    /// <param name="services">Services.</param>
+    /// <param name="units">Units of heat and air.</param>
+    /// <returns>One row a burner.</returns>
+    public static string Gas(ServicesResult services, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(services);
+        bool us = units == UnitSystem.Us;
+        CsvText table = new("house", "id", "entry", us ? "input_kBtu_per_h" : "input_kW", us ? "output_kBtu_per_h" : "output_kW", "combustion", us ? "combustion_air_cfm" : "combustion_air_m3_per_h");
+        double heat = us ? 1 / 293.07107 : 0.001;
+        double air = us ? 1 / 0.00047194745 : 3600;
+        foreach (GasLine g in services.Gas)
+        {
+            table.Cell(g.House).Cell(g.Id).Cell(g.Entry).Cell(heat * g.InputW, 1).Cell(heat * g.OutputW, 1).Cell(g.Sealed ? "sealed" : "open").Cell(air * g.AirM3PerS, 1).End();
+        }
+
+        return table.ToString();
+    }
+
+    /// <summary>Water users and what runs off.</summary>
+    /// <param name="services">Services.</param>
+    /// <param name="units">Gallons or litres.</param>
+    /// <returns>One row a user or drain.</returns>
+    public static string Water(ServicesResult services, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(services);
+        bool us = units == UnitSystem.Us;
+        CsvText table = new("house", "id", "way", "what", us ? "peak_gpm" : "peak_L_per_min", us ? "design_day_gal" : "design_day_L", "quality");
+        double volume = us ? 1 / GallonM3 : 1000;
+        foreach (WaterLine w in services.Water)
+        {
+            table.Cell(w.House).Cell(w.Id).Cell("supply").Cell(w.Label).Cell(60 * volume * w.PeakM3PerS, 2).Cell(volume * w.DayM3, 0).Cell(w.Quality).End();
+        }
+
+        foreach (DrainLine d in services.Drains)
+        {
+            table.Cell(d.House).Cell(d.Id).Cell("drain").Cell(d.Label).Cell(60 * volume * d.PeakM3PerS, 2).Cell(volume * d.DayM3, 0).Cell(d.Carries).End();
+        }
+
+        return table.ToString();
+    }
+
+    /// <summary>Controls points.</summary>
+    /// <param name="services">Services.</param>
+    /// <returns>One row a kind of machine or sensor.</returns>
+    public static string Points(ServicesResult services)
+    {
+        ArgumentNullException.ThrowIfNull(services);
+        CsvText table = new("house", "what", "count", "digital_out", "digital_in", "analog_in", "analog_out", "points");
+        foreach (PointLine p in services.Points)
+        {
+            table.Cell(p.House).Cell(p.Label).Cell(p.Count).Cell(p.DigitalOut).Cell(p.DigitalIn).Cell(p.AnalogIn).Cell(p.AnalogOut).Cell(p.Why).End();
+        }
+
+        return table.ToString();
+    }
+
+    internal static string Season(LoadSeason season) => season switch { LoadSeason.Cooling => "cooling", LoadSeason.Heating => "heating", _ => "always" };
+}
