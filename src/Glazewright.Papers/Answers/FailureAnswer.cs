@@ -50,9 +50,9 @@ internal static class FailureAnswer
 
     private static string Worst(Rehearsal r, Said said)
     {
-        string worst = said.Text(r.WorstC, Unit.Celsius);
-        string mildest = said.Text(r.MildestC, Unit.Celsius);
-        return worst == mildest ? worst : $"{worst} to {mildest}";
+        string low = said.Text(Math.Min(r.WorstC, r.MildestC), Unit.Celsius);
+        string high = said.Text(Math.Max(r.WorstC, r.MildestC), Unit.Celsius);
+        return low == high ? low : $"{low} to {high}";
     }
 
     private static string Span(int minutes) => minutes < 120
