@@ -32,6 +32,9 @@ public sealed record LightMap(
     EqList<FramingLight> Framings,
     StageReport Report)
 {
+    /// <summary>Light that most leafy crops no longer use in full, µmol/m²s (common practice: 600 to 1,000): hours above it are hours for shade.</summary>
+    public const double StrongUmolPerM2S = 800;
+
     /// <summary>The darkest month outside. Where several are without any light (polar night), the one half a year from the brightest.</summary>
     /// <param name="outsideMolPerM2Day">Twelve months, January first.</param>
     /// <returns>0 to 11.</returns>

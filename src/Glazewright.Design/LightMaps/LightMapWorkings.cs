@@ -49,6 +49,7 @@ internal static class LightMapWorkings
         double yearMol = map.Months.Select((m, i) => m.MeanMolPerM2Day * CommonYear.DaysIn(i + 1)).Sum();
         double outsideMol = map.OutsideMolPerM2Day.Select((m, i) => m * CommonYear.DaysIn(i + 1)).Sum();
         Observe("year-share", "Light inside over outdoors, whole year", Unit.Fraction, outsideMol > 0 ? yearMol / outsideMol : 0);
+        Observe("strong-hours", $"Hours with the map's mean above {LightMap.StrongUmolPerM2S:0} µmol/m²s", Unit.Hour, map.Carpet.Mean.Count(v => v > LightMap.StrongUmolPerM2S));
         LightFate fate = map.Fates[dark];
         foreach ((string name, string label, double value) in new[]
         {

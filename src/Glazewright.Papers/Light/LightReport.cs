@@ -30,7 +30,7 @@ public static class LightReport
         [
             new Block.Opening(name, "Where the light goes", [$"Weather: {houses[0].Year.Weather}", "Predicted for a typical year, not the darkest; not warranted"]),
             new Block.Picture(
-                SunPath.Draw(source.Job.Site.LatitudeDeg, source.Job.Site.RangeBearingDeg, source.Job.Site.Horizon, 118),
+                SunPath.Draw(source.Job.Site.LatitudeDeg, source.Job.Site.RangeBearingDeg, source.Job.Site.Horizon, 82),
                 "Sun paths in solar hours: horizon outside, zenith in the middle, north up. The dash-dotted line is the ridge's bearing; what the skyline hides is grey."),
             new Block.TableOf(SunTable.Of(source.Job.Site)),
             new Block.Paragraph(SunTable.Note(source.Job.Site), Quiet: true),
@@ -57,8 +57,10 @@ public static class LightReport
         yield return new Block.Heading(1, $"House {house.Form.Id}");
         yield return new Block.Lead(light.OutsideMolPerM2Day[dark] <= 0 ? $"In {darkName} the sun stays down; all the light there is comes in the brighter months." : FormattableString.Invariant(
             $"In {darkName} {darkMonth.MeanMolPerM2Day:0.0} of the {light.OutsideMolPerM2Day[dark]:0.0} mol/m² a day outdoors reach {(light.HeightM > 0 ? "the benches" : "the floor")}; the darkest place has {100 * darkMonth.EvennessRatio:0} % of the mean."));
+        yield return new Block.Paragraph(FormattableString.Invariant(
+            $"In {brightName} it is {light.Months[bright].MeanMolPerM2Day:0.0} mol/m² a day; the mean of the map is above {LightMap.StrongUmolPerM2S:0} µmol/m²s, more than most crops use, in {light.Carpet.Mean.Count(v => v > LightMap.StrongUmolPerM2S):#,0} hours of the year: hours for shade."));
         yield return new Block.Picture(
-            MonthMaps.Draw($"light-months-{house.Form.Id}", $"House {house.Form.Id}: light by month", light.CountX, light.CountY, light.Months, [.. Enumerable.Range(0, 12)], house.Form.LengthM / house.Form.WidthM, Said.WidthMm),
+            MonthMaps.Draw($"light-months-{house.Form.Id}", $"House {house.Form.Id}: light by month", light.CountX, light.CountY, MonthMaps.WithYear(light.Months), [.. Enumerable.Range(0, 13)], house.Form.LengthM / house.Form.WidthM, Said.WidthMm),
             $"Daily light {(light.HeightM > 0 ? "at bench height" : "on the floor")}, plan as on the range plan, one scale for the year.");
         yield return new Block.Heading(2, "Where it goes");
         yield return new Block.Picture(

@@ -3,6 +3,7 @@ using Glazewright.Design.Contracts;
 using Glazewright.Design.LightMaps;
 using Glazewright.Papers.Charts;
 using Glazewright.Papers.Drawing;
+using Glazewright.Science.Weather;
 
 namespace Glazewright.Papers.Light;
 
@@ -17,15 +18,15 @@ internal static class MonthMaps
     /// <param name="title">What it shows.</param>
     /// <param name="columns">Cells along.</param>
     /// <param name="rows">Cells across.</param>
-    /// <param name="months">Twelve months.</param>
-    /// <param name="shown">Which of them to draw, 0 to 11, in order.</param>
+    /// <param name="months">Twelve months, and the year after them where it is to be drawn.</param>
+    /// <param name="shown">Which of them to draw, 0 to 12, in order.</param>
     /// <param name="proportionRatio">Length over width of what is mapped.</param>
     /// <param name="widthMm">Width on paper, mm.</param>
     public static Sheet Draw(
         string id, string title, int columns, int rows, EqList<LightMonth> months, IReadOnlyList<int> shown, double proportionRatio, double widthMm)
     {
         IReadOnlyList<CarpetClass> classes = Classes(months);
-        int across = proportionRatio >= 2.2 ? 2 : 3;
+        int across = proportionRatio >= 2.2 && shown.Count <= 6 ? 2 : 3;
         double wideMm = (widthMm - ((across - 1) * GapMm)) / across;
         double highMm = Math.Clamp(wideMm / proportionRatio, 8, 60);
         wideMm = Math.Min(wideMm, highMm * proportionRatio);
@@ -38,7 +39,7 @@ internal static class MonthMaps
             LightMonth month = months[m];
             all.Add(new Entity.Label(
                 new(left + 0.5, top + HeadMm - 1.5),
-                string.Create(CultureInfo.InvariantCulture, $"{CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedMonthName(m + 1)}: mean {month.MeanMolPerM2Day:0.0}, least {month.LeastMolPerM2Day:0.0}"))
+                string.Create(CultureInfo.InvariantCulture, $"{(m == 12 ? "Year" : CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedMonthName(m + 1))}: mean {month.MeanMolPerM2Day:0.0}, least {month.LeastMolPerM2Day:0.0}"))
             {
                 Role = Role.Text,
             });
@@ -62,8 +63,24 @@ internal static class MonthMaps
         double bottomMm = ((shown.Count + across - 1) / across * (highMm + HeadMm + 2)) + 6;
         all.AddRange(CarpetPlot.Key(classes, "mol/m² a day", 0.5, bottomMm - 1, widthMm));
         string said = string.Join("; ", months.Select((m, i) => string.Create(
-            CultureInfo.InvariantCulture, $"{CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(i + 1)}: mean {m.MeanMolPerM2Day:0.0}, least {m.LeastMolPerM2Day:0.0}, most {m.PointMolPerM2Day.Max():0.0}")));
+            CultureInfo.InvariantCulture, $"{(i == 12 ? "the year" : CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(i + 1))}: mean {m.MeanMolPerM2Day:0.0}, least {m.LeastMolPerM2Day:0.0}, most {m.PointMolPerM2Day.Max():0.0}")));
         return new Sheet(id, title, $"{title}, mol/m² a day. {said}.", widthMm, bottomMm, [], all);
+    }
+
+    /// <summary>Twelve months with the year's mean day after them.</summary>
+    /// <param name="months">January first.</param>
+    public static EqList<LightMonth> WithYear(EqList<LightMonth> months)
+    {
+        double[] mean = new double[months[0].PointMolPerM2Day.Count];
+        for (int m = 0; m < 12; m++)
+        {
+            for (int k = 0; k < mean.Length; k++)
+            {
+                mean[k] += months[m].PointMolPerM2Day[k] * CommonYear.DaysIn(m + 1) / 365;
+            }
+        }
+
+        return months.Append(new LightMonth(mean.Average(), mean.Min(), mean.Average() > 0 ? mean.Min() / mean.Average() : 1, EqList.Own(mean))).ToEqList();
     }
 
     // One scale for the year, its steps finer where crops go short: about equal ratios.

@@ -14,7 +14,7 @@ public static class SunTable
     /// <param name="site">The site.</param>
     public static Table Of(Site site) => new(
         [
-            new Column("Day", 28), new Column("Sunrise", 22, Along.End), new Column("Highest", 24, Along.End), new Column("Sunset", 24, Along.End),
+            new Column("Day", 30), new Column("Sunrise", 22, Along.End), new Column("Highest", 22, Along.End), new Column("Sunset", 22, Along.End),
             new Column("Day length", 26, Along.End), new Column("Noon sun", 24, Along.End), new Column("in the section", 28, Along.End),
         ],
         [.. SunDays.Of(site).Select(Row)]);

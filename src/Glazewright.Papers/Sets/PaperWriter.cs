@@ -41,6 +41,11 @@ public static class PaperWriter
         if (LightReport.Of(source) is { } light)
         {
             Add("light.pdf", PaperReader.Grower, "Light by month, place and cause", ReportSetting.Pdf(light));
+            foreach (Block.Picture picture in light.Blocks.OfType<Block.Picture>())
+            {
+                Add($"light/{FileName(picture.Drawing.Id)}.svg", PaperReader.Grower, picture.Drawing.Title, SvgWriter.Bytes(picture.Drawing));
+            }
+
             foreach (HouseResults house in source.Houses)
             {
                 Add($"light/cells-{FileName(house.House.Id)}.csv", PaperReader.Grower, $"Light of {house.House.Name} by place and month", Utf8(LightCsv.Cells(house, source.Job.Units)));
