@@ -23,6 +23,7 @@ public static class CommandLine
             DesignCommand.Make(desk),
             ShapeCommand.Make(desk),
             DayCommand.Make(desk),
+            CompareCommand.Make(desk),
             JobCheckCommand.Make(desk),
             JobSchemaCommand.Make(desk),
             WeatherCommand.Make(desk),

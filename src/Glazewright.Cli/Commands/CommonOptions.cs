@@ -33,6 +33,14 @@ internal static class CommonOptions
         return weather;
     }
 
+    /// <summary>Edited control programs.</summary>
+    public static Option<string[]> Programs()
+    {
+        Option<string[]> programs = new("--program") { Description = "An edited control program (control/program-….json of a package) in place of the one written for its house; may be given for each house.", HelpName = "FILE", DefaultValueFactory = _ => [] };
+        programs.Validators.Add(result => NotEmpty(result, "--program"));
+        return programs;
+    }
+
     public static Option<string?> Date()
     {
         Option<string?> date = new("--date") { Description = "Date on the papers, as 2027-05-18, in place of the job's; without either they are undated drafts.", HelpName = "DATE" };

@@ -18,7 +18,7 @@ internal static class DemoCommand
         Command command = new("demo", "Designs the demo job, a herb grower's two houses and head house at 42 N, and writes its package.\n\nExample: glazewright demo --out herb-yard") { to, date, threads, json };
         command.SetAction(parsed => DesignRun.Run(
             desk,
-            new DesignWish(Path.Combine(desk.ProgramFolder, "examples", Job), parsed.GetValue(to)!, null, parsed.GetValue(date), parsed.GetValue(threads), parsed.GetValue(json))));
+            new DesignWish(Path.Combine(desk.ProgramFolder, "examples", Job), parsed.GetValue(to)!, null, parsed.GetValue(date), parsed.GetValue(threads), parsed.GetValue(json), [])));
         return command;
     }
 }

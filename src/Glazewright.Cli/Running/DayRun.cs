@@ -6,6 +6,7 @@ using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
 using Glazewright.Design.Pipeline;
 using Glazewright.Design.Price;
+using Glazewright.Design.Program;
 using Glazewright.Design.Year;
 using Glazewright.Papers.Days;
 using Glazewright.Papers.Drawing;
@@ -21,7 +22,9 @@ namespace Glazewright.Cli.Running;
 /// <param name="OutPath">Folder for files, or null for none.</param>
 /// <param name="WeatherPath">Weather file in place of the job's, or null.</param>
 /// <param name="Json">JSON instead of text.</param>
-internal sealed record DayWish(string JobPath, string? House, string Day, string? OutPath, string? WeatherPath, bool Json);
+/// <param name="Programs">Edited control programs.</param>
+internal sealed record DayWish(
+    string JobPath, string? House, string Day, string? OutPath, string? WeatherPath, bool Json, IReadOnlyList<string> Programs);
 
 /// <summary>Loads, runs the year, runs the day again, tells.</summary>
 internal static class DayRun
@@ -48,6 +51,12 @@ internal static class DayRun
             return Refusal.Of(desk, wish.Json, wish.JobPath, [new Fault(FaultKind.Usage, "", "", 0, 0, $"--day '{wish.Day}' is no day of a common year.", "07-14 for 14 July, coldest, or hottest.")]);
         }
 
+        IReadOnlyList<Fault> misfits = GivenPrograms.Read(wish.Programs, loaded, desk.Cancel, out EqList<ProgramDocument> programs);
+        if (misfits.Count > 0)
+        {
+            return Refusal.Of(desk, wish.Json, wish.JobPath, misfits);
+        }
+
         OutputFolder? folder = null;
         if (wish.OutPath is not null && !OutputFolder.TryOpen(wish.OutPath, out folder, out OutputProblem? problem))
         {
@@ -61,7 +70,7 @@ internal static class DayRun
             int exit = Watching.Run(desk, wish.Json, say =>
             {
                 say("Running the year");
-                Evaluation evaluation = new(loaded.Job, Ground.Of(loaded.Weather, CatalogueReader.Generic, PriceBook.Generic()), new StageRunner(64), desk.Cancel);
+                Evaluation evaluation = new(loaded.Job, Ground.Of(loaded.Weather, CatalogueReader.Generic, PriceBook.Generic()) with { Programs = programs }, new StageRunner(64), desk.Cancel);
                 replay = evaluation.Day(house.Id, pick);
                 weather = evaluation.Year(house.Id).Value.Weather;
                 return folder is null ? Exit.Done : Write(desk, wish, loaded.Job, weather, replay, folder);

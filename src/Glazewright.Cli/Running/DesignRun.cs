@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
+using Glazewright.Design.Program;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Package;
 using Glazewright.Papers.Sets;
@@ -15,7 +16,9 @@ namespace Glazewright.Cli.Running;
 /// <param name="Date">Date in place of the job's, or null.</param>
 /// <param name="Threads">Most threads.</param>
 /// <param name="Json">JSON instead of text.</param>
-internal sealed record DesignWish(string JobPath, string OutPath, string? WeatherPath, string? Date, int Threads, bool Json);
+/// <param name="Programs">Edited control programs.</param>
+internal sealed record DesignWish(
+    string JobPath, string OutPath, string? WeatherPath, string? Date, int Threads, bool Json, IReadOnlyList<string> Programs);
 
 /// <summary>Loads, evaluates, writes: the package is swapped in only when all of it is there.</summary>
 internal static class DesignRun
@@ -28,6 +31,12 @@ internal static class DesignRun
             return Refusal.Of(desk, wish.Json, wish.JobPath, faults);
         }
 
+        IReadOnlyList<Fault> misfits = GivenPrograms.Read(wish.Programs, loaded, desk.Cancel, out EqList<ProgramDocument> programs);
+        if (misfits.Count > 0)
+        {
+            return Refusal.Of(desk, wish.Json, wish.JobPath, misfits);
+        }
+
         // The target is looked at first: nobody waits for a package that cannot be written.
         if (!OutputFolder.TryOpen(wish.OutPath, out OutputFolder? folder, out OutputProblem? problem))
         {
@@ -38,7 +47,7 @@ internal static class DesignRun
         {
             PaperSource? source = null;
             IReadOnlyList<PaperFile> files = [];
-            int exit = Watching.Run(desk, wish.Json, say => Build(desk, wish, loaded, folder, say, out source, out files));
+            int exit = Watching.Run(desk, wish.Json, say => Build(desk, wish, loaded, programs, folder, say, out source, out files));
             return exit == Exit.Done ? TellWhole(desk, wish, loaded, source!, files, folder.KeptCopies) : exit;
         }
     }
@@ -59,9 +68,10 @@ internal static class DesignRun
         }
     }
 
-    private static int Build(Desk desk, DesignWish wish, LoadedJob loaded, OutputFolder folder, Action<string> say, out PaperSource? source, out IReadOnlyList<PaperFile> files)
+    private static int Build(
+        Desk desk, DesignWish wish, LoadedJob loaded, EqList<ProgramDocument> programs, OutputFolder folder, Action<string> say, out PaperSource? source, out IReadOnlyList<PaperFile> files)
     {
-        source = Evaluating.Run(loaded, wish.Threads, say, desk.Cancel);
+        source = Evaluating.Run(loaded, programs, wish.Threads, say, desk.Cancel);
         say("Writing papers");
         files = PaperWriter.Write(source, desk.Cancel);
         try

@@ -1,7 +1,9 @@
 using System.Reflection;
 using Glazewright.Design.Catalogues;
+using Glazewright.Design.Contracts;
 using Glazewright.Design.Pipeline;
 using Glazewright.Design.Price;
+using Glazewright.Design.Program;
 using Glazewright.Papers.Sets;
 
 namespace Glazewright.Cli.Running;
@@ -9,9 +11,9 @@ namespace Glazewright.Cli.Running;
 /// <summary>Asks the pipeline for everything that the papers need.</summary>
 internal static class Evaluating
 {
-    public static PaperSource Run(LoadedJob loaded, int threads, Action<string> say, CancellationToken cancel)
+    public static PaperSource Run(LoadedJob loaded, EqList<ProgramDocument> programs, int threads, Action<string> say, CancellationToken cancel)
     {
-        Ground ground = Ground.Of(loaded.Weather, CatalogueReader.Generic, PriceBook.Generic());
+        Ground ground = Ground.Of(loaded.Weather, CatalogueReader.Generic, PriceBook.Generic()) with { Programs = programs };
         Evaluation all = new(loaded.Job, ground, new StageRunner(512, new StageTold(say)), cancel);
         all.Everything(threads);
         string version = typeof(Evaluating).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "";

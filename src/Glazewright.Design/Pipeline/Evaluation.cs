@@ -23,7 +23,9 @@ namespace Glazewright.Design.Pipeline;
 /// <param name="Weather">The hourly year.</param>
 /// <param name="Catalogue">Equipment.</param>
 /// <param name="PriceBook">Unit prices.</param>
-public sealed record Ground(Keyed<WeatherYear> Weather, Keyed<Catalogue> Catalogue, Keyed<PriceBook> PriceBook)
+/// <param name="Programs">Edited control programs that take the place of the written ones, by their house; each fits its house's equipment.</param>
+public sealed record Ground(
+    Keyed<WeatherYear> Weather, Keyed<Catalogue> Catalogue, Keyed<PriceBook> PriceBook, EqList<ProgramDocument> Programs)
 {
     /// <summary>Keys the values by the hash of the bytes they were read from.</summary>
     /// <param name="weather">The hourly year; keyed by its own content hash and what reading made of it.</param>
@@ -33,7 +35,8 @@ public sealed record Ground(Keyed<WeatherYear> Weather, Keyed<Catalogue> Catalog
     public static Ground Of(WeatherYear weather, Catalogue catalogue, PriceBook priceBook) => new(
         new(weather, Canonical.Hash(weather.Provenance.Label + weather.Provenance.ContentSha256 + weather.Station + weather.RadiationOffsetH)),
         new(catalogue, Canonical.Hash(catalogue)),
-        new(priceBook, Canonical.Hash(priceBook)));
+        new(priceBook, Canonical.Hash(priceBook)),
+        []);
 }
 
 /// <summary>
@@ -258,6 +261,11 @@ public sealed class Evaluation
     /// <returns>The result.</returns>
     public Keyed<ProgramDocument> Program(string house)
     {
+        if (_ground.Programs.FirstOrDefault(p => p.House == house) is { } given)
+        {
+            return new Keyed<ProgramDocument>(given, Canonical.Hash(given));
+        }
+
         Keyed<PlantResult> plant = Plant(house);
         return Run(
             "program",
