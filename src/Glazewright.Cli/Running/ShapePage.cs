@@ -41,6 +41,7 @@ internal static class ShapePage
             page.WriteLine(Line($"Section against full map, {w2.Count} shapes: {winter} Kendall tau {w2.KendallTauRatio:0.00}, Spearman rho {w2.SpearmanRhoRatio:0.00}; {summer} {s2.KendallTauRatio:0.00}, {s2.SpearmanRhoRatio:0.00}."));
         }
 
+        page.WriteLine("Light here is with frame and joints but without hung equipment and parked curtain: design finds somewhat less.");
         FindingLines.Write(page, [.. r.Report.Findings.Where(f => f.Severity > Severity.Note)], 0);
         foreach (Finding note in r.Report.Findings.Where(f => f.Severity == Severity.Note))
         {

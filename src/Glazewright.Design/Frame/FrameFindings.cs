@@ -51,7 +51,7 @@ internal static class FrameFindings
         {
             yield return new Finding(
                 "frame/snow-relies-on-heat", Severity.Danger, input.House,
-                $"The snow load counts on heat: Ct 0.85 holds only while the house is kept at 50 °F or more all winter ({input.Winter.Period}: {FrameWords.Fahrenheit(input.Winter.ColdestC)}) with a working alarm.",
+                $"The snow load counts on heat: Ct 0.85 holds only while the house is kept at 50 °F (10 °C) or more all winter ({input.Winter.Period}: {FrameWords.Fahrenheit(input.Winter.ColdestC)}) with a working alarm.",
                 "Print it on the drawings; never let the heat or the alarm go in snow; do not climb the roof to clear it.",
                 source);
             yield break;
@@ -75,7 +75,7 @@ internal static class FrameFindings
             $"{why}: the snow load takes Ct {site.Thermal.Factor:0.00}"
                 + (spared < site.Thermal.Factor ? $", not {spared:0.00}, which is {(site.Thermal.Factor / spared - 1) * 100:0} % more snow." : ", as it would kept warm."),
             warmFactor < site.Thermal.Factor
-                ? $"Kept at 50 °F or more all winter, with an alarm, it would be Ct {warmFactor:0.00}; or keep this load."
+                ? $"Kept at 50 °F (10 °C) or more all winter, with an alarm, it would be Ct {warmFactor:0.00}; or keep this load."
                 : "Keep this load.",
             source);
     }

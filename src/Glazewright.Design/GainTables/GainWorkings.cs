@@ -72,7 +72,7 @@ internal static class GainWorkings
             figures.ToEqList(),
             [],
             [
-                "Every member and sheet joint is followed with its true size; gutters, bracing, equipment and curtain bundles are not in the table (the light map has the last two).",
+                "Every member and sheet joint is followed with its true size; gutters, bracing, hung equipment, curtain bundles, and fans, louvers and wet wall that the job does not place are not in the table (the light map has all but gutters and bracing).",
                 "What shades the house is dark itself: light thrown back by neighbours is not counted; a clear neighbour passes the square of its faces' mean transmittance.",
                 "Inside reflections are taken as diffuse; crop and floor are one level plane without height.",
                 "Sun absorbed on the outside of opaque panels is not counted as gain.",

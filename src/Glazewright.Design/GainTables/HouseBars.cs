@@ -33,6 +33,9 @@ public static class HouseBars
 
     private const double BenchThicknessM = 0.05;
 
+    /// <summary>A fan's or louver's frame, m.</summary>
+    private const double InWallM = 0.05;
+
     /// <summary>Frame members with their true sizes, moved inside the faces they stand against.</summary>
     /// <param name="house">The house.</param>
     /// <param name="members">Members of all houses; those of this one count.</param>
@@ -99,7 +102,7 @@ public static class HouseBars
         }
     }
 
-    /// <summary>Equipment that hangs inside: heaters, circulation fans, lamps; the parked curtain's bundles.</summary>
+    /// <summary>Equipment that hangs inside or stands in the walls: heaters, circulation fans, lamps, exhaust fans, louvers, wet wall; the parked curtain's bundles.</summary>
     /// <param name="house">The house.</param>
     /// <param name="layout">Where things sit.</param>
     /// <returns>One bar a piece.</returns>
@@ -111,6 +114,22 @@ public static class HouseBars
                 && item.Size.XM > 0.01 && item.Size.YM > 0.01 && item.Size.ZM > 0.01)
             {
                 yield return new NamedBar(item.Id, ShadeBar.Box(Vector(item.Corner), Vector(item.Size)) with { Cause = ShadeCause.Equipment });
+            }
+
+            if (item.Kind is PlacedKind.Fan or PlacedKind.Louver or PlacedKind.WetWall)
+            {
+                // Set in a wall: as thick as its frame at least, and inside the wall's plane.
+                Vector3d size = new(Math.Max(item.Size.XM, InWallM), Math.Max(item.Size.YM, InWallM), Math.Max(item.Size.ZM, InWallM));
+                Vector3d corner = Vector(item.Corner);
+                yield return new NamedBar(
+                    item.Id,
+                    ShadeBar.Box(
+                        new Vector3d(
+                            Math.Clamp(corner.X, 0, Math.Max(0, house.LengthM - size.X)),
+                            Math.Clamp(corner.Y, 0, Math.Max(0, house.WidthM - size.Y)),
+                            corner.Z),
+                        size) with
+                    { Cause = ShadeCause.Equipment });
             }
 
             if (item.Kind == PlacedKind.Curtain && item.Size.YM > 0.1)

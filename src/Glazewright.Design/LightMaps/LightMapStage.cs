@@ -57,7 +57,8 @@ public static class LightMapStage
         return map with
         {
             Report = LightMapWorkings.Report(
-                input, map, dark, bright, scene.Bars.Count, weather.Provenance.Label, level.Month(even, dark, input.UmolPerJ).MeanMolPerM2Day),
+                input, map, dark, bright, scene.Bars.Count, Enumerable.Range(0, CommonYear.Hours).Any(h => weather.SnowDepthM[h] > 0), weather.Provenance.Label,
+                level.Month(even, dark, input.UmolPerJ).MeanMolPerM2Day),
         };
     }
 

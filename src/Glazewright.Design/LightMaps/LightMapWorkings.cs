@@ -16,7 +16,8 @@ internal static class LightMapWorkings
     private static readonly Source Sky = new Source.Paper(
         "Perez, Ineichen, Seals, Michalsky and Stewart 1990, Solar Energy 44:271", "all-sites coefficients", Source.Mark.ReadSecondHand);
 
-    public static StageReport Report(LightInput input, LightMap map, int dark, int bright, int bars, string weather, double evenSkyMolPerM2Day)
+    public static StageReport Report(LightInput input, LightMap map, int dark, int bright, int bars, bool hasSnow, string weather,
+        double evenSkyMolPerM2Day)
     {
         string id = input.House + "/light";
         EqList<WorkingInput> inputs =
@@ -55,9 +56,9 @@ internal static class LightMapWorkings
         {
             ("around", "skyline and neighbours", fate.AroundFraction),
             ("opaque-roof", "opaque roof", fate.OpaqueRoofFraction),
-            ("opaque-wall", "opaque walls, doors, fans and wet wall", fate.OpaqueWallFraction),
+            ("opaque-wall", "opaque walls, doors and placed openings", fate.OpaqueWallFraction),
             ("frame", "frame members and sheet joints", fate.FrameFraction),
-            ("equipment", "hung equipment", fate.EquipmentFraction),
+            ("equipment", "hung equipment, chosen fans, louvers and wet wall", fate.EquipmentFraction),
             ("curtain", "the parked curtain", fate.CurtainFraction),
             ("cover", "the clean covering", fate.CoverFraction),
             ("dirt", "dirt, ageing and drops", fate.StateFraction),
@@ -91,6 +92,9 @@ internal static class LightMapWorkings
                 "The frame's members, sheet joints, hung equipment and parked curtain are followed one by one; bracing, gutters, pipes and wires are not.",
                 "Neighbours and skyline shade the map but throw no light back; a clear neighbour passes the square of its faces' mean transmittance.",
                 "Light scattered or thrown back leaves each face evenly over its area; the crop has no height.",
+                hasSnow
+                    ? "Snow on the ground brightens the light that comes from below; snow lying on the covering is not counted."
+                    : "The weather has no snow depth: bright snow on the ground is not counted, nor snow lying on the covering.",
                 "Lamps give no light here, only shade; the curtain is parked all day.",
                 "Other framings keep the frame's lines and take usual sizes; they are not designed for the site's loads.",
             ]);
@@ -102,10 +106,11 @@ internal static class LightMapWorkings
     // One finding a crop period that wishes for light: its darkest month.
     private static IEnumerable<Finding> Wishes(LightInput input, LightMap map)
     {
-        foreach (Brief.CropPeriod period in input.Schedule.Where(p => p.LightWishMolPerM2Day > 0))
+        foreach (LightWish wish in LightWish.Of(input.Schedule, map.Months))
         {
-            int darkest = Months(period).MinBy(m => map.Months[m].MeanMolPerM2Day);
-            double mean = map.Months[darkest].MeanMolPerM2Day;
+            Brief.CropPeriod period = wish.Period;
+            int darkest = wish.DarkestMonth;
+            double mean = wish.DarkestMolPerM2Day;
             double shortMol = period.LightWishMolPerM2Day - mean;
             if (shortMol <= 0)
             {
@@ -124,14 +129,5 @@ internal static class LightMapWorkings
                     $"Lamps of {flux:0} µmol/m²s for {hours:0.#} h a day would make up the {shortMol:0.0} mol (lamps the job already has are not counted); or a clearer roof, or another crop then."),
                 Photons);
         }
-    }
-
-    private static IEnumerable<int> Months(Brief.CropPeriod period)
-    {
-        int weeks = (period.ToWeek - period.FromWeek + 52) % 52 + 1;
-        return Enumerable.Range(0, weeks)
-            .Select(i => (period.FromWeek - 1 + i) % 52)
-            .Select(week => CommonYear.MonthOfDay(Math.Min(364, week * 7 + 3)) - 1)
-            .Distinct();
     }
 }

@@ -61,7 +61,7 @@ public static class CrossChecks
             "frame/snow-warmth-not-held", Severity.Danger, frame.House,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"The snow load relies on {(warm ? "50 °F or more" : "air above freezing")} all winter (Ct {frame.ThermalFactor:0.00}), but in the simulated year the hourly mean falls to {FrameWords.Fahrenheit(coldestC)} on {YearWords.When(coldest * 60)} and is too cold for that in {below:N0} h of the snow season: Ct would be {factor:0.00}, at least {100 * more:0} % more snow."),
+                $"The snow load relies on {(warm ? "50 °F (10 °C) or more" : "air above freezing")} all winter (Ct {frame.ThermalFactor:0.00}), but in the simulated year the hourly mean falls to {FrameWords.Fahrenheit(coldestC)} on {YearWords.When(coldest * 60)} and is too cold for that in {below:N0} h of the snow season: Ct would be {factor:0.00}, at least {100 * more:0} % more snow."),
             "Take the higher Ct and size the frame for it, or mend the heat until the year holds; a typical year leaves the worst cold out.",
             new Source.Standard(FrameWords.Edition(ground.Edition), "table 7.3-2", Source.Mark.FromMemory));
     }

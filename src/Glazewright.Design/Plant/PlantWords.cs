@@ -35,7 +35,7 @@ internal static class PlantWords
     public static string F(double valueC) => Text($"{valueC * 1.8 + 32:0} °F");
 
     /// <summary>A temperature that is held, never said higher than it is.</summary>
-    public static string FloorF(double valueC) => Text($"{Math.Floor(valueC * 1.8 + 32 + 1e-6):0} °F");
+    public static string FloorF(double valueC) => Text($"{Math.Floor(valueC * 1.8 + 32 + 1e-6):0} °F ({Math.Floor(valueC + 1e-6):0} °C)");
 
     public static string Psi(double pressurePa) => Text($"{pressurePa / 6894.757:N0}");
 

@@ -29,17 +29,21 @@ internal static class LightAnswer
         {
             LightMonth dark = house.Light.Months[darkest];
             double gets = house.Light.OutsideMolPerM2Day[darkest] > 0 ? dark.MeanMolPerM2Day / house.Light.OutsideMolPerM2Day[darkest] : 0;
-            double wish = Wish(house);
-            int enough = house.Light.Months.Count(m => m.MeanMolPerM2Day >= wish);
-            Standing standing = wish <= 0 ? Standing.None : enough == 12 ? Standing.Held : enough >= 9 ? Standing.Near : Standing.Miss;
-            sentences.Add(FormattableString.Invariant($"In {month} the crop in house {house.Form.Id} gets {dark.MeanMolPerM2Day:0.0} mol/m² a day, {(house.Light.OutsideMolPerM2Day[darkest] > 0 ? $"{Said.Percent(gets)} % of the light outside" : "the sun staying down")}")
-                + (wish > 0 ? FormattableString.Invariant($"; the {wish:0} it lives on is there in {enough} of 12 months.") : "."));
+            LightWish[] wishes = [.. LightWish.Of(house.House.Schedule, house.Light.Months)];
+
+            // Each crop is held against its own months, not against the darkest of the year.
+            LightWish? worst = wishes.MinBy(w => w.DarkestMolPerM2Day / w.Period.LightWishMolPerM2Day);
+            double share = worst is null ? 1 : worst.DarkestMolPerM2Day / worst.Period.LightWishMolPerM2Day;
+            Standing standing = worst is null ? Standing.None : share >= 1 ? Standing.Held : share >= 0.9 ? Standing.Near : Standing.Miss;
+            sentences.Add(FormattableString.Invariant($"In {month} house {house.Form.Id} has {dark.MeanMolPerM2Day:0.0} mol/m² a day at the crop, {(house.Light.OutsideMolPerM2Day[darkest] > 0 ? $"{Said.Percent(gets)} % of the light outside" : "the sun staying down")}.")
+                + string.Concat(wishes.Select(w => FormattableString.Invariant(
+                    $" {Crop(w)} in weeks {w.Period.FromWeek} to {w.Period.ToWeek} wants {w.Period.LightWishMolPerM2Day:0.#}: {(w.MonthsEnough == w.MonthsAsked ? "it is there in all its months" : $"it is there in {w.MonthsEnough} of its {w.MonthsAsked} months; {Said.Month(w.DarkestMonth + 1)} gives {w.DarkestMolPerM2Day:0.0}")}."))));
             briefs.Add(FormattableString.Invariant($"{house.Form.Id} {dark.MeanMolPerM2Day:0.0}"));
             figures.Add(said.Big(
                 $"House {house.Form.Id} in {month}",
                 dark.MeanMolPerM2Day,
                 Unit.MolPerSquareMetreDay,
-                FormattableString.Invariant($"{(wish > 0 ? FormattableString.Invariant($"wanted {wish:0}; ") : "")}darkest place {dark.LeastMolPerM2Day:0.0}, {Said.Month(brightest + 1)} {house.Light.Months[brightest].MeanMolPerM2Day:0.0}"),
+                FormattableString.Invariant($"{(worst is null ? "" : FormattableString.Invariant($"{Crop(worst)} wants {worst.Period.LightWishMolPerM2Day:0.#}, {Said.Month(worst.DarkestMonth + 1)} gives {worst.DarkestMolPerM2Day:0.0}; "))}darkest place {dark.LeastMolPerM2Day:0.0}, {Said.Month(brightest + 1)} {house.Light.Months[brightest].MeanMolPerM2Day:0.0}"),
                 standing));
         }
 
@@ -63,6 +67,8 @@ internal static class LightAnswer
         return new QuestionAnswered(
             "How much light is there?", $"{string.Join(", ", briefs)} mol/m² a day in {month}", string.Join(" ", sentences), Said.Worst(figures.Select(f => f.Standing)), blocks);
     }
+
+    private static string Crop(LightWish wish) => wish.Period.Crop.Length > 0 ? wish.Period.Crop : wish.Period.Id;
 
     private static double Wish(HouseResults house) => house.House.Schedule.Select(p => p.LightWishMolPerM2Day).DefaultIfEmpty(0).Max();
 

@@ -17,7 +17,7 @@ public static class LightCsv
     {
         ArgumentNullException.ThrowIfNull(house);
         string per = units == UnitSystem.Us ? "ft" : "m";
-        CsvText table = new(["plane", $"along_{per}", $"across_{per}", .. Months.Select(m => m + "_mol_per_m2_day")]);
+        CsvText table = new(["plane", $"along_{per}", $"across_or_up_{per}", .. Months.Select(m => m + "_mol_per_m2_day")]);
         LightMap light = house.Light;
         Plane(light.HeightM > 0 ? "bench height" : "floor", light.CountX, light.CountY, house.Form.LengthM, house.Form.WidthM, light.Months);
         foreach (LightPlane plane in light.Others)

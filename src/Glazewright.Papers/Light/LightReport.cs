@@ -111,9 +111,9 @@ public static class LightReport
         [
             ("Skyline and neighbours", f => f.AroundFraction, false),
             ("Opaque roof", f => f.OpaqueRoofFraction, false),
-            ("Opaque walls, doors, fans, wet wall", f => f.OpaqueWallFraction, false),
+            ("Opaque walls, doors, placed openings", f => f.OpaqueWallFraction, false),
             ("Frame members and sheet joints", f => f.FrameFraction, false),
-            ("Hung equipment", f => f.EquipmentFraction, false),
+            ("Equipment, chosen fans, louvers, wet wall", f => f.EquipmentFraction, false),
             ("Parked curtain", f => f.CurtainFraction, false),
             ("Covering, clean", f => f.CoverFraction, false),
             ("Dirt, ageing, drops", f => f.StateFraction, false),

@@ -39,7 +39,7 @@ internal static class MonthMaps
             LightMonth month = months[m];
             all.Add(new Entity.Label(
                 new(left + 0.5, top + HeadMm - 1.5),
-                string.Create(CultureInfo.InvariantCulture, $"{(m == 12 ? "Year" : CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedMonthName(m + 1))}: mean {month.MeanMolPerM2Day:0.0}, least {month.LeastMolPerM2Day:0.0}"))
+                string.Create(CultureInfo.InvariantCulture, $"{(m == 12 ? "Year" : CultureInfo.InvariantCulture.DateTimeFormat.GetAbbreviatedMonthName(m + 1))}: mean {month.MeanMolPerM2Day:0.0}, least {(month.LeastMolPerM2Day < 0.05 ? "<0.1" : month.LeastMolPerM2Day.ToString("0.0", CultureInfo.InvariantCulture))}"))
             {
                 Role = Role.Text,
             });

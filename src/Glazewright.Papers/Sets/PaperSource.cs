@@ -84,7 +84,8 @@ public sealed record PaperSource(
     internal IEnumerable<(PaperStage Stage, StageReport Report)> ReportsByStage()
     {
         DefaultsTold told = new(Defaults);
-        return StageReports().Select(r => (r.Stage, told.Of(r.Report)));
+        bool metric = Job.Units == UnitSystem.Metric;
+        return StageReports().Select(r => (r.Stage, told.Of(metric ? SiWords.Of(r.Report) : r.Report)));
     }
 
     private IEnumerable<(PaperStage Stage, StageReport Report)> StageReports()

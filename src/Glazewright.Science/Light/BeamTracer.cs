@@ -104,14 +104,15 @@ internal sealed class BeamTracer
         sinks[(int)Sink.Escapes] += incident * shares.ReflectanceFraction;
         Keep(i, incident * shares.AbsorptanceFraction);
 
-        // Bars stand inside the cover; what they throw back meets the cover as diffuse light.
+        // Bars stand inside the cover and throw light back to all sides: half of it meets the cover as diffuse light, half goes on into the house.
         double passed = incident * shares.TransmittanceFraction;
         double onBars = passed * view.Caught(i);
         double fromBars = onBars * clear.FrameReflectanceFraction;
+        double outward = fromBars / 2;
         sinks[(int)Sink.Frame] += onBars - fromBars;
-        sinks[(int)Sink.Escapes] += fromBars * back.TransmittanceFraction;
-        Keep(i, fromBars * back.AbsorptanceFraction);
-        diffuse[i] += fromBars * back.ReflectanceFraction;
+        sinks[(int)Sink.Escapes] += outward * back.TransmittanceFraction;
+        Keep(i, outward * back.AbsorptanceFraction);
+        diffuse[i] += (outward * back.ReflectanceFraction) + (fromBars - outward);
 
         double inside = passed - onBars;
         diffuse[i] += inside * clear.Optics.HazeFraction;

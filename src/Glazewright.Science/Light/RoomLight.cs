@@ -9,6 +9,8 @@ namespace Glazewright.Science.Light;
 /// </summary>
 public sealed class RoomLight
 {
+    private const double InPlaneM = 1e-6;
+
     private readonly double[] areaM2;
     private readonly double[,] leaving;
     private readonly double[] factor;
@@ -33,6 +35,12 @@ public sealed class RoomLight
         var factor = new double[plane.Count * pieces.Count];
         for (int j = 0; j < pieces.Count; j++)
         {
+            // A surface does not see itself: a map on the floor has no light from the floor.
+            if (pieces[j].Outline.All(p => Math.Abs(plane.Normal.Dot(p - plane.Origin)) < InPlaneM))
+            {
+                continue;
+            }
+
             Vector3d[] seen = Polygons.CutByPlane(pieces[j].Outline, plane.Origin, plane.Normal);
             Vector3d[][] holes = [.. pieces[j].Holes.Select(h => Polygons.CutByPlane(h, plane.Origin, plane.Normal)).Where(h => h.Length > 0)];
             if (seen.Length == 0)
@@ -54,6 +62,20 @@ public sealed class RoomLight
         }
 
         return new RoomLight([.. pieces.Select(p => p.AreaM2)], radiosity.Leaving, factor, plane.Count);
+    }
+
+    /// <summary>Share of what a cell sees that is any piece of the house: 1 inside a closed house, less on a plane that lies in a face with others beside it.</summary>
+    /// <param name="cell">The cell.</param>
+    /// <returns>0 to 1.</returns>
+    internal double SeenFraction(int cell)
+    {
+        double sum = 0;
+        for (int j = 0; j < areaM2.Length; j++)
+        {
+            sum += factor[(cell * areaM2.Length) + j];
+        }
+
+        return sum;
     }
 
     /// <summary>Irradiance on each cell.</summary>

@@ -210,6 +210,23 @@ public class BeamScanTests
         Assert.Equal(1, sum, 1e-9);
     }
 
+    // In a closed house a cell sees the house and nothing else; a map in the floor or in a wall sees all but its own surface, which does not shine on itself.
+    [Fact]
+    public void A_cell_s_room_sums_to_one_and_leaves_its_own_surface_out()
+    {
+        var light = new HouseLight(Houses.HalfOpaque(), null, Surroundings.None);
+        foreach (ReceivingPlane plane in new[]
+        {
+            Level(0.8, 30, 8, 12, 5),
+            Level(0, 30, 8, 12, 5),
+            ReceivingPlane.Of(new(0, 8, 0), new(1, 0, 0), Up, 30, 2.9, 12, 4),
+        })
+        {
+            RoomLight room = light.On(plane);
+            Assert.All(Enumerable.Range(0, plane.Count), k => Assert.Equal(1, room.SeenFraction(k), 1e-9));
+        }
+    }
+
     private static ReceivingPlane Level(double heightM, double length, double width, int u, int v) =>
         ReceivingPlane.Of(new Vector3d(0, 0, heightM), new Vector3d(1, 0, 0), new Vector3d(0, 1, 0), length, width, u, v);
 
