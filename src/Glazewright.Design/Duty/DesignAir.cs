@@ -7,19 +7,25 @@ namespace Glazewright.Design.Duty;
 /// <summary>The air of the design days, and what acts on it: the states a psychrometric chart of the house is drawn from.</summary>
 /// <param name="Days">The design days side by side, each with its source.</param>
 /// <param name="Summer">Outside air of the cooling design day.</param>
+/// <param name="WetDay">Outside air of the 0.4 % wet-bulb day.</param>
 /// <param name="Load">What heats and moistens the air on its way through the house then, shade counted.</param>
 /// <param name="WinterNight">Outside air of the 99.6 % night.</param>
 /// <param name="NightTarget">Air at the night target.</param>
 /// <param name="DampNight">Outside air of the drying night: mild and damp.</param>
 /// <param name="Balance">Moisture of the closed house on the 99.6 % night.</param>
+/// <param name="Skies">Heat loss on that night under wind and sky.</param>
+/// <param name="Ventilation">The two ways of sizing summer ventilation, side by side.</param>
 public sealed record DesignAir(
     EqList<DesignCase> Days,
     AirState Summer,
+    AirState WetDay,
     AirLoad Load,
     AirState WinterNight,
     AirState NightTarget,
     AirState DampNight,
-    NightBalance Balance);
+    NightBalance Balance,
+    NightSkies Skies,
+    VentilationCompared Ventilation);
 
 /// <summary>One design day.</summary>
 /// <param name="Label">What it is.</param>

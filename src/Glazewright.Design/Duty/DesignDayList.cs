@@ -7,6 +7,8 @@ namespace Glazewright.Design.Duty;
 /// <summary>The design days of a site side by side, each with where it comes from and what the job's own weather year says to it.</summary>
 internal static class DesignDayList
 {
+    private const string WettestDay = "Wettest design day, 0.4 % wet bulb";
+
     /// <summary>Wind beside a statistic that nothing states, m/s: told as unknown.</summary>
     private const double NotStated = -1;
 
@@ -29,6 +31,14 @@ internal static class DesignDayList
         return AirState.FromRelativeHumidity(conditions.Heating996C, humidity, pressurePa);
     }
 
+    /// <summary>Outside air of the wettest day in a list of design days.</summary>
+    public static AirState WetDay(EqList<DesignCase> days, double pressurePa)
+    {
+        DesignCase day = days.First(d => d.Label == WettestDay);
+        double leastC = MoistAir.WetBulbC(day.DryBulbC, 0, pressurePa);
+        return AirState.FromWetBulb(day.DryBulbC, Math.Clamp(day.WetBulbC, leastC + 1e-6, day.DryBulbC), pressurePa);
+    }
+
     public static EqList<DesignCase> Of(
         Brief.DesignConditions c, WeatherYear year, AirState winter, AirState summer, AirState damp, double pressurePa)
     {
@@ -43,7 +53,7 @@ internal static class DesignDayList
             new("Coldest design night, 99.6 %", c.Heating996C, winter.WetBulbC, printed?.WindAtHeating996Ms ?? WindNear(year, counted.Heating996DryBulbC), c.Source, counted.Heating996DryBulbC, "heaters, to the night target"),
             new("Year's lowest, mean of many years", c.ExtremeMinC, extremeWetC, NotStated, c.Source, counted.LowestDryBulbC, "heaters, frost-safe at least"),
             new("Hottest design day, 0.4 %", c.Cooling04C, summer.WetBulbC, printed?.WindAtCooling04Ms ?? WindNear(year, counted.Cooling04DryBulbC), c.Source, counted.Cooling04DryBulbC, "fans, wet wall"),
-            new("Wettest design day, 0.4 % wet bulb", wetBulbDayDryC, c.Evaporation04C, NotStated, c.Source, counted.Evaporation04WetBulbC, "the least a wet wall or fog can do"),
+            new(WettestDay, wetBulbDayDryC, c.Evaporation04C, NotStated, c.Source, counted.Evaporation04WetBulbC, "the least a wet wall or fog can do"),
             new("Damp mild night", damp.DryBulbC, damp.WetBulbC, NotStated, own, damp.DryBulbC, "airing and heat against humidity"),
         ];
     }

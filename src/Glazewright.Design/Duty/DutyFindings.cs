@@ -86,6 +86,11 @@ internal static class DutyFindings
                 new Source.Given($"{f.Input.Pointer}/schedule"));
         }
 
+        foreach (Finding more in DayWish.Of(f).Concat(NightFindings.Of(f)))
+        {
+            yield return more;
+        }
+
         if (f.DryingNight.HumidityRatio >= f.Night.HumidityRatio - 1e-4)
         {
             yield return new Finding(
@@ -96,11 +101,11 @@ internal static class DutyFindings
         }
     }
 
-    private static string C(double valueC) => Text($"{valueC * 1.8 + 32:0} °F ({valueC:0.0} °C)");
+    internal static string C(double valueC) => Text($"{valueC * 1.8 + 32:0} °F ({valueC:0.0} °C)");
 
-    private static string Cfm(double flowM3PerS) => Text($"{flowM3PerS / 0.00047194745:N0}");
+    internal static string Cfm(double flowM3PerS) => Text($"{flowM3PerS / 0.00047194745:N0}");
 
     private static string Share(double part, double whole) => whole > 0 ? Text($"{100 * part / whole:0} %") : "none";
 
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    internal static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

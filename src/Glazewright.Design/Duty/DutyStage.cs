@@ -83,15 +83,19 @@ public static class DutyStage
         double moisture = nightLatentWm2 * coldCrop.PlantedFraction * form.FloorAreaM2 / Transpiration.LatentJPerKg;
         AirState dampNight = DesignWeather.DryingNight(year, nightC, pressurePa);
         AirState winterNight = DesignDayList.WinterNight(conditions, year, pressurePa);
+        EqList<DesignCase> days = DesignDayList.Of(conditions, year, winterNight, outside, dampNight, pressurePa);
         var air = new DesignAir(
-            DesignDayList.Of(conditions, year, winterNight, outside, dampNight, pressurePa),
+            days,
             outside,
+            DesignDayList.WetDay(days, pressurePa),
             load,
             winterNight,
             night,
             dampNight,
             NightMoisture.Of(
-                form, winterNight, nightC, form.VolumeM3 * input.AirtightnessPerHour / 3600, coldCrop.PlantedFraction * form.FloorAreaM2, coldCrop.LeafAreaIndex));
+                form, winterNight, nightC, form.VolumeM3 * input.AirtightnessPerHour / 3600, coldCrop.PlantedFraction * form.FloorAreaM2, coldCrop.LeafAreaIndex),
+            NightLosses.Of(input, form, lines, nightC, conditions.Heating996C, winterNight.DewPointC, NightLosses.WindMs(year), pressurePa),
+            VentilationTerms.Of(inlet, load, solarW, storedW, form.FloorAreaM2, need, rule, input.TemperatureRiseK));
         var result = new DutyResult(
             input.House,
             conditions,

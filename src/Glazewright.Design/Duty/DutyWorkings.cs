@@ -23,7 +23,7 @@ internal static class DutyWorkings
             DutyFindings.Of(facts).ToEqList(),
             [
                 "Design-day loss is steady: no heat from the ground or from benches, no sun, shared walls taken at one temperature on both sides.",
-                "U-values are the trade's heating values with their films and an ordinary sky; a clear still night or a gale moves them by 15 %.",
+                "U-values are the trade's heating values with their films and an ordinary sky; what wind and sky make of them on the design night stands beside them in plant.pdf, with the curtain open.",
                 "Openings are counted closed; doors standing open in sales weeks are not in the loss.",
                 "Cooling takes the sun of one hour of the weather year and the design temperatures of another statistic: cautious, not coincident.",
                 "Night moisture counts transpiration only, before anything condenses on the covering.",

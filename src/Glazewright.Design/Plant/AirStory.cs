@@ -50,8 +50,22 @@ public static class AirStory
     public static AirWay Summer(DutyResult duty, PlantResult plant)
     {
         ArgumentNullException.ThrowIfNull(duty);
+        return Day("Hottest design day", duty.Air.Summer, duty, plant);
+    }
+
+    /// <summary>Wettest day: the same way from the 0.4 % wet bulb, with the hottest day's sun.</summary>
+    /// <param name="duty">What the design days ask.</param>
+    /// <param name="plant">The equipment.</param>
+    /// <returns>The way.</returns>
+    public static AirWay WetDay(DutyResult duty, PlantResult plant)
+    {
+        ArgumentNullException.ThrowIfNull(duty);
+        return Day("Wettest design day", duty.Air.WetDay, duty, plant);
+    }
+
+    private static AirWay Day(string title, AirState at, DutyResult duty, PlantResult plant)
+    {
         ArgumentNullException.ThrowIfNull(plant);
-        AirState at = duty.Air.Summer;
         ExhaustPlant? exhaust = plant.Exhaust?.Choice;
         double flow = Math.Max(exhaust is { Wet.Count: > 0 } ? exhaust.Wet[^1].FlowM3PerS : duty.VentilationM3PerS, 0.01);
         double dryKgPerS = flow / at.VolumeM3PerKg;
@@ -68,8 +82,8 @@ public static class AirStory
         }
 
         AirState intake = steps.Count > 0 ? steps[^1].States[^1] : at;
-        steps.Add(Step(AirAct.ThroughHouse, [.. AlongHouse.March(intake, flow, duty.Air.Load).Stations], dryKgPerS));
-        return new AirWay("Hottest design day", flow, steps.ToEqList());
+        steps.Add(Step(AirAct.ThroughHouse, [.. AlongHouse.March(intake, flow, duty.Air.Load with { OutsideC = at.DryBulbC }).Stations], dryKgPerS));
+        return new AirWay(title, flow, steps.ToEqList());
     }
 
     /// <summary>Design night, house closed: what leaks in is warmed and moistened by the crop.</summary>

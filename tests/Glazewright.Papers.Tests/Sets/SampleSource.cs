@@ -173,11 +173,14 @@ internal static class SampleSource
                 new DesignCase("Hottest design day, 0.4 %", 32.6, 23.2, -1, typed, 31.9, "fans, wet wall"),
             ],
             summer,
+            AirState.FromWetBulb(30, 25, 99_000),
             new AirLoad(120_000, 900, 32.6, 0.6 * form.FloorAreaM2, 420, 2.5, 0.35, 18),
             winter,
             night,
             damp,
-            new NightBalance(AirState.FromRelativeHumidity(16.7, 0.71, 99_000), 5.3, form.Id + "/roof-left/cover", 0.0011, 0.0007, 0.0018));
+            new NightBalance(AirState.FromRelativeHumidity(16.7, 0.71, 99_000), 5.3, form.Id + "/roof-left/cover", 0.0011, 0.0007, 0.0018),
+            new NightSkies(6.7, -38, 1.4, 0.6, [new PathNight(form.Id + "/roof-left/cover", 13_600, 14_100, 15_200, 3.2), new PathNight(form.Id + "/infiltration", 3_100, 5_200, 1_900, 16.7)]),
+            new VentilationCompared([new VentilationTerm("Sun kept inside, shade counted", 430), new VentilationTerm("carried away by the air", 221)], 190, 221, 1.02, 1.1, 0.9, 1));
     }
 
     private static HouseResults Results(House house, BuildingForm form, FrameResult frame)
