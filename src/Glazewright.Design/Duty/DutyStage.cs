@@ -140,7 +140,7 @@ public static class DutyStage
     internal static double CurtainedWPerK(double aboveWPerK, double clothM2, int layers) =>
         aboveWPerK <= 0 ? 0 : 1 / (1 / aboveWPerK + layers * HeatPaths.CurtainM2KPerW / clothM2);
 
-    private static double Above(List<LossLine> lines, BuildingForm form, double curtainM) =>
+    internal static double Above(IReadOnlyList<LossLine> lines, BuildingForm form, double curtainM) =>
         lines.Where(l => l.Face != FaceName.Floor)
             .Sum(l => l.WPerK * HeatPaths.AboveShare(form.Face(l.Face), form, curtainM));
 

@@ -1,6 +1,7 @@
 using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Catalogues;
+using Glazewright.Design.Choices;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Cuts;
 using Glazewright.Design.Duty;
@@ -71,6 +72,9 @@ public sealed class Evaluation
 
     /// <summary>The equipment catalogue it stands on.</summary>
     public Catalogue Catalogue => _ground.Catalogue.Value;
+
+    /// <summary>The price book it stands on.</summary>
+    public PriceBook PriceBook => _ground.PriceBook.Value;
 
     /// <summary>Shapes.</summary>
     public Keyed<FormResult> Form => Run("form", FormStage.Version, "", FormInput.From(Job), [], (i, _) => FormStage.Run(i));
@@ -221,6 +225,23 @@ public sealed class Evaluation
             PlantInput.From(Job, house),
             [form.Hash, duty.Hash, _ground.Catalogue.Hash],
             (i, _) => PlantStage.Run(i, form.Value.Building(house), duty.Value, Catalogue));
+    }
+
+    /// <summary>What the fixed choices of a house hold, and what others would.</summary>
+    /// <param name="house">House id.</param>
+    /// <returns>The result.</returns>
+    public Keyed<ChoicesResult> Choices(string house)
+    {
+        Keyed<FormResult> form = Form;
+        Keyed<DutyResult> duty = Duty(house);
+        Keyed<PlantResult> plant = Plant(house);
+        return Run(
+            "choices",
+            ChoicesStage.Version,
+            house,
+            (PlantInput.From(Job, house), Job.Units),
+            [form.Hash, duty.Hash, plant.Hash, _ground.Catalogue.Hash],
+            (i, _) => ChoicesStage.Run(i.Item1, i.Units, form.Value.Building(house), duty.Value, plant.Value, Catalogue));
     }
 
     /// <summary>Where the equipment of a house sits.</summary>

@@ -33,7 +33,10 @@ public static class PlantReport
 
             blocks.Add(new Block.Heading(1, $"House {house.Form.Id}"));
             blocks.AddRange(AirChapter.Of(source, house));
+            blocks.AddRange(ChoicesChapter.Of(source, house));
         }
+
+        blocks.AddRange(ServicesChapter.Of(source));
 
         return new Report(
             name + ": climate plant", "Design days, air, equipment and services of the climate plant", name + " · climate plant", PaperDate.Of(source.Job), PaperDate.Size(source.Job), blocks);

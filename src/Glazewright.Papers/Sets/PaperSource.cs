@@ -1,5 +1,6 @@
 using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
+using Glazewright.Design.Choices;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Cuts;
 using Glazewright.Design.Document;
@@ -61,7 +62,11 @@ public sealed record PaperSource(
             evaluation.Layout(h.Id).Value,
             evaluation.LightMap(h.Id).Value,
             evaluation.Program(h.Id).Value,
-            evaluation.Year(h.Id).Value)).ToEqList();
+            evaluation.Year(h.Id).Value)
+        {
+            Choices = evaluation.Choices(h.Id).Value,
+            FirstCosts = evaluation.Choices(h.Id).Value.Alternatives.Select(a => ChoiceCosts.Of(a, evaluation.Job.Pricing, evaluation.PriceBook)).ToEqList(),
+        }).ToEqList();
         return new PaperSource(
             evaluation.Job,
             evaluation.Form.Value,
@@ -148,7 +153,14 @@ public sealed record HouseResults(
     LayoutResult Layout,
     LightMap Light,
     ProgramDocument Program,
-    YearResult Year);
+    YearResult Year)
+{
+    /// <summary>What the fixed choices hold, and what others would.</summary>
+    public ChoicesResult Choices { get; init; } = new("", [], []);
+
+    /// <summary>Direct first cost of each alternative: contractor only.</summary>
+    public EqList<FirstCost> FirstCosts { get; init; } = [];
+}
 
 /// <summary>How a covering is named and drawn.</summary>
 /// <param name="Name">As printed.</param>

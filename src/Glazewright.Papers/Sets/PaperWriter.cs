@@ -92,6 +92,11 @@ public static class PaperWriter
         Add("contractor/result.json", PaperReader.Contractor, "Every figure with its working", ResultFile.Bytes(source));
         Add("contractor/price-lines.csv", PaperReader.Contractor, "Price by line", Utf8(ContractorCsv.Lines(source.Price, units)));
         Add("contractor/price-summary.csv", PaperReader.Contractor, "From direct cost to price", Utf8(ContractorCsv.Summary(source.Price)));
+        if (source.Houses.Any(h => h.FirstCosts.Count > 0))
+        {
+            Add("contractor/alternatives.csv", PaperReader.Contractor, "Alternatives of the climate plant with their first cost", Utf8(AlternativesCsv.Table(source)));
+        }
+
         string date = source.Job.Date.Length > 0 ? source.Job.Date : "undated draft";
         return [new PaperFile("contents.html", PaperReader.Everyone, "Contents", ContentsPage.Bytes(name, date, Weather(source), files)), .. files];
     }

@@ -1,5 +1,6 @@
 using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
+using Glazewright.Design.Choices;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Cuts;
 using Glazewright.Design.Document;
@@ -241,7 +242,16 @@ internal static class SampleSource
         GainRow row = new(1, 0.2, 0, 0.5, 0.1, 0.05, 0.15);
         GainSet set = new([row], row, row, row);
         ProgramDocument program = new(id, [], [], [], [], new HumidityControl(0, 0, [], 0, 0, 0, 0, [], 0, 0), null, null, [], [], StageReport.Empty);
-        return new HouseResults(house, form, frame, new GainTable(id, 360, 90, set, set, 0.6, StageReport.Empty), duty, plant, new LayoutResult(id, placed.ToEqList(), 150, StageReport.Empty), light, program, Year(id));
+        return new HouseResults(house, form, frame, new GainTable(id, 360, 90, set, set, 0.6, StageReport.Empty), duty, plant, new LayoutResult(id, placed.ToEqList(), 150, StageReport.Empty), light, program, Year(id))
+        {
+            Choices = new ChoicesResult(
+                id,
+                [new FixedChoice("Fans: 2 × fan-36, 1 × fan-24", "28,200 cfm", "27,300 cfm at 0.125 in. w.g.", -0.03, "3 × fan-36: 29,500 cfm")],
+                [Choice(ChoiceKind.Chosen, "As chosen"), Choice(ChoiceKind.Fans, "One fan fewer of the largest"), Choice(ChoiceKind.Heat, "One heater more: one dead and all is held"), Choice(ChoiceKind.Curtain, "Two curtains")]),
+            FirstCosts = [new FirstCost(Secrets[1], []), new FirstCost(Secrets[2], []), new FirstCost(Secrets[3], []), new FirstCost(Secrets[0], [])],
+        };
+
+        static Alternative Choice(ChoiceKind kind, string label) => new(kind, label, 13.3, 29.4, 0.83, 27.2, 1450, 0.02, 73_200, 16.7, 12.4, 27_000, 32_900, 12_345, []);
     }
 
     private static EqList<double> Hourly(double most) =>
