@@ -16,17 +16,17 @@ public static class ChoicesStage
     public const int Version = 1;
 
     /// <summary>Compares.</summary>
-    /// <param name="input">What Plant reads of the job.</param>
-    /// <param name="units">Units of the words.</param>
+    /// <param name="asked">What Choices reads of the job.</param>
     /// <param name="form">The house's shape.</param>
     /// <param name="duty">What the design days ask.</param>
     /// <param name="plant">The plant as chosen.</param>
     /// <param name="catalogue">Equipment to choose from.</param>
     /// <returns>Fixed quantities and alternatives; sun and shade are those of the chosen plant.</returns>
-    public static ChoicesResult Run(PlantInput input, UnitSystem units, BuildingForm form, DutyResult duty, PlantResult plant, Catalogue catalogue)
+    public static ChoicesResult Run(ChoicesInput asked, BuildingForm form, DutyResult duty, PlantResult plant, Catalogue catalogue)
     {
-        ArgumentNullException.ThrowIfNull(input);
+        ArgumentNullException.ThrowIfNull(asked);
         ArgumentNullException.ThrowIfNull(plant);
+        (PlantInput input, UnitSystem units) = asked;
         EquipmentChoice chosen = AsChosen(input.Equipment, plant);
         List<Alternative> all = [Of(ChoiceKind.Chosen, "As chosen", input, chosen, units, form, duty, catalogue)];
         foreach ((ChoiceKind kind, string label, EquipmentChoice e) in Others(input, chosen, plant, duty, catalogue))

@@ -1,3 +1,4 @@
+using Glazewright.Design.Behaviour;
 using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Catalogues;
@@ -239,9 +240,9 @@ public sealed class Evaluation
             "choices",
             ChoicesStage.Version,
             house,
-            (PlantInput.From(Job, house), Job.Units),
+            ChoicesInput.From(Job, house),
             [form.Hash, duty.Hash, plant.Hash, _ground.Catalogue.Hash],
-            (i, _) => ChoicesStage.Run(i.Item1, i.Units, form.Value.Building(house), duty.Value, plant.Value, Catalogue));
+            (i, _) => ChoicesStage.Run(i, form.Value.Building(house), duty.Value, plant.Value, Catalogue));
     }
 
     /// <summary>Where the equipment of a house sits.</summary>
@@ -258,6 +259,24 @@ public sealed class Evaluation
             LayoutInput.From(Job, house),
             [form.Hash, plant.Hash],
             (i, _) => LayoutStage.Run(i, form.Value, plant.Value));
+    }
+
+    /// <summary>How the plant of a house behaves away from its sizing point.</summary>
+    /// <param name="house">House id.</param>
+    /// <returns>The result.</returns>
+    public Keyed<BehaviourResult> Behaviour(string house)
+    {
+        Keyed<FormResult> form = Form;
+        Keyed<DutyResult> duty = Duty(house);
+        Keyed<PlantResult> plant = Plant(house);
+        Keyed<LayoutResult> layout = Layout(house);
+        return Run(
+            "behaviour",
+            BehaviourStage.Version,
+            house,
+            PlantInput.From(Job, house),
+            [form.Hash, duty.Hash, plant.Hash, layout.Hash, _ground.Catalogue.Hash],
+            (i, _) => BehaviourStage.Run(i, form.Value.Building(house), duty.Value, plant.Value, layout.Value, Catalogue));
     }
 
     /// <summary>Light in a house.</summary>

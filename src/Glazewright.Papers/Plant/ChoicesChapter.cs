@@ -67,8 +67,8 @@ internal static class ChoicesChapter
     }
 
     private static string Margin(double fraction) => fraction < 0
-        ? string.Create(CultureInfo.InvariantCulture, $"■ short {-100 * fraction:0} %")
-        : string.Create(CultureInfo.InvariantCulture, $"● {100 * fraction:0} %");
+        ? string.Create(CultureInfo.InvariantCulture, $"short {-100 * fraction:0} %")
+        : string.Create(CultureInfo.InvariantCulture, $"{100 * fraction:0} %");
 
     private static string Kilowatt(double powerW) => (powerW / 1000).ToString("0.0", CultureInfo.InvariantCulture);
 }

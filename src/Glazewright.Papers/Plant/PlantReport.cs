@@ -33,6 +33,7 @@ public static class PlantReport
 
             blocks.Add(new Block.Heading(1, $"House {house.Form.Id}"));
             blocks.AddRange(AirChapter.Of(source, house));
+            blocks.AddRange(BehaviourChapter.Of(source, house));
             blocks.AddRange(ChoicesChapter.Of(source, house));
         }
 

@@ -1,3 +1,4 @@
+using Glazewright.Design.Behaviour;
 using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Choices;
@@ -64,6 +65,7 @@ public sealed record PaperSource(
             evaluation.Program(h.Id).Value,
             evaluation.Year(h.Id).Value)
         {
+            Behaviour = evaluation.Behaviour(h.Id).Value,
             Choices = evaluation.Choices(h.Id).Value,
             FirstCosts = evaluation.Choices(h.Id).Value.Alternatives.Select(a => ChoiceCosts.Of(a, evaluation.Job.Pricing, evaluation.PriceBook)).ToEqList(),
         }).ToEqList();
@@ -155,6 +157,9 @@ public sealed record HouseResults(
     ProgramDocument Program,
     YearResult Year)
 {
+    /// <summary>How the plant behaves away from its sizing point.</summary>
+    public BehaviourResult Behaviour { get; init; } = new("", null, null, null, null, null, []);
+
     /// <summary>What the fixed choices hold, and what others would.</summary>
     public ChoicesResult Choices { get; init; } = new("", [], []);
 

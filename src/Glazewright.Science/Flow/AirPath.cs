@@ -23,6 +23,7 @@ public abstract record AirPath
             Screen screen => HeadPa(
                 flow / (screen.AreaM2 * (1 - screen.ClogFraction) * screen.DischargeCoefficient), densityKgPerM3),
             Pad pad => pad.Kind.LossPa(flow / pad.AreaM2, densityKgPerM3),
+            Wind wind => wind.BackPressurePa,
             House house => house.LossHeadsRatio * HeadPa(flow / house.SectionM2, densityKgPerM3),
             _ => throw new InvalidOperationException("Closed set of cases."),
         };
@@ -88,6 +89,22 @@ public abstract record AirPath
         /// blade thickness take when fully open scales it (geometry, common practice).
         /// </summary>
         public double FreeAreaM2 => FrameAreaM2 * OpenFreeFraction * (1 - Math.Cos(BladeOpenDeg * Math.PI / 180));
+    }
+
+    /// <summary>Wind that presses on the fans' outlet or sucks at the intake: the same at any flow.</summary>
+    public sealed record Wind : AirPath
+    {
+        /// <summary>Wind against the fans.</summary>
+        /// <param name="backPressurePa">Pressure at the outlet over that at the intake, Pa, 0 to 2000.</param>
+        /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
+        public Wind(double backPressurePa)
+        {
+            Within.Require(backPressurePa, 0, 2000);
+            BackPressurePa = backPressurePa;
+        }
+
+        /// <summary>Pressure at the outlet over that at the intake, Pa.</summary>
+        public double BackPressurePa { get; }
     }
 
     /// <summary>An insect screen.</summary>

@@ -81,6 +81,40 @@ public static class Openings
         return effectiveness * areaM2 * windMPerS;
     }
 
+    /// <summary>Flow by stack and wind together.</summary>
+    /// <param name="stackM3PerS">By stack alone, m³/s, 0 to 1e5.</param>
+    /// <param name="windM3PerS">By wind alone, m³/s, 0 to 1e5.</param>
+    /// <returns>Root of the sum of squares, m³/s: pressures add, flows do not.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
+    /// <remarks>ASHRAE Handbook—Fundamentals, ch. 16; from memory.</remarks>
+    public static double TogetherM3PerS(double stackM3PerS, double windM3PerS)
+    {
+        Within.Require(stackM3PerS, 0, 1e5);
+        Within.Require(windM3PerS, 0, 1e5);
+        return Math.Sqrt(stackM3PerS * stackM3PerS + windM3PerS * windM3PerS);
+    }
+
+    /// <summary>Air that trades places through a slot in a level cloth, warm and light below, cold and heavy above.</summary>
+    /// <param name="widthM">Width of the slot, m, 0 to 50.</param>
+    /// <param name="lengthM">Length, m, 0 to 1000.</param>
+    /// <param name="belowC">Air below, °C, −40 to 80.</param>
+    /// <param name="aboveC">Air above, °C, −60 to 80.</param>
+    /// <returns>Flow each way, m³/s; 0 when the air below is not warmer.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
+    /// <remarks>
+    /// Q = 0.055 √(g Δρ/ρ D⁵) through a square of side D in a thin plate (Epstein 1988, J. Heat Transfer 110:885, thin openings; from memory); a slot counts
+    /// as a row of such squares, our own extension. Plumes, fans and wind through the leaks come on top.
+    /// </remarks>
+    public static double SlotExchangeM3PerS(double widthM, double lengthM, double belowC, double aboveC)
+    {
+        Within.Require(widthM, 0, 50);
+        Within.Require(lengthM, 0, 1000);
+        Within.Require(belowC, -40, 80);
+        Within.Require(aboveC, -60, 80);
+        double lighter = Math.Max(belowC - aboveC, 0) / (0.5 * (belowC + aboveC) + 273.15);
+        return 0.055 * lengthM * widthM * Math.Sqrt(GravityMPerS2 * lighter * widthM);
+    }
+
     /// <summary>Velocity whose head is a pressure.</summary>
     /// <param name="pressurePa">Velocity pressure, Pa, 0 to 10 000.</param>
     /// <param name="densityKgPerM3">Density, kg/m³, 0.5 to 1.6.</param>

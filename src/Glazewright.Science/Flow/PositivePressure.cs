@@ -78,4 +78,44 @@ public static class PositivePressure
         double failsMPerS = Math.Sqrt(2 * heldPa / (densityKgPerM3 * WindwardCoefficient));
         return new HeldPressure(heldPa, output.FlowM3PerS, fanPa, output.BeyondTested, failsMPerS);
     }
+
+    /// <summary>What the house holds in wind: every wall leaks by its own pressure.</summary>
+    /// <param name="supplyM3PerS">Air the filter fan brings, taken as steady, m³/s, 0 to 1000.</param>
+    /// <param name="leakage">The house's leaks, spread over walls and roof by <paramref name="walls"/>.</param>
+    /// <param name="walls">Share of the leaks and wind pressure coefficient of each wall; shares sum to 1.</param>
+    /// <param name="windMPerS">Wind, m/s, 0 to 60.</param>
+    /// <param name="densityKgPerM3">Density, kg/m³, 0.5 to 1.6.</param>
+    /// <returns>Pressure in the house over still outside air, and what leaks in unfiltered.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range, NaN, or shares that do not sum to 1.</exception>
+    /// <remarks>Mass balance with Q = C ΔPⁿ on each wall; the fan's own curve would give a little more as the pressure falls.</remarks>
+    public static PressureInWind InWind(
+        double supplyM3PerS, Leakage leakage, IReadOnlyList<WallLeak> walls, double windMPerS, double densityKgPerM3)
+    {
+        Within.Require(supplyM3PerS, 0, 1000);
+        Within.Require(windMPerS, 0, 60);
+        Within.Require(densityKgPerM3, 0.5, 1.6);
+        Within.Require(walls.Sum(w => w.Fraction), 0.999, 1.001);
+        double headPa = 0.5 * densityKgPerM3 * windMPerS * windMPerS;
+        double Out(double housePa, WallLeak wall)
+        {
+            double overPa = housePa - wall.Coefficient * headPa;
+            return Math.Sign(overPa) * wall.Fraction * leakage.CoefficientM3PerSPaN * Math.Pow(Math.Abs(overPa), leakage.Exponent);
+        }
+
+        double mostPa = 600 + 2 * headPa;
+        double heldPa = Bracketed.Find(p => walls.Sum(w => Out(p, w)) - supplyM3PerS, -mostPa, mostPa, 1e-9).Argument;
+        double highest = walls.Max(w => w.Coefficient) * headPa;
+        return new PressureInWind(heldPa, walls.Sum(w => Math.Max(-Out(heldPa, w), 0)), heldPa - highest);
+    }
 }
+
+/// <summary>A wall's part of the leaks.</summary>
+/// <param name="Fraction">Share of the house's leaks.</param>
+/// <param name="Coefficient">Wind pressure coefficient of the wall.</param>
+public readonly record struct WallLeak(double Fraction, double Coefficient);
+
+/// <summary>A house under filter-fan pressure in wind.</summary>
+/// <param name="HousePa">Over still outside air, Pa.</param>
+/// <param name="UnfilteredM3PerS">What leaks in past the filter, m³/s.</param>
+/// <param name="LeastOverWallPa">House over the wall that the wind presses most, Pa; negative where it leaks in.</param>
+public sealed record PressureInWind(double HousePa, double UnfilteredM3PerS, double LeastOverWallPa);

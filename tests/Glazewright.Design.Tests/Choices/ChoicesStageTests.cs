@@ -17,7 +17,7 @@ public class ChoicesStageTests
         BuildingForm form = FormStage.Run(FormInput.From(job)).Building("A");
         DutyResult duty = DesignDay.Duty(job);
         PlantResult plant = PlantStage.Run(PlantInput.From(job, "A"), form, duty, CatalogueReader.Generic);
-        return (ChoicesStage.Run(PlantInput.From(job, "A"), UnitSystem.Us, form, duty, plant, CatalogueReader.Generic), plant, duty);
+        return (ChoicesStage.Run(ChoicesInput.From(job, "A"), form, duty, plant, CatalogueReader.Generic), plant, duty);
     }
 
     private static Alternative The(ChoicesResult c, string label) => c.Alternatives.Single(a => a.Label.StartsWith(label, StringComparison.Ordinal));

@@ -1,3 +1,4 @@
+using Glazewright.Design.Behaviour;
 using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Choices;
@@ -244,6 +245,16 @@ internal static class SampleSource
         ProgramDocument program = new(id, [], [], [], [], new HumidityControl(0, 0, [], 0, 0, 0, 0, [], 0, 0), null, null, [], [], StageReport.Empty);
         return new HouseResults(house, form, frame, new GainTable(id, 360, 90, set, set, 0.6, StageReport.Empty), duty, plant, new LayoutResult(id, placed.ToEqList(), 150, StageReport.Empty), light, program, Year(id))
         {
+            Behaviour = new BehaviourResult(
+                id,
+                new ExhaustBehaviour(
+                    [new FlowAt(30, 7.1, 54, true), new FlowAt(90, 13.3, 24.9, false)], [new FlowAt(0, 12.9, 31, false), new FlowAt(6.7, 10.1, 40, true), new FlowAt(11.2, 3.6, 72, true)], 52,
+                    [new AirAt(0, 24.7, 0.89), new AirAt(8, 25.9, 0.84), new AirAt(16, 27, 0.79), new AirAt(24, 28.1, 0.74), new AirAt(31.7, 29.2, 0.7)], 27.5, 12.9, 2.03, 1),
+                new FogBehaviour(30e-6, 2.1, 0.03, 7.7, 0.1, 1.1, 2, 1.4, 0.05, 0.84),
+                new MixingBehaviour(51, 76, 228, 4.6, 15.2, 8.6, 231),
+                new CurtainBehaviour(0.15, [new GapAt(0, 0, 16.7, 6.3), new GapAt(0.3048, 0.166, 16.1, 6.8)], 11.2, 0.66, 0.08),
+                new PressureBehaviour([new PressureAt(0, 5, 5, 0), new PressureAt(11.2, -2, -54, 0.31)], 0.2, 2.4),
+                [new KindSized("Dehumidifier", false, "2.3 kg/h, about 1.1 kW", "the crop's moisture on the drying night", "Condensate to the drain; coils ice up in cold air.")]),
             Choices = new ChoicesResult(
                 id,
                 [new FixedChoice("Fans: 2 × fan-36, 1 × fan-24", "28,200 cfm", "27,300 cfm at 0.125 in. w.g.", -0.03, "3 × fan-36: 29,500 cfm")],

@@ -1,0 +1,37 @@
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Duty;
+using Glazewright.Design.Form;
+using Glazewright.Design.Layout;
+using Glazewright.Design.Plant;
+
+namespace Glazewright.Design.Behaviour;
+
+/// <summary>Behaviour: the chosen and placed plant away from its one sizing point.</summary>
+public static class BehaviourStage
+{
+    /// <summary>Raise when results change.</summary>
+    public const int Version = 1;
+
+    /// <summary>Works it through.</summary>
+    /// <param name="input">What Plant reads of the job.</param>
+    /// <param name="form">The house's shape.</param>
+    /// <param name="duty">What the design days ask.</param>
+    /// <param name="plant">The plant.</param>
+    /// <param name="layout">Where it sits.</param>
+    /// <param name="catalogue">Equipment.</param>
+    /// <returns>How it behaves.</returns>
+    public static BehaviourResult Run(
+        PlantInput input, BuildingForm form, DutyResult duty, PlantResult plant, LayoutResult layout, Catalogue catalogue)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        return new BehaviourResult(
+            input.House,
+            AirBehaviour.Exhaust(input, form, duty, plant, layout, catalogue),
+            AirBehaviour.Fog(form, duty, plant, layout),
+            HeatBehaviour.Mixing(form, duty, plant, catalogue),
+            HeatBehaviour.Curtain(form, duty, plant),
+            HeatBehaviour.Pressure(input, form, duty, plant),
+            KindsSized.Of(input, form, duty, plant, catalogue).ToEqList());
+    }
+}

@@ -1,0 +1,105 @@
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Duty;
+using Glazewright.Design.Form;
+using Glazewright.Design.Plant;
+using Glazewright.Science.Flow;
+using Glazewright.Science.Roots;
+
+namespace Glazewright.Design.Behaviour;
+
+/// <summary>Mixing, curtain and filter-fan pressure.</summary>
+internal static class HeatBehaviour
+{
+    private const double AirJPerM3K = 1.2 * 1006;
+
+    public static MixingBehaviour? Mixing(BuildingForm form, DutyResult duty, PlantResult plant, Catalogue catalogue)
+    {
+        if (plant.Circulation is not { Count: > 0 } fans || fans.CropSpeedMs <= 0)
+        {
+            return null;
+        }
+
+        double loopM = 2 * Math.Max(form.LengthM - 6, 3);
+        double turnS = loopM / fans.CropSpeedMs;
+        double lowEaveM = Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM);
+        double eachWay = fans.CropSpeedMs * form.WidthM * lowEaveM / 2;
+        double night = HeatAsked.Of(duty, plant.Pressure).LossDrawnWPerK * Math.Max(duty.NightTargetC - duty.Conditions.Heating996C, 0);
+        double diameterM = catalogue.Circulation.First(c => c.Id == fans.Entry).DiameterM;
+        return new MixingBehaviour(
+            loopM, turnS, 3 * turnS, night / (AirJPerM3K * eachWay), Circulation.ThrowDiametersRatio * diameterM, fans.SpacingM, night / catalogue.Pipes[0].OutputWPerM);
+    }
+
+    public static CurtainBehaviour? Curtain(BuildingForm form, DutyResult duty, PlantResult plant)
+    {
+        if (plant.Curtain is not { } cloth)
+        {
+            return null;
+        }
+
+        double curtainM = cloth.HeightM;
+        double above = DutyStage.Above(duty.Losses, form, curtainM);
+        double below = duty.LossWPerK - above;
+        double through = form.FloorAreaM2 / (cloth.Layers * HeatPaths.CurtainM2KPerW);
+        double outsideC = duty.Conditions.Heating996C;
+        double heatW = duty.HeatLossDrawnW;
+
+        // Heat at what the drawn house asks: below and above the cloth settle by the cloth's conductance and the air that trades places.
+        GapAt At(double gapM)
+        {
+            (double BelowC, double AboveC, double Flow) Settle(double flow)
+            {
+                double between = through + AirJPerM3K * flow;
+                double series = above > 0 ? 1 / (1 / between + 1 / above) : 0;
+                double belowC = outsideC + heatW / (below + series);
+                return (belowC, above > 0 ? outsideC + series / above * (belowC - outsideC) : belowC, flow);
+            }
+
+            double Trade(double flow)
+            {
+                (double b, double a, _) = Settle(flow);
+                return Openings.SlotExchangeM3PerS(gapM, form.LengthM, Math.Clamp(b, -40, 80), Math.Clamp(a, -60, 80));
+            }
+
+            double flow = gapM > 0 ? Bracketed.Find(f => Trade(f) - f, 0, Math.Max(Trade(0), 1e-6), 1e-6).Argument : 0;
+            (double belowC, double aboveC, _) = Settle(flow);
+            return new GapAt(gapM, flow, belowC, aboveC);
+        }
+
+        // Cloth packs to about a twentieth of its width (common practice: 1 in a foot).
+        double stackM = SmallSystems.WidthAtM(form, curtainM) / 12;
+        return new CurtainBehaviour(
+            duty.HeatLossW > 0 ? 1 - duty.HeatLossDrawnW / duty.HeatLossW : 0,
+            ((double[])[0, 0.1016, 0.3048, 0.6096]).Select(At).ToEqList(),
+            outsideC + heatW / duty.LossWPerK,
+            stackM,
+            stackM / form.WidthM);
+    }
+
+    public static PressureBehaviour? Pressure(PlantInput input, BuildingForm form, DutyResult duty, PlantResult plant)
+    {
+        if (plant.Pressure is not { } fan)
+        {
+            return null;
+        }
+
+        double density = duty.Air.Summer.DensityKgPerM3;
+        Leakage leakage = Leakage.Through(form.VolumeM3 * input.AirtightnessPerHour / 3600, SmallSystems.LeakageReferencePa, 0.65);
+
+        // Leaks by exposed area: windward, leeward, both sides, roof; coefficients of a low building (common practice).
+        double areaM2 = form.Faces.Where(f => f.Name != FaceName.Floor).Sum(f => f.ExposedM2);
+        double Share(params FaceName[] faces) => areaM2 > 0 ? form.Faces.Where(f => faces.Contains(f.Name)).Sum(f => f.ExposedM2) / areaM2 : 0.2;
+        WallLeak[] walls = areaM2 > 0
+            ? [new(Share(FaceName.Left), 0.7), new(Share(FaceName.Right), -0.3), new(Share(FaceName.End1, FaceName.End2), -0.5), new(Share(FaceName.RoofLeft, FaceName.RoofRight), -0.4)]
+            : [new(1, 0.7)];
+        EqList<PressureAt> byWind = ((double[])[0, 5, 10, 15, 25]).Select(mph =>
+        {
+            PressureInWind p = PositivePressure.InWind(fan.FlowM3PerS, leakage, walls, mph * 0.44704, density);
+            return new PressureAt(mph * 0.44704, p.HousePa, p.LeastOverWallPa, p.UnfilteredM3PerS);
+        }).ToEqList();
+        double doorPa = Bracketed.Find(
+            p => leakage.FlowM3PerS(Math.Max(p, 0)) + Openings.OrificeM3PerS(2, 0.61, Math.Max(p, 0), density) - fan.FlowM3PerS, 0, 500, 1e-6).Argument;
+        double coefficient = Intake.ScreenCoefficientOf(input.Equipment.InsectScreenPorosityFraction > 0 ? input.Equipment.InsectScreenPorosityFraction : 0.35);
+        return new PressureBehaviour(byWind, doorPa, fan.FlowM3PerS / (coefficient * Math.Sqrt(2 * Intake.ScreenTargetPa / density)));
+    }
+}

@@ -1,0 +1,93 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Duty;
+using Glazewright.Design.Form;
+using Glazewright.Design.Plant;
+using Glazewright.Science.Crop;
+using Glazewright.Science.Flow;
+using static Glazewright.Design.Plant.PlantWords;
+
+namespace Glazewright.Design.Behaviour;
+
+/// <summary>Vents, pipe, lamps, CO₂, dehumidifier: sized simply but physically.</summary>
+internal static class KindsSized
+{
+    /// <summary>Water a dehumidifier takes out for each kWh, kg (common practice: 1.5 to 3).</summary>
+    public const double DehumidifierKgPerKwh = 2;
+
+    /// <summary>CO₂ a full crop takes up at noon, kg/s m² of leaf-covered ground: 5 g/m² h (common practice).</summary>
+    private const double UptakeKgPerSM2 = 5e-3 / 3600;
+
+    /// <summary>Share of a lamp's light that reaches the crop (common practice).</summary>
+    private const double LampUseFraction = 0.85;
+
+    public static IEnumerable<KindSized> Of(PlantInput input, BuildingForm form, DutyResult duty, PlantResult plant, Catalogue catalogue)
+    {
+        EquipmentChoice e = input.Equipment;
+        double lowEaveM = Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM);
+        double roofM2 = plant.Vents is { } v ? Math.Max(v.RoofM2, 1e-3) : 0.15 * form.FloorAreaM2;
+        double sideM2 = plant.Vents is { } w ? Math.Max(w.SideM2, 1e-3) : 0.15 * form.FloorAreaM2;
+        double riseM = Math.Max(form.Roof.RidgeM - lowEaveM / 2, 0.3);
+        double outC = Math.Clamp(duty.Air.Summer.DryBulbC, -60, 55);
+        double stack = Openings.Stack(sideM2, roofM2, riseM, 0.6, outC + 4, outC).FlowM3PerS;
+        double wind = Openings.WindM3PerS(0.3, Math.Min(sideM2, roofM2), 2);
+        double both = Openings.TogetherM3PerS(stack, wind);
+        yield return new KindSized(
+            "Roof and side vents",
+            plant.Vents is not null,
+            Text($"{Sqft(roofM2)} ft² in the roof, {Sqft(sideM2)} ft² in the side{(plant.Vents is null ? ", 15 % of the floor each" : "")}"),
+            Text($"{Cfm(stack)} cfm by warmth alone at 4 K, {Cfm(wind)} by a 4.5 mph wind alone, {Cfm(both)} together: {100 * both / Math.Max(duty.VentilationM3PerS, 0.01):0} % of what the design day asks"),
+            "Wind closes or tears them: stops by wind and rain; screens take half the air.");
+        double pipeW = e.BenchPipeW > 0 ? e.BenchPipeW : duty.HeatLossDrawnW;
+        yield return new KindSized(
+            "Hot-water pipe",
+            e.BenchPipeW > 0,
+            Text($"{pipeW / catalogue.Pipes[0].OutputWPerM / 0.3048:0} ft of {catalogue.Pipes[0].Name}"),
+            Text($"{KBtu(pipeW)} kBtu/h{(e.BenchPipeW > 0 ? "" : ", the design night with the curtain drawn")}"),
+            "Scalding water at hand height: guard or lower it; relief, low-water cut-off, drain-down.");
+        if (catalogue.Lamps.Count > 0)
+        {
+            LampEntry lamp = catalogue.Lamps[0];
+            double cropM2 = Math.Max(form.FloorAreaM2 * input.Schedule.Select(p => p.PlantedFraction).DefaultIfEmpty(0).Max(), 1);
+            double lampW = e.LampW > 0 ? e.LampW : 100 * cropM2 / (lamp.EfficacyUmolPerJ * LampUseFraction);
+            double umol = lampW * lamp.EfficacyUmolPerJ * LampUseFraction / cropM2;
+            yield return new KindSized(
+                "Lamps",
+                e.LampW > 0,
+                Text($"{Math.Ceiling(lampW / lamp.PowerW):0} of {lamp.Name}, {lampW / 1000:0.0} kW"),
+                Text($"{umol:0} µmol/m²s over the crop, {umol * 3600 * 16 / 1e6:0.0} mol/m² in 16 h; {KBtu(lampW)} kBtu/h of heat in the house"),
+                "Clear of the curtain's clearance; glare and glow to neighbours.");
+        }
+
+        if (plant.Curtain is { Layers: < 2 } || plant.Curtain is null)
+        {
+            double curtainM = plant.Curtain?.HeightM ?? lowEaveM - 0.15;
+            double above = DutyStage.Above(duty.Losses, form, curtainM);
+            int next = (plant.Curtain?.Layers ?? 0) + 1;
+            double drawn = duty.LossWPerK - above + DutyStage.CurtainedWPerK(above, form.FloorAreaM2, next);
+            yield return new KindSized(
+                next == 1 ? "A curtain" : "A second curtain",
+                false,
+                Text($"{Sqft(SmallSystems.WidthAtM(form, curtainM) * form.LengthM)} ft² of cloth and a drive"),
+                Text($"saves {100 * (1 - drawn / duty.LossDrawnWPerK):0} % of the night's heat beyond what is drawn now"),
+                "Flame-spread class, clearances and fire break as for the first.");
+        }
+
+        double planted = form.FloorAreaM2 * input.Schedule.Select(p => p.PlantedFraction).DefaultIfEmpty(0).Max();
+        double dose = CarbonDioxide.DoseKgPerS(form.VolumeM3, Math.Clamp(input.AirtightnessPerHour, 0, 100), 1000, 420, Math.Min(UptakeKgPerSM2 * planted, 10));
+        yield return new KindSized(
+            "CO₂ dosing",
+            false,
+            Text($"{dose * 3600 / 0.45359237:0.0} lb/h at noon"),
+            Text($"1,000 ppm with vents and fans shut; half an hour of {(plant.Exhaust is { } x ? x.Choice.Wet[0].FlowM3PerS / form.VolumeM3 * 3600 : 2):0} air changes an hour leaves {CarbonDioxide.AfterPpm(1000, 420, Math.Clamp(plant.Exhaust is { } y ? y.Choice.Wet[0].FlowM3PerS / form.VolumeM3 * 3600 : 2, 0, 100), 0.5):0} ppm"),
+            "CO₂ suffocates without warning: alarm at 5,000 ppm, off with exhaust, no dosing while people work in a closed house.");
+        double litres = duty.NightMoistureKgPerS * 3600;
+        yield return new KindSized(
+            "Dehumidifier",
+            false,
+            Text($"{litres:0.0} kg/h, about {litres / DehumidifierKgPerKwh:0.0} kW"),
+            Text($"the crop's moisture on the drying night, without warm air thrown out; {KBtu(litres / DehumidifierKgPerKwh * 1000 + litres / 3600 * 2.45e6)} kBtu/h of heat back to the house"),
+            "Condensate to the drain; coils ice up in cold air.");
+    }
+}

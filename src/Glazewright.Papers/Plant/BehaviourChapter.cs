@@ -1,0 +1,113 @@
+using System.Globalization;
+using Glazewright.Design.Behaviour;
+using Glazewright.Design.Contracts;
+using Glazewright.Papers.Answers;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Reports;
+using Glazewright.Papers.Sets;
+
+namespace Glazewright.Papers.Plant;
+
+/// <summary>The plant away from its one sizing point: wind, half-open louvers, dead corners, fog drops, mixing, curtain gaps, pressure, other kinds.</summary>
+internal static class BehaviourChapter
+{
+    public static IEnumerable<Block> Of(PaperSource source, HouseResults house)
+    {
+        BehaviourResult b = house.Behaviour;
+        Said said = new(source.Job.Units);
+        bool us = source.Job.Units == UnitSystem.Us;
+        if (b.Exhaust is { } x)
+        {
+            foreach (Block block in Exhaust(x, said, us))
+            {
+                yield return block;
+            }
+        }
+
+        if (b.Fog is { } fog)
+        {
+            yield return new Block.Heading(2, "Fog");
+            yield return new Block.Paragraph(
+                $"Drops of {Whole(fog.DropM * 1e6)} µm are gone after {One(fog.LifeS)} s in the design day's air, {said.Text(fog.FallM, Unit.Metre)} below the nozzle; in air of 80 % humidity after {One(fog.DampLifeS)} s and {said.Text(fog.DampFallM, Unit.Metre)}. The nozzles hang {said.Text(fog.HeightM, Unit.Metre)} over the crop{(Math.Max(fog.FallM, fog.DampFallM) > fog.HeightM ? ": in damp air it gets wet, so stop the fog before 80 %" : "")}. {fog.Lines} lines, a nozzle each {said.Text(fog.SpacingM, Unit.Metre)}. The air can take at most {said.Text(fog.RoomKgPerS, Unit.KilogramPerSecond)} with all fans on; {Said.Percent(fog.VentedFraction)} % of the spray is taken up before the fans draw it out.");
+        }
+
+        if (b.Mixing is { } m)
+        {
+            yield return new Block.Heading(2, "Heat and mixing");
+            yield return new Block.Paragraph(
+                $"The loop of circulation fans is {said.Round(m.LoopM, Unit.Metre)} long: one turn takes {Whole(m.TurnS)} s, the house is mixed after about {One(m.MixS / 60)} min. On the design night the air comes back to the heater about {said.Text(m.SpreadK, Unit.Kelvin)} cooler than it left. A fan throws {said.Round(m.ThrowM, Unit.Metre)} and hands over after {said.Round(m.SpacingM, Unit.Metre)}{(m.SpacingM > m.ThrowM ? ": too far" : "")}. Instead of the heaters, {said.Round(m.PipeM, Unit.Metre)} of bench pipe would carry that night. A momentum estimate: prove it with smoke.");
+        }
+
+        if (b.Curtain is { } c)
+        {
+            yield return new Block.Heading(2, "Curtain opened by a gap");
+            yield return new Block.TableOf(new Table(
+                [new Column("Gap along the house", 44), new Column("Air that trades places", 44, Along.End), new Column("Below the cloth", 42, Along.End), new Column("Above it", 42, Along.End)],
+                [
+                    .. c.Night.Select(g => (IReadOnlyList<string>)
+                    [
+                        g.GapM > 0 ? us ? $"{Whole(g.GapM / 0.0254)} in" : $"{Whole(1000 * g.GapM)} mm" : "drawn", said.Round(g.FlowM3PerS, Unit.CubicMetrePerSecond), said.Text(g.BelowC, Unit.Celsius), said.Text(g.AboveC, Unit.Celsius),
+                    ]),
+                ]));
+            yield return new Block.Paragraph(
+                $"On the design night with the heat the drawn house asks; fully open that heat holds {said.Text(c.HalfOpenC, Unit.Celsius)}. Drawing it saves {Said.Percent(c.NightSavedFraction)} % that night. By warmth alone a gap passes little air: what is felt when a cloth opens comes from fans and from the cold air that drops at once. Parked it is about {said.Text(c.StackM, Unit.Metre)} wide, {Said.Percent(c.StackShadeFraction)} % of the floor in its shade from above. Keep heaters, flues and lamps out of its clearance; open it slowly and in steps.");
+        }
+
+        if (b.Pressure is { } p)
+        {
+            yield return new Block.Heading(2, "Filter-fan pressure in wind");
+            yield return new Block.TableOf(new Table(
+                [new Column("Wind", 30), new Column("House over still air", 46, Along.End), new Column("Over the windward wall", 48, Along.End), new Column("Leaks in unfiltered", 48, Along.End)],
+                [.. p.ByWind.Select(w => (IReadOnlyList<string>)[said.Text(w.WindMs, Unit.MetrePerSecond), said.Text(w.HousePa, Unit.Pascal), said.Text(w.LeastPa, Unit.Pascal), said.Round(w.UnfilteredM3PerS, Unit.CubicMetrePerSecond)])]));
+            yield return new Block.Paragraph(
+                $"With one door open {said.Text(p.DoorOpenPa, Unit.Pascal)} are left in calm air. Insect cloth for its air: {said.Text(p.ScreenM2, Unit.SquareMetre)} at 0.03 in. w.g. clean, doubled for dirt. A mode of its own: off while exhaust fans run.");
+        }
+
+        if (b.Kinds.Count > 0)
+        {
+            yield return new Block.Heading(2, "Other kinds of equipment");
+            yield return new Block.TableOf(new Table(
+                [new Column("Kind", 32), new Column("Size", 48), new Column("What it does", 52), new Column("Mind", 40)],
+                [.. b.Kinds.Select(k => (IReadOnlyList<string>)[k.Kind + (k.InJob ? " (in the job)" : ""), k.Size, k.Holds, k.Caution])]));
+        }
+    }
+
+    private static IEnumerable<Block> Exhaust(ExhaustBehaviour x, Said said, bool us)
+    {
+        yield return new Block.Heading(2, "Fans, louvers and wind");
+        int rows = Math.Max(x.ByAngle.Count, x.ByWind.Count);
+        yield return new Block.TableOf(new Table(
+            [
+                new Column("Louvers open", 26), new Column("Air, pad off", 30, Along.End), new Column("Static", 28, Along.End),
+                new Column("Wind on the fan wall", 32, Along.End), new Column("Air, design day", 28, Along.End), new Column("Static", 28, Along.End),
+            ],
+            [
+                .. Enumerable.Range(0, rows).Select(i => (IReadOnlyList<string>)
+                [
+                    .. i < x.ByAngle.Count ? [Whole(x.ByAngle[i].At) + "°", Flow(x.ByAngle[i], said), said.Text(x.ByAngle[i].StaticPa, Unit.Pascal)] : (string[])["", "", ""],
+                    .. i < x.ByWind.Count ? [said.Text(x.ByWind[i].At, Unit.MetrePerSecond), Flow(x.ByWind[i], said), said.Text(x.ByWind[i].StaticPa, Unit.Pascal)] : (string[])["", "", ""],
+                ]),
+            ]));
+        yield return new Block.Paragraph("* past the fans' last tested point: a guess, motors run hot. Wind square on the fans with the intake in its lee, pressure coefficients 0.7 and −0.3 (common practice).", Quiet: true);
+        yield return new Block.TableOf(new Table(
+            [new Column("From the intake", 40), .. x.Along.Select(_ => new Column("", 26, Along.End))],
+            [
+                ["Distance", .. x.Along.Select(a => said.Round(a.FromIntakeM, Unit.Metre))],
+                ["Temperature", .. x.Along.Select(a => said.Text(a.DryBulbC, Unit.Celsius))],
+                ["Relative humidity", .. x.Along.Select(a => Said.Percent(a.HumidityFraction) + " %")],
+            ]));
+        string upper = x.UpperFans > 0
+            ? $" Under a drawn shade the space above it takes {said.Round(x.UpperM3PerS, Unit.CubicMetrePerSecond)} to stay within {(us ? "14 F°" : "8 K")} of outside: {Whole(x.UpperFans)} small upper fan{(x.UpperFans == 1 ? "" : "s")} with an inlet of their own, or a roof vent."
+            : "";
+        yield return new Block.Paragraph(
+            $"{Whole(x.ChangesPerHour)} air changes an hour with all fans on. The allowed rise is used up after {said.Round(x.FarthestM, Unit.Metre)} at this air speed. "
+            + (x.DeadCornerM > 0.5 ? $"Beside the intake's openings air stands or turns back for about {said.Round(x.DeadCornerM, Unit.Metre)}: no young plants there, or spread the openings." : "The intake's openings reach nearly from wall to wall: no dead corner to speak of.")
+            + upper);
+    }
+
+    private static string Flow(FlowAt at, Said said) => said.Round(at.FlowM3PerS, Unit.CubicMetrePerSecond) + (at.BeyondTested ? " *" : "");
+
+    private static string One(double value) => double.IsFinite(value) ? value.ToString("0.0", CultureInfo.InvariantCulture) : "endless";
+
+    private static string Whole(double value) => double.IsFinite(value) ? value.ToString("#,0", CultureInfo.InvariantCulture) : "endless";
+}

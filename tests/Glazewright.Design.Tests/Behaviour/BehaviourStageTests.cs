@@ -1,0 +1,126 @@
+using Glazewright.Design.Behaviour;
+using Glazewright.Design.Brief;
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Choices;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Duty;
+using Glazewright.Design.Form;
+using Glazewright.Design.Layout;
+using Glazewright.Design.Pipeline;
+using Glazewright.Design.Plant;
+using Glazewright.Design.Tests.Duty;
+
+namespace Glazewright.Design.Tests.Behaviour;
+
+public class BehaviourStageTests
+{
+    private sealed record Scene(BehaviourResult Result, PlantResult Plant, DutyResult Duty, BuildingForm Form);
+
+    private static Scene Run(Func<EquipmentChoice, EquipmentChoice> change)
+    {
+        Job job = DesignDay.With(TestJobs.OneHouse(), change);
+        FormResult form = FormStage.Run(FormInput.From(job));
+        DutyResult duty = DesignDay.Duty(job);
+        PlantResult plant = PlantStage.Run(PlantInput.From(job, "A"), form.Building("A"), duty, CatalogueReader.Generic);
+        LayoutResult layout = LayoutStage.Run(LayoutInput.From(job, "A"), form, plant);
+        return new Scene(BehaviourStage.Run(PlantInput.From(job, "A"), form.Building("A"), duty, plant, layout, CatalogueReader.Generic), plant, duty, form.Building("A"));
+    }
+
+    [Fact]
+    public void Louvers_that_open_less_and_wind_that_blows_more_leave_less_air()
+    {
+        Scene s = Run(e => e);
+        ExhaustBehaviour x = s.Result.Exhaust!;
+        for (int i = 1; i < x.ByAngle.Count; i++)
+        {
+            Assert.True(x.ByAngle[i].FlowM3PerS > x.ByAngle[i - 1].FlowM3PerS);
+            Assert.True(x.ByAngle[i].StaticPa < x.ByAngle[i - 1].StaticPa);
+        }
+
+        for (int i = 1; i < x.ByWind.Count; i++)
+        {
+            Assert.True(x.ByWind[i].FlowM3PerS < x.ByWind[i - 1].FlowM3PerS);
+        }
+
+        Assert.Equal(s.Plant.Exhaust!.Choice.Dry[^1].FlowM3PerS, x.ByAngle[^1].FlowM3PerS, 1e-6);
+        Assert.Equal(s.Plant.Exhaust.Choice.Wet[^1].FlowM3PerS, x.ByWind[0].FlowM3PerS, 1e-6);
+    }
+
+    // The same balance by another way: the fan end of the table is that of the side-by-side, and a house of the farthest length warms by just the rise.
+    [Fact]
+    public void Air_along_the_house_ends_where_the_comparison_says()
+    {
+        Scene s = Run(e => e);
+        AirAt[] along = [.. s.Result.Exhaust!.Along];
+        Assert.Equal(5, along.Length);
+        Assert.Equal(0, along[0].FromIntakeM);
+        Assert.Equal(s.Form.LengthM, along[^1].FromIntakeM, 1e-9);
+        bool reaches = along[^1].DryBulbC - along[0].DryBulbC <= 4 + 1e-6;
+        Assert.Equal(reaches, s.Result.Exhaust.FarthestM >= s.Form.LengthM - 1e-3);
+        Assert.True(along.Zip(along.Skip(1)).All(p => p.Second.DryBulbC > p.First.DryBulbC));
+    }
+
+    // Heat is conserved: what goes in leaves below and above; a wider gap cools below and warms above.
+    [Fact]
+    public void A_wider_gap_cools_below_warms_above_and_loses_no_heat()
+    {
+        Scene s = Run(e => e);
+        CurtainBehaviour c = s.Result.Curtain!;
+        double above = DutyStage.Above(s.Duty.Losses, s.Form, s.Plant.Curtain!.HeightM);
+        double outsideC = s.Duty.Conditions.Heating996C;
+        foreach (GapAt gap in c.Night)
+        {
+            double lost = (s.Duty.LossWPerK - above) * (gap.BelowC - outsideC) + above * (gap.AboveC - outsideC);
+            Assert.Equal(s.Duty.HeatLossDrawnW, lost, 1e-6 * lost);
+        }
+
+        Assert.Equal(s.Duty.NightTargetC, c.Night[0].BelowC, 1e-6);
+        for (int i = 1; i < c.Night.Count; i++)
+        {
+            Assert.True(c.Night[i].BelowC < c.Night[i - 1].BelowC && c.Night[i].AboveC > c.Night[i - 1].AboveC);
+        }
+
+        Assert.True(c.HalfOpenC < c.Night[^1].BelowC);
+    }
+
+    [Fact]
+    public void Fog_falls_farther_in_damp_air_and_finer_fog_less()
+    {
+        FogBehaviour fine = Run(e => e with { Fog = true, FogEntry = "fog-3000" }).Result.Fog!;
+        FogBehaviour coarse = Run(e => e with { Fog = true, FogEntry = "mist-60" }).Result.Fog!;
+        Assert.True(coarse.FallM > 10 * fine.FallM);
+        Assert.True(fine.RoomKgPerS > 0 && fine.VentedFraction is > 0 and <= 1);
+        FogBehaviour dry = Run(e => e with { Fog = true, WetWall = false }).Result.Fog!;
+        Assert.True(dry.RoomKgPerS > fine.RoomKgPerS && dry.DampFallM > dry.FallM && dry.FallM < 1);
+    }
+
+    [Fact]
+    public void Wind_and_an_open_door_take_the_pressure_away()
+    {
+        PressureBehaviour p = Run(e => e with { PositivePressurePa = 5 }).Result.Pressure!;
+        Assert.Equal(5, p.ByWind[0].HousePa, 1.5);
+        Assert.Equal(0, p.ByWind[0].UnfilteredM3PerS, 1e-9);
+        Assert.True(p.ByWind[^1].LeastPa < 0 && p.ByWind[^1].UnfilteredM3PerS > 0);
+        Assert.True(p.DoorOpenPa < 0.5);
+    }
+
+    [Fact]
+    public void Other_kinds_are_sized_and_the_result_has_a_hash()
+    {
+        Scene s = Run(e => e with { LampW = 4500, RoofVentFraction = 0.2, SideVentFraction = 0.2, PositivePressurePa = 3, Fog = true });
+        Assert.Equal(["Roof and side vents", "Hot-water pipe", "Lamps", "A second curtain", "CO₂ dosing", "Dehumidifier"], s.Result.Kinds.Select(k => k.Kind));
+        Assert.Equal(2, s.Result.Kinds.Count(k => k.InJob));
+        Assert.Equal(Canonical.Hash(s.Result), Canonical.Hash(Run(e => e with { LampW = 4500, RoofVentFraction = 0.2, SideVentFraction = 0.2, PositivePressurePa = 3, Fog = true }).Result));
+    }
+
+    [Fact]
+    public void A_house_without_systems_has_no_behaviour_of_them()
+    {
+        BehaviourResult none = Run(e => e with { Exhaust = false, WetWall = false, Heaters = false, Curtains = 0, Circulation = false }).Result;
+        Assert.Null(none.Exhaust);
+        Assert.Null(none.Fog);
+        Assert.Null(none.Mixing);
+        Assert.Null(none.Curtain);
+        Assert.Null(none.Pressure);
+    }
+}
