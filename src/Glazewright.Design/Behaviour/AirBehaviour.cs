@@ -35,19 +35,19 @@ internal static class AirBehaviour
             new FanGroup(Pick.Curve(catalogue.Fans.First(e => e.Id == g.Key).Points, density), g.Count()))];
         double flow = fans.Wet[^1].FlowM3PerS;
         Intake intake = Intake.For(input, form, catalogue, flow, density);
-        FlowAt Point(double at, List<AirPath> path)
+        FlowAt Point(double openDeg, double windMs, List<AirPath> path)
         {
             FanSystem.TryFind(groups, path, density, out var p);
-            return new FlowAt(at, p.FlowM3PerS, p.StaticPa, p.BeyondTested);
+            return new FlowAt(openDeg, windMs, p.FlowM3PerS, p.StaticPa, p.BeyondTested);
         }
 
         AirPath Louver(double angleDeg) => new AirPath.Louver(Math.Max(fans.LouverGrossM2, 0.01), intake.Louver.FreeFraction, angleDeg, intake.Louver.DischargeCoefficient);
         EqList<FlowAt> byAngle = ((double[])[30, 45, 60, 90]).Select(angle => Point(
-            angle, [Louver(angle), .. intake.Dry(0).Where(p => p.Name != "intake louvers").Select(p => p.Path)])).ToEqList();
+            angle, 0, [Louver(angle), .. intake.Dry(0).Where(p => p.Name != "intake louvers").Select(p => p.Path)])).ToEqList();
         EqList<FlowAt> byWind = ((double[])[0, 5, 10, 15, 20, 25]).Select(mph =>
         {
             double windMs = mph * 0.44704;
-            return Point(windMs, [.. intake.Wet(0).Select(p => p.Path), new AirPath.Wind(WindAgainstRatio * 0.5 * density * windMs * windMs)]);
+            return Point(90, windMs, [.. intake.Wet(0).Select(p => p.Path), new AirPath.Wind(WindAgainstRatio * 0.5 * density * windMs * windMs)]);
         }).ToEqList();
         AirState inlet = DesignDayAir.Inlet(outside, flow, plant.WetWall?.Choice, plant.Fog?.Choice);
         IReadOnlyList<AirState> stations = AlongHouse.March(inlet, flow, duty.Air.Load).Stations;

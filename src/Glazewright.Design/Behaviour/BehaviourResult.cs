@@ -20,11 +20,12 @@ public sealed record BehaviourResult(
     EqList<KindSized> Kinds);
 
 /// <summary>A flow at some setting.</summary>
-/// <param name="At">The setting: blade angle in °, wind in m/s.</param>
+/// <param name="OpenDeg">How far the louver blades stand open, °.</param>
+/// <param name="WindMs">Wind on the fan wall, m/s.</param>
 /// <param name="FlowM3PerS">Air, all fans on, m³/s.</param>
 /// <param name="StaticPa">Static pressure across the fans, Pa.</param>
 /// <param name="BeyondTested">Past the fans' tested points.</param>
-public sealed record FlowAt(double At, double FlowM3PerS, double StaticPa, bool BeyondTested);
+public sealed record FlowAt(double OpenDeg, double WindMs, double FlowM3PerS, double StaticPa, bool BeyondTested);
 
 /// <summary>Air at a place between intake and fans.</summary>
 /// <param name="FromIntakeM">Distance, m.</param>

@@ -38,6 +38,6 @@ public static class ChoiceCosts
 }
 
 /// <summary>Direct first cost.</summary>
-/// <param name="Amount">Money.</param>
+/// <param name="Cost">Money.</param>
 /// <param name="WithoutPrice">Items the price book does not know.</param>
-public sealed record FirstCost(double Amount, EqList<string> WithoutPrice);
+public sealed record FirstCost(double Cost, EqList<string> WithoutPrice);

@@ -23,7 +23,7 @@ public static class AlternativesCsv
                 FirstCost cost = house.FirstCosts[i];
                 table.Cell(house.Form.Id).Cell(a.Kind.ToString()).Cell(a.Label).Cell(a.FlowM3PerS, 3).Cell(a.HottestC, 1).Cell(100 * a.DampestFraction, 0).Cell(a.WetDayC, 1)
                     .Cell(a.CoolingW, 0).Cell(3600 * a.WaterKgPerS / 0.998, 0).Cell(a.HeatW, 0).Cell(a.HoldsC, 1).Cell(a.OneOutC, 1).Cell(a.NightLossW, 0).Cell(a.NightFuelW, 0)
-                    .Cell(a.NightPowerW, 0).Cell(cost.Amount, 0).Cell(cost.Amount - house.FirstCosts[0].Amount, 0).Cell(string.Join(" ", cost.WithoutPrice)).End();
+                    .Cell(a.NightPowerW, 0).Cell(cost.Cost, 0).Cell(cost.Cost - house.FirstCosts[0].Cost, 0).Cell(string.Join(" ", cost.WithoutPrice)).End();
             }
         }
 

@@ -84,8 +84,8 @@ internal static class BehaviourChapter
             [
                 .. Enumerable.Range(0, rows).Select(i => (IReadOnlyList<string>)
                 [
-                    .. i < x.ByAngle.Count ? [Whole(x.ByAngle[i].At) + "°", Flow(x.ByAngle[i], said), said.Text(x.ByAngle[i].StaticPa, Unit.Pascal)] : (string[])["", "", ""],
-                    .. i < x.ByWind.Count ? [said.Text(x.ByWind[i].At, Unit.MetrePerSecond), Flow(x.ByWind[i], said), said.Text(x.ByWind[i].StaticPa, Unit.Pascal)] : (string[])["", "", ""],
+                    .. i < x.ByAngle.Count ? [Whole(x.ByAngle[i].OpenDeg) + "°", Flow(x.ByAngle[i], said), said.Text(x.ByAngle[i].StaticPa, Unit.Pascal)] : (string[])["", "", ""],
+                    .. i < x.ByWind.Count ? [said.Text(x.ByWind[i].WindMs, Unit.MetrePerSecond), Flow(x.ByWind[i], said), said.Text(x.ByWind[i].StaticPa, Unit.Pascal)] : (string[])["", "", ""],
                 ]),
             ]));
         yield return new Block.Paragraph("* past the fans' last tested point: a guess, motors run hot. Wind square on the fans with the intake in its lee, pressure coefficients 0.7 and −0.3 (common practice).", Quiet: true);

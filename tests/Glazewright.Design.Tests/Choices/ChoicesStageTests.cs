@@ -75,7 +75,7 @@ public class ChoicesStageTests
         Job job = TestJobs.OneHouse();
         PriceBook book = PriceBook.Generic();
         Alternative two = The(choices, "Two curtains");
-        double more = ChoiceCosts.Of(two, job.Pricing, book).Amount - ChoiceCosts.Of(choices.Alternatives[0], job.Pricing, book).Amount;
+        double more = ChoiceCosts.Of(two, job.Pricing, book).Cost - ChoiceCosts.Of(choices.Alternatives[0], job.Pricing, book).Cost;
         double cloth = choices.Alternatives[0].Lines.Single(l => l.Item == "curtain/cloth").Quantity;
         double wire = choices.Alternatives[0].Lines.Single(l => l.Item == "curtain/wire").Quantity;
         double byHand = cloth * (22 + 0.05 * 58) + wire * (2.4 + 0.012 * 58) + 4900 + 22 * 58;
