@@ -1,5 +1,6 @@
 using Glazewright.Design.Contracts;
 using Glazewright.Science.Light;
+using Glazewright.Science.Sky;
 using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.LightMaps;

@@ -1,8 +1,8 @@
-using Glazewright.Science.Sky;
+using Glazewright.Science.Guards;
 using Glazewright.Science.Sun;
 using Glazewright.Science.Weather;
 
-namespace Glazewright.Design.LightMaps;
+namespace Glazewright.Science.Sky;
 
 /// <summary>A lit quarter hour of a weather year.</summary>
 /// <param name="HourOfYear">Hour whose radiation it carries, 0 to 8759.</param>
@@ -10,13 +10,26 @@ namespace Glazewright.Design.LightMaps;
 /// <param name="Sources">Mean power of the quarter by source, W/m².</param>
 /// <param name="AzimuthDeg">Sun's bearing.</param>
 /// <param name="ElevationDeg">Sun's elevation; 0 when the file has light with the sun down.</param>
-internal readonly record struct SkyQuarter(int HourOfYear, int Month, SkySources Sources, double AzimuthDeg, double ElevationDeg);
+/// <param name="EastCosine">East part of the unit vector to the sun; all three are 0 when the sun is down.</param>
+/// <param name="NorthCosine">North part.</param>
+/// <param name="UpCosine">Upward part.</param>
+/// <param name="GlobalWm2">All, horizontal, W/m².</param>
+public readonly record struct SkyQuarter(
+    int HourOfYear,
+    int Month,
+    SkySources Sources,
+    double AzimuthDeg,
+    double ElevationDeg,
+    double EastCosine,
+    double NorthCosine,
+    double UpCosine,
+    double GlobalWm2);
 
 /// <summary>
 /// A weather year in quarter hours: beam and diffuse of each hour spread over its lit quarters so that the hour's energy stays, then split by where in the
 /// sky the light comes from.
 /// </summary>
-internal static class SkyQuarters
+public static class SkyQuarters
 {
     /// <summary>Quarters in an hour: the sun moves 3.75° at most in one.</summary>
     public const int InHour = 4;
@@ -35,8 +48,12 @@ internal static class SkyQuarters
     /// <param name="albedo">Of the ground without snow.</param>
     /// <param name="visit">Called for each lit quarter.</param>
     /// <param name="evenSky">All diffuse light from an evenly bright sky (Liu and Jordan), for comparison.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Albedo outside 0 to 1.</exception>
     public static void Walk(WeatherYear year, double albedo, Action<SkyQuarter> visit, bool evenSky = false)
     {
+        ArgumentNullException.ThrowIfNull(year);
+        ArgumentNullException.ThrowIfNull(visit);
+        Within.Require(albedo, 0, 1);
         WeatherStation at = year.Station;
         double pressurePa = Math.Clamp(AirMass.PressureAtPa(Math.Max(-450, at.ElevationM)), 50_000, 108_000);
 
@@ -73,7 +90,7 @@ internal static class SkyQuarters
         {
             // All of it in one quarter, from an even sky.
             double globalW = globalWh * InHour;
-            visit(new SkyQuarter(h, month, new SkySources(0, 0, globalW, 0, globalW * groundAlbedo), 0, 0));
+            visit(new SkyQuarter(h, month, new SkySources(0, 0, globalW, 0, globalW * groundAlbedo), 0, 0, 0, 0, 0, globalW));
             return;
         }
 
@@ -97,7 +114,8 @@ internal static class SkyQuarters
                 : PerezSky.Kernel(
                     normalW, spreadW, (normalW * up) + spreadW, zenithDeg, up, AirMass.RelativeKastenYoung(zenithDeg),
                     Extraterrestrial.SolarConstantWm2 / (distance * distance), groundAlbedo);
-            visit(new SkyQuarter(h, month, sky, sun.AzimuthDeg(step), elevationDeg));
+            visit(new SkyQuarter(
+                h, month, sky, sun.AzimuthDeg(step), elevationDeg, sun.East[step], sun.North[step], up, (normalW * up) + spreadW));
         }
     }
 
