@@ -23,7 +23,7 @@ internal static class DesignWeather
                 v.Cooling04DryBulbC,
                 v.Cooling04WetBulbC,
                 v.Evaporation04WetBulbC,
-                new Source.Standard("ASHRAE climatic design values in the weather file's header", v.Edition, Source.Mark.ReadSecondHand));
+                new Source.Standard("ASHRAE climatic design values in the weather file's header or statistics file", v.Edition, Source.Mark.ReadSecondHand));
         }
 
         ComputedConditions c = ComputedConditions.Of(year);

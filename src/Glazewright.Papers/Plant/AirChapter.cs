@@ -54,9 +54,9 @@ internal static class AirChapter
     {
         NightBalance b = duty.Air.Balance;
         string cover = $"the coldest inner face, {b.ColdestZone}, is at {said.Text(b.CoverC, Unit.Celsius)}, the dew point of the house at {said.Text(b.House.DewPointC, Unit.Celsius)}";
-        return b.CondensationKgPerS > 0
+        return b.CondensationKgPerS * 3600 >= 0.1
             ? $"Closed on the design night, the house settles at {Said.Percent(b.House.RelativeHumidityFraction)} % relative humidity; {cover}: about {said.Text(b.CondensationKgPerS, Unit.KilogramPerSecond)} run down the covering, {said.Text(b.LeakedKgPerS, Unit.KilogramPerSecond)} leave with the leaking air."
-            : $"Closed on the design night, the house settles at {Said.Percent(b.House.RelativeHumidityFraction)} % relative humidity; {cover}: nothing condenses.";
+            : $"Closed on the design night, the house settles at {Said.Percent(b.House.RelativeHumidityFraction)} % relative humidity; {cover}: next to nothing condenses; {said.Text(b.LeakedKgPerS, Unit.KilogramPerSecond)} leave with the leaking air.";
     }
 
     private static Table Days(DutyResult duty, Said said) => new(

@@ -59,9 +59,9 @@ internal static class LossTables
     {
         VentilationCompared v = duty.Air.Ventilation;
         double apart = v.BalanceWPerM2 - v.RuleWPerM2;
-        string distance = v.DistanceFactor > v.ElevationFactor * v.LightFactor * v.RiseFactor
-            ? " Here the rule is set by the short run from intake to fans, which asks for air speed and not for cooling."
-            : "";
+        string distance = v.DistanceFactor <= v.ElevationFactor * v.LightFactor * v.RiseFactor ? ""
+            : v.DistanceFactor > 1 ? " Here the rule is set by the short run from intake to fans, which asks for air speed and not for cooling."
+            : " Here the rule is at its base of 8 cfm/ft²: its own factors, light above all, would ask for less.";
         return Math.Abs(apart) < 0.1 * v.RuleWPerM2
             ? "Both methods take off nearly the same heat." + distance
             : FormattableString.Invariant($"The balance takes off {Math.Abs(apart):0} W/m² {(apart > 0 ? "more" : "less")} than the rule. The rule stands for 190 W/m² at 7 F° whatever the covering, the crop and the walls; the balance counts this house's own sun, what floor and benches store, what the crop turns into vapour at the air's own humidity, and what passes the faces.") + distance + " The larger flow is used.";

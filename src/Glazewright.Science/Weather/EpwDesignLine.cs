@@ -125,7 +125,7 @@ internal static class EpwDesignLine
         return low < high;
     }
 
-    private static bool Plausible(DesignConditions v) =>
+    public static bool Plausible(DesignConditions v) =>
         double.IsFinite(v.ColdestMonthWind1PctMs + v.WindAtHeating996Ms + v.WindAtCooling04Ms + v.HottestMonthDailyRangeK + v.Wind1PctMs
             + v.Return20YearMinC + v.Return20YearMaxC)
         && v.Heating996DryBulbC <= v.Heating99DryBulbC && v.Heating99DryBulbC < v.Cooling2DryBulbC
