@@ -5,6 +5,7 @@ using Glazewright.Design.GainTables;
 using Glazewright.Science.Air;
 using Glazewright.Science.Crop;
 using Glazewright.Science.Flow;
+using Glazewright.Science.Heat;
 using Glazewright.Science.Weather;
 using DesignConditions = Glazewright.Design.Brief.DesignConditions;
 
@@ -161,7 +162,7 @@ public static class DutyStage
             }
 
             double u = cover.CentreUWm2K;
-            double core = Math.Max(1 / u - 1 / 8.3 - 1 / 23.0, 0);
+            double core = BuildUp.CoreM2KPerW(u, indoorFilmWPerM2K: 8.3, outdoorFilmWPerM2K: 23);
             area += zone.NetM2;
             weighted += zone.NetM2 * u * (1 / 23.0 + core / 2);
         }

@@ -70,7 +70,7 @@ internal static class NightLosses
 
             GenericCover cover = HeatPaths.Cover(zone.Cover);
             double tiltDeg = Math.Clamp(form.Face(line.Face).TiltDeg, 0, 90);
-            double coreM2KPerW = Math.Max(1 / cover.CentreUWm2K - 1 / 8.3 - 1 / 23.0, 0);
+            double coreM2KPerW = BuildUp.CoreM2KPerW(cover.CentreUWm2K, indoorFilmWPerM2K: 8.3, outdoorFilmWPerM2K: 23);
             NightLoss overcast = SkyExposedWall.Of(insideC, outsideC, outsideC, tiltDeg, windMs, coreM2KPerW);
             NightLoss clear = SkyExposedWall.Of(insideC, outsideC, Math.Max(skyC, -119), tiltDeg, CalmMs, coreM2KPerW);
 

@@ -39,6 +39,20 @@ public static class BuildUp
         return 1 / resistance;
     }
 
+    /// <summary>What a build-up resists by itself: its U-value without the films it was measured with.</summary>
+    /// <param name="uValueWPerM2K">U-value with those films, W/(m² K), 0.05 to 8.</param>
+    /// <param name="indoorFilmWPerM2K">Indoor film it was measured with, W/(m² K), 0.5 to 200.</param>
+    /// <param name="outdoorFilmWPerM2K">Outdoor film it was measured with, W/(m² K), 0.5 to 200.</param>
+    /// <returns>Resistance, m² K/W; 0 for a sheet thinner than its films allow.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
+    public static double CoreM2KPerW(double uValueWPerM2K, double indoorFilmWPerM2K, double outdoorFilmWPerM2K)
+    {
+        Within.Require(uValueWPerM2K, 0.05, 8);
+        Within.Require(indoorFilmWPerM2K, 0.5, 200);
+        Within.Require(outdoorFilmWPerM2K, 0.5, 200);
+        return Math.Max(1 / uValueWPerM2K - 1 / indoorFilmWPerM2K - 1 / outdoorFilmWPerM2K, 0);
+    }
+
     /// <summary>The same build-up with other films: a catalogue's U-value moved to this slope and this wind.</summary>
     /// <param name="uValueWPerM2K">U-value with the catalogue's films, W/(m² K), 0.05 to 8.</param>
     /// <param name="catalogueIndoorWPerM2K">Indoor film the U-value was measured with, W/(m² K), 0.5 to 200.</param>
@@ -54,10 +68,7 @@ public static class BuildUp
         double indoorWPerM2K,
         double outdoorWPerM2K)
     {
-        Within.Require(uValueWPerM2K, 0.05, 8);
-        Within.Require(catalogueIndoorWPerM2K, 0.5, 200);
-        Within.Require(catalogueOutdoorWPerM2K, 0.5, 200);
-        double core = Math.Max(1 / uValueWPerM2K - 1 / catalogueIndoorWPerM2K - 1 / catalogueOutdoorWPerM2K, 0);
+        double core = CoreM2KPerW(uValueWPerM2K, catalogueIndoorWPerM2K, catalogueOutdoorWPerM2K);
         return UValueWPerM2K(indoorWPerM2K, [core], outdoorWPerM2K);
     }
 }
