@@ -66,12 +66,12 @@ internal static class CompareRun
             text.Append(CultureInfo.InvariantCulture, $"House {house}{new string(' ', Math.Max(1, widest - house.Length - 4))}{"as written",16}{"as edited",16}{"change",16}\n");
             foreach (ComparedValue row in rows)
             {
-                Shown before = Shown.Of(row.Before, row.Unit, units);
-                Shown after = Shown.Of(row.After, row.Unit, units);
+                Shown before = Shown.Of(row.BeforeValue, row.Unit, units);
+                Shown after = Shown.Of(row.AfterValue, row.Unit, units);
                 bool same = before.Text == after.Text;
-                string sign = row.After > row.Before ? "+" : "";
-                string change = same ? "" : sign + Shown.Of(row.After - row.Before, row.Unit == Unit.Celsius ? Unit.Kelvin : row.Unit, units).Text;
-                string verdict = same || row.MoreIsBetter is not { } more ? "" : more == row.After > row.Before ? "  better" : "  worse";
+                string sign = row.AfterValue > row.BeforeValue ? "+" : "";
+                string change = same ? "" : sign + Shown.Of(row.AfterValue - row.BeforeValue, row.Unit == Unit.Celsius ? Unit.Kelvin : row.Unit, units).Text;
+                string verdict = same || row.MoreIsBetter is not { } more ? "" : more == row.AfterValue > row.BeforeValue ? "  better" : "  worse";
                 text.Append(CultureInfo.InvariantCulture, $"  {row.Label.PadRight(widest)}{before.Text,16}{after.Text,16}{change,16}{verdict}\n");
             }
 
@@ -86,7 +86,7 @@ internal static class CompareRun
         StringBuilder text = new("{\n  \"houses\": [\n");
         text.AppendJoin(",\n", all.Select(h => $"    {{ \"house\": {JsonText.Quote(h.House)}, \"values\": [\n" + string.Join(",\n", h.Rows.Select(r => string.Create(
             CultureInfo.InvariantCulture,
-            $"      {{ \"id\": {JsonText.Quote(r.Id)}, \"label\": {JsonText.Quote(r.Label)}, \"unit\": {JsonText.Quote(Shown.Of(r.Before, r.Unit, UnitSystem.Metric).Unit)}, \"asWritten\": {Number(r.Before, r.Unit)}, \"asEdited\": {Number(r.After, r.Unit)} }}"))) + "\n    ] }"));
+            $"      {{ \"id\": {JsonText.Quote(r.Id)}, \"label\": {JsonText.Quote(r.Label)}, \"unit\": {JsonText.Quote(Shown.Of(r.BeforeValue, r.Unit, UnitSystem.Metric).Unit)}, \"asWritten\": {Number(r.BeforeValue, r.Unit)}, \"asEdited\": {Number(r.AfterValue, r.Unit)} }}"))) + "\n    ] }"));
         return text.Append("\n  ]\n}\n").ToString();
     }
 

@@ -6,10 +6,10 @@ namespace Glazewright.Design.Year;
 /// <param name="Id">Short name.</param>
 /// <param name="Label">In words.</param>
 /// <param name="Unit">Unit of both values.</param>
-/// <param name="Before">Of the first year.</param>
-/// <param name="After">Of the second.</param>
+/// <param name="BeforeValue">Of the first year.</param>
+/// <param name="AfterValue">Of the second.</param>
 /// <param name="MoreIsBetter">True, false, or null where neither is.</param>
-public sealed record ComparedValue(string Id, string Label, Unit Unit, double Before, double After, bool? MoreIsBetter);
+public sealed record ComparedValue(string Id, string Label, Unit Unit, double BeforeValue, double AfterValue, bool? MoreIsBetter);
 
 /// <summary>Two years of the same house and weather, side by side.</summary>
 public static class YearComparison
