@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
 using Glazewright.Design.Program;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
@@ -108,6 +109,10 @@ public static class PaperWriter
         {
             sheets.Add(HousePlan.Draw(source, source.Houses[i], string.Create(CultureInfo.InvariantCulture, $"A-{2 * i + 1}")));
             sheets.Add(HouseSection.Draw(source, source.Houses[i], string.Create(CultureInfo.InvariantCulture, $"A-{2 * i + 2}")));
+            if (source.Houses[i].Layout.Placed.Any(p => p.Face != FaceName.Floor))
+            {
+                sheets.Add(EndWalls.Draw(source, source.Houses[i], string.Create(CultureInfo.InvariantCulture, $"M-{i + 1}")));
+            }
         }
 
         return sheets;

@@ -218,6 +218,10 @@ internal static class SampleSource
             new(id + "/curtain", PlacedKind.Curtain, "curtain", new Point3(0.5, 0.15, 7 * Ft), new Point3(form.LengthM - 1, form.WidthM - 0.3, 0), FaceName.Floor),
             new(id + "/heater-1", PlacedKind.Heater, "heater", new Point3(2, 0.8, 2.2), new Point3(0.9, 0.7, 0.7), FaceName.Floor),
             new(id + "/heater-2", PlacedKind.Heater, "heater", new Point3(form.LengthM - 3, form.WidthM - 1.5, 2.2), new Point3(0.9, 0.7, 0.7), FaceName.Floor),
+            new(id + "/fan-1", PlacedKind.Fan, "Fan 36 in", new Point3(form.LengthM, 0.6, 0.6), new Point3(0.4, 1.02, 1.02), FaceName.End2),
+            new(id + "/fan-2", PlacedKind.Fan, "Fan 24 in", new Point3(form.LengthM, 4.3, 0.6), new Point3(0.4, 0.71, 0.71), FaceName.End2),
+            new(id + "/wet-wall", PlacedKind.WetWall, "Wet wall", new Point3(-0.15, 1, 0.6), new Point3(0.15, 3.66, 1.52), FaceName.End1),
+            new(id + "/louver-1", PlacedKind.Louver, "Louvers before the wet wall", new Point3(-0.35, 1.4, 0.6), new Point3(0.35, 2.9, 1.52), FaceName.End1),
             new(id + "/sensor", PlacedKind.Sensor, "sensor", new Point3(form.LengthM / 2, form.WidthM / 2, 1.2), new Point3(0.2, 0.2, 0.3), FaceName.Floor),
         ];
         for (int i = 0; i < 6; i++)

@@ -24,6 +24,7 @@ public class SheetTests
         sheets.Add(RangePlan.Picture(source, 178, 100));
         sheets.AddRange(source.Houses.Select(h => HouseSection.Picture(source, h, 172, 104)));
         sheets.AddRange(source.Houses.Select(h => HousePlan.Draw(source, h, "A-2")));
+        sheets.AddRange(source.Houses.Select(h => EndWalls.Draw(source, h, "M-1")));
         Assert.All(sheets, s => Assert.Empty(TextClashes.On(Plot.Of(s))));
     }
 
@@ -34,6 +35,22 @@ public class SheetTests
         Page page = Plot.Of(HouseSection.Draw(source, source.Houses[0], "A-1"));
         string[] texts = [.. page.Words().Select(w => w.Text)];
         Assert.All((string[])["26'-0\"", "17'-0\"", "9'-0\"", "2'-6\"", "5'-0\"", "16'-0\"", "9'-3\"", "6:12", "9:12", "undated draft"], t => Assert.Contains(t, texts));
+    }
+
+    // The fan of the sample stands 0.6 m from the left and is 1.02 m wide, the door 9 ft from the left and 3 ft wide: both are in the chain of end 2.
+    [Fact]
+    public void The_fan_wall_has_its_fans_and_doors_where_they_are()
+    {
+        PaperSource source = SampleSource.Make(UnitSystem.Metric);
+        Sheet sheet = EndWalls.Draw(source, source.Houses[0], "M-1");
+        Entity.Dimensions chain = sheet.Views[1].Entities.OfType<Entity.Dimensions>().First();
+        foreach (double at in (double[])[0, 0.6, 1.62, 9 * Ft, 12 * Ft, 4.3, 5.01, 26 * Ft])
+        {
+            Assert.Contains(chain.StationsM, s => Math.Abs(s - at) < 1e-6);
+        }
+
+        Assert.Equal(2, sheet.Views[1].Entities.OfType<Entity.Arc>().Count());
+        Assert.Contains("seen from inside", sheet.Views[0].Title, StringComparison.Ordinal);
     }
 
     // By hand for 42.0° N: noon altitude 90 − 42 − 23.44 = 24.56° in December and 71.44° in June; the section plane is 7° off the
