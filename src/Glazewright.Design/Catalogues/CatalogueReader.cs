@@ -114,7 +114,15 @@ public static class CatalogueReader
         }
 
         EqList<FanPoint> points = at.Select((p, i) => new FanPoint(p, flow[i], power[i])).ToEqList();
-        _ = FanCurve.Through(points);
+        try
+        {
+            _ = FanCurve.Through(points);
+        }
+        catch (Exception bad) when (bad is ArgumentException)
+        {
+            throw new FormatException($"{e.Id}: its tested points are no fan curve (pressure must rise and flow fall from point to point): {bad.Message}", bad);
+        }
+
         return points;
     }
 

@@ -140,6 +140,14 @@ internal static class WallLayout
             // Shutters of the wet wall: they stand in front of it, as wide as their frames need.
             double widthM = Math.Min(Math.Max(exhaust.LouverGrossM2 / before.HeightM, 0.3), wall.LengthM);
             var over = new WallPlace(Math.Max(before.UM + (before.WidthM - widthM) / 2, 0), before.VM, widthM, before.HeightM);
+            if (wall.Overruns(over))
+            {
+                findings.Add(new Finding(
+                    "layout/louvers-overrun", Severity.Near, $"{house.Id}/louver-1",
+                    LayoutFindings.Text($"The louvers before the wet wall need {widthM / 0.3048:0.0} ft beside each other at its height: they run across a door or past the end of the wall."),
+                    "Two rows, a plenum box around the corner, louvers of more free area, or the door on another wall.", LayoutFindings.Practice));
+            }
+
             Add(placed, $"{house.Id}/louver-1", PlacedKind.Louver, "Louvers before the wet wall", wall, over, 0.35);
             return;
         }

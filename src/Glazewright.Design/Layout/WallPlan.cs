@@ -59,6 +59,11 @@ internal sealed class WallPlan
         return free;
     }
 
+    /// <summary>Whether a place runs past the wall's ends or across a door, window or building against it; the wall's own equipment does not count.</summary>
+    public bool Overruns(WallPlace place) =>
+        place.UM < -1e-6 || place.UM + place.WidthM > LengthM + 1e-6
+        || _face.Openings.Any(o => o.Opening.Kind is OpeningKind.Door or OpeningKind.DoubleDoor or OpeningKind.Window && Of(o.Opening).Meets(place));
+
     /// <summary>The free place of this size nearest a wanted middle; the middle itself, and false, when nothing is free.</summary>
     public bool TryPlace(double widthM, double heightM, double sillM, double middleM, out WallPlace place)
     {

@@ -11,6 +11,9 @@ internal static class PlantFindings
 {
     private static readonly Source Practice = new Source.CommonPractice("the trade's limits for fans, pads and fog");
 
+    /// <summary>Wet-bulb depression from which air without wet wall or fog is told, K: our judgement.</summary>
+    private const double DesertDepressionK = 10;
+
     public static IEnumerable<Finding> Of(PlantFacts f) =>
         [.. Air(f), .. Water(f), .. PlantSafetyFindings.Heat(f), .. PlantSafetyFindings.Power(f), .. PlantSafetyFindings.Rest(f)];
 
@@ -114,6 +117,16 @@ internal static class PlantFindings
                 "plant/pad-water-quality", f.Input.Utilities.HardnessMgPerL > 200 ? Severity.Near : Severity.Note, $"{house}/wet-wall",
                 Text($"Water of {f.Input.Utilities.HardnessMgPerL:0} mg/L hardness scales the pad: bleed {100 * pad.BleedFraction:0} % of what evaporates. Standing warm water in sump and lines can grow Legionella: drain and disinfect by plan."),
                 "Bleed, a sump that drains, and a maintenance calendar.", Practice);
+        }
+
+        double depressionK = f.Outside.DryBulbC - f.Outside.WetBulbC;
+        if (f.Run is not null && f.WetWall is null && f.Fog is null && depressionK > DesertDepressionK)
+        {
+            yield return new Finding(
+                "plant/dry-air-unused", f.Outside.DryBulbC > f.Input.Schedule.Min(p => p.NeverAboveC) ? Severity.Miss : Severity.Near, $"{house}/fan-1",
+                Text($"Outside air of {F(f.Outside.DryBulbC)} with a wet bulb of {F(f.Outside.WetBulbC)} comes in as it is, and no fan cools below it. A wet wall would bring it in at about {F(f.Outside.DryBulbC - Duty.DutyStage.AssumedPadEffectiveness * depressionK)}."),
+                "A wet wall or fog: air this dry is the cheapest cooling there is, if there is water.",
+                new Source.FirstPrinciples("air cools along its wet-bulb line"));
         }
 
         if (f.Fog is { } fog)

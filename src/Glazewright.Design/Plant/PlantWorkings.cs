@@ -22,9 +22,9 @@ internal static class PlantWorkings
             PlantFindings.Of(f).ToEqList(),
             [
                 "Equipment is generic: every flow, loss and power is to be confirmed with the supplier's tested data.",
-                "Fans are taken at full speed in still outside air; wind on the fan wall is not in the operating points.",
-                "Duct, pipe and wire sizes, flues, gas lines, sumps and conduits are not sized.",
-                "Roof and side vents are areas only; what they move is the Year's business.",
+                "Fans are sized at full speed in still outside air; the plant report shows what wind on the fan wall leaves of them.",
+                "Duct, water pipe and wire sizes, flues, sumps and conduits are not sized; the gas main has a first size only.",
+                "Roof and side vents are areas; what they move by warmth and wind is told simply in the plant report, by the hour in the year.",
             ]);
     }
 

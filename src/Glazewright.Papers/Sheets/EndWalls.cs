@@ -34,7 +34,7 @@ public static class EndWalls
         // End walls stand side by side, long walls one over the other.
         double cellWidthMm = ends ? room.Width / 2 : room.Width;
         double cellHeightMm = (room.Height - keyMm - 4) / (ends ? 1 : 2);
-        const double BelowMm = 26, AboveMm = 4, SideMm = 12;
+        const double BelowMm = 30, AboveMm = 4, SideMm = 12;
         DrawingScale scale = DrawingScale.Largest(style, s => wallM * s.MmPerM + 2 * SideMm <= cellWidthMm && highM * s.MmPerM + BelowMm + AboveMm <= cellHeightMm - 12);
         List<View> views = [];
         List<Entity> paper = [.. SheetStyle.Border(
@@ -159,10 +159,10 @@ public static class EndWalls
         stations.Add(wallM);
         if (stations.Count > 2)
         {
-            yield return new Entity.Dimensions(new(0, 0), new(1, 0), stations, -6, style) { Source = $"{b.Id}/{face}" };
+            yield return new Entity.Dimensions(new(0, 0), new(1, 0), stations, -12, style) { Source = $"{b.Id}/{face}" };
         }
 
-        yield return new Entity.Dimensions(new(0, 0), new(1, 0), [0, wallM], -20, style) { Source = $"{b.Id}/{face}" };
+        yield return new Entity.Dimensions(new(0, 0), new(1, 0), [0, wallM], -24, style) { Source = $"{b.Id}/{face}" };
     }
 
     private static Spot On(BuildingForm b, FaceName face, Point3 p)

@@ -228,6 +228,19 @@ public class PlantStageTests
     }
 
     [Fact]
+    public void Desert_air_that_comes_in_dry_is_told_with_what_a_wet_wall_would_do()
+    {
+        Job job = DesignDay.With(TestJobs.OneHouse(), e => e with { WetWall = false, Fog = false });
+        job = job with { Site = job.Site with { Design = job.Site.Design! with { Cooling04C = 43.4, CoincidentWetBulbC = 21.1 } } };
+        Finding dry = Run(job).Report.Findings.Single(f => f.Code == "plant/dry-air-unused");
+        Assert.Equal(Severity.Miss, dry.Severity);
+
+        // 43.4 − 0.8 × (43.4 − 21.1) = 25.56 °C: the published pad case of the same pair (78 °F).
+        Assert.Contains("78 °F", dry.What, StringComparison.Ordinal);
+        Assert.DoesNotContain(Run(DesignDay.With(job, e => e with { Fog = true })).Report.Findings, f => f.Code == "plant/dry-air-unused");
+    }
+
+    [Fact]
     public void A_house_without_systems_has_none()
     {
         PlantResult plant = Run(e => e with
