@@ -45,7 +45,11 @@ public class CatalogueReaderTests
     }
 
     [Fact]
-    public void A_fan_whose_flow_rises_with_pressure_is_refused() => Assert.False(CatalogueReader.TryRead(
-        """{"pressureFans":[{"id":"f","name":"f","diameter":"14 in","volts":"115 V","filterLoss":"0.1 inwg","filterAt":"900 cfm","mass":"9 lb","at":["0 inwg","0.1 inwg"],"flow":["900 cfm","950 cfm"],"power":["90 W","95 W"]}]}""",
-        out _, out _));
+    public void A_fan_whose_flow_rises_with_pressure_is_refused_by_name()
+    {
+        Assert.False(CatalogueReader.TryRead(
+            """{"pressureFans":[{"id":"odd-fan","name":"f","diameter":"14 in","volts":"115 V","filterLoss":"0.1 inwg","filterAt":"900 cfm","mass":"9 lb","at":["0 inwg","0.1 inwg"],"flow":["900 cfm","950 cfm"],"power":["90 W","95 W"]}]}""",
+            out _, out string? fault));
+        Assert.StartsWith("odd-fan: its tested points are no fan curve", fault, StringComparison.Ordinal);
+    }
 }
