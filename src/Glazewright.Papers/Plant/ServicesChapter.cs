@@ -94,7 +94,7 @@ internal static class ServicesChapter
 
     private static Table Loads(ServicesResult services) => new(
         [
-            new Column("House", 13), new Column("Load", 52), new Column("No.", 10, Along.End), new Column("W each", 16, Along.End), new Column("Motor hp", 14, Along.End), new Column("V, phases", 18, Along.End),
+            new Column("House", 16), new Column("Load", 49), new Column("No.", 10, Along.End), new Column("W each", 16, Along.End), new Column("Motor hp", 14, Along.End), new Column("V, phases", 18, Along.End),
             new Column("A each", 14, Along.End), new Column("Start A", 14, Along.End), new Column("Season", 21),
         ],
         [
@@ -133,7 +133,7 @@ internal static class ServicesChapter
     }
 
     private static Table Water(ServicesResult services, bool us) => new(
-        [new Column("House", 13), new Column("What", 72), new Column("Peak", 24, Along.End), new Column("Design day", 25, Along.End), new Column("Water", 38)],
+        [new Column("House", 16), new Column("What", 69), new Column("Peak", 24, Along.End), new Column("Design day", 25, Along.End), new Column("Water", 38)],
         [
             .. services.Water.Select(w => (IReadOnlyList<string>)[w.House, w.Label, Flow(w.PeakM3PerS, us), Volume(w.DayM3, us), w.Quality]),
             .. services.Drains.Select(d => (IReadOnlyList<string>)[d.House, "Drain: " + d.Label, Flow(d.PeakM3PerS, us), Volume(d.DayM3, us), d.Carries]),
@@ -141,7 +141,7 @@ internal static class ServicesChapter
 
     private static Table Points(ServicesResult services) => new(
         [
-            new Column("House", 14), new Column("What", 46), new Column("No.", 11, Along.End), new Column("DO", 10, Along.End), new Column("DI", 10, Along.End), new Column("AI", 10, Along.End),
+            new Column("House", 16), new Column("What", 44), new Column("No.", 11, Along.End), new Column("DO", 10, Along.End), new Column("DI", 10, Along.End), new Column("AI", 10, Along.End),
             new Column("AO", 10, Along.End), new Column("Points", 61),
         ],
         [.. services.Points.Select(p => (IReadOnlyList<string>)[p.House, p.Label, Whole(p.Count), Whole(p.DigitalOut), Whole(p.DigitalIn), Whole(p.AnalogIn), Whole(p.AnalogOut), p.Why])]);
