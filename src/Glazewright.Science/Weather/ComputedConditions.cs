@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Glazewright.Science.Weather;
 
 /// <summary>
@@ -20,12 +22,20 @@ public sealed record ComputedConditions(
     /// <summary>The label that goes beside each of these numbers.</summary>
     public const string Label = "computed from one typical year";
 
+    /// <summary>A year does not change: it is counted once, however many houses ask.</summary>
+    private static readonly ConditionalWeakTable<WeatherYear, ComputedConditions> Counted = [];
+
     /// <summary>Computes them.</summary>
     /// <param name="year">The year.</param>
     /// <returns>Values in °C.</returns>
     public static ComputedConditions Of(WeatherYear year)
     {
         ArgumentNullException.ThrowIfNull(year);
+        return Counted.GetValue(year, Count);
+    }
+
+    private static ComputedConditions Count(WeatherYear year)
+    {
         double[] dry = Sorted(year.DryBulbC.Span);
         var wet = new double[CommonYear.Hours];
         for (int h = 0; h < wet.Length; h++)
