@@ -9,7 +9,7 @@ namespace Glazewright.Design.GainTables;
 public static class GainTableStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 5;
+    public const int Version = 6;
 
     private const int Azimuths = 72;
     private const int ElevationSteps = 36;

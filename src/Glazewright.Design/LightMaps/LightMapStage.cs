@@ -13,7 +13,7 @@ namespace Glazewright.Design.LightMaps;
 public static class LightMapStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 5;
+    public const int Version = 6;
 
     /// <summary>Maps one house.</summary>
     /// <param name="input">What the job says.</param>

@@ -28,7 +28,7 @@ internal static class LightMapWorkings
         ];
         const string limits = "Bars opaque, the sun a point; neighbours dark themselves; curtain parked; typical or synthetic year, not the darkest.";
         string method = $"Quarter-hour sun of the weather year ({weather}) and the sky's parts laid through covers and past every bar on to {map.CountX} × {map.CountY} cells, "
-            + "512 rays a cell and direction; scattered and reflected light from every face by its form factor";
+            + "256 rays a cell and direction; scattered and reflected light from every face by its form factor";
         List<Figure> figures = [];
         foreach (int m in new[] { dark, bright })
         {

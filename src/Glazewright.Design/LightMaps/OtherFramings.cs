@@ -16,9 +16,6 @@ internal static class OtherFramings
 {
     private const double InchM = 0.0254;
 
-    /// <summary>Months are compared, not drawn: half the lines are enough.</summary>
-    private static readonly ScanFineness Fineness = new(4, 1);
-
     // Rafters and columns, then purlins, girts, eave and ridge, then end posts: width × depth, in.
     private static readonly Framing[] Kinds =
     [
@@ -44,7 +41,7 @@ internal static class OtherFramings
                 .ToEqList();
             LightScene other = scene.With(form, [.. HouseBars.Members(scene.House, members), .. kept], kind.ReflectanceFraction);
             HouseSources sources = HouseSources.Of(ready.With(other.Enclosure), sky, grid, [dark, bright]);
-            PlaneLight plane = PlaneLight.Of(other, sources, other.Level(other.HeightM), Fineness, cancel);
+            PlaneLight plane = PlaneLight.Of(other, sources, other.Level(other.HeightM), ScanFineness.Usual, SkyDome.Coarse, cancel);
             rows.Add(Row(kind.Name, other, plane, sky, dark, bright));
         }
 

@@ -77,14 +77,14 @@ internal sealed class PlaneLight
     private readonly RoomLight room;
     private readonly double[] dimmed;
 
-    private PlaneLight(HouseSources sources, LightTable sun, LightTable dome, RoomLight room, double[] dimmed)
+    private PlaneLight(HouseSources sources, LightTable sun, LightTable dome, SkyDome sky, RoomLight room, double[] dimmed)
     {
         this.sources = sources;
         this.sun = sun;
         this.dome = dome;
         this.room = room;
         this.dimmed = dimmed;
-        domeWeights = [.. SkyDome.IrradianceFactors];
+        domeWeights = [.. sky.IrradianceFactors];
         domeFactor = new double[sun.Cells];
         dome.AddTo(domeWeights, domeFactor);
     }
@@ -92,13 +92,18 @@ internal sealed class PlaneLight
     public int Cells => sun.Cells;
 
     /// <summary>Light past what stands in the scene.</summary>
-    public static PlaneLight Of(LightScene scene, HouseSources sources, ReceivingPlane plane, ScanFineness fineness, CancellationToken cancel)
+    public static PlaneLight Of(LightScene scene, HouseSources sources, ReceivingPlane plane, ScanFineness fineness, CancellationToken cancel) =>
+        Of(scene, sources, plane, fineness, SkyDome.Usual, cancel);
+
+    /// <summary>The same under a sky in more or fewer directions.</summary>
+    public static PlaneLight Of(
+        LightScene scene, HouseSources sources, ReceivingPlane plane, ScanFineness fineness, SkyDome sky, CancellationToken cancel)
     {
         LightTable sun = LightTable.Build(scene.Enclosure, scene.Around, plane, fineness, sources.Towards, cancel);
-        LightTable dome = LightTable.Build(scene.Enclosure, scene.Around, plane, fineness, SkyDome.Directions, cancel);
+        LightTable dome = LightTable.Build(scene.Enclosure, scene.Around, plane, fineness, sky.Directions, cancel);
         double[] even = new double[plane.Count];
         Array.Fill(even, 1);
-        return new PlaneLight(sources, sun, dome, sources.Light.On(plane), even);
+        return new PlaneLight(sources, sun, dome, sky, sources.Light.On(plane), even);
     }
 
     /// <summary>Light on a plane below benches: scattered light is dimmed there as the even sky is.</summary>
@@ -106,10 +111,10 @@ internal sealed class PlaneLight
         LightScene scene, Enclosure withBenches, HouseSources sources, ReceivingPlane plane, ScanFineness fineness, CancellationToken cancel)
     {
         double[] free = new double[plane.Count];
-        LightTable.Build(scene.Enclosure, scene.Around, plane, fineness, SkyDome.Directions, cancel).AddTo([.. SkyDome.IrradianceFactors], free);
+        LightTable.Build(scene.Enclosure, scene.Around, plane, fineness, SkyDome.Usual.Directions, cancel).AddTo([.. SkyDome.Usual.IrradianceFactors], free);
         LightTable sun = LightTable.Build(withBenches, scene.Around, plane, fineness, sources.Towards, cancel);
-        LightTable dome = LightTable.Build(withBenches, scene.Around, plane, fineness, SkyDome.Directions, cancel);
-        PlaneLight dark = new(sources, sun, dome, sources.Light.On(plane), new double[plane.Count]);
+        LightTable dome = LightTable.Build(withBenches, scene.Around, plane, fineness, SkyDome.Usual.Directions, cancel);
+        PlaneLight dark = new(sources, sun, dome, SkyDome.Usual, sources.Light.On(plane), new double[plane.Count]);
         for (int k = 0; k < plane.Count; k++)
         {
             dark.dimmed[k] = free[k] > 0 ? dark.domeFactor[k] / free[k] : 1;

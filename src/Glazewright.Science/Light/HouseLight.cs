@@ -14,6 +14,7 @@ public sealed class HouseLight
     private readonly double[] caughtSky;
     private readonly double[,] exchangeAreas;
     private readonly CurtainPlane? curtain;
+    private readonly IReadOnlyList<SkyPatch> sky;
 
     /// <summary>Prepares a house.</summary>
     /// <param name="enclosure">The house with its bars.</param>
@@ -22,12 +23,13 @@ public sealed class HouseLight
     /// <exception cref="ArgumentException">The curtain misses the house.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Curtain fractions out of range.</exception>
     public HouseLight(Enclosure enclosure, CurtainPlane? curtain, Surroundings surroundings)
-        : this(enclosure, curtain, surroundings, null)
+        : this(enclosure, curtain, surroundings, null, SkyPatches.UpperHalf)
     {
     }
 
-    private HouseLight(Enclosure enclosure, CurtainPlane? curtain, Surroundings surroundings, double[,]? exchangeAreas)
+    private HouseLight(Enclosure enclosure, CurtainPlane? curtain, Surroundings surroundings, double[,]? exchangeAreas, IReadOnlyList<SkyPatch> sky)
     {
+        this.sky = sky;
         ArgumentNullException.ThrowIfNull(enclosure);
         ArgumentNullException.ThrowIfNull(surroundings);
         if (curtain is not null)
@@ -48,7 +50,7 @@ public sealed class HouseLight
         ids = Pieces.SurfaceIds(enclosure);
     }
 
-    /// <summary>The same house with other bars inside: what its faces see of each other stays.</summary>
+    /// <summary>The same house with other bars inside, to be compared: what its faces see of each other stays, and the sky is taken in 96 directions.</summary>
     /// <param name="enclosure">The same faces, other bars or another reflectance of bars.</param>
     /// <returns>Ready for light.</returns>
     /// <exception cref="ArgumentException">Other faces.</exception>
@@ -58,7 +60,7 @@ public sealed class HouseLight
         bool same = enclosure.Faces.Count == this.enclosure.Faces.Count
             && enclosure.Faces.Zip(this.enclosure.Faces).All(f => f.First.Id == f.Second.Id && f.First.Polygon.SequenceEqual(f.Second.Polygon));
         return same
-            ? new HouseLight(enclosure, curtain, surroundings, exchangeAreas)
+            ? new HouseLight(enclosure, curtain, surroundings, exchangeAreas, SkyPatches.Coarse)
             : throw new ArgumentException("The faces are not the same.", nameof(enclosure));
     }
 
@@ -144,7 +146,7 @@ public sealed class HouseLight
         var caught = new double[pieces.Count];
         var sum = new double[pieces.Count];
         var flux = new double[pieces.Count];
-        foreach (SkyPatch patch in bars.Any ? SkyPatches.UpperHalf : [])
+        foreach (SkyPatch patch in bars.Any ? SkyPatches.Coarse : [])
         {
             for (int side = -1; side <= 1; side += 2)
             {
@@ -176,7 +178,7 @@ public sealed class HouseLight
     {
         BeamTracer tracer = Tracer();
         var sum = new Sum(ids.Count, pieces.Count);
-        foreach (SkyPatch patch in SkyPatches.UpperHalf)
+        foreach (SkyPatch patch in sky)
         {
             sum.Add(tracer, patch.Towards with { Z = side * patch.Towards.Z }, patch.IrradianceFactor);
         }

@@ -23,18 +23,21 @@ internal static class SkyPatches
         0.18134189168918100, 0.15685332293894363, 0.11119051722668724, 0.050614268145188130,
     ];
 
-    internal static IReadOnlyList<SkyPatch> UpperHalf { get; } = Make();
+    internal static IReadOnlyList<SkyPatch> UpperHalf { get; } = Make(Azimuths);
 
-    private static SkyPatch[] Make()
+    /// <summary>96 directions, where shares are averaged or houses compared.</summary>
+    internal static IReadOnlyList<SkyPatch> Coarse { get; } = Make(12);
+
+    private static SkyPatch[] Make(int azimuths)
     {
-        var patches = new SkyPatch[Node.Length * Azimuths];
+        var patches = new SkyPatch[Node.Length * azimuths];
         for (int e = 0; e < Node.Length; e++)
         {
             double elevationDeg = 90 * Node[e];
-            double factor = Weight[e] * (Math.PI / 2) * Math.Cos(elevationDeg * Math.PI / 180) * (2 * Math.PI / Azimuths) / Math.PI;
-            for (int a = 0; a < Azimuths; a++)
+            double factor = Weight[e] * (Math.PI / 2) * Math.Cos(elevationDeg * Math.PI / 180) * (2 * Math.PI / azimuths) / Math.PI;
+            for (int a = 0; a < azimuths; a++)
             {
-                patches[(e * Azimuths) + a] = new SkyPatch(Vector3d.Towards((a + 0.5) * 360 / Azimuths, elevationDeg), factor);
+                patches[(e * azimuths) + a] = new SkyPatch(Vector3d.Towards((a + 0.5) * 360 / azimuths, elevationDeg), factor);
             }
         }
 

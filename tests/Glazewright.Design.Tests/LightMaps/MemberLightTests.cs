@@ -32,7 +32,7 @@ public class MemberLightTests
         ReceivingPlane level = scene.Level(scene.HeightM);
         PlaneLight usual = Light(sky, grid, ScanFineness.Usual);
         PlaneLight directions = Light(fineSky, fine, ScanFineness.Usual);
-        PlaneLight rays = Light(sky, grid, new ScanFineness(32, 4));
+        PlaneLight rays = Light(sky, grid, new ScanFineness(16, 4));
         Agree("directions", directions.Month(fineSky, 11, 2));
         Agree("rays", rays.Month(sky, 11, 2));
 

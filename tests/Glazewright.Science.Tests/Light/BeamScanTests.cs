@@ -112,10 +112,10 @@ public class BeamScanTests
         var scan = new BeamScan(house, Surroundings.None, Level(0, 30, 8, 30, 10), new ScanFineness(32, 1));
         double[] factor = new double[300];
         double dome = 0;
-        for (int i = 0; i < SkyDome.Directions.Count; i++)
+        for (int i = 0; i < SkyDome.Usual.Directions.Count; i++)
         {
-            scan.Look(SkyDome.Directions[i], factor);
-            dome += SkyDome.IrradianceFactors[i] * factor.Average() * 240;
+            scan.Look(SkyDome.Usual.Directions[i], factor);
+            dome += SkyDome.Usual.IrradianceFactors[i] * factor.Average() * 240;
         }
 
         // The table takes what bars catch evenly from a face's whole beam, wherever it lands: 0.4 % over the sky here (1 % is

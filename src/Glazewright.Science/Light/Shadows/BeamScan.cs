@@ -9,8 +9,8 @@ namespace Glazewright.Science.Light.Shadows;
 /// <param name="WordsPerCell">1 to 64.</param>
 public readonly record struct ScanFineness(int LinesPerCell, int WordsPerCell)
 {
-    /// <summary>8 lines of 64 spots: 512 rays a cell and direction.</summary>
-    public static ScanFineness Usual => new(8, 1);
+    /// <summary>4 lines of 64 spots: 256 rays a cell and direction.</summary>
+    public static ScanFineness Usual => new(4, 1);
 }
 
 /// <summary>
@@ -178,27 +178,41 @@ public sealed class BeamScan
     {
         bool holed = pieces[piece].Holes.Length > 0;
         int words = holes.Words;
-        BitRows frame = dark[(int)ShadeCause.Frame];
-        BitRows equipment = dark[(int)ShadeCause.Equipment];
-        BitRows curtain = dark[(int)ShadeCause.Curtain];
+        bool dimmed = Array.Exists(dim, d => !d.IsEmpty);
         Counted all = default;
         for (int k = outline.FirstLine; k < outline.EndLine; k++)
         {
             int a = outline.FirstSpot(k, 64 * words);
             int b = outline.EndSpot(k, 64 * words);
             int row = k / linesPerCell * Plane.CellsU;
+            ReadOnlySpan<ulong> frame = dark[(int)ShadeCause.Frame].Line(k);
+            ReadOnlySpan<ulong> equipment = dark[(int)ShadeCause.Equipment].Line(k);
+            ReadOnlySpan<ulong> curtain = dark[(int)ShadeCause.Curtain].Line(k);
             for (int w = a >> 6; w << 6 < b; w++)
             {
                 ulong mask = BitRows.Mask(Math.Max(a - (w << 6), 0), Math.Min(b - (w << 6), 64));
                 mask &= holed ? ~holes.Word(k, w) : ulong.MaxValue;
-                all.Seen += BitOperations.PopCount(mask);
-                all.Lit += Lit(mask, k, w);
-                mask &= ~frame.Word(k, w);
-                all.PastFrame += Lit(mask, k, w);
-                mask &= ~equipment.Word(k, w);
-                all.PastEquipment += Lit(mask, k, w);
-                mask &= ~curtain.Word(k, w);
-                double open = Lit(mask, k, w);
+                double seen = BitOperations.PopCount(mask);
+                double lit = dimmed ? Lit(mask, k, w) : seen;
+                double pastFrame = lit;
+                double pastEquipment = lit;
+                double open = lit;
+
+                // Most words have no bar in them.
+                if ((mask & (frame[w] | equipment[w] | curtain[w])) != 0)
+                {
+                    mask &= ~frame[w];
+                    pastFrame = dimmed ? Lit(mask, k, w) : BitOperations.PopCount(mask);
+                    mask &= ~equipment[w];
+                    pastEquipment = dimmed ? Lit(mask, k, w) : BitOperations.PopCount(mask);
+                    mask &= ~curtain[w];
+                    open = dimmed ? Lit(mask, k, w) : BitOperations.PopCount(mask);
+                }
+
+                all.Seen += seen;
+                all.Lit += lit;
+                all.PastFrame += pastFrame;
+                all.PastEquipment += pastEquipment;
                 all.PastCurtain += open;
                 if (strength > 0)
                 {
