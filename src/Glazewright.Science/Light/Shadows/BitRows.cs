@@ -1,4 +1,3 @@
-using System.Numerics;
 using System.Runtime.CompilerServices;
 
 namespace Glazewright.Science.Light.Shadows;
@@ -171,16 +170,4 @@ internal sealed class BitRows
 
     /// <summary>Bits from one place (inclusive) to another (exclusive) of a word.</summary>
     internal static ulong Mask(int from, int to) => (ulong.MaxValue << from) & (ulong.MaxValue >> (64 - to));
-
-    /// <summary>How many spots are set.</summary>
-    internal int Count()
-    {
-        int sum = 0;
-        foreach (ulong word in bits)
-        {
-            sum += BitOperations.PopCount(word);
-        }
-
-        return sum;
-    }
 }
