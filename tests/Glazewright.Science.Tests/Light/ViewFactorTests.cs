@@ -108,7 +108,7 @@ public class ViewFactorTests
         Assert.Throws<ArgumentException>(() => Enclosure.Of(faces));
     }
 
-    private static Enclosure Box(double x, double y, double z)
+    internal static Enclosure Box(double x, double y, double z)
     {
         var black = new FaceCovering.Opaque(0);
         return Enclosure.Of(
