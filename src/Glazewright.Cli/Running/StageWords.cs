@@ -13,6 +13,7 @@ internal static class StageWords
             "frame" => "Frame: snow, wind, sections",
             "body" => "Members",
             "gain-table" => "Where the sun's heat goes",
+            "gain-table-fitted" => "The same past the equipment",
             "duty" => "Design days",
             "plant" => "Climate equipment",
             "layout" => "Where it sits",

@@ -10,10 +10,7 @@ namespace Glazewright.Design.GainTables;
 /// <param name="RangeBearingDeg">Bearing of +x.</param>
 /// <param name="Neighbours">Boxes that shade, range axes.</param>
 /// <param name="Horizon">Skyline; empty for a flat one.</param>
-/// <param name="CurtainHeightM">Height of the drawn curtain, m; 0 for no curtain.</param>
-/// <param name="CurtainTransmittance">Sun through the cloth; two cloths are counted in series.</param>
-/// <param name="CurtainReflectance">Sun turned back by it.</param>
-/// <param name="CurtainOpennessFraction">Open share of the weave: passes unscattered.</param>
+/// <param name="Curtain">The curtain; null for none.</param>
 /// <param name="Units">Sheets and their joints come in these.</param>
 /// <param name="FrameReflectance">Of bars and members.</param>
 /// <param name="CropReflectance">Of crop and floor together, all sunlight.</param>
@@ -24,10 +21,7 @@ public sealed record GainInput(
     double RangeBearingDeg,
     EqList<NeighbourBox> Neighbours,
     EqList<HorizonPoint> Horizon,
-    double CurtainHeightM,
-    double CurtainTransmittance,
-    double CurtainReflectance,
-    double CurtainOpennessFraction,
+    HouseCurtain? Curtain,
     UnitSystem Units,
     double FrameReflectance,
     double CropReflectance,
@@ -39,9 +33,6 @@ public sealed record GainInput(
     /// <summary>Green crop over soil or concrete, all sunlight (common practice: 0.15 to 0.25).</summary>
     public const double UsualCropReflectance = 0.2;
 
-    /// <summary>Curtain under the lower eave when the job gives no height, m.</summary>
-    private const double UnderEaveM = 0.15;
-
     /// <summary>Projects the job.</summary>
     /// <param name="job">The job.</param>
     /// <param name="house">House id.</param>
@@ -51,33 +42,13 @@ public sealed record GainInput(
     public static GainInput From(Job job, string house, Catalogue catalogue)
     {
         House h = job.Houses.FirstOrDefault(x => x.Id == house) ?? throw new ArgumentException($"No house '{house}'.", nameof(house));
-        EquipmentChoice equipment = h.Equipment;
-        CurtainEntry? cloth = equipment.Curtains == 0
-            ? null
-            : catalogue.Curtains.FirstOrDefault(c => c.Id == equipment.CurtainEntry) ?? catalogue.Curtains.FirstOrDefault();
-        double transmittance = cloth?.SolarTransmittanceFraction ?? 1;
-        double reflectance = cloth?.SolarReflectanceFraction ?? 0;
-        double openness = cloth?.OpennessFraction ?? 1;
-        if (cloth is not null && equipment.Curtains > 1)
-        {
-            double between = 1 - reflectance * reflectance;
-            reflectance += transmittance * transmittance * reflectance / between;
-            transmittance = transmittance * transmittance / between;
-            openness *= openness;
-        }
-
-        double lowerEaveM = Math.Min(h.Roof.LeftEaveM, h.Roof.RightEaveM);
-        double heightM = equipment.CurtainHeightM > 0 ? equipment.CurtainHeightM : lowerEaveM - UnderEaveM;
         return new GainInput(
             house,
             job.Site.LatitudeDeg,
             job.Site.RangeBearingDeg,
             job.Site.Neighbours,
             job.Site.Horizon,
-            cloth is null ? 0 : heightM,
-            transmittance,
-            reflectance,
-            Math.Min(openness, transmittance),
+            HouseCurtain.From(h, catalogue),
             job.Units,
             UsualFrameReflectance,
             UsualCropReflectance,

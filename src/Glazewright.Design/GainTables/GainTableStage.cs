@@ -1,7 +1,9 @@
 using Glazewright.Design.Body;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
+using Glazewright.Design.Layout;
 using Glazewright.Science.Light;
+using Glazewright.Science.Light.Shadows;
 
 namespace Glazewright.Design.GainTables;
 
@@ -9,26 +11,43 @@ namespace Glazewright.Design.GainTables;
 public static class GainTableStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 6;
+    public const int Version = 7;
 
     private const int Azimuths = 72;
     private const int ElevationSteps = 36;
     private const double SunReachDeg = 23.44;
     private const double MarginDeg = 8;
 
-    /// <summary>Computes one house.</summary>
+    /// <summary>Computes one house before its equipment is known: what its equipment is sized by.</summary>
     /// <param name="input">What the job says.</param>
     /// <param name="form">Shapes.</param>
     /// <param name="body">Members with sections.</param>
     /// <param name="cancel">Looked at between the two curtain positions.</param>
     /// <returns>The table.</returns>
     /// <exception cref="ArgumentException">No such house, or an unknown cover kind.</exception>
-    public static GainTable Run(GainInput input, FormResult form, BodyResult body, CancellationToken cancel)
+    public static GainTable Run(GainInput input, FormResult form, BodyResult body, CancellationToken cancel) =>
+        Of(input, form, body, null, null, cancel);
+
+    /// <summary>Computes one house with all that hangs and stands in its light, as the light map has it: what its year runs by.</summary>
+    /// <param name="input">What the job says.</param>
+    /// <param name="form">Shapes.</param>
+    /// <param name="body">Members with sections.</param>
+    /// <param name="layout">Where the equipment sits.</param>
+    /// <param name="bare">The table before the equipment, for comparison.</param>
+    /// <param name="cancel">Looked at between the two curtain positions.</param>
+    /// <returns>The table.</returns>
+    /// <exception cref="ArgumentException">No such house, or an unknown cover kind.</exception>
+    public static GainTable Fitted(GainInput input, FormResult form, BodyResult body, LayoutResult layout, GainTable bare, CancellationToken cancel) =>
+        Of(input, form, body, layout, bare, cancel);
+
+    private static GainTable Of(GainInput input, FormResult form, BodyResult body, LayoutResult? layout, GainTable? bare, CancellationToken cancel)
     {
         BuildingForm house = form.Building(input.House);
-        Enclosure enclosure = HouseEnclosure.Of(
-            house, form.Shared, [.. HouseBars.Members(house, body.Members), .. HouseBars.Joints(house, input.Units)],
-            input.FrameReflectance, input.CropReflectance);
+        NamedBar[] bars =
+        [
+            .. HouseBars.Members(house, body.Members), .. HouseBars.Joints(house, input.Units), .. layout is null ? [] : HouseBars.Equipment(house, layout),
+        ];
+        Enclosure enclosure = HouseEnclosure.Of(house, form.Shared, bars, input.FrameReflectance, input.CropReflectance);
         Surroundings around = HouseSurroundings.Of(
             house, form, body.Members, input.RangeBearingDeg, input.Neighbours, input.Horizon);
         SunGrid grid = SunGrid.Even(Azimuths, ElevationSteps);
@@ -37,11 +56,13 @@ public static class GainTableStage
         bool[] wanted = [.. Enumerable.Range(0, grid.Count).Select(node => SunComesNear(grid.Direction(node), input))];
         GainSet open = Set(light.Gains(grid, wanted));
         cancel.ThrowIfCancellationRequested();
-        CurtainPlane? curtain = Curtain(input, house);
-        GainSet drawn = curtain is null ? open : Set(new HouseLight(enclosure, curtain, around).Gains(grid, wanted));
+        CurtainPlane? curtain = input.Curtain?.In(house);
+        GainSet drawn = curtain is null
+            ? open
+            : Set(new HouseLight(enclosure.Without(ShadeCause.Curtain), curtain, around).Gains(grid, wanted));
         GainTable table = new(
             input.House, 360.0 / Azimuths, 90.0 / ElevationSteps, open, drawn, input.CanopyExtinctionFraction, StageReport.Empty);
-        return table with { Report = GainWorkings.Report(input, house, enclosure, light, table) };
+        return table with { Report = GainWorkings.Report(input, house, enclosure, light, table, bare) };
     }
 
     // The sun keeps within 23.44° of the equator; a margin covers the nodes that its place is read between. Rows it never comes near stay empty.
@@ -55,16 +76,6 @@ public static class GainTableStage
         double declinationDeg = Math.Asin(Math.Clamp((Math.Sin(latitude) * towards.Z) + (Math.Cos(latitude) * north), -1, 1)) * 180 / Math.PI;
         return Math.Abs(declinationDeg) <= SunReachDeg + MarginDeg;
     }
-
-    private static CurtainPlane? Curtain(GainInput input, BuildingForm house) =>
-        input.CurtainHeightM <= 0 || input.CurtainHeightM >= house.Roof.RidgeM
-            ? null
-            : new CurtainPlane(
-                input.CurtainHeightM,
-                input.CurtainTransmittance,
-                input.CurtainReflectance,
-                input.CurtainReflectance,
-                input.CurtainTransmittance > 0 ? 1 - input.CurtainOpennessFraction / input.CurtainTransmittance : 1);
 
     private static GainSet Set(EnclosureGainTable table)
     {

@@ -17,20 +17,21 @@ internal static class GainWorkings
     private static readonly Source Geometry = new Source.FirstPrinciples("projection of faces along the sun; diffuse exchange with view factors");
 
     public static StageReport Report(
-        GainInput input, BuildingForm house, Enclosure enclosure, HouseLight light, GainTable table)
+        GainInput input, BuildingForm house, Enclosure enclosure, HouseLight light, GainTable table, GainTable? bare)
     {
         string id = input.House + "/gain";
         (double straightOn, double sky) = light.CaughtByBars();
         double clearM2 = house.Faces.Sum(f => f.Zones.Where(z => IsClear(z.Cover.Kind)).Sum(z => z.NetM2));
         Term floor = Term.Of("floor", "Floor area", house.FloorAreaM2, Unit.SquareMetre, Geometry);
 
+        string behind = bare is null ? "frame and joints" : "frame, joints and equipment";
         List<Figure> figures =
         [
             Figure.Observe(
                 $"{id}/clear-area", "Clear covering against outdoor air", Unit.SquareMetre, clearM2,
                 "Sum of the clear zones less openings and shared pieces", [], "Planes through the dimension lines", Geometry),
-            FrameFigure("frame-share", "Share of the clear covering under frame and bars, seen straight on", straightOn),
-            FrameFigure("frame-share-sky", "Share of even sky light that frame and bars take", sky),
+            FrameFigure("frame-share", $"Share of the clear covering behind {behind}, seen straight on", straightOn),
+            FrameFigure("frame-share-sky", $"Share of even sky light that {behind} take", sky),
             SkyFigure("sky-to-crop", "Even sky light taken by the crop plane, over outdoors", table.CurtainOpen),
         ];
         double aloneM2 = AloneM2(enclosure);
@@ -45,6 +46,13 @@ internal static class GainWorkings
         if (table.CurtainDrawn != table.CurtainOpen)
         {
             figures.Add(SkyFigure("sky-to-crop-drawn", "The same with the curtain drawn", table.CurtainDrawn));
+        }
+
+        if (bare is not null)
+        {
+            Term before = Term.Of("before", "Even sky light on crop and floor before the equipment was chosen, per unit on the ground", OnCropM2(bare), Unit.SquareMetre, Optics);
+            Term after = Term.Of("after", "The same past everything that hangs and stands in the light", OnCropM2(table), Unit.SquareMetre, Optics);
+            figures.Add(Figure.Derive($"{id}/sky-past-equipment", "Even sky light left by hung equipment, fans, louvers, wet wall and the parked curtain", Unit.Fraction, after / before, Geometry));
         }
 
         GainField field = new(table, drawn: false);
@@ -72,7 +80,9 @@ internal static class GainWorkings
             figures.ToEqList(),
             [],
             [
-                "Every member and sheet joint is followed with its true size; gutters, bracing, hung equipment, curtain bundles, and fans, louvers and wet wall that the job does not place are not in the table (the light map has all but gutters and bracing).",
+                bare is null
+                    ? "Every member and sheet joint is followed with its true size; equipment is not chosen yet and not in this table, which it is sized by: that errs to more sun. Gutters and bracing are not followed."
+                    : "Every member, sheet joint and piece of equipment is followed with its true size, as in the light map; gutters and bracing are not. The equipment itself was sized by a table without it, which errs to more sun.",
                 "What shades the house is dark itself: light thrown back by neighbours is not counted; a clear neighbour passes the square of its faces' mean transmittance.",
                 "Inside reflections are taken as diffuse; crop and floor are one level plane without height.",
                 "Sun absorbed on the outside of opaque panels is not counted as gain.",
@@ -82,8 +92,8 @@ internal static class GainWorkings
         Figure FrameFigure(string name, string label, double fraction) => Figure.Observe(
             $"{id}/{name}", label, Unit.Fraction, fraction,
             "Every member and sheet joint drawn along the light with its true size, what overlaps counted once; over each clear face, by area",
-            [new WorkingInput("bars", "Members and joints", "", enclosure.Bars.Count, Unit.Count, Geometry)],
-            "Gutters, bracing, equipment and curtain bundles are not followed; light that bars catch is taken evenly from a face",
+            [new WorkingInput("bars", bare is null ? "Members and joints" : "Members, joints and equipment", "", enclosure.Bars.Count, Unit.Count, Geometry)],
+            "Gutters and bracing are not followed; light that bars catch is taken evenly from a face",
             Geometry);
 
         Figure SkyFigure(string name, string label, GainSet set)
@@ -93,6 +103,8 @@ internal static class GainWorkings
             return Figure.Derive($"{id}/{name}", label, Unit.Fraction, aperture * share / floor, Optics);
         }
     }
+
+    private static double OnCropM2(GainTable table) => table.CurtainOpen.Sky.ApertureM2 * table.CurtainOpen.Sky.CropPlaneShare;
 
     // Light of an even sky on a tilted plane: (1 + cos tilt)/2.
     private static double AloneM2(Enclosure enclosure)

@@ -1,4 +1,5 @@
 using Glazewright.Design.Brief;
+using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.GainTables;
 using Glazewright.Science.Light;
@@ -18,6 +19,7 @@ namespace Glazewright.Design.LightMaps;
 /// <param name="Units">Sheets and their joints come in these.</param>
 /// <param name="FrameReflectance">Of bars and members.</param>
 /// <param name="CropReflectance">Of crop and floor, photosynthetic light.</param>
+/// <param name="Curtain">The curtain; null for none.</param>
 public sealed record LightInput(
     string House,
     double LatitudeDeg,
@@ -30,7 +32,8 @@ public sealed record LightInput(
     double UmolPerJ,
     UnitSystem Units,
     double FrameReflectance,
-    double CropReflectance)
+    double CropReflectance,
+    HouseCurtain? Curtain)
 {
     /// <summary>A leafy crop turns back little photosynthetic light (common practice: 0.05 to 0.10, more over bare concrete).</summary>
     public const double UsualCropParReflectance = 0.10;
@@ -38,9 +41,10 @@ public sealed record LightInput(
     /// <summary>Projects the job.</summary>
     /// <param name="job">The job.</param>
     /// <param name="house">House id.</param>
+    /// <param name="catalogue">For the curtain's cloth; null to leave the curtain out.</param>
     /// <returns>The input.</returns>
     /// <exception cref="ArgumentException">No such house.</exception>
-    public static LightInput From(Job job, string house)
+    public static LightInput From(Job job, string house, Catalogue? catalogue = null)
     {
         House h = job.Houses.FirstOrDefault(x => x.Id == house) ?? throw new ArgumentException($"No house '{house}'.", nameof(house));
         return new LightInput(
@@ -55,6 +59,7 @@ public sealed record LightInput(
             PlantLight.MicromolPerJoule,
             job.Units,
             GainInput.UsualFrameReflectance,
-            UsualCropParReflectance);
+            UsualCropParReflectance,
+            catalogue is null ? null : HouseCurtain.From(h, catalogue));
     }
 }

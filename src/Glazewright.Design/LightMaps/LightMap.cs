@@ -16,6 +16,7 @@ namespace Glazewright.Design.LightMaps;
 /// <param name="Shadows">The largest member shadow and how it moves.</param>
 /// <param name="Moments">Direct sun at single moments.</param>
 /// <param name="Framings">The same house in other framings.</param>
+/// <param name="Drawn">The map with the curtain drawn all year; null without a curtain above the map.</param>
 /// <param name="Report">Figures, findings, what is left out.</param>
 public sealed record LightMap(
     string House,
@@ -30,6 +31,7 @@ public sealed record LightMap(
     EqList<ShadowTrack> Shadows,
     EqList<LightMoment> Moments,
     EqList<FramingLight> Framings,
+    DrawnLight? Drawn,
     StageReport Report)
 {
     /// <summary>Light that most leafy crops no longer use in full, µmol/m²s (common practice: 600 to 1,000): hours above it are hours for shade.</summary>
@@ -53,6 +55,11 @@ public sealed record LightMap(
 /// <param name="PointMolPerM2Day">Each point, x fastest, mol/m²d.</param>
 public sealed record LightMonth(
     double MeanMolPerM2Day, double LeastMolPerM2Day, double EvennessRatio, EqList<double> PointMolPerM2Day);
+
+/// <summary>Light on the map with the curtain drawn from wall to wall, as if it were never opened.</summary>
+/// <param name="Months">January first.</param>
+/// <param name="Fates">Where each month's light goes: the curtain's share is what its cloth takes or turns back of the direct light.</param>
+public sealed record DrawnLight(EqList<LightMonth> Months, EqList<LightFate> Fates);
 
 /// <summary>Another plane that light was mapped on.</summary>
 /// <param name="Name">What it is, in plain words.</param>

@@ -13,7 +13,7 @@ namespace Glazewright.Design.LightMaps;
 public static class LightMapStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 6;
+    public const int Version = 7;
 
     /// <summary>Maps one house.</summary>
     /// <param name="input">What the job says.</param>
@@ -51,6 +51,7 @@ public static class LightMapStage
             NoonPictures.Of(scene),
             OtherFramings.Compare(
                 scene, sources.Light, form, body, layout, sky, grid, OtherFramings.Row("As designed: slender tube", scene, level, sky, dark, bright), dark, bright, cancel),
+            Drawn(scene, sky, grid, cancel),
             StageReport.Empty);
         // Every sun direction of the even sky's year is in the tables: both skies have the same beams.
         SkyMonths even = SkyMonths.Of(weather, input.RangeBearingDeg, input.AlbedoFraction, grid, evenSky: true);
@@ -60,6 +61,20 @@ public static class LightMapStage
                 input, map, dark, bright, scene.Bars.Count, Enumerable.Range(0, CommonYear.Hours).Any(h => weather.SnowDepthM[h] > 0), weather.Provenance.Label,
                 level.Month(even, dark, input.UmolPerJ).MeanMolPerM2Day),
         };
+    }
+
+    // Below a cloth most light is scattered, so fewer rays and sky directions do.
+    private static DrawnLight? Drawn(LightScene scene, SkyMonths sky, SunGrid grid, CancellationToken cancel)
+    {
+        if (scene.WithCurtainDrawn() is not { } drawn)
+        {
+            return null;
+        }
+
+        HouseSources sources = HouseSources.Of(drawn, sky, grid, [.. Enumerable.Range(0, 12)]);
+        cancel.ThrowIfCancellationRequested();
+        PlaneLight level = PlaneLight.Of(drawn, sources, drawn.Level(drawn.HeightM), new ScanFineness(1, 1), SkyDome.Coarse, cancel);
+        return new DrawnLight(Months(level, sky, scene.Input), Enumerable.Range(0, 12).Select(m => level.Fate(sky, m)).ToEqList());
     }
 
     private static EqList<LightPlane> Others(

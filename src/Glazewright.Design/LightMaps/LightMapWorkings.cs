@@ -26,7 +26,7 @@ internal static class LightMapWorkings
             new WorkingInput("bars", "Members, sheet joints, equipment and curtain bundles in the light", "", bars, Unit.Count, Geometry),
             new WorkingInput("height", "Height of the map", "", map.HeightM, Unit.Metre, new Source.FirstPrinciples("mean bench height; floor without benches")),
         ];
-        const string limits = "Bars opaque, the sun a point; neighbours dark themselves; curtain parked; typical or synthetic year, not the darkest.";
+        const string limits = "Bars opaque, the sun a point; neighbours dark themselves; curtain parked where nothing else is said; typical or synthetic year, not the darkest.";
         string method = $"Quarter-hour sun of the weather year ({weather}) and the sky's parts laid through covers and past every bar on to {map.CountX} × {map.CountY} cells, "
             + "256 rays a cell and direction; scattered and reflected light from every face by its form factor";
         List<Figure> figures = [];
@@ -77,6 +77,22 @@ internal static class LightMapWorkings
             Observe($"{name}-bright-mean", $"{plane.Name}: {Names[bright]} daily light, mean", Unit.MolPerSquareMetreDay, plane.Months[bright].MeanMolPerM2Day);
         }
 
+        if (map.Drawn is { } drawn)
+        {
+            foreach (int m in new[] { dark, bright })
+            {
+                string word = Names[m].ToLowerInvariant();
+                Observe($"{word}-drawn-mean", $"{Names[m]} daily light, mean of the map, with the curtain drawn all day", Unit.MolPerSquareMetreDay, drawn.Months[m].MeanMolPerM2Day);
+                if (map.Months[m].MeanMolPerM2Day > 0)
+                {
+                    figures.Add(Figure.Derive(
+                        $"{id}/{word}-drawn-share", $"{Names[m]} light with the curtain drawn over light with it open", Unit.Fraction,
+                        Term.Of("drawn", figures[^1]) / Term.Of("open", $"{Names[m]} daily light with the curtain open", map.Months[m].MeanMolPerM2Day, Unit.MolPerSquareMetreDay, Geometry),
+                        new Source.FirstPrinciples("ratio")));
+                }
+            }
+        }
+
         foreach (ShadowTrack track in map.Shadows)
         {
             ShadowMoment noon = track.Moments.First(m => m.SolarHour == 12);
@@ -95,7 +111,9 @@ internal static class LightMapWorkings
                 hasSnow
                     ? "Snow on the ground brightens the light that comes from below; snow lying on the covering is not counted."
                     : "The weather has no snow depth: bright snow on the ground is not counted, nor snow lying on the covering.",
-                "Lamps give no light here, only shade; the curtain is parked all day.",
+                map.Drawn is null
+                    ? "Lamps give no light here, only shade; the curtain, where there is one, is parked all day."
+                    : "Lamps give no light here, only shade; the curtain is parked all day but in the map that has it drawn, which looks along 64 rays a cell and 96 sky directions; its cloth scatters evenly.",
                 "Other framings keep the frame's lines and take usual sizes; they are not designed for the site's loads.",
             ]);
 

@@ -16,8 +16,9 @@ internal sealed class LightScene
     private const double CellUpM = 0.3;
 
     private LightScene(
-        LightInput input, BuildingForm house, Enclosure enclosure, Surroundings around, IReadOnlyList<NamedBar> bars, double heightM)
+        LightInput input, BuildingForm house, Enclosure enclosure, Surroundings around, IReadOnlyList<NamedBar> bars, double heightM, CurtainPlane? drawn = null)
     {
+        Drawn = drawn;
         Input = input;
         House = house;
         Enclosure = enclosure;
@@ -38,6 +39,9 @@ internal sealed class LightScene
 
     /// <summary>Everything in the light but the benches.</summary>
     public IReadOnlyList<NamedBar> Bars { get; }
+
+    /// <summary>The curtain, where it is drawn; null for an open one.</summary>
+    public CurtainPlane? Drawn { get; }
 
     /// <summary>Height of the map, m.</summary>
     public double HeightM { get; }
@@ -63,6 +67,12 @@ internal sealed class LightScene
     /// <summary>The same house with other bars inside.</summary>
     public LightScene With(FormResult form, IReadOnlyList<NamedBar> bars, double frameReflectance) =>
         new(Input, House, Body(Input, House, form.Shared, bars, frameReflectance), Around, bars, HeightM);
+
+    /// <summary>The same house with its curtain drawn: its bundles are gone; null without a curtain above the map.</summary>
+    public LightScene? WithCurtainDrawn() =>
+        Input.Curtain?.In(House) is { } cloth && cloth.HeightM > HeightM
+            ? new(Input, House, Enclosure.Without(ShadeCause.Curtain), Around, [.. Bars.Where(b => b.Bar.Cause != ShadeCause.Curtain)], HeightM, cloth)
+            : null;
 
     /// <summary>The level plane of the map.</summary>
     public ReceivingPlane Level(double heightM) => Level(heightM, CountX, CountY);

@@ -34,7 +34,7 @@ internal sealed class HouseSources
     /// <param name="grid">Sun nodes.</param>
     /// <param name="months">Months that count.</param>
     public static HouseSources Of(LightScene scene, SkyMonths sky, SunGrid grid, IReadOnlyList<int> months) =>
-        Of(new HouseLight(scene.Enclosure, null, scene.Around), sky, grid, months);
+        Of(new HouseLight(scene.Enclosure, scene.Drawn, scene.Around), sky, grid, months);
 
     /// <summary>The same from a house that is ready for light.</summary>
     public static HouseSources Of(HouseLight light, SkyMonths sky, SunGrid grid, IReadOnlyList<int> months)
@@ -99,8 +99,8 @@ internal sealed class PlaneLight
     public static PlaneLight Of(
         LightScene scene, HouseSources sources, ReceivingPlane plane, ScanFineness fineness, SkyDome sky, CancellationToken cancel)
     {
-        LightTable sun = LightTable.Build(scene.Enclosure, scene.Around, plane, fineness, sources.Towards, cancel);
-        LightTable dome = LightTable.Build(scene.Enclosure, scene.Around, plane, fineness, sky.Directions, cancel);
+        LightTable sun = LightTable.Build(scene.Enclosure, scene.Drawn, scene.Around, plane, fineness, sources.Towards, cancel);
+        LightTable dome = LightTable.Build(scene.Enclosure, scene.Drawn, scene.Around, plane, fineness, sky.Directions, cancel);
         double[] even = new double[plane.Count];
         Array.Fill(even, 1);
         return new PlaneLight(sources, sun, dome, sky, sources.Light.On(plane), even);

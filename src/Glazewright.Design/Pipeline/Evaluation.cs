@@ -180,10 +180,10 @@ public sealed class Evaluation
             (i, c) => FrameStage.Run(i, form.Value.Building(house), c));
     }
 
-    /// <summary>Gain table of a house.</summary>
+    /// <summary>Gain table of a house before its equipment is chosen: what the equipment is sized by.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
-    public Keyed<GainTable> GainTable(string house)
+    public Keyed<GainTable> BareGainTable(string house)
     {
         Keyed<FormResult> form = Form;
         Keyed<BodyResult> body = Body;
@@ -196,13 +196,31 @@ public sealed class Evaluation
             (i, c) => GainTableStage.Run(i, form.Value, body.Value, c));
     }
 
+    /// <summary>Gain table of a house with its equipment in the light, as the light map sees it: what the year runs by.</summary>
+    /// <param name="house">House id.</param>
+    /// <returns>The result.</returns>
+    public Keyed<GainTable> GainTable(string house)
+    {
+        Keyed<FormResult> form = Form;
+        Keyed<BodyResult> body = Body;
+        Keyed<GainTable> bare = BareGainTable(house);
+        Keyed<LayoutResult> layout = Layout(house);
+        return Run(
+            "gain-table-fitted",
+            GainTableStage.Version,
+            house,
+            GainInput.From(Job, house, Catalogue),
+            [form.Hash, body.Hash, bare.Hash, layout.Hash],
+            (i, c) => GainTableStage.Fitted(i, form.Value, body.Value, layout.Value, bare.Value, c));
+    }
+
     /// <summary>Duty of a house.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
     public Keyed<DutyResult> Duty(string house)
     {
         Keyed<FormResult> form = Form;
-        Keyed<GainTable> gains = GainTable(house);
+        Keyed<GainTable> gains = BareGainTable(house);
         return Run(
             "duty",
             DutyStage.Version,
@@ -291,7 +309,7 @@ public sealed class Evaluation
             "light-map",
             LightMapStage.Version,
             house,
-            LightInput.From(Job, house),
+            LightInput.From(Job, house, Catalogue),
             [form.Hash, body.Hash, layout.Hash, _ground.Weather.Hash],
             (i, c) => LightMapStage.Run(i, form.Value, body.Value, layout.Value, Weather, c));
     }
@@ -361,7 +379,7 @@ public sealed class Evaluation
         _ = Body;
         Together(options, [.. houses.Select(h => (Action)(() =>
         {
-            Layout(h);
+            GainTable(h);
             Program(h);
         }))]);
         List<Action> rest = [.. houses.Select(h => (Action)(() => Year(h)))];

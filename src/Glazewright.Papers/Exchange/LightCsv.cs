@@ -20,6 +20,11 @@ public static class LightCsv
         CsvText table = new(["plane", $"along_{per}", $"across_or_up_{per}", .. Months.Select(m => m + "_mol_per_m2_day")]);
         LightMap light = house.Light;
         Plane(light.HeightM > 0 ? "bench height" : "floor", light.CountX, light.CountY, house.Form.LengthM, house.Form.WidthM, light.Months);
+        if (light.Drawn is { } drawn)
+        {
+            Plane((light.HeightM > 0 ? "bench height" : "floor") + ", curtain drawn", light.CountX, light.CountY, house.Form.LengthM, house.Form.WidthM, drawn.Months);
+        }
+
         foreach (LightPlane plane in light.Others)
         {
             Plane(plane.Name, plane.CountU, plane.CountV, plane.LengthUM, plane.LengthVM, plane.Months);

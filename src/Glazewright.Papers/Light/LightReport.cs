@@ -62,6 +62,18 @@ public static class LightReport
         yield return new Block.Picture(
             MonthMaps.Draw($"light-months-{house.Form.Id}", $"House {house.Form.Id}: light by month", light.CountX, light.CountY, MonthMaps.WithYear(light.Months), [.. Enumerable.Range(0, 13)], house.Form.LengthM / house.Form.WidthM, Said.WidthMm),
             $"Daily light {(light.HeightM > 0 ? "at bench height" : "on the floor")}, plan as on the range plan, one scale for the year.");
+        if (light.Drawn is { } drawn)
+        {
+            yield return new Block.Heading(2, "With the curtain drawn");
+            yield return new Block.Paragraph(FormattableString.Invariant(
+                $"If the curtain stayed drawn all day, {drawn.Months[bright].MeanMolPerM2Day:0.0} mol/m² a day would be left in {brightName} and {drawn.Months[dark].MeanMolPerM2Day:0.0} in {darkName}: {Share(drawn.Months[bright], light.Months[bright])} and {Share(drawn.Months[dark], light.Months[dark])} % of what an open curtain lets through. The darkest place has {100 * drawn.Months[bright].EvennessRatio:0} % of the mean in {brightName}, against {100 * light.Months[bright].EvennessRatio:0} % with it open: what cloth scatters, it also evens out."));
+            yield return new Block.Picture(
+                MonthMaps.Draw(
+                    $"light-drawn-{house.Form.Id}", $"House {house.Form.Id}: light by month with the curtain drawn", light.CountX, light.CountY, drawn.Months, [dark, (dark + 3) % 12, bright, (dark + 9) % 12],
+                    house.Form.LengthM / house.Form.WidthM, Said.WidthMm),
+                "The same plan with the curtain drawn from wall to wall, on a scale of its own.");
+        }
+
         yield return new Block.Heading(2, "Where it goes");
         yield return new Block.Picture(
             LossBars.Draw($"light-causes-{house.Form.Id}", $"House {house.Form.Id}: where the light outdoors goes", Rows(light.Fates[dark], light.Fates[bright]), darkName, brightName, Said.WidthMm),
@@ -166,6 +178,9 @@ public static class LightReport
         double y = ((light.Carpet.DarkestCell / light.CountX) + 0.5) * house.Form.WidthM / light.CountY;
         return $"{said.Text(x, Unit.Metre)} from end 1 and {said.Text(y, Unit.Metre)} from the left wall";
     }
+
+    private static string Share(LightMonth drawn, LightMonth open) =>
+        open.MeanMolPerM2Day > 0 ? Said.Percent(drawn.MeanMolPerM2Day / open.MeanMolPerM2Day) : "no";
 
     private static string FaceWord(FaceName face) => face switch
     {

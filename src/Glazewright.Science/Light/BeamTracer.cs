@@ -131,6 +131,7 @@ internal sealed class BeamTracer
         for (int j = 0; j < pieces.Count; j++)
         {
             landing[j] = pieces[j].Cell == pieces[from].Cell && view.Leaves(j) ? view.LitOn(j) : 0;
+            landing[j] *= landing[j] > 0 ? 1 - view.CaughtBetween(from, j) : 1;
             whole += landing[j];
         }
 

@@ -41,6 +41,9 @@ internal sealed class BeamView
     /// </summary>
     internal double Caught(int piece) => caught[piece];
 
+    /// <summary>Share that bars one by one take of what goes from one clear piece to another piece.</summary>
+    internal double CaughtBetween(int from, int to) => bars.Any ? bars.On(from, to) : 0;
+
     internal bool Enters(int piece) => cosine[piece] > Grazing;
 
     internal bool Leaves(int piece) => cosine[piece] < -Grazing;
@@ -83,6 +86,11 @@ internal sealed class BeamView
     // overlap, the products of their weights put back what was taken twice.
     internal void Light(int i)
     {
+        if (bars.Any && pieces[i].Covering is FaceCovering.Clear)
+        {
+            bars.From(i);
+        }
+
         lit.Clear();
         lit.Add(new LitPart(1, outlines[i]));
         foreach (double[] hole in holes[i])

@@ -212,6 +212,11 @@ public sealed class Enclosure
         return new Enclosure(faces, bars);
     }
 
+    /// <summary>The same body without the bars of one cause.</summary>
+    /// <param name="cause">Whose bars go.</param>
+    /// <returns>The body.</returns>
+    public Enclosure Without(ShadeCause cause) => new(Faces, [.. Bars.Where(b => b.Cause != cause)]);
+
     private static void RequirePlaneConvex(string id, IReadOnlyList<Vector3d> polygon, Vector3d normal)
     {
         if (polygon.Count is < 3 or > FlatClip.MostCorners)

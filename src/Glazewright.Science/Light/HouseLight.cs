@@ -133,7 +133,7 @@ public sealed class HouseLight
     }
 
     /// <summary>Scattered and reflected light on a plane in the house.</summary>
-    /// <param name="plane">The plane; the curtain must be open.</param>
+    /// <param name="plane">The plane; below the curtain when it is drawn.</param>
     /// <returns>The room as the plane's cells see it.</returns>
     public RoomLight On(ReceivingPlane plane) => RoomLight.Of(pieces, radiosity, plane);
 

@@ -5,7 +5,7 @@ namespace Glazewright.Science.Light;
 
 /// <summary>
 /// Light that covers scatter and surfaces throw back, on the cells of a plane: each piece shines evenly over its area, and a cell sees it by the exact
-/// form factor of a spot to a polygon.
+/// form factor of a spot to a polygon. Below a drawn curtain a cell sees its cloth and what is below it.
 /// </summary>
 public sealed class RoomLight
 {
@@ -35,8 +35,8 @@ public sealed class RoomLight
         var factor = new double[plane.Count * pieces.Count];
         for (int j = 0; j < pieces.Count; j++)
         {
-            // A surface does not see itself: a map on the floor has no light from the floor.
-            if (pieces[j].Outline.All(p => Math.Abs(plane.Normal.Dot(p - plane.Origin)) < InPlaneM))
+            // A surface does not see itself: a map on the floor has no light from the floor. Nor does a cell see through the cloth.
+            if (pieces[j].Cell != Pieces.Below || pieces[j].Outline.All(p => Math.Abs(plane.Normal.Dot(p - plane.Origin)) < InPlaneM))
             {
                 continue;
             }

@@ -19,6 +19,10 @@ internal sealed class BarCatch
     private readonly BitRows bars = new(Lines, Words);
     private readonly BitRows holes = new(Lines, Words);
     private readonly BitRows outline = new(Lines, 1);
+    private readonly BitRows landing = new(Lines, 1);
+    private FlatMap map;
+    private double phaseX;
+    private double phaseY;
 
     internal BarCatch(List<Piece> pieces, IReadOnlyList<ShadeBar> bars)
     {
@@ -37,8 +41,8 @@ internal sealed class BarCatch
             return;
         }
 
-        FlatMap map = Map(towards);
-        (double phaseX, double phaseY) = Phases.Of(towards);
+        map = Map(towards);
+        (phaseX, phaseY) = Phases.Of(towards);
         bars.Clear();
         shadows.Cast(bars, map, towards, phaseX, phaseY);
         holes.Clear();
@@ -60,25 +64,48 @@ internal sealed class BarCatch
         {
             if (Enters(i, towards))
             {
-                caught[i] = Share(i, corners[..map.Put(pieces[i].Outline, corners)], phaseX, phaseY);
+                outline.Span(corners[..map.Put(pieces[i].Outline, corners)], phaseX, phaseY);
+                caught[i] = Share(i, null);
             }
         }
+    }
+
+    /// <summary>Prepares for <see cref="On"/>: the beam of the last direction that enters through a clear piece.</summary>
+    internal void From(int piece)
+    {
+        Span<double> corners = stackalloc double[2 * FlatClip.MostCorners];
+        outline.Span(corners[..map.Put(pieces[piece].Outline, corners)], phaseX, phaseY);
+    }
+
+    /// <summary>Share that bars catch of what goes from one piece to another: a bar shades what lies behind it, not the whole of a face's light.</summary>
+    internal double On(int from, int to)
+    {
+        Span<double> corners = stackalloc double[2 * FlatClip.MostCorners];
+        landing.Span(corners[..map.Put(pieces[to].Outline, corners)], phaseX, phaseY);
+        return Share(from, landing);
     }
 
     private bool Enters(int i, Vector3d towards) =>
         pieces[i].Covering is FaceCovering.Clear && pieces[i].Normal.Dot(towards) > 1e-9;
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private double Share(int piece, ReadOnlySpan<double> corners, double phaseX, double phaseY)
+    private double Share(int piece, BitRows? within)
     {
         bool holed = pieces[piece].Holes.Length > 0;
-        outline.Span(corners, phaseX, phaseY);
         int seen = 0;
         int dark = 0;
-        for (int k = outline.FirstLine; k < outline.EndLine; k++)
+        int first = within is null ? outline.FirstLine : Math.Max(outline.FirstLine, within.FirstLine);
+        int end = within is null ? outline.EndLine : Math.Min(outline.EndLine, within.EndLine);
+        for (int k = first; k < end; k++)
         {
             int a = outline.FirstSpot(k, 64 * Words);
             int b = outline.EndSpot(k, 64 * Words);
+            if (within is not null)
+            {
+                a = Math.Max(a, within.FirstSpot(k, 64 * Words));
+                b = Math.Min(b, within.EndSpot(k, 64 * Words));
+            }
+
             for (int w = a >> 6; w << 6 < b; w++)
             {
                 ulong mask = BitRows.Mask(Math.Max(a - (w << 6), 0), Math.Min(b - (w << 6), 64));

@@ -36,25 +36,34 @@ public sealed class BeamScan
     private readonly BitRows[] dim;
     private readonly int linesPerCell;
     private readonly int wordsPerCell;
+    private readonly CurtainPlane? curtain;
 
     /// <summary>Prepares a house and a plane in it.</summary>
     /// <param name="enclosure">The house with its bars.</param>
     /// <param name="surroundings">What stands around it.</param>
     /// <param name="plane">The plane; its cells lie inside the house or on its faces.</param>
     /// <param name="fineness">How finely to look.</param>
-    /// <exception cref="ArgumentOutOfRangeException">Fineness out of range.</exception>
-    public BeamScan(Enclosure enclosure, Surroundings surroundings, ReceivingPlane plane, ScanFineness fineness)
+    /// <param name="curtain">A drawn curtain above the plane, or null.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Fineness out of range, or the plane reaches above the curtain.</exception>
+    public BeamScan(Enclosure enclosure, Surroundings surroundings, ReceivingPlane plane, ScanFineness fineness, CurtainPlane? curtain = null)
     {
         ArgumentNullException.ThrowIfNull(enclosure);
         ArgumentNullException.ThrowIfNull(surroundings);
         ArgumentNullException.ThrowIfNull(plane);
         Within.Require(fineness.LinesPerCell, 1, 256);
         Within.Require(fineness.WordsPerCell, 1, 64);
+        if (curtain is not null)
+        {
+            double topM = plane.Origin.Z + Math.Max(0, plane.LengthUM * plane.AlongU.Z) + Math.Max(0, plane.LengthVM * plane.AlongV.Z);
+            Within.Require(topM, double.NegativeInfinity, curtain.HeightM);
+        }
+
         Plane = plane;
+        this.curtain = curtain;
         this.surroundings = surroundings;
         linesPerCell = fineness.LinesPerCell;
         wordsPerCell = fineness.WordsPerCell;
-        pieces = Pieces.Of(enclosure, null);
+        pieces = Pieces.Of(enclosure, curtain);
         shadows =
         [
             .. Enum.GetValues<ShadeCause>().Select(cause =>
@@ -125,26 +134,32 @@ public sealed class BeamScan
             double passes = covering.At(pieces[i].Normal, towards).TransmittanceFraction;
             double joints = covering.CaughtFraction(pieces[i].Normal, towards);
             double haze = covering.Optics.HazeFraction;
-            Counted spot = Count(i, perCell * passes * (1 - joints) * (1 - haze), irradianceFactor);
+
+            // All light that enters above a drawn curtain comes through its cloth.
+            CurtainPlane? cloth = pieces[i].Cell == Pieces.Above ? curtain : null;
+            double throughCloth = cloth?.TransmittanceFraction ?? 1;
+            double straight = throughCloth * (1 - (cloth?.ScatterFraction ?? 0));
+            Counted spot = Count(i, perCell * passes * (1 - joints) * (1 - haze) * straight, irradianceFactor);
             double inside = spot.PastCurtain * (1 - joints);
             double clean = passes / covering.StateFactor;
+            double beam = inside * passes * (1 - haze);
             shares += new BeamShares(
                 spot.Seen - spot.Lit,
                 0,
                 0,
                 spot.Lit - spot.PastFrame + (spot.PastCurtain * joints),
                 spot.PastFrame - spot.PastEquipment,
-                spot.PastEquipment - spot.PastCurtain,
+                spot.PastEquipment - spot.PastCurtain + (beam * (1 - throughCloth)),
                 inside * (1 - clean),
                 inside * (clean - passes),
-                inside * passes * haze,
-                inside * passes * (1 - haze));
+                (inside * passes * haze) + (beam * (throughCloth - straight)),
+                beam * straight);
         }
 
         return 1 / spots * shares;
     }
 
-    private bool Enters(int i, Vector3d towards) => pieces[i].Normal.Dot(towards) > 1e-9;
+    private bool Enters(int i, Vector3d towards) => !pieces[i].IsCurtain && pieces[i].Normal.Dot(towards) > 1e-9;
 
     // Outlines of patches on faces that the light enters by, and of neighbours.
     private void Draw(in FlatMap map, Vector3d towards, double phaseX, double phaseY)

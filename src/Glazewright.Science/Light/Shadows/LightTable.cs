@@ -25,7 +25,7 @@ public sealed class LightTable
     public int Cells => cells;
 
     /// <summary>Looks along every direction.</summary>
-    /// <param name="enclosure">The house with its bars.</param>
+    /// <param name="enclosure">The house with its bars, its curtain open.</param>
     /// <param name="surroundings">What stands around it.</param>
     /// <param name="plane">The plane.</param>
     /// <param name="fineness">How finely to look.</param>
@@ -36,6 +36,26 @@ public sealed class LightTable
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     public static LightTable Build(
         Enclosure enclosure,
+        Surroundings surroundings,
+        ReceivingPlane plane,
+        ScanFineness fineness,
+        IReadOnlyList<Vector3d> towards,
+        CancellationToken cancel) => Build(enclosure, null, surroundings, plane, fineness, towards, cancel);
+
+    /// <summary>Looks along every direction, with a curtain drawn or open.</summary>
+    /// <param name="enclosure">The house with its bars.</param>
+    /// <param name="curtain">A drawn curtain above the plane, or null.</param>
+    /// <param name="surroundings">What stands around it.</param>
+    /// <param name="plane">The plane.</param>
+    /// <param name="fineness">How finely to look.</param>
+    /// <param name="towards">Directions, unit, house axes.</param>
+    /// <param name="cancel">Looked at before each direction.</param>
+    /// <returns>The table; the same whatever the number of threads.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Fineness out of range, or the plane reaches above the curtain.</exception>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    public static LightTable Build(
+        Enclosure enclosure,
+        CurtainPlane? curtain,
         Surroundings surroundings,
         ReceivingPlane plane,
         ScanFineness fineness,
@@ -52,7 +72,7 @@ public sealed class LightTable
             0,
             towards.Count,
             new ParallelOptions { CancellationToken = cancel },
-            () => (Scan: new BeamScan(enclosure, surroundings, plane, fineness), Row: new double[cells]),
+            () => (Scan: new BeamScan(enclosure, surroundings, plane, fineness, curtain), Row: new double[cells]),
             (i, _, own) =>
             {
                 shares[i] = own.Scan.Look(towards[i], own.Row);

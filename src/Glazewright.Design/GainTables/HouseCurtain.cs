@@ -1,0 +1,65 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Science.Light;
+
+namespace Glazewright.Design.GainTables;
+
+/// <summary>What a house's curtain does to sunlight when it is drawn; two cloths are counted in series.</summary>
+/// <param name="HeightM">Above the floor, m.</param>
+/// <param name="TransmittanceFraction">Sun through the cloth.</param>
+/// <param name="ReflectanceFraction">Sun turned back by it.</param>
+/// <param name="OpennessFraction">Open share of the weave: passes unscattered.</param>
+public sealed record HouseCurtain(double HeightM, double TransmittanceFraction, double ReflectanceFraction, double OpennessFraction)
+{
+    /// <summary>Curtain under the lower eave when the job gives no height, m.</summary>
+    private const double UnderEaveM = 0.15;
+
+    /// <summary>Projects the job.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="catalogue">For the cloth.</param>
+    /// <returns>The curtain; null when the house has none.</returns>
+    public static HouseCurtain? From(House house, Catalogue catalogue)
+    {
+        ArgumentNullException.ThrowIfNull(house);
+        ArgumentNullException.ThrowIfNull(catalogue);
+        EquipmentChoice equipment = house.Equipment;
+        CurtainEntry? cloth = equipment.Curtains == 0
+            ? null
+            : catalogue.Curtains.FirstOrDefault(c => c.Id == equipment.CurtainEntry) ?? catalogue.Curtains.FirstOrDefault();
+        if (cloth is null)
+        {
+            return null;
+        }
+
+        double transmittance = cloth.SolarTransmittanceFraction;
+        double reflectance = cloth.SolarReflectanceFraction;
+        double openness = cloth.OpennessFraction;
+        if (equipment.Curtains > 1)
+        {
+            double between = 1 - reflectance * reflectance;
+            reflectance += transmittance * transmittance * reflectance / between;
+            transmittance = transmittance * transmittance / between;
+            openness *= openness;
+        }
+
+        double heightM = equipment.CurtainHeightM > 0
+            ? equipment.CurtainHeightM
+            : Math.Min(house.Roof.LeftEaveM, house.Roof.RightEaveM) - UnderEaveM;
+        return heightM > 0 ? new HouseCurtain(heightM, transmittance, reflectance, Math.Min(openness, transmittance)) : null;
+    }
+
+    /// <summary>The drawn cloth in a house.</summary>
+    /// <param name="house">Its form.</param>
+    /// <returns>Null when the curtain would hang above the ridge.</returns>
+    public CurtainPlane? In(BuildingForm house)
+    {
+        ArgumentNullException.ThrowIfNull(house);
+        return HeightM < house.Roof.RidgeM
+            ? new CurtainPlane(
+                HeightM, TransmittanceFraction, ReflectanceFraction, ReflectanceFraction,
+                TransmittanceFraction > 0 ? 1 - OpennessFraction / TransmittanceFraction : 1)
+            : null;
+    }
+}
