@@ -22,7 +22,7 @@ public static class LightCsv
         Plane(light.HeightM > 0 ? "bench height" : "floor", light.CountX, light.CountY, house.Form.LengthM, house.Form.WidthM, light.Months);
         if (light.Drawn is { } drawn)
         {
-            Plane((light.HeightM > 0 ? "bench height" : "floor") + ", curtain drawn", light.CountX, light.CountY, house.Form.LengthM, house.Form.WidthM, drawn.Months);
+            Plane((light.HeightM > 0 ? "bench height" : "floor") + " with the curtain drawn", light.CountX, light.CountY, house.Form.LengthM, house.Form.WidthM, drawn.Months);
         }
 
         foreach (LightPlane plane in light.Others)

@@ -48,7 +48,7 @@ public class LightReportTests
     {
         HouseResults house = SampleSource.Make().Houses[0];
         string[] cells = LightCsv.Cells(house, UnitSystem.Us).TrimEnd('\n').Split('\n');
-        Assert.Equal(1 + (20 * 6) + 80, cells.Length);
+        Assert.Equal(1 + (2 * 20 * 6) + 80, cells.Length);
         Assert.All(cells, c => Assert.Equal(15, c.Split(',').Length + (c.Contains('"', StringComparison.Ordinal) ? -1 : 0)));
         string[] hours = LightCsv.Hours(house).TrimEnd('\n').Split('\n');
         Assert.Equal(8761, hours.Length);

@@ -243,6 +243,9 @@ internal static class SampleSource
             [new ShadowTrack("21 December", $"{id}/eave-left/01", [new ShadowMoment(9, 0.3, 7, 2, 2), new ShadowMoment(12, 0.2, 7, 5, 2)])],
             [new LightMoment("21 December", 12, 24.6, 180, 40, 12, Enumerable.Range(0, 480).Select(i => i % 7 == 0 ? 0f : 0.6f).ToEqList(), 0.5)],
             [new FramingLight("As designed: slender tube", 4.2, 27, 0.8, 0.1, 0.2), new FramingLight("Timber", 3.8, 25, 0.7, 0.2, 0.4)],
+            new DrawnLight(
+                sun.Select(m => new LightMonth(0.4 * m, 0.36 * m, 0.9, Enumerable.Range(0, 120).Select(i => 0.4 * m * (0.9 + 0.2 * (i / 20) / 5)).ToEqList())).ToEqList(),
+                sun.Select(_ => new LightFate(0.02, 0.1, 0.05, 0.1, 0.01, 0.33, 0.15, 0.04, 0.06, 0.14, 0.2)).ToEqList()),
             new StageReport([], [], ["Bracing throws no shadow here."]));
         GainRow row = new(1, 0.2, 0, 0.5, 0.1, 0.05, 0.15);
         GainSet set = new([row], row, row, row);
