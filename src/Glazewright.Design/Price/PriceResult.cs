@@ -38,6 +38,8 @@ public sealed record PriceResult(
 /// <param name="Cost">Money.</param>
 /// <param name="LabourHours">Hours.</param>
 /// <param name="By">Who supplies it; costs of others' lines are zero.</param>
+/// <param name="Class">What the money buys.</param>
+/// <param name="UnitHours">Own hours per unit.</param>
 public sealed record PricedLine(
     string Item,
     string Label,
@@ -47,7 +49,9 @@ public sealed record PricedLine(
     double UnitCost,
     double Cost,
     double LabourHours,
-    ScopeBy By);
+    ScopeBy By,
+    PriceClass Class,
+    double UnitHours);
 
 /// <summary>Direct cost of one system: contractor only.</summary>
 /// <param name="System">System.</param>

@@ -9,7 +9,7 @@ namespace Glazewright.Design.Price;
 public static class PriceStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 2;
+    public const int Version = 3;
 
     /// <summary>Prices the range.</summary>
     /// <param name="input">Rates, margin, draws, scope.</param>
@@ -24,7 +24,7 @@ public static class PriceStage
     public static PriceResult Run(PriceInput input, TakeoffResult takeoff, CutsResult cuts, PriceBook book)
     {
         List<Finding> findings = [];
-        List<(PricedLine Line, PriceClass Class)> priced = [];
+        List<PricedLine> priced = [];
         foreach (TakeoffLine line in Purchases.Of(takeoff, cuts, UnitSystem.Us)) // its words are not read here
         {
             PriceItem? item = book.Find(line.Item);
@@ -36,24 +36,24 @@ public static class PriceStage
             double unitCost = input.Pricing.Overrides.FirstOrDefault(o => o.Item == line.Item)?.UnitCost ?? (item?.Per == line.Per ? item.UnitCost : 0);
             double unitHours = item?.Per == line.Per ? item.UnitHours : 0;
             bool ours = Purchases.IsOurs(line.By);
-            priced.Add((
-                new PricedLine(
-                    line.Item,
-                    line.Label,
-                    line.System,
-                    line.Quantity,
-                    line.Per,
-                    unitCost,
-                    ours ? line.Quantity * unitCost : 0,
-                    ours ? line.Quantity * unitHours : 0,
-                    line.By),
-                item?.Class ?? PriceClass.Material));
+            priced.Add(new PricedLine(
+                line.Item,
+                line.Label,
+                line.System,
+                line.Quantity,
+                line.Per,
+                unitCost,
+                ours ? line.Quantity * unitCost : 0,
+                ours ? line.Quantity * unitHours : 0,
+                line.By,
+                item?.Class ?? PriceClass.Material,
+                unitHours));
         }
 
-        EqList<PricedLine> lines = priced.Select(p => p.Line).ToEqList();
+        EqList<PricedLine> lines = priced.ToEqList();
         EqList<SystemCost> systems = lines.GroupBy(l => l.System).OrderBy(g => g.Key)
             .Select(g => new SystemCost(g.Key, g.Sum(l => l.Cost), g.Sum(l => l.LabourHours))).ToEqList();
-        double taxedCost = priced.Where(p => p.Class == PriceClass.Material).Sum(p => p.Line.Cost);
+        double taxedCost = lines.Where(p => p.Class == PriceClass.Material).Sum(p => p.Cost);
         PriceFigures money = PriceFigures.Of(input, systems, taxedCost, book);
         findings.AddRange(PriceWords.Findings(input, money, takeoff, book));
         return new PriceResult(

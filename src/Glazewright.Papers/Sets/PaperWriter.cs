@@ -12,6 +12,7 @@ using Glazewright.Papers.Plant;
 using Glazewright.Papers.Reports;
 using Glazewright.Papers.Sheets;
 using Glazewright.Papers.Svg;
+using Glazewright.Papers.Workbooks;
 
 namespace Glazewright.Papers.Sets;
 
@@ -19,7 +20,7 @@ namespace Glazewright.Papers.Sets;
 public static class PaperWriter
 {
     /// <summary>Raise when the papers change for the same results.</summary>
-    public const int Version = 3;
+    public const int Version = 4;
 
     /// <summary>The files in the order of the contents page, that page first.</summary>
     /// <param name="source">What the papers are made from.</param>
@@ -72,6 +73,7 @@ public static class PaperWriter
         Add("shop/marks.csv", PaperReader.Shop, "Frame members, sheets and panels by mark", Utf8(ShopCsv.Marks(source.Takeoff, units)));
         Add("shop/cuts.csv", PaperReader.Shop, "Cut list of the tube", Utf8(ShopCsv.Cuts(source.Cuts, units)));
         Add("shop/cut-summary.csv", PaperReader.Shop, "What the cut list buys, and what no list could beat", Utf8(ShopCsv.CutSummary(source.Cuts, units)));
+        Add("shop/materials-and-cuts.xlsx", PaperReader.Shop, "Materials, marks and cuts as a workbook", ShopBook.Bytes(source.Takeoff, source.Cuts, units));
         if (source.Houses.Count > 0)
         {
             Add("control.pdf", PaperReader.Controls, "The control program in plain words", ReportSetting.Pdf(ControlReport.Of(source)));
@@ -93,6 +95,7 @@ public static class PaperWriter
         Add("contractor/result.json", PaperReader.Contractor, "Every figure with its working", ResultFile.Bytes(source));
         Add("contractor/price-lines.csv", PaperReader.Contractor, "Price by line", Utf8(ContractorCsv.Lines(source.Price, units)));
         Add("contractor/price-summary.csv", PaperReader.Contractor, "From direct cost to price", Utf8(ContractorCsv.Summary(source.Price)));
+        Add("contractor/estimate.xlsx", PaperReader.Contractor, "The estimate as a workbook that goes on calculating", EstimateBook.Bytes(source));
         if (source.Houses.Any(h => h.FirstCosts.Count > 0))
         {
             Add("contractor/alternatives.csv", PaperReader.Contractor, "Alternatives of the climate plant with their first cost", Utf8(AlternativesCsv.Table(source)));

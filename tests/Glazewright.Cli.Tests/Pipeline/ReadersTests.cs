@@ -91,6 +91,18 @@ public class ReadersTests
         Assert.All(across, d => Assert.True(Math.Abs(d.OffsetMm) > leafM * plan.Scale.MmPerM, $"{d.OffsetMm}"));
     }
 
+    // The workbook's own formulas come to the price that is quoted.
+    [Theory, MemberData(nameof(Examples))]
+    public void The_estimate_s_workbook_comes_to_the_price(string example)
+    {
+        PaperSource source = Made[example].Value;
+        using System.IO.Compression.ZipArchive book = new(new MemoryStream(Papers.Workbooks.EstimateBook.Bytes(source)));
+        using StreamReader sheet = new(book.GetEntry("xl/worksheets/sheet1.xml")!.Open());
+        System.Text.RegularExpressions.Match price = System.Text.RegularExpressions.Regex.Match(sheet.ReadToEnd(), @"<f>B\d+/\(1-B\d+\)</f><v>([^<]+)</v>");
+        Assert.True(price.Success);
+        Assert.Equal(source.Price.Quote.Price, double.Parse(price.Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture), 0.01);
+    }
+
     private static PaperSource Make(string example)
     {
         IReadOnlyList<Fault> faults = JobLoading.Load(Shell.Example(example + ".json"), null, null, out LoadedJob? loaded);

@@ -156,6 +156,17 @@ public partial class PaperWriterTests
                 .Concat(drawing.DescendantsAndSelf().Attributes().Where(a => a.Name.LocalName is "aria-label" or "id" or "title").Select(a => a.Value)));
         }
 
+        // Every part of a workbook: hidden sheets, comments and properties too. Tags are taken out, so that numbers stand alone.
+        if (file.Path.EndsWith(".xlsx", StringComparison.Ordinal))
+        {
+            using System.IO.Compression.ZipArchive book = new(new MemoryStream(file.Bytes.ToArray()));
+            return string.Join(' ', book.Entries.Select(e =>
+            {
+                using StreamReader part = new(e.Open());
+                return e.FullName + " " + Regex.Replace(part.ReadToEnd(), "<[^>]*>", " ");
+            }));
+        }
+
         if (!file.Path.EndsWith(".pdf", StringComparison.Ordinal))
         {
             return Text(file);

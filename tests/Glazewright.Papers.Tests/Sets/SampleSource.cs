@@ -54,7 +54,7 @@ internal static class SampleSource
     }
 
     private static PriceResult Price(Job job) => new(
-        [new PricedLine("tube-4x2x0.120", "Tube", ScopeSystem.Frame, 412.5, "m", 19.41, Secrets[2], 118, ScopeBy.Us)],
+        [new PricedLine("tube-4x2x0.120", "Tube", ScopeSystem.Frame, 412.5, "m", 19.41, Secrets[2], 118, ScopeBy.Us, PriceClass.Material, 118 / 412.5)],
         [new SystemCost(ScopeSystem.Frame, Secrets[2], 118)],
         1780,
         Secrets[0],
