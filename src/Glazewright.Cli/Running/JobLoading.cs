@@ -136,7 +136,8 @@ public static class JobLoading
                 faults.Add(new Fault(FaultKind.Contradiction, "/site/weather/sha256", "", hash.Place.Line, hash.Place.Column, $"the weather file '{named.Text}' has another content: {read.Year.Provenance.ContentSha256}", "the very file that was meant, or its hash"));
                 return null;
             case WeatherReading.Read read:
-                return WithStatistics(read.Year, path);
+                // What the job types itself stands before every file: then none is asked.
+                return document.Find("/site/design") is not null ? read.Year : DesignFiles.Beside(read.Year, path, faults);
             case WeatherReading.Refused refused:
                 faults.AddRange(refused.Problems.Select(p => new Fault(FaultKind.NotFound, weatherPath is null ? Pointer : "", "", weatherPath is null ? named.Place.Line : 0, weatherPath is null ? named.Place.Column : 0, $"{named.Text}{Place(p)}: {p.What}", p.Right)));
                 return null;
@@ -145,33 +146,7 @@ public static class JobLoading
         }
     }
 
-    // A header without design values is helped by the statistics file of the same name beside it; the label tells, and so keeps the stages' keys apart.
-    private static WeatherYear WithStatistics(WeatherYear year, string path)
-    {
-        if (year.Conditions is HeaderConditions.Printed)
-        {
-            return year;
-        }
-
-        string bare = path.EndsWith(".gz", StringComparison.OrdinalIgnoreCase) ? path[..^3] : path;
-        string? beside = new[] { Path.ChangeExtension(bare, ".stat"), Path.ChangeExtension(bare, ".stat.gz") }.FirstOrDefault(File.Exists);
-        try
-        {
-            return beside is not null && StatisticsFile.Read(File.ReadAllBytes(beside)) is HeaderConditions.Printed printed
-                ? year with
-                {
-                    Conditions = printed,
-                    Provenance = year.Provenance with { Label = string.Create(CultureInfo.InvariantCulture, $"{year.Provenance.Label}, design values of {Path.GetFileName(beside)} ({printed.Values.Edition}, {printed.Values.Heating996DryBulbC} to {printed.Values.Cooling04DryBulbC} °C)") },
-                }
-                : year;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return year;
-        }
-    }
-
-    private static string Place(WeatherProblem problem) =>
+    internal static string Place(WeatherProblem problem) =>
         (problem.Line, problem.Column) switch
         {
             (0, _) => "",

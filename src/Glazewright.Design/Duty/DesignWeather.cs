@@ -4,7 +4,7 @@ using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.Duty;
 
-/// <summary>Design conditions: typed first, then the weather file's header, and only then the year's own hours, which leave the extremes out.</summary>
+/// <summary>Design conditions: typed first, then the design-day file, the statistics file and the header of the weather (the reader of the job keeps that order), and only then the year's own hours, which leave the extremes out.</summary>
 internal static class DesignWeather
 {
     public static Brief.DesignConditions Of(Brief.DesignConditions? typed, WeatherYear year)
@@ -14,19 +14,20 @@ internal static class DesignWeather
             return typed;
         }
 
+        ComputedConditions c = ComputedConditions.Of(year);
         if (year.Conditions is HeaderConditions.Printed printed)
         {
             DesignConditions v = printed.Values;
+            string lowest = v.MeanAnnualMinC is null ? "; no yearly extreme printed: the lower of the 99.6 % value and this year's lowest hour" : "";
             return new Brief.DesignConditions(
                 v.Heating996DryBulbC,
-                v.MeanAnnualMinC,
+                v.MeanAnnualMinC ?? Math.Min(v.Heating996DryBulbC, c.LowestDryBulbC),
                 v.Cooling04DryBulbC,
                 v.Cooling04WetBulbC,
                 v.Evaporation04WetBulbC,
-                new Source.Standard("ASHRAE climatic design values in the weather file's header or statistics file", v.Edition, Source.Mark.ReadSecondHand));
+                new Source.Standard($"ASHRAE climatic design values in {printed.From}", v.Edition + lowest, Source.Mark.ReadSecondHand));
         }
 
-        ComputedConditions c = ComputedConditions.Of(year);
         return new Brief.DesignConditions(
             c.Heating996DryBulbC,
             c.LowestDryBulbC,

@@ -23,6 +23,11 @@ internal static class DutyFindings
                 r.Conditions.Source);
         }
 
+        foreach (Finding apart in DesignAndYear.Of(f))
+        {
+            yield return apart;
+        }
+
         foreach (WeatherFinding changed in WeatherReport.Changed(f.Weather))
         {
             yield return new Finding(

@@ -126,13 +126,14 @@ internal static class EpwDesignLine
     }
 
     public static bool Plausible(DesignConditions v) =>
-        double.IsFinite(v.ColdestMonthWind1PctMs + v.WindAtHeating996Ms + v.WindAtCooling04Ms + v.HottestMonthDailyRangeK + v.Wind1PctMs
-            + v.Return20YearMinC + v.Return20YearMaxC)
+        double.IsFinite((v.ColdestMonthWind1PctMs ?? 0) + v.WindAtHeating996Ms + v.WindAtCooling04Ms + v.HottestMonthDailyRangeK + (v.Wind1PctMs ?? 0)
+            + (v.Return20YearMinC ?? 0) + (v.Return20YearMaxC ?? 0))
         && v.Heating996DryBulbC <= v.Heating99DryBulbC && v.Heating99DryBulbC < v.Cooling2DryBulbC
         && v.Cooling2DryBulbC <= v.Cooling1DryBulbC && v.Cooling1DryBulbC <= v.Cooling04DryBulbC
         && v.Cooling04WetBulbC <= v.Cooling04DryBulbC && v.Evaporation04WetBulbC <= v.Evaporation04DryBulbC
         && v.Evaporation04WetBulbC >= v.Cooling04WetBulbC - 0.11
-        && v.MeanAnnualMinC <= v.Heating99DryBulbC && v.MeanAnnualMaxC >= v.Cooling1DryBulbC;
+        && !(v.MeanAnnualMinC > v.Heating99DryBulbC) && !(v.MeanAnnualMaxC < v.Cooling1DryBulbC)
+        && !double.IsNaN((v.MeanAnnualMinC ?? 0) + (v.MeanAnnualMaxC ?? 0));
 
     private static int IndexOf(string[] fields, string key) =>
         Array.FindIndex(fields, f => f.Trim().Equals(key, StringComparison.OrdinalIgnoreCase));

@@ -14,10 +14,12 @@ public abstract record HeaderConditions
     public sealed record Unreadable(string Why) : HeaderConditions;
 
     /// <summary>Design values as printed.</summary>
-    public sealed record Printed(DesignConditions Values) : HeaderConditions;
+    /// <param name="Values">The values.</param>
+    /// <param name="From">Where they stand, in words.</param>
+    public sealed record Printed(DesignConditions Values, string From = "the weather file's header") : HeaderConditions;
 }
 
-/// <summary>Climatic design values printed in a weather file's header, from many years of record (not from the file's own rows).</summary>
+/// <summary>Climatic design values printed in a weather file's header or in a file beside it, from many years of record (not from the weather file's own rows). Null: that kind of file does not print the value.</summary>
 public sealed record DesignConditions
 {
     /// <summary>Edition as the header names it.</summary>
@@ -33,7 +35,7 @@ public sealed record DesignConditions
     public required double WindAtHeating996Ms { get; init; }
 
     /// <summary>Wind speed exceeded in 1 % of the hours of the coldest month, m/s.</summary>
-    public required double ColdestMonthWind1PctMs { get; init; }
+    public required double? ColdestMonthWind1PctMs { get; init; }
 
     /// <summary>Dry bulb exceeded in 0.4 % of the hours, °C.</summary>
     public required double Cooling04DryBulbC { get; init; }
@@ -66,19 +68,19 @@ public sealed record DesignConditions
     public required double HottestMonthDailyRangeK { get; init; }
 
     /// <summary>Wind speed exceeded in 1 % of the hours of a year, m/s.</summary>
-    public required double Wind1PctMs { get; init; }
+    public required double? Wind1PctMs { get; init; }
 
     /// <summary>Mean over the years of each year's lowest dry bulb, °C.</summary>
-    public required double MeanAnnualMinC { get; init; }
+    public required double? MeanAnnualMinC { get; init; }
 
     /// <summary>Mean over the years of each year's highest dry bulb, °C.</summary>
-    public required double MeanAnnualMaxC { get; init; }
+    public required double? MeanAnnualMaxC { get; init; }
 
     /// <summary>Lowest dry bulb of a 20-year return period, °C; an edition that does not print it gets the mean annual value less 1.87 standard deviations (Gumbel).</summary>
-    public required double Return20YearMinC { get; init; }
+    public required double? Return20YearMinC { get; init; }
 
     /// <summary>Highest dry bulb of a 20-year return period, °C.</summary>
-    public required double Return20YearMaxC { get; init; }
+    public required double? Return20YearMaxC { get; init; }
 
     /// <summary>True when the 20-year values are printed in the header, false when computed from the printed mean and deviation.</summary>
     public required bool Return20YearPrinted { get; init; }

@@ -41,7 +41,7 @@ public class SiteDesignConditions
         WeatherYear year = WeatherCases.ReadOrSkip(row[^1].Replace("header line 2 of ", string.Empty, StringComparison.Ordinal));
         DesignConditions v = Assert.IsType<HeaderConditions.Printed>(year.Conditions).Values;
         Assert.Contains(row[Array.IndexOf(names, "design_edition")][^4..], v.Edition);
-        foreach ((string name, double read) in new[]
+        foreach ((string name, double? read) in new (string, double?)[]
         {
             ("heating_99.6_db_c", v.Heating996DryBulbC), ("heating_99_db_c", v.Heating99DryBulbC), ("mcws_at_99.6_db_ms", v.WindAtHeating996Ms),
             ("wind_1pct_coldest_month_ms", v.ColdestMonthWind1PctMs), ("daily_range_hottest_month_c", v.HottestMonthDailyRangeK),
