@@ -47,7 +47,7 @@ internal static class PowerServices
             table is not null,
             Math.Max(load.StartA, currentA),
             electricHeat ? "resistance, no inrush" : lamps ? "drivers, brief inrush" : motor ? "across the line" : "electronic",
-            cooling ? LoadSeason.Cooling : heating ? LoadSeason.Heating : LoadSeason.Always,
+            cooling ? LoadSeason.Cooling : heating ? LoadSeason.Heating : name == "filter-fan" && plant.Exhaust is not null ? LoadSeason.ExhaustOff : LoadSeason.Always,
             shortTime ? ShortTimeFraction : 1,
             currentA * (motor || electricHeat || lamps ? ContinuousRatio : 1),
             load.Backup);
@@ -55,11 +55,11 @@ internal static class PowerServices
 
     public static PowerNeed Need(EqList<LoadLine> lines, Utilities lot)
     {
-        double Demand(LoadSeason season) => lines.Where(l => l.Season == LoadSeason.Always || l.Season == season).Sum(l => l.DemandFraction * l.SizingVa);
+        double Demand(LoadSeason season) => lines.Where(l => l.CountsIn(season)).Sum(l => l.DemandFraction * l.SizingVa);
         double summerVa = Demand(LoadSeason.Cooling);
         double winterVa = Demand(LoadSeason.Heating);
         LoadSeason worst = winterVa > summerVa ? LoadSeason.Heating : LoadSeason.Cooling;
-        LoadLine[] on = [.. lines.Where(l => l.Season == LoadSeason.Always || l.Season == worst)];
+        LoadLine[] on = [.. lines.Where(l => l.CountsIn(worst))];
         double motorVa = on.Where(l => l.MotorHp > 0).Select(l => l.SizingVa / l.Count).DefaultIfEmpty(0).Max();
         double continuousVa = on.Where(l => l.Starting.StartsWith("resistance", StringComparison.Ordinal) || l.Starting.StartsWith("drivers", StringComparison.Ordinal)).Sum(l => l.SizingVa);
         double root = lot.Phase == Phase.Three ? Math.Sqrt(3) : 1;

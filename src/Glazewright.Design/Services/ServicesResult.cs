@@ -39,6 +39,9 @@ public enum LoadSeason
 
     /// <summary>Heating.</summary>
     Heating,
+
+    /// <summary>While the house's exhaust fans stand still: a filter fan presses in what they would draw out, so the two are exclusive modes.</summary>
+    ExhaustOff,
 }
 
 /// <summary>One line of the electric load list.</summary>
@@ -76,6 +79,11 @@ public sealed record LoadLine(
     double CircuitA,
     bool Backup)
 {
+    /// <summary>True when the line counts in the demand of a season; what waits for the exhaust fans counts with the heating.</summary>
+    /// <param name="season">Cooling or heating.</param>
+    /// <returns>Whether it counts.</returns>
+    public bool CountsIn(LoadSeason season) => Season == LoadSeason.Always || Season == season || (Season == LoadSeason.ExhaustOff && season == LoadSeason.Heating);
+
     /// <summary>Apparent power of all of the line at the sizing current, VA.</summary>
     public double SizingVa => Count * CurrentA * VoltageV * (ThreePhase ? Math.Sqrt(3) : 1);
 

@@ -41,7 +41,7 @@ internal static class ServicesWorkings
         Figure Demand(string id, string label, LoadSeason season)
         {
             // Unit.None: apparent power, VA, has no unit of its own among figures.
-            Term[] terms = [.. r.Electric.Where(l => l.Season == LoadSeason.Always || l.Season == season).Select((l, i) =>
+            Term[] terms = [.. r.Electric.Where(l => l.CountsIn(season)).Select((l, i) =>
                 Term.Of($"s{i + 1}", $"{l.House}: {l.Label}, VA × demand", l.DemandFraction * l.SizingVa, Unit.None, l.ByTable ? Code : Sum))];
             return Figure.Derive(id, label, Unit.None, Term.Total(terms), Sum);
         }

@@ -84,5 +84,5 @@ public static class ServicesCsv
         return table.ToString();
     }
 
-    internal static string Season(LoadSeason season) => season switch { LoadSeason.Cooling => "cooling", LoadSeason.Heating => "heating", _ => "always" };
+    internal static string Season(LoadSeason season) => season switch { LoadSeason.Cooling => "cooling", LoadSeason.Heating => "heating", LoadSeason.ExhaustOff => "exhaust off", _ => "always" };
 }

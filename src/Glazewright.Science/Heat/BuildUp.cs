@@ -52,23 +52,4 @@ public static class BuildUp
         Within.Require(outdoorFilmWPerM2K, 0.5, 200);
         return Math.Max(1 / uValueWPerM2K - 1 / indoorFilmWPerM2K - 1 / outdoorFilmWPerM2K, 0);
     }
-
-    /// <summary>The same build-up with other films: a catalogue's U-value moved to this slope and this wind.</summary>
-    /// <param name="uValueWPerM2K">U-value with the catalogue's films, W/(m² K), 0.05 to 8.</param>
-    /// <param name="catalogueIndoorWPerM2K">Indoor film the U-value was measured with, W/(m² K), 0.5 to 200.</param>
-    /// <param name="catalogueOutdoorWPerM2K">Outdoor film it was measured with, W/(m² K), 0.5 to 200.</param>
-    /// <param name="indoorWPerM2K">Indoor film here, W/(m² K), 0.5 to 200.</param>
-    /// <param name="outdoorWPerM2K">Outdoor film here, W/(m² K), 0.5 to 200.</param>
-    /// <returns>U-value, W/(m² K). A sheet thinner than its films allow counts as having no resistance of its own.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
-    public static double RefilmedUValueWPerM2K(
-        double uValueWPerM2K,
-        double catalogueIndoorWPerM2K,
-        double catalogueOutdoorWPerM2K,
-        double indoorWPerM2K,
-        double outdoorWPerM2K)
-    {
-        double core = CoreM2KPerW(uValueWPerM2K, catalogueIndoorWPerM2K, catalogueOutdoorWPerM2K);
-        return UValueWPerM2K(indoorWPerM2K, [core], outdoorWPerM2K);
-    }
 }

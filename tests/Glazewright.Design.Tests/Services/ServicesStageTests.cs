@@ -54,6 +54,19 @@ public class ServicesStageTests
         Assert.True(power.ServiceA >= power.DemandA);
     }
 
+    // Exhaust draws out what a filter fan presses in: two modes. Only a house without exhaust runs its filter fan all year.
+    [Fact]
+    public void Exhaust_and_filter_fan_are_never_summed()
+    {
+        ServicesResult with = Run(DesignDay.With(Full(), e => e with { PositivePressurePa = 5 })).Services;
+        ServicesResult without = Run(Full()).Services;
+        LoadLine filter = with.Electric.Single(l => l.Id == "A/filter-fan");
+        Assert.Equal(LoadSeason.ExhaustOff, filter.Season);
+        Assert.Equal(without.Power!.SummerVa, with.Power!.SummerVa, 1e-6);
+        double warmVa = with.Electric.Where(l => l.Season is LoadSeason.Always or LoadSeason.Heating).Sum(l => l.DemandFraction * l.SizingVa);
+        Assert.Equal(warmVa + filter.SizingVa, with.Power.WinterVa, 1e-6);
+    }
+
     [Fact]
     public void The_generator_carries_the_backup_list_while_its_worst_motor_starts()
     {
