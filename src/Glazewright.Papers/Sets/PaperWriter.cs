@@ -5,6 +5,7 @@ using Glazewright.Design.Form;
 using Glazewright.Design.Program;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Dxf;
 using Glazewright.Papers.Exchange;
 using Glazewright.Papers.Light;
 using Glazewright.Papers.Pdf;
@@ -65,6 +66,10 @@ public static class PaperWriter
         foreach (Sheet sheet in sheets)
         {
             Add($"drawings/{FileName(sheet.Id)}.svg", PaperReader.Everyone, sheet.Title, SvgWriter.Bytes(sheet));
+            if (sheet.Views.Count > 0)
+            {
+                Add($"drawings/{FileName(sheet.Id)}.dxf", PaperReader.Everyone, sheet.Title + ", true size for other drawing programs", DxfWriter.Bytes(sheet, source.Job.Units));
+            }
         }
 
         Add("review.pdf", PaperReader.Reviewer, "Design criteria and preliminary structure", ReportSetting.Pdf(ReviewReport.Of(source)));

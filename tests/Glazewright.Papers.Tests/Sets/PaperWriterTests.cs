@@ -156,6 +156,12 @@ public partial class PaperWriterTests
                 .Concat(drawing.DescendantsAndSelf().Attributes().Where(a => a.Name.LocalName is "aria-label" or "id" or "title").Select(a => a.Value)));
         }
 
+        // The same for a drawing file: its words and names.
+        if (file.Path.EndsWith(".dxf", StringComparison.Ordinal))
+        {
+            return string.Join(' ', Text(file).Split("\r\n").Chunk(2).Where(p => p.Length == 2 && p[0].Trim() is "1" or "2" or "3" or "8").Select(p => p[1]));
+        }
+
         // Every part of a workbook: hidden sheets, comments and properties too. Tags are taken out, so that numbers stand alone.
         if (file.Path.EndsWith(".xlsx", StringComparison.Ordinal))
         {
