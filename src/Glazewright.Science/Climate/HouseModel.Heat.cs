@@ -1,5 +1,4 @@
 using Glazewright.Science.Maths;
-using Glazewright.Science.Network;
 
 namespace Glazewright.Science.Climate;
 
@@ -8,171 +7,213 @@ public sealed partial class HouseModel
     private const double StefanBoltzmann = 5.670374e-8;
     private const double LeastFilm = 0.5; // W/(m² K): no surface is ever cut off from its air
 
-    private readonly double[] innerFilm = new double[HouseNodes.PartCount];
+    // σ × emissivities × views × areas by curtain and leaves: they change with the curtain and the season, not with the minute.
+    private double viewClosed = double.NaN, viewLeaves = double.NaN, canopyCover;
+    private PerPart floorView, canopyView, curtainView;
+    private double lowerPairView, upperPairView, wallRoofView, wallRoofOpaqueView, wallOpaqueRoofView, wallOpaqueRoofOpaqueView;
+    private double floorCurtainView, canopyCurtainView, canopyFloorView, floorSkyView, canopySkyView, curtainSkyView;
     private double floorFilm, curtainFilmBelow;
-
-    // Long-wave exchange between two temperatures, W/(m² K), exact at the temperatures given.
-    private static double Radiation(double aC, double bC)
-    {
-        double a = aC + 273.15, b = bC + 273.15;
-        return StefanBoltzmann * (a * a + b * b) * (a + b);
-    }
 
     private static double Pair(double emissivityA, double emissivityB) =>
         emissivityA * emissivityB / Math.Max(emissivityA + emissivityB - emissivityA * emissivityB, 1e-6);
 
-    private static void SetBoundaries(NetworkState net, in Drive d, in HouseForcing f)
+    private void SetViews(in Drive d)
     {
-        net.TemperatureC[HouseNodes.Outside] = d.OutsideC;
-        net.TemperatureC[HouseNodes.Sky] = d.SkyC;
-        net.TemperatureC[HouseNodes.Deep] = Clamp(f.DeepGroundC, -60.0, 60.0, 10.0);
-    }
+        double closed = d.Closed, area = house.FloorAreaM2;
+        if (d.LeafAreaIndex != viewLeaves)
+        {
+            viewLeaves = d.LeafAreaIndex;
+            canopyCover = viewLeaves > 0.0 ? 1.0 - Elementary.Exp(-0.94 * viewLeaves) : 0.0;
+            capacity.Canopy = (1200.0 * viewLeaves + 200.0) * area;
+            surfaces[(int)WetSurface.Canopy].HoldsKg = house.FilmHoldsKgPerM2 * viewLeaves * area;
+        }
 
-    private void SetShell(NetworkState net, in Drive d, in HouseForcing f)
-    {
-        double windFilm = HouseFilms.OuterWPerM2K(house.WindLaw, d.WindMPerS);
-        double forced = Math.Max(4.0 * d.Circulation, Math.Min(0.06 * d.ExhaustAirChangesPerHour, 6.0));
-        double[] t = net.TemperatureC, rate = net.LinkWPerK;
+        viewClosed = closed;
+        double ceiling = house.FloorToCurtainViewFraction, cover = canopyCover, floorE = house.FloorEmissivity, lowerE = house.Curtain.LowerEmissivity;
+        double clothLets = 1.0 - closed + closed * house.Curtain.LongWaveTransmittance;
+        double lowerM2 = house.LowerClear.AreaM2 + house.LowerOpaque.AreaM2, upperM2 = house.UpperClear.AreaM2 + house.UpperOpaque.AreaM2;
+        double lowerClear = lowerM2 > 0.0 ? lowerShare : 0.0, lowerOpaque = lowerM2 > 0.0 ? 1.0 - lowerShare : 0.0;
+        double upperClear = upperM2 > 0.0 ? upperShare : 0.0, upperOpaque = upperM2 > 0.0 ? 1.0 - upperShare : 0.0;
         for (int p = 0; p < HouseNodes.PartCount; p++)
         {
-            ShellPart part = parts[p];
+            bool upper = parts[p].IsAbove;
+            double share = p switch { 0 => upperClear, 1 => lowerClear, 2 => upperOpaque, _ => lowerOpaque };
+            double seen = StefanBoltzmann * area * share * (upper ? ceiling * clothLets : 1.0 - ceiling), emissivity = parts[p].InnerEmissivity;
+            floorView[p] = seen * (1.0 - cover) * Pair(floorE, emissivity);
+            canopyView[p] = seen * cover * emissivity;
+            curtainView[p] = StefanBoltzmann * area * closed * share * (upper ? 1.0 : 1.0 - ceiling) * Pair(upper ? house.Curtain.UpperEmissivity : lowerE, emissivity);
+        }
+
+        double sigmaArea = StefanBoltzmann * area;
+        floorCurtainView = sigmaArea * ceiling * closed * (1.0 - cover) * Pair(floorE, lowerE);
+        canopyCurtainView = sigmaArea * ceiling * closed * cover * lowerE;
+        canopyFloorView = sigmaArea * cover * floorE;
+        lowerPairView = 0.8 * StefanBoltzmann * Math.Max(0.0, lowerM2 - 2.0 * area * (1.0 - ceiling)) * lowerClear * lowerOpaque;
+        upperPairView = 0.8 * StefanBoltzmann * Math.Max(0.0, upperM2 - area) * upperClear * upperOpaque;
+        double walls = 0.8 * sigmaArea * (1.0 - ceiling) * clothLets;
+        wallRoofView = walls * lowerClear * upperClear;
+        wallRoofOpaqueView = walls * lowerClear * upperOpaque;
+        wallOpaqueRoofView = walls * lowerOpaque * upperClear;
+        wallOpaqueRoofOpaqueView = walls * lowerOpaque * upperOpaque;
+        double through = house.UpperClear.LongWaveTransmittance * upperClear * sigmaArea;
+        floorSkyView = through * ceiling * clothLets * (1.0 - cover) * floorE;
+        canopySkyView = through * ceiling * clothLets * cover;
+        curtainSkyView = through * closed * house.Curtain.UpperEmissivity;
+        if (closed <= 0.0)
+        {
+            rates.CurtainParts = default;
+            rates.CurtainAbove = rates.FloorCurtain = rates.CanopyCurtain = rates.CurtainSky = 0.0;
+        }
+    }
+
+    private double WindFilm(double windMPerS) => house.WindLaw == OuterWindLaw.Tunnel ? 0.95 + 6.76 * TunnelWind.Of(windMPerS)
+        : windMPerS < 4.0 ? 2.8 + 1.2 * windMPerS : 2.5 * GableWind.Of(windMPerS);
+
+    // HouseFilms.UnderRoofWPerM2K and its kin by tables: within 8e-6 of themselves.
+    private static double UnderRoof(double airAboveSurfaceK, double roofFactor) =>
+        airAboveSurfaceK > 0.0 ? roofFactor * ThirdRoot.Of(airAboveSurfaceK) : 0.6 * FourthRoot.Of(-airAboveSurfaceK);
+
+    private void SetShell(HouseState state, in Drive d)
+    {
+        ref PerNode t = ref state.Temperature;
+        double windFilm = WindFilm(d.WindMPerS), skyK = d.SkyC + 273.15, sky2 = skyK * skyK, outsideK = d.OutsideC + 273.15, outside2 = outsideK * outsideK;
+        for (int p = 0; p < HouseNodes.PartCount; p++)
+        {
+            ref Part part = ref parts[p];
             if (part.AreaM2 <= 0.0)
             {
                 continue;
             }
 
-            double outerC = t[HouseNodes.Outer + p], innerC = t[HouseNodes.Inner + p];
-            double airC = p is 0 or 2 ? d.AboveC : d.BelowC;
-            rate[link.OuterAir + p] = windFilm * part.AreaM2;
-            rate[link.OuterSky + p] = part.OuterEmissivity * part.SkyViewFraction * part.AreaM2 * Radiation(outerC, d.SkyC);
-            rate[link.OuterGround + p] = part.OuterEmissivity * (1.0 - part.SkyViewFraction) * part.AreaM2 * Radiation(outerC, d.OutsideC);
-            double film = part.SlopeCosine < 0.2 ? HouseFilms.WallWPerM2K(airC - innerC) : HouseFilms.UnderRoofWPerM2K(airC - innerC, part.SlopeCosine);
-            innerFilm[p] = Math.Max(Math.Max(film, forced), LeastFilm);
-            rate[link.InnerAir + p] = innerFilm[p] * part.AreaM2;
+            double outerK = t.Outer[p] + 273.15, outer2 = outerK * outerK;
+            rates.OuterAir[p] = windFilm * part.AreaM2;
+            rates.OuterSky[p] = part.SkyWPerK4 * (outer2 + sky2) * (outerK + skyK);
+            rates.OuterGround[p] = part.GroundWPerK4 * (outer2 + outside2) * (outerK + outsideK);
+            double differenceK = (part.IsAbove ? d.AboveC : d.BelowC) - t.Inner[p];
+            double film = part.IsWall ? 1.31 * ThirdRoot.Of(Math.Abs(differenceK)) : UnderRoof(differenceK, part.RoofFactor);
+            part.FilmWPerM2K = double.MaxNative(double.MaxNative(film, d.ForcedFilm), LeastFilm);
+            rates.InnerAir[p] = part.FilmWPerM2K * part.AreaM2;
         }
     }
 
-    private void SetInside(NetworkState net, in Drive d, in HouseForcing f)
+    private void SetInside(HouseState state, in Drive d)
     {
-        double[] t = net.TemperatureC, rate = net.LinkWPerK;
+        ref PerNode t = ref state.Temperature;
         double area = house.FloorAreaM2, closed = d.Closed;
-        double curtainC = t[HouseNodes.Curtain], floorC = t[HouseNodes.Floor], canopyC = t[HouseNodes.Canopy];
-        double forced = Math.Max(4.0 * d.Circulation, Math.Min(0.06 * d.ExhaustAirChangesPerHour, 6.0));
+        double floorWarmerK = t.Floor - d.BelowC;
+        floorFilm = floorWarmerK > 0.0 ? 1.7 * ThirdRoot.Of(floorWarmerK) : 1.3 * FourthRoot.Of(-floorWarmerK);
+        floorFilm = double.MaxNative(double.MaxNative(floorFilm, d.ForcedFilm), LeastFilm);
+        rates.FloorAir = floorFilm * area;
+        rates.CanopyAir = double.MaxNative(2.0 * (d.Moving ? 8.0 : 5.0) * d.LeafAreaIndex * area, 0.1 * area);
+        curtainFilmBelow = double.MaxNative(double.MaxNative(UnderRoof(d.BelowC - t.Curtain, 1.7), d.ForcedFilm), LeastFilm);
+        rates.CurtainBelow = curtainFilmBelow * area * double.MaxNative(closed, 0.02);
 
-        floorFilm = HouseFilms.FloorWPerM2K(floorC - d.BelowC);
-        floorFilm = Math.Max(Math.Max(floorFilm, forced), LeastFilm);
-        rate[link.FloorAir] = floorFilm * area;
-        double leafFilm = d.Circulation > 0.0 || d.ExhaustAirChangesPerHour > 10.0 ? 8.0 : 5.0;
-        rate[link.CanopyAir] = Math.Max(2.0 * leafFilm * d.LeafAreaIndex * area, 0.1 * area);
-        net.CapacityJPerK[HouseNodes.Canopy] = (1200.0 * d.LeafAreaIndex + 200.0) * area;
-
-        curtainFilmBelow = Math.Max(Math.Max(HouseFilms.UnderRoofWPerM2K(d.BelowC - curtainC, 1.0), forced), LeastFilm);
-        double filmAbove = Math.Max(HouseFilms.UnderRoofWPerM2K(curtainC - d.AboveC, 1.0), LeastFilm);
-        rate[link.CurtainBelow] = curtainFilmBelow * area * Math.Max(closed, 0.02);
-        rate[link.CurtainAbove] = filmAbove * area * closed;
-
-        double ceiling = house.FloorToCurtainViewFraction, cover = d.CanopyCover;
-        double clothLets = 1.0 - closed + closed * house.Curtain.LongWaveTransmittance;
-        double lowerArea = house.LowerClear.AreaM2 + house.LowerOpaque.AreaM2, upperArea = house.UpperClear.AreaM2 + house.UpperOpaque.AreaM2;
-        double betweenWalls = Math.Max(0.0, lowerArea - 2.0 * area * (1.0 - ceiling)), betweenRoofs = Math.Max(0.0, upperArea - area);
-        double wallsToRoof = area * (1.0 - ceiling) * clothLets;
-        for (int p = 0; p < HouseNodes.PartCount; p++)
+        // Long wave, exact at the old temperatures: σ (a² + b²) (a + b) times the view.
+        double f = t.Floor + 273.15, k = t.Canopy + 273.15, p0 = t.Inner[0] + 273.15, p1 = t.Inner[1] + 273.15, p2 = t.Inner[2] + 273.15, p3 = t.Inner[3] + 273.15;
+        double f2 = f * f, k2 = k * k, p02 = p0 * p0, p12 = p1 * p1, p22 = p2 * p2, p32 = p3 * p3;
+        rates.FloorParts[0] = floorView[0] * (f2 + p02) * (f + p0);
+        rates.FloorParts[1] = floorView[1] * (f2 + p12) * (f + p1);
+        rates.FloorParts[2] = floorView[2] * (f2 + p22) * (f + p2);
+        rates.FloorParts[3] = floorView[3] * (f2 + p32) * (f + p3);
+        rates.CanopyParts[0] = canopyView[0] * (k2 + p02) * (k + p0);
+        rates.CanopyParts[1] = canopyView[1] * (k2 + p12) * (k + p1);
+        rates.CanopyParts[2] = canopyView[2] * (k2 + p22) * (k + p2);
+        rates.CanopyParts[3] = canopyView[3] * (k2 + p32) * (k + p3);
+        rates.CanopyFloor = canopyFloorView * (k2 + f2) * (k + f);
+        rates.LowerPair = lowerPairView * (p12 + p32) * (p1 + p3);
+        rates.UpperPair = upperPairView * (p02 + p22) * (p0 + p2);
+        rates.WallRoof = wallRoofView * (p12 + p02) * (p1 + p0);
+        rates.WallRoofOpaque = wallRoofOpaqueView * (p12 + p22) * (p1 + p2);
+        rates.WallOpaqueRoof = wallOpaqueRoofView * (p32 + p02) * (p3 + p0);
+        rates.WallOpaqueRoofOpaque = wallOpaqueRoofOpaqueView * (p32 + p22) * (p3 + p2);
+        double sky = d.SkyC + 273.15, sky2 = sky * sky;
+        if (house.UpperClear.LongWaveTransmittance > 0.0)
         {
-            bool upper = p is 0 or 2;
-            double share = (p is 0 ? upperShare : p is 1 ? lowerShare : p is 2 ? 1.0 - upperShare : 1.0 - lowerShare)
-                * ((upper ? upperArea : lowerArea) > 0.0 ? 1.0 : 0.0);
-            double seen = area * share * (upper ? ceiling * clothLets : 1.0 - ceiling), emissivity = parts[p].InnerEmissivity;
-            double innerC = t[HouseNodes.Inner + p];
-            rate[link.FloorParts + p] = seen * (1.0 - cover) * Pair(house.FloorEmissivity, emissivity) * Radiation(floorC, innerC);
-            rate[link.CanopyParts + p] = seen * cover * emissivity * Radiation(canopyC, innerC);
-            double clothSees = area * closed * share * (upper ? 1.0 : 1.0 - ceiling);
-            rate[link.CurtainParts + p] = clothSees * Pair(upper ? house.Curtain.UpperEmissivity : house.Curtain.LowerEmissivity, emissivity)
-                * Radiation(curtainC, innerC);
+            rates.FloorSky = floorSkyView * (f2 + sky2) * (f + sky);
+            rates.CanopySky = canopySkyView * (k2 + sky2) * (k + sky);
         }
 
-        double roofC = t[HouseNodes.Inner], wallC = t[HouseNodes.Inner + 1], roofOpaqueC = t[HouseNodes.Inner + 2], wallOpaqueC = t[HouseNodes.Inner + 3];
-        rate[link.FloorCurtain] = area * ceiling * closed * (1.0 - cover) * Pair(house.FloorEmissivity, house.Curtain.LowerEmissivity) * Radiation(floorC, curtainC);
-        rate[link.CanopyCurtain] = area * ceiling * closed * cover * house.Curtain.LowerEmissivity * Radiation(canopyC, curtainC);
-        rate[link.CanopyFloor] = area * cover * house.FloorEmissivity * Radiation(canopyC, floorC);
-        double lowerOpaqueShare = lowerArea > 0.0 ? 1.0 - lowerShare : 0.0, upperOpaqueShare = upperArea > 0.0 ? 1.0 - upperShare : 0.0;
-        rate[link.LowerPair] = betweenWalls * lowerShare * lowerOpaqueShare * 0.8 * Radiation(wallC, wallOpaqueC);
-        rate[link.UpperPair] = betweenRoofs * upperShare * upperOpaqueShare * 0.8 * Radiation(roofC, roofOpaqueC);
-        bool both = lowerArea > 0.0 && upperArea > 0.0;
-        double open = both ? wallsToRoof * 0.8 : 0.0;
-        rate[link.WallRoof] = open * lowerShare * upperShare * Radiation(wallC, roofC);
-        rate[link.WallRoof + 1] = open * lowerShare * upperOpaqueShare * Radiation(wallC, roofOpaqueC);
-        rate[link.WallRoof + 2] = open * lowerOpaqueShare * upperShare * Radiation(wallOpaqueC, roofC);
-        rate[link.WallRoof + 3] = open * lowerOpaqueShare * upperOpaqueShare * Radiation(wallOpaqueC, roofOpaqueC);
-
-        double through = house.UpperClear.LongWaveTransmittance * (upperArea > 0.0 ? upperShare : 0.0) * area;
-        rate[link.FloorSky] = through * ceiling * clothLets * (1.0 - cover) * house.FloorEmissivity * Radiation(floorC, d.SkyC);
-        rate[link.CanopySky] = through * ceiling * clothLets * cover * Radiation(canopyC, d.SkyC);
-        rate[link.CurtainSky] = through * closed * house.Curtain.UpperEmissivity * Radiation(curtainC, d.SkyC);
+        if (closed > 0.0)
+        {
+            double c = t.Curtain + 273.15, c2 = c * c;
+            rates.CurtainAbove = double.MaxNative(UnderRoof(t.Curtain - d.AboveC, 1.7), LeastFilm) * area * closed;
+            rates.CurtainParts[0] = curtainView[0] * (c2 + p02) * (c + p0);
+            rates.CurtainParts[1] = curtainView[1] * (c2 + p12) * (c + p1);
+            rates.CurtainParts[2] = curtainView[2] * (c2 + p22) * (c + p2);
+            rates.CurtainParts[3] = curtainView[3] * (c2 + p32) * (c + p3);
+            rates.FloorCurtain = floorCurtainView * (f2 + c2) * (f + c);
+            rates.CanopyCurtain = canopyCurtainView * (k2 + c2) * (k + c);
+            rates.CurtainSky = curtainSkyView * (c2 + sky2) * (c + sky);
+        }
     }
 
-    private void SetGains(NetworkState net, HouseState state, in Drive d, in HouseForcing f)
+    private void SetGains(HouseState state, in Drive d, in HouseForcing f)
     {
-        double[] gain = net.GainW;
         double heatW = Clamp(f.HeatW, -1e9, 1e9, 0.0), lampW = Clamp(f.LampW, 0.0, 1e9, 0.0);
         double heatRadiant = Clamp(f.HeatRadiantFraction, 0.0, 1.0, 0.0), heatAbove = Clamp(f.HeatAboveFraction, 0.0, 1.0, 0.0);
         double lampRadiant = Clamp(f.LampRadiantFraction, 0.0, 1.0, 0.0);
-        double radiantW = heatW * heatRadiant + lampW * lampRadiant;
-        ReadOnlySpan<double> carriedW = state.CarriedW;
-        gain[HouseNodes.AirBelow] = Sun(f.SunAirBelowW) + heatW * (1.0 - heatRadiant) * (1.0 - heatAbove) + lampW * (1.0 - lampRadiant)
-            - AirConstants.LatentHeatJPerKg * d.FogEvaporated + carriedW[HouseNodes.SurfaceCount];
-        gain[HouseNodes.AirAbove] = Sun(f.SunAirAboveW) + heatW * (1.0 - heatRadiant) * heatAbove + carriedW[HouseNodes.SurfaceCount + 1];
-        gain[HouseNodes.Curtain] = Sun(f.SunCurtainW);
-        gain[HouseNodes.Inner] = 0.5 * Sun(f.SunUpperClearW);
-        gain[HouseNodes.Outer] = 0.5 * Sun(f.SunUpperClearW);
-        gain[HouseNodes.Inner + 1] = 0.5 * Sun(f.SunLowerClearW);
-        gain[HouseNodes.Outer + 1] = 0.5 * Sun(f.SunLowerClearW);
-        gain[HouseNodes.Inner + 2] = Sun(f.SunUpperOpaqueInnerW);
-        gain[HouseNodes.Outer + 2] = Sun(f.SunUpperOpaqueOuterW);
-        gain[HouseNodes.Inner + 3] = Sun(f.SunLowerOpaqueInnerW);
-        gain[HouseNodes.Outer + 3] = Sun(f.SunLowerOpaqueOuterW);
+        double radiantW = heatW * heatRadiant + lampW * lampRadiant, freeW = heatW - heatW * heatRadiant;
+        double airBelowW = Sun(f.SunAirBelowW), airAboveW = Sun(f.SunAirAboveW), curtainW = Sun(f.SunCurtainW), canopyW = Sun(f.SunCanopyW), floorW = Sun(f.SunFloorW);
+        double upperClearW = Sun(f.SunUpperClearW), lowerClearW = Sun(f.SunLowerClearW), massW = Sun(f.SunMassW);
+        double upperInnerW = Sun(f.SunUpperOpaqueInnerW), lowerInnerW = Sun(f.SunLowerOpaqueInnerW);
+        double upperOuterW = Sun(f.SunUpperOpaqueOuterW), lowerOuterW = Sun(f.SunLowerOpaqueOuterW);
+        ref PerSurface carriedW = ref state.CarriedW;
+        gain.AirBelow = airBelowW + freeW * (1.0 - heatAbove) + lampW * (1.0 - lampRadiant) - LatentJPerKg * d.FogEvaporated + state.CarriedBelowW;
+        gain.AirAbove = airAboveW + freeW * heatAbove + state.CarriedAboveW;
+        gain.Inner[0] = 0.5 * upperClearW + carriedW[0];
+        gain.Outer[0] = 0.5 * upperClearW;
+        gain.Inner[1] = 0.5 * lowerClearW + carriedW[1];
+        gain.Outer[1] = 0.5 * lowerClearW;
+        gain.Inner[2] = upperInnerW + carriedW[2];
+        gain.Outer[2] = upperOuterW;
+        gain.Inner[3] = lowerInnerW + carriedW[3];
+        gain.Outer[3] = lowerOuterW;
+        gain.Curtain = curtainW + carriedW[4];
         bool leaves = d.LeafAreaIndex > 0.0; // without leaves the floor takes what was meant for them
-        gain[HouseNodes.Canopy] = (leaves ? Sun(f.SunCanopyW) : 0.0) + radiantW * d.CanopyCover;
-        gain[HouseNodes.Floor] = Sun(f.SunFloorW) + (leaves ? 0.0 : Sun(f.SunCanopyW)) + radiantW * (1.0 - d.CanopyCover);
-        gain[HouseNodes.Mass] = Sun(f.SunMassW);
-        for (int s = 0; s < HouseNodes.SurfaceCount; s++)
-        {
-            gain[HouseNodes.NodeOfSurface[s]] += carriedW[s];
-        }
+        gain.Canopy = (leaves ? canopyW : 0.0) + radiantW * canopyCover + carriedW[5];
+        gain.Floor = floorW + (leaves ? 0.0 : canopyW) + radiantW * (1.0 - canopyCover) + carriedW[6];
+        gain.Mass = massW;
+        fluxes.SunW = airBelowW + airAboveW + curtainW + upperClearW + lowerClearW + upperInnerW + lowerInnerW + upperOuterW + lowerOuterW + canopyW + floorW + massW;
+        fluxes.HeatW = heatW;
+        fluxes.LampW = lampW;
     }
 
     private static double Sun(double w) => Clamp(w, 0.0, 1e9, 0.0);
 
-    private void BookHeat(NetworkState net, in Drive d, in HouseForcing f)
+    private void BookHeat(HouseState state, in Drive d, double stepS)
     {
-        double[] flux = net.FluxW, stored = net.StoredW;
-        double shellW = 0.0, storedW = 0.0;
+        ref PerNode t = ref state.Temperature;
+        double shellW = 0.0, storedJ = 0.0;
         for (int p = 0; p < HouseNodes.PartCount; p++)
         {
-            shellW += flux[link.OuterAir + p] + flux[link.OuterSky + p] + flux[link.OuterGround + p];
+            if (parts[p].AreaM2 > 0.0)
+            {
+                double outerC = t.Outer[p];
+                shellW += (rates.OuterAir[p] + rates.OuterGround[p]) * (outerC - d.OutsideC) + rates.OuterSky[p] * (outerC - d.SkyC);
+                storedJ += capacity.Inner[p] * (t.Inner[p] - was.Inner[p]) + capacity.Outer[p] * (outerC - was.Outer[p]);
+            }
         }
 
-        for (int node = 0; node < HouseNodes.SolvedCount; node++)
+        for (int layer = 0; layer < HouseParameters.GroundLayerCount; layer++)
         {
-            storedW += stored[node];
+            storedJ += capacity.Ground[layer] * (t.Ground[layer] - was.Ground[layer]);
         }
 
-        fluxes.SunW = Sun(f.SunAirBelowW) + Sun(f.SunAirAboveW) + Sun(f.SunCurtainW) + Sun(f.SunUpperClearW) + Sun(f.SunLowerClearW)
-            + Sun(f.SunUpperOpaqueInnerW) + Sun(f.SunUpperOpaqueOuterW) + Sun(f.SunLowerOpaqueInnerW) + Sun(f.SunLowerOpaqueOuterW)
-            + Sun(f.SunCanopyW) + Sun(f.SunFloorW) + Sun(f.SunMassW);
-        fluxes.HeatW = Clamp(f.HeatW, -1e9, 1e9, 0.0);
-        fluxes.LampW = Clamp(f.LampW, 0.0, 1e9, 0.0);
+        storedJ += capacity.AirBelow * (t.AirBelow - was.AirBelow) + capacity.AirAbove * (t.AirAbove - was.AirAbove) + capacity.Curtain * (t.Curtain - was.Curtain)
+            + capacity.Canopy * (t.Canopy - was.Canopy) + capacity.Floor * (t.Floor - was.Floor) + capacity.Mass * (t.Mass - was.Mass);
         fluxes.ShellLossW = shellW;
-        fluxes.ThroughCoverLossW = flux[link.FloorSky] + flux[link.CanopySky] + flux[link.CurtainSky];
+        fluxes.ThroughCoverLossW = rates.FloorSky * (t.Floor - d.SkyC) + rates.CanopySky * (t.Canopy - d.SkyC) + rates.CurtainSky * (t.Curtain - d.SkyC);
         // A stream between the two airs moves heat inside the house: what it brings one, the outgoing air of the other lacks.
-        fluxes.AirLossW = -(flux[link.OutsideBelow] + flux[link.OutsideAbove] + flux[link.IntakeBelow] + flux[link.BelowAbove] + flux[link.AboveBelow]);
-        fluxes.GroundLossW = flux[link.Ground + HouseParameters.GroundLayerCount] + flux[link.Edge];
+        fluxes.AirLossW = rates.OutsideBelow * (t.AirBelow - d.OutsideC) + rates.OutsideAbove * (t.AirAbove - d.OutsideC) + rates.IntakeBelow * (t.AirBelow - d.IntakeC)
+            + (rates.Upward - rates.Downward) * (t.AirAbove - t.AirBelow);
+        fluxes.GroundLossW = rates.Deep * (t.Ground[HouseParameters.GroundLayerCount - 1] - d.DeepC) + rates.Edge * (t.Ground[2] - d.OutsideC);
         fluxes.LatentW = bookedLatentW;
-        fluxes.StoredW = storedW;
+        fluxes.StoredW = storedJ / stepS;
         fluxes.IntakeC = d.IntakeC;
-        fluxes.FanEndC = d.Intake > 0.0 ? d.IntakeC + d.HeatEndOverMean * (net.TemperatureC[HouseNodes.AirBelow] - d.IntakeC) : net.TemperatureC[HouseNodes.AirBelow];
+        fluxes.FanEndC = d.Intake > 0.0 ? d.IntakeC + d.HeatEndOverMean * (t.AirBelow - d.IntakeC) : t.AirBelow;
         fluxes.PadWaterKgPerS = d.Intake * (d.IntakeHumidity - d.OutsideHumidity);
         fluxes.VentM3PerS = d.VentM3PerS;
         fluxes.LeakM3PerS = d.LeakM3PerS;
-        fluxes.CurtainExchangeM3PerS = d.Exchange / d.OutsideDensity;
+        fluxes.CurtainExchangeM3PerS = d.Exchange * d.OutsideDensityInverse;
     }
 }

@@ -1,16 +1,8 @@
-using Glazewright.Science.Network;
-
 namespace Glazewright.Science.Climate;
 
 public sealed partial class HouseModel
 {
-    private const double LatentJPerKg = AirConstants.LatentHeatJPerKg;
-
-    private readonly Exchange[] regime = new Exchange[HouseNodes.SurfaceCount];
-    private readonly double[] vapourPerPaOf = new double[HouseNodes.SurfaceCount]; // kg/(s Pa)
-    private readonly double[] fixedKgPerS = new double[HouseNodes.SurfaceCount];
-    private readonly double[] toldFixedW = new double[HouseNodes.SurfaceCount]; // latent heat of a film's rest, as the temperatures were told
-    private readonly double[] vapourPerPa = new double[2]; // sums by air space
+    private double vapourBelowPerPa; // kg/(s Pa): all surfaces that meet the air below
     private double bookedLatentW;
 
     /// <summary>How a surface gives or takes vapour over one step.</summary>
@@ -29,129 +21,147 @@ public sealed partial class HouseModel
         Endless,
     }
 
-    private bool Heats(int surface) => house.CondensationHeats || surface == (int)WetSurface.Canopy;
-
-    private void SetLatent(NetworkState net, HouseState state, in Drive d, in HouseForcing f, double stepS)
+    private void SetLatent(HouseState state, in Drive d, in HouseForcing f, double stepS)
     {
+        double perS = 1.0 / stepS;
         double filmFactor = HouseFilms.VapourPerFilm(d.PressurePa); // kg/(s Pa m²) for each W/(m² K)
-        ReadOnlySpan<double> film = state.Film, saturationPa = state.SaturationPa, slope = state.SaturationSlope;
-        vapourPerPa[0] = vapourPerPa[1] = 0.0;
-        for (int s = 0; s < HouseNodes.SurfaceCount; s++)
+        ref PerSurface film = ref state.Film;
+        vapourBelowPerPa = 0.0;
+        for (int p = 0; p < HouseNodes.PartCount; p++)
         {
-            double airPa = HouseNodes.ZoneOfSurface[s] == 0 ? d.VapourBelowPa : d.VapourAbovePa;
-            double deficitPa = saturationPa[s] - airPa; // above 0 the surface dries
-            (double perPa, Exchange how) = s switch
+            if (surfaces[p].IsThere)
             {
-                < HouseNodes.PartCount => (filmFactor * innerFilm[s] * parts[s].AreaM2, Exchange.Film),
-                (int)WetSurface.Curtain => (filmFactor * curtainFilmBelow * house.FloorAreaM2 * Math.Max(d.Closed, film[s] > 0.0 ? 0.05 : 0.0), Exchange.Film),
-                (int)WetSurface.Canopy => Leaves(in d, in f, deficitPa, film[s]),
-                _ => Ground(film[s], deficitPa, filmFactor),
-            };
-            if (how == Exchange.Film && deficitPa > 0.0)
-            {
-                how = film[s] <= 0.0 ? Exchange.None : perPa * deficitPa * stepS > film[s] ? Exchange.Rest : Exchange.Film;
+                double airPa = parts[p].IsAbove ? d.VapourAbovePa : d.VapourBelowPa;
+                gain.Inner[p] -= Wet(state, p, state.SaturationPa[p] - airPa, filmFactor * parts[p].FilmWPerM2K * parts[p].AreaM2, Exchange.Film, stepS, perS);
             }
-
-            if (perPa <= 0.0)
-            {
-                how = Exchange.None;
-            }
-
-            regime[s] = how;
-            vapourPerPaOf[s] = how is Exchange.Film or Exchange.Endless ? perPa : 0.0;
-            fixedKgPerS[s] = how == Exchange.Rest ? film[s] / stepS : 0.0;
-            vapourPerPa[HouseNodes.ZoneOfSurface[s]] += vapourPerPaOf[s];
-
-            // Evaporation as a conductance to the temperature at which the tangent meets the air's vapour pressure.
-            int node = HouseNodes.NodeOfSurface[s];
-            bool heats = Heats(s);
-            net.LinkWPerK[link.Latent + s] = heats ? vapourPerPaOf[s] * LatentJPerKg * slope[s] : 0.0;
-            net.TemperatureC[HouseNodes.Latent + s] = net.TemperatureC[node] - deficitPa / slope[s];
-            toldFixedW[s] = heats ? fixedKgPerS[s] * LatentJPerKg : 0.0;
-            net.GainW[node] -= toldFixedW[s];
         }
+
+        const int Curtain = (int)WetSurface.Curtain, Canopy = (int)WetSurface.Canopy, Floor = (int)WetSurface.Floor;
+        double open = film[Curtain] > 0.0 ? 0.05 : 0.0;
+        double clothPerPa = filmFactor * curtainFilmBelow * house.FloorAreaM2 * (d.Closed > open ? d.Closed : open);
+        gain.Curtain -= Wet(state, Curtain, state.SaturationPa[Curtain] - d.VapourBelowPa, clothPerPa, Exchange.Film, stepS, perS);
+        double leavesPa = state.SaturationPa[Canopy] - d.VapourBelowPa;
+        double leavesPerPa = Leaves(in d, in f, leavesPa, film[Canopy], out Exchange leavesHow);
+        gain.Canopy -= Wet(state, Canopy, leavesPa, leavesPerPa, leavesHow, stepS, perS);
+        double floorPa = state.SaturationPa[Floor] - d.VapourBelowPa;
+        double floorPerPa = Ground(film[Floor], floorPa, filmFactor, out Exchange floorHow);
+        gain.Floor -= Wet(state, Floor, floorPa, floorPerPa, floorHow, stepS, perS);
+    }
+
+    /// <summary>Sets a surface's exchange of vapour over the step.</summary>
+    /// <returns>Latent heat at the old temperatures, W, to be taken from the surface's gain; what changes with its temperature stands in the latent link.</returns>
+    private double Wet(HouseState state, int s, double deficitPa, double perPa, Exchange how, double stepS, double perS)
+    {
+        ref Surface w = ref surfaces[s];
+        double filmKg = state.Film[s];
+        if (how == Exchange.Film && deficitPa > 0.0)
+        {
+            // Above 0 the surface dries.
+            how = filmKg <= 0.0 ? Exchange.None : perPa * deficitPa * stepS > filmKg ? Exchange.Rest : Exchange.Film;
+        }
+
+        how = perPa > 0.0 ? how : Exchange.None;
+        w.How = how;
+        w.PerPa = how is Exchange.Film or Exchange.Endless ? perPa : 0.0;
+        w.FixedKgPerS = how == Exchange.Rest ? filmKg * perS : 0.0;
+        vapourBelowPerPa += w.Above ? 0.0 : w.PerPa;
+        double latent = w.Heats ? LatentJPerKg : 0.0;
+        rates.Latent[s] = w.PerPa * latent * state.SaturationSlope[s];
+        w.ToldW = (w.FixedKgPerS + w.PerPa * deficitPa) * latent;
+        return w.ToldW;
     }
 
     // Stanghellini 1987, in the form of Katsoulas and Stanghellini 2019.
-    private (double PerPa, Exchange How) Leaves(in Drive d, in HouseForcing f, double deficitPa, double filmKg)
+    private double Leaves(in Drive d, in HouseForcing f, double deficitPa, double filmKg, out Exchange how)
     {
+        how = Exchange.None;
         if (d.LeafAreaIndex <= 0.0)
         {
-            return (0.0, Exchange.None);
+            return 0.0;
         }
 
-        double boundary = LeafResistance.BoundarySPerM(d.Circulation > 0.0 || d.ExhaustAirChangesPerHour > 10.0);
+        double boundary = LeafResistance.BoundarySPerM(d.Moving);
         double leaves = house.FloorAreaM2 * LeafResistance.CanopyFactor(d.LeafAreaIndex, d.OutsideDensity, d.PressurePa);
+        how = Exchange.Film;
         if (deficitPa <= 0.0 || filmKg > 1e-6 * house.FloorAreaM2)
         {
-            return (leaves / boundary, Exchange.Film);
+            return leaves / boundary;
         }
 
-        double lightW = (Sun(f.SunCanopyW) + Clamp(f.LampW, 0.0, 1e9, 0.0) * Clamp(f.LampRadiantFraction, 0.0, 1.0, 0.0) * d.CanopyCover)
+        how = Exchange.Endless;
+        double lightW = (Sun(f.SunCanopyW) + Clamp(f.LampW, 0.0, 1e9, 0.0) * Clamp(f.LampRadiantFraction, 0.0, 1.0, 0.0) * canopyCover)
             / (d.LeafAreaIndex * house.FloorAreaM2);
         double stomata = LeafResistance.StomatalSPerM(house.LeastStomatalResistanceSPerM, lightW, Clamp(f.Co2Ppm, 200.0, 2000.0, 420.0), deficitPa);
-        return (leaves / (boundary + stomata), Exchange.Endless);
+        return leaves / (boundary + stomata);
     }
 
-    private (double PerPa, Exchange How) Ground(double filmKg, double deficitPa, double filmFactor)
+    private double Ground(double filmKg, double deficitPa, double filmFactor, out Exchange how)
     {
         double wholeFloor = filmFactor * floorFilm * house.FloorAreaM2;
+        how = Exchange.Film;
         if (deficitPa <= 0.0)
         {
-            return (wholeFloor, Exchange.Film);
+            return wholeFloor;
         }
 
         double holds = house.FloorHoldsKgPerM2 * house.FloorAreaM2;
-        double wet = holds > 0.0 ? Math.Min(1.0, filmKg / holds) : 0.0;
-        return house.WetFloorFraction > wet
-            ? (wholeFloor * house.WetFloorFraction, Exchange.Endless)
-            : (wholeFloor * wet, Exchange.Film);
+        double wet = holds > 0.0 && filmKg > 0.0 ? Math.Min(1.0, filmKg / holds) : 0.0;
+        if (house.WetFloorFraction > wet)
+        {
+            how = Exchange.Endless;
+            return wholeFloor * house.WetFloorFraction;
+        }
+
+        return wholeFloor * wet;
     }
 
     private void SolveHumidity(HouseState state, in Drive d, in HouseForcing f, double stepS)
     {
-        Span<double> water = state.Water, film = state.Film, saturationPa = state.SaturationPa;
-        double oldBelow = water[0], oldAbove = water[1];
+        double oldBelow = state.WaterBelow, oldAbove = state.WaterAbove;
         double perS = 1.0 / stepS, intake = d.Intake * d.WaterEndOverMean, vapour = Clamp(f.VapourKgPerS, 0.0, 1e3, 0.0);
+        double fixedBelow = d.AirKgBelow * perS + d.OutsideBelow + intake + d.Exchange + d.Downward;
+        double fixedAbove = d.AirKgAbove * perS + d.OutsideAbove + d.Exchange + d.Upward;
+        double knownBelow = d.AirKgBelow * perS * oldBelow + d.OutsideBelow * d.OutsideHumidity + intake * d.IntakeHumidity + d.FogEvaporated + vapour;
+        double knownAbove = d.AirKgAbove * perS * oldAbove + d.OutsideAbove * d.OutsideHumidity;
+        double fromAbove = d.Exchange + d.Downward, fromBelow = d.Exchange + d.Upward;
         double below, above;
-        Span<double> evaporated = stackalloc double[HouseNodes.SurfaceCount];
+        Surface[] all = surfaces;
         bool again;
         do
         {
-            double diagonalBelow = d.AirKgBelow * perS + d.OutsideBelow + intake + d.Exchange + d.Downward;
-            double diagonalAbove = d.AirKgAbove * perS + d.OutsideAbove + d.Exchange + d.Upward;
-            double rightBelow = d.AirKgBelow * perS * oldBelow + d.OutsideBelow * d.OutsideHumidity + intake * d.IntakeHumidity + d.FogEvaporated + vapour;
-            double rightAbove = d.AirKgAbove * perS * oldAbove + d.OutsideAbove * d.OutsideHumidity;
-            for (int s = 0; s < HouseNodes.SurfaceCount; s++)
+            double perPaBelow = 0.0, perPaAbove = 0.0, rightBelow = knownBelow, rightAbove = knownAbove;
+            for (int s = 0; s < all.Length; s++)
             {
-                double source = fixedKgPerS[s] + vapourPerPaOf[s] * saturationPa[s];
-                if (HouseNodes.ZoneOfSurface[s] == 0)
+                ref Surface w = ref all[s];
+                double source = w.FixedKgPerS + w.PerPa * state.SaturationPa[s];
+                if (w.Above)
                 {
-                    rightBelow += source;
-                    diagonalBelow += vapourPerPaOf[s] * d.KappaBelow;
+                    rightAbove += source;
+                    perPaAbove += w.PerPa;
                 }
                 else
                 {
-                    rightAbove += source;
-                    diagonalAbove += vapourPerPaOf[s] * d.KappaAbove;
+                    rightBelow += source;
+                    perPaBelow += w.PerPa;
                 }
             }
 
-            double fromAbove = d.Exchange + d.Downward, fromBelow = d.Exchange + d.Upward;
-            double determinant = diagonalBelow * diagonalAbove - fromAbove * fromBelow;
-            below = (rightBelow * diagonalAbove + fromAbove * rightAbove) / determinant;
-            above = (rightAbove * diagonalBelow + fromBelow * rightBelow) / determinant;
+            double diagonalBelow = fixedBelow + perPaBelow * d.KappaBelow, diagonalAbove = fixedAbove + perPaAbove * d.KappaAbove;
+            double determinant = 1.0 / (diagonalBelow * diagonalAbove - fromAbove * fromBelow);
+            below = (rightBelow * diagonalAbove + fromAbove * rightAbove) * determinant;
+            above = (rightAbove * diagonalBelow + fromBelow * rightBelow) * determinant;
+            double belowPa = d.KappaBelow * below, abovePa = d.KappaAbove * above;
             again = false;
-            for (int s = 0; s < HouseNodes.SurfaceCount; s++)
+            for (int s = 0; s < all.Length; s++)
             {
-                double airPa = HouseNodes.ZoneOfSurface[s] == 0 ? d.KappaBelow * below : d.KappaAbove * above;
-                evaporated[s] = fixedKgPerS[s] + vapourPerPaOf[s] * (saturationPa[s] - airPa);
-                if (regime[s] == Exchange.Film && evaporated[s] * stepS > film[s])
+                ref Surface w = ref all[s];
+                w.EvaporatedKgPerS = w.FixedKgPerS + w.PerPa * (state.SaturationPa[s] - (w.Above ? abovePa : belowPa));
+                if (w.How == Exchange.Film && w.EvaporatedKgPerS * stepS > state.Film[s])
                 {
                     // The film would go below nothing: give what there is and solve once more.
-                    regime[s] = Exchange.Rest;
-                    fixedKgPerS[s] = film[s] * perS;
-                    vapourPerPaOf[s] = 0.0;
+                    w.How = Exchange.Rest;
+                    w.FixedKgPerS = state.Film[s] * perS;
+                    w.PerPa = 0.0;
                     again = true;
                 }
             }
@@ -162,82 +172,88 @@ public sealed partial class HouseModel
             + d.OutsideAbove * (above - d.OutsideHumidity) + (d.Upward - d.Downward) * (above - below);
         fluxes.VapourKgPerS = vapour;
         fluxes.FanEndHumidityRatio = d.Intake > 0.0 ? d.IntakeHumidity + d.WaterEndOverMean * (below - d.IntakeHumidity) : below;
-        double mistBelowKg = Mist(ref below, d.AirKgBelow, state.AirBelowC, d.PressurePa, state.Network.CapacityJPerK[HouseNodes.AirBelow]);
-        double mistAboveKg = Mist(ref above, d.AirKgAbove, state.AirAboveC, d.PressurePa, state.Network.CapacityJPerK[HouseNodes.AirAbove]);
-        water[0] = below;
-        water[1] = above;
-        fluxes.WaterStoredKgPerS = (d.AirKgBelow * (below - oldBelow) + d.AirKgAbove * (above - oldAbove)) * perS;
-        BookLatent(state, in d, evaporated, mistBelowKg * perS, mistAboveKg * perS);
-        BookFilms(state, in d, evaporated, mistBelowKg + mistAboveKg, stepS);
+        double mistBelowKg = Mist(ref below, d.AirKgBelow, state.AirBelowC, d.PressurePa, capacity.AirBelow);
+        double mistAboveKg = Mist(ref above, d.AirKgAbove, state.AirAboveC, d.PressurePa, capacity.AirAbove);
+        state.WaterBelow = below;
+        state.WaterAbove = above;
+        double storedKg = d.AirKgBelow * (below - oldBelow) + d.AirKgAbove * (above - oldAbove);
+        BookLatent(state, in d, mistBelowKg * perS, mistAboveKg * perS);
+        BookFilms(state, in d, mistBelowKg + mistAboveKg, storedKg, stepS, perS);
     }
 
     // What the air cannot hold falls out as mist, as much as its own heat of condensation lets it.
     private static double Mist(ref double humidityRatio, double airKg, double airC, double pressurePa, double capacityJPerK)
     {
-        double saturated = VapourTable.SaturatedHumidityRatio(airC, pressurePa);
-        if (humidityRatio <= saturated)
+        double pressure = VapourTable.PressurePa(airC, out double slope);
+        double vapourPa = double.MinNative(pressure, 0.95 * pressurePa);
+        if (humidityRatio * (pressurePa - vapourPa) <= 0.621945 * vapourPa)
         {
             return 0.0;
         }
 
-        double pressure = VapourTable.PressurePa(airC, out double slope);
-        double fallen = (humidityRatio - saturated) / (1.0 + LatentJPerKg * airKg / capacityJPerK * saturated * slope / pressure);
+        double saturated = 0.621945 * vapourPa / (pressurePa - vapourPa);
+        double fallen = Math.Max(0.0, (humidityRatio - saturated) / (1.0 + LatentJPerKg * airKg / capacityJPerK * saturated * slope / pressure));
         humidityRatio -= fallen;
         return fallen * airKg;
     }
 
-    private void BookLatent(HouseState state, in Drive d, ReadOnlySpan<double> evaporated, double mistBelowKgPerS, double mistAboveKgPerS)
+    private void BookLatent(HouseState state, in Drive d, double mistBelowKgPerS, double mistAboveKgPerS)
     {
-        Span<double> carriedW = state.CarriedW;
-        const int Air = HouseNodes.SurfaceCount;
-        bookedLatentW = LatentJPerKg * d.FogEvaporated - carriedW[Air] - carriedW[Air + 1];
+        ref PerNode t = ref state.Temperature;
+        double booked = LatentJPerKg * d.FogEvaporated - state.CarriedBelowW - state.CarriedAboveW;
         for (int s = 0; s < HouseNodes.SurfaceCount; s++)
         {
-            double toldW = state.Network.FluxW[link.Latent + s] + toldFixedW[s];
-            bookedLatentW += toldW - carriedW[s];
-            carriedW[s] = Heats(s) ? toldW - LatentJPerKg * evaporated[s] : 0.0;
+            ref Surface w = ref surfaces[s];
+            double warmerK = s switch
+            {
+                (int)WetSurface.Curtain => t.Curtain - was.Curtain,
+                (int)WetSurface.Canopy => t.Canopy - was.Canopy,
+                (int)WetSurface.Floor => t.Floor - was.Floor,
+                _ => t.Inner[s] - was.Inner[s],
+            };
+            double toldW = rates.Latent[s] * warmerK + w.ToldW;
+            booked += toldW - state.CarriedW[s];
+            state.CarriedW[s] = w.Heats ? toldW - LatentJPerKg * w.EvaporatedKgPerS : 0.0;
         }
 
-        carriedW[Air] = house.CondensationHeats ? LatentJPerKg * mistBelowKgPerS : 0.0;
-        carriedW[Air + 1] = house.CondensationHeats ? LatentJPerKg * mistAboveKgPerS : 0.0;
+        bookedLatentW = booked;
+        state.CarriedBelowW = house.CondensationHeats ? LatentJPerKg * mistBelowKgPerS : 0.0;
+        state.CarriedAboveW = house.CondensationHeats ? LatentJPerKg * mistAboveKgPerS : 0.0;
     }
 
-    private void BookFilms(HouseState state, in Drive d, ReadOnlySpan<double> evaporated, double mistKg, double stepS)
+    private void BookFilms(HouseState state, in Drive d, double mistKg, double airStoredKg, double stepS, double perS)
     {
         const int Canopy = (int)WetSurface.Canopy, Floor = (int)WetSurface.Floor;
-        Span<double> film = state.Film;
-        double filmBefore = 0.0, filmAfter = 0.0, condensed = 0.0, transpired = 0.0, irrigated = 0.0;
-        double toFloorKg = mistKg + d.FogFallen * (1.0 - d.CanopyCover) * stepS;
+        double storedKg = airStoredKg, condensed = 0.0, transpired = 0.0, irrigated = 0.0;
+        double toFloorKg = mistKg + d.FogFallen * (1.0 - canopyCover) * stepS;
         for (int s = 0; s < HouseNodes.SurfaceCount; s++)
         {
-            filmBefore += film[s];
-            bool endless = regime[s] == Exchange.Endless && evaporated[s] > 0.0;
-            transpired += endless && s == Canopy ? evaporated[s] : 0.0;
-            irrigated += endless && s == Floor ? evaporated[s] : 0.0;
-            if (!endless)
+            ref Surface w = ref surfaces[s];
+            double evaporated = w.EvaporatedKgPerS, beforeKg = state.Film[s], filmKg = beforeKg;
+            if (w.How == Exchange.Endless && evaporated > 0.0)
             {
-                film[s] = regime[s] == Exchange.Rest ? 0.0 : Math.Max(film[s] - evaporated[s] * stepS, 0.0);
-                condensed -= s == Floor ? 0.0 : evaporated[s];
+                transpired += s == Canopy ? evaporated : 0.0;
+                irrigated += s == Floor ? evaporated : 0.0;
+            }
+            else
+            {
+                filmKg = w.How == Exchange.Rest ? 0.0 : double.MaxNative(filmKg - evaporated * stepS, 0.0);
+                condensed -= s == Floor ? 0.0 : evaporated;
             }
 
-            film[s] += s == Canopy ? d.FogFallen * d.CanopyCover * stepS : 0.0;
+            filmKg += s == Canopy ? d.FogFallen * canopyCover * stepS : s == Floor ? toFloorKg : 0.0;
+            double overKg = double.MaxNative(filmKg - w.HoldsKg, 0.0);
+            filmKg -= overKg;
+            state.Film[s] = filmKg;
+            storedKg += filmKg - beforeKg;
             if (s == Floor)
             {
-                film[s] += toFloorKg;
+                fluxes.DrainedKgPerS = overKg * perS;
             }
-
-            double holdsKg = s switch
+            else
             {
-                Canopy => house.FilmHoldsKgPerM2 * d.LeafAreaIndex * house.FloorAreaM2,
-                Floor => house.FloorHoldsKgPerM2 * house.FloorAreaM2,
-                (int)WetSurface.Curtain => house.FilmHoldsKgPerM2 * house.FloorAreaM2,
-                _ => house.FilmHoldsKgPerM2 * parts[s].AreaM2,
-            };
-            double overKg = Math.Max(film[s] - holdsKg, 0.0);
-            film[s] -= overKg;
-            filmAfter += film[s];
-            toFloorKg += s == Floor ? 0.0 : overKg;
-            fluxes.DrainedKgPerS = s == Floor ? overKg / stepS : 0.0;
+                toFloorKg += overKg;
+            }
         }
 
         fluxes.TranspirationKgPerS = transpired;
@@ -245,6 +261,14 @@ public sealed partial class HouseModel
         fluxes.CondensedKgPerS = condensed;
         fluxes.FogEvaporatedKgPerS = d.FogEvaporated;
         fluxes.FogFallenKgPerS = d.FogFallen;
-        fluxes.WaterStoredKgPerS += (filmAfter - filmBefore) / stepS;
+        fluxes.WaterStoredKgPerS = storedKg * perS;
+    }
+
+    /// <summary>A surface that can be wet: what is fixed of it, and its exchange over the last step.</summary>
+    private struct Surface
+    {
+        public bool Heats, Above, IsThere;
+        public Exchange How;
+        public double HoldsKg, PerPa, FixedKgPerS, ToldW, EvaporatedKgPerS;
     }
 }

@@ -1,22 +1,30 @@
-using Glazewright.Science.Network;
+using Glazewright.Science.Maths;
 
 namespace Glazewright.Science.Climate;
 
 /// <summary>
 /// The climate of one greenhouse: air below and above the curtain, cloth, four shell parts with an inner and an outer face, canopy, floor, layered
 /// ground, slow mass; water in both airs and on seven surfaces. A step freezes the coefficients at the last state, solves all temperatures in one
-/// implicit linear system (<see cref="CompiledNetwork"/>), then both humidities together. Heat that the humidity solution moved differently from
+/// implicit linear system (<see cref="HouseSolver"/>), then both humidities together. Heat that the humidity solution moved differently from
 /// what the temperatures were told is carried into the next step, so both books close.
 /// </summary>
 /// <remarks>Equations and sources: docs/methods/climate-model.md. One thread works on a model at a time.</remarks>
 public sealed partial class HouseModel
 {
+    private const double LatentJPerKg = AirConstants.LatentHeatJPerKg;
+
+    private static readonly PowerTable ThirdRoot = new(1.0 / 3), FourthRoot = new(0.25), GableWind = new(0.8), TunnelWind = new(0.49);
+
     private readonly HouseParameters house;
-    private readonly CompiledNetwork network;
-    private readonly ShellPart[] parts;
+    private readonly HouseSolver solver = new();
+    private readonly Part[] parts;
+    private readonly Surface[] surfaces = new Surface[HouseNodes.SurfaceCount];
     private readonly double upperShare, lowerShare; // of clear area in the shell above and below, for radiation
-    private readonly Links link;
+    private readonly double belowShare; // of the shell, for leaks
+    private readonly double airShareBelow; // of the air
     private HouseFluxes fluxes;
+    private HouseRates rates;
+    private PerNode capacity, gain, was;
 
     /// <summary>Builds the model of a house.</summary>
     /// <param name="house">Sizes and properties.</param>
@@ -25,12 +33,26 @@ public sealed partial class HouseModel
     {
         house.Check();
         this.house = house;
-        parts = [house.UpperClear, house.LowerClear, house.UpperOpaque, house.LowerOpaque];
+        parts = [new(house.UpperClear, true), new(house.LowerClear, false), new(house.UpperOpaque, true), new(house.LowerOpaque, false)];
         upperShare = ShareOf(house.UpperClear.AreaM2, house.UpperOpaque.AreaM2);
         lowerShare = ShareOf(house.LowerClear.AreaM2, house.LowerOpaque.AreaM2);
-        NetworkPlan plan = new();
-        link = new Links(plan);
-        network = plan.Compile();
+        double lowerM2 = house.LowerClear.AreaM2 + house.LowerOpaque.AreaM2, upperM2 = house.UpperClear.AreaM2 + house.UpperOpaque.AreaM2;
+        belowShare = lowerM2 + upperM2 > 0.0 ? lowerM2 / (lowerM2 + upperM2) : 0.5;
+        airShareBelow = house.AirBelowM3 / (house.AirBelowM3 + house.AirAboveM3);
+        for (int s = 0; s < surfaces.Length; s++)
+        {
+            surfaces[s].Heats = house.CondensationHeats || s == (int)WetSurface.Canopy;
+            surfaces[s].Above = s is (int)WetSurface.UpperClear or (int)WetSurface.UpperOpaque;
+            surfaces[s].IsThere = s >= HouseNodes.PartCount || parts[s].AreaM2 > 0.0;
+            surfaces[s].HoldsKg = s switch
+            {
+                < HouseNodes.PartCount => house.FilmHoldsKgPerM2 * parts[s].AreaM2,
+                (int)WetSurface.Floor => house.FloorHoldsKgPerM2 * house.FloorAreaM2,
+                _ => house.FilmHoldsKgPerM2 * house.FloorAreaM2,
+            };
+        }
+
+        SetFixed();
     }
 
     /// <summary>What moved over the last step.</summary>
@@ -39,6 +61,12 @@ public sealed partial class HouseModel
     /// <summary>Number of transfer units of heat along the house in the last step, for <see cref="PadToFan"/>.</summary>
     public double TransferUnits { get; private set; }
 
+    /// <summary>The links of the last step, for checks.</summary>
+    internal ref readonly HouseRates LastRates => ref rates;
+
+    /// <summary>Capacities and gains of the last step, for checks.</summary>
+    internal (PerNode Capacity, PerNode Gain) LastTerms => (capacity, gain);
+
     /// <summary>A state at rest: everything at one temperature, air at one relative humidity, ground sliding to its deep temperature.</summary>
     /// <param name="temperatureC">Temperature of air and all surfaces, °C.</param>
     /// <param name="relativeHumidityFraction">0 to 1.</param>
@@ -46,20 +74,19 @@ public sealed partial class HouseModel
     /// <param name="pressurePa">Barometric pressure, Pa.</param>
     public HouseState NewState(double temperatureC, double relativeHumidityFraction, double deepGroundC, double pressurePa)
     {
-        HouseState state = new(network.NewState());
-        Array.Fill(state.Network.TemperatureC, temperatureC);
+        HouseState state = new();
+        state.Temperature.Row.Fill(temperatureC);
         double depthM = 0.0, totalM = house.Ground.Sum(g => g.ThicknessM);
         for (int layer = 0; layer < HouseParameters.GroundLayerCount; layer++)
         {
             double middleM = depthM + house.Ground[layer].ThicknessM / 2.0;
-            state.Network.TemperatureC[HouseNodes.Ground + layer] = temperatureC + (deepGroundC - temperatureC) * middleM / totalM;
+            state.Temperature.Ground[layer] = temperatureC + (deepGroundC - temperatureC) * middleM / totalM;
             depthM += house.Ground[layer].ThicknessM;
         }
 
         double vapourPa = relativeHumidityFraction * VapourTable.PressurePa(temperatureC);
-        state.Water[0] = state.Water[1] = 0.621945 * vapourPa / (pressurePa - vapourPa);
+        state.WaterBelow = state.WaterAbove = 0.621945 * vapourPa / (pressurePa - vapourPa);
         KeepSaturation(state);
-        SetFixedCapacities(state.Network);
         return state;
     }
 
@@ -69,148 +96,96 @@ public sealed partial class HouseModel
     /// <param name="stepS">Step, s, above 0 (a minute in the year, 1 to 5 s in replays).</param>
     public void Step(HouseState state, in HouseForcing forcing, double stepS)
     {
-        NetworkState net = state.Network;
-        Drive drive = Drive.From(in forcing, state, house, stepS);
-        SetBoundaries(net, in drive, in forcing);
-        SetShell(net, in drive, in forcing);
-        SetInside(net, in drive, in forcing);
-        SetAir(net, in drive);
-        SetGains(net, state, in drive, in forcing);
-        SetLatent(net, state, in drive, in forcing, stepS);
-        SetIntake(state, ref drive, in forcing, stepS);
-        network.Step(net, stepS);
+        Drive d = default;
+        d.Set(in forcing, state, this, stepS);
+        if (d.Closed != viewClosed || d.LeafAreaIndex != viewLeaves)
+        {
+            SetViews(in d);
+        }
+
+        SetShell(state, in d);
+        SetInside(state, in d);
+        SetAir(in d);
+        SetGains(state, in d, in forcing);
+        SetLatent(state, in d, in forcing, stepS);
+        SetIntake(state, ref d, in forcing, stepS);
+        HouseBounds bounds = new() { OutsideC = d.OutsideC, SkyC = d.SkyC, DeepC = d.DeepC, IntakeC = d.IntakeC };
+        solver.Step(
+            ref state.Temperature, ref was, ref capacity, ref gain, ref rates, in bounds, d.Closed > 0.0, parts[2].AreaM2 > 0.0, parts[3].AreaM2 > 0.0, 1.0 / stepS);
         KeepSaturation(state);
-        SolveHumidity(state, in drive, in forcing, stepS);
-        BookHeat(net, in drive, in forcing);
+        SolveHumidity(state, in d, in forcing, stepS);
+        BookHeat(state, in d, stepS);
     }
 
     private static double ShareOf(double clearM2, double opaqueM2) => clearM2 + opaqueM2 > 0.0 ? clearM2 / (clearM2 + opaqueM2) : 1.0;
 
-    private static void KeepSaturation(HouseState state)
+    private void KeepSaturation(HouseState state)
     {
-        Span<double> pressure = state.SaturationPa, slope = state.SaturationSlope;
-        for (int s = 0; s < HouseNodes.SurfaceCount; s++)
-        {
-            pressure[s] = VapourTable.PressurePa(state.Network.TemperatureC[HouseNodes.NodeOfSurface[s]], out slope[s]);
-        }
-    }
-
-    private void SetFixedCapacities(NetworkState net)
-    {
-        double[] c = net.CapacityJPerK;
-        double total = house.AirBelowM3 + house.AirAboveM3, fast = house.FastMassJPerM2K * house.FloorAreaM2;
-        c[HouseNodes.AirBelow] = fast * house.AirBelowM3 / total; // the air itself is added each step
-        c[HouseNodes.AirAbove] = fast * house.AirAboveM3 / total;
-        c[HouseNodes.Curtain] = Math.Max(house.Curtain.CapacityJPerM2K * house.FloorAreaM2, 10.0);
+        ref PerNode t = ref state.Temperature;
         for (int p = 0; p < HouseNodes.PartCount; p++)
         {
-            c[HouseNodes.Inner + p] = c[HouseNodes.Outer + p] = Math.Max(parts[p].CapacityJPerM2K * parts[p].AreaM2 / 2.0, 1.0);
+            if (surfaces[p].IsThere)
+            {
+                state.SaturationPa[p] = VapourTable.PressurePa(t.Inner[p], out state.SaturationSlope[p]);
+            }
         }
 
-        c[HouseNodes.Floor] = house.Ground[0].CapacityJPerM3K * Math.Min(house.Ground[0].ThicknessM * 0.1, 0.005) * house.FloorAreaM2;
+        state.SaturationPa[4] = VapourTable.PressurePa(t.Curtain, out state.SaturationSlope[4]);
+        state.SaturationPa[5] = VapourTable.PressurePa(t.Canopy, out state.SaturationSlope[5]);
+        state.SaturationPa[6] = VapourTable.PressurePa(t.Floor, out state.SaturationSlope[6]);
+    }
+
+    private void SetFixed()
+    {
+        capacity.Curtain = Math.Max(house.Curtain.CapacityJPerM2K * house.FloorAreaM2, 10.0);
+        for (int p = 0; p < HouseNodes.PartCount; p++)
+        {
+            capacity.Inner[p] = capacity.Outer[p] = parts[p].HalfCapacityJPerK;
+            rates.Core[p] = parts[p].CoreWPerK;
+        }
+
+        capacity.Floor = house.Ground[0].CapacityJPerM3K * Math.Min(house.Ground[0].ThicknessM * 0.1, 0.005) * house.FloorAreaM2;
+        capacity.Mass = Math.Max(house.MassJPerK, 1.0);
+        rates.FloorGround = house.FloorAreaM2 / (house.Ground[0].ThicknessM / 2.0 / house.Ground[0].ConductivityWPerMK);
         for (int layer = 0; layer < HouseParameters.GroundLayerCount; layer++)
         {
-            c[HouseNodes.Ground + layer] = house.Ground[layer].CapacityJPerM3K * house.Ground[layer].ThicknessM * house.FloorAreaM2;
+            GroundLayer here = house.Ground[layer];
+            capacity.Ground[layer] = here.CapacityJPerM3K * here.ThicknessM * house.FloorAreaM2;
+            double half = here.ThicknessM / 2.0 / here.ConductivityWPerMK;
+            if (layer + 1 < HouseParameters.GroundLayerCount)
+            {
+                rates.Below[layer] = house.FloorAreaM2 / (half + house.Ground[layer + 1].ThicknessM / 2.0 / house.Ground[layer + 1].ConductivityWPerMK);
+            }
+            else
+            {
+                rates.Deep = house.FloorAreaM2 / half;
+            }
         }
 
-        c[HouseNodes.Mass] = Math.Max(house.MassJPerK, 1.0);
-
-        double[] rate = net.LinkWPerK;
-        for (int p = 0; p < HouseNodes.PartCount; p++)
-        {
-            rate[link.Core + p] = parts[p].CoreWPerM2K * parts[p].AreaM2;
-        }
-
-        rate[link.Ground] = house.FloorAreaM2 / (house.Ground[0].ThicknessM / 2.0 / house.Ground[0].ConductivityWPerMK);
-        for (int layer = 1; layer <= HouseParameters.GroundLayerCount; layer++)
-        {
-            GroundLayer above = house.Ground[layer - 1];
-            double r = above.ThicknessM / 2.0 / above.ConductivityWPerMK;
-            r += layer < HouseParameters.GroundLayerCount ? house.Ground[layer].ThicknessM / 2.0 / house.Ground[layer].ConductivityWPerMK : 0.0;
-            rate[link.Ground + layer] = house.FloorAreaM2 / r;
-        }
-
-        rate[link.Edge] = house.EdgeLossWPerK;
-        rate[link.MassAir] = Math.Max(5.5 * house.MassSurfaceM2, 0.01);
+        rates.Edge = house.EdgeLossWPerK;
+        rates.MassAir = Math.Max(5.5 * house.MassSurfaceM2, 0.01);
     }
 
-    /// <summary>The links of the network, by their first place where they come in groups of four or seven.</summary>
-    private sealed class Links
+    /// <summary>A shell part with what is worked out of it once, and its film of the last step.</summary>
+    private struct Part
     {
-        public readonly int Core, OuterAir, OuterSky, OuterGround, InnerAir, Ground, Edge, MassAir;
-        public readonly int FloorAir, CanopyAir, CurtainBelow, CurtainAbove, Exchange;
-        public readonly int FloorParts, CanopyParts, CurtainParts, FloorCurtain, CanopyCurtain, CanopyFloor, LowerPair, UpperPair, WallRoof;
-        public readonly int FloorSky, CanopySky, CurtainSky;
-        public readonly int OutsideBelow, OutsideAbove, IntakeBelow, BelowAbove, AboveBelow, Latent;
-        public readonly int Count;
+        public readonly bool IsAbove, IsWall;
+        public readonly double AreaM2, InnerEmissivity, CoreWPerK, HalfCapacityJPerK;
+        public readonly double SkyWPerK4, GroundWPerK4; // σ ε view area
+        public readonly double RoofFactor; // 1.7 (cos s)^−⅔
+        public double FilmWPerM2K;
 
-        public Links(NetworkPlan plan)
+        public Part(ShellPart part, bool isAbove)
         {
-            string[] names =
-            [
-                "air below", "air above", "curtain", "clear above, inner", "clear below, inner", "opaque above, inner", "opaque below, inner",
-                "clear above, outer", "clear below, outer", "opaque above, outer", "opaque below, outer", "canopy", "floor",
-                "ground 1", "ground 2", "ground 3", "ground 4", "ground 5", "ground 6", "mass",
-            ];
-            NodeId[] n = [.. names.Select(plan.AddNode), .. new[] { "outside", "sky", "deep ground", "intake" }.Select(plan.AddBoundary),
-                .. Enumerable.Range(0, HouseNodes.SurfaceCount).Select(i => plan.AddBoundary($"vapour at surface {i}"))];
-            int[] airOfPart = [HouseNodes.AirAbove, HouseNodes.AirBelow, HouseNodes.AirAbove, HouseNodes.AirBelow];
-
-            int Join(int a, int b) => plan.Conduct(n[a], n[b]).Index;
-            int Four(Func<int, int> a, Func<int, int> b)
-            {
-                int first = Join(a(0), b(0));
-                for (int p = 1; p < HouseNodes.PartCount; p++)
-                {
-                    Join(a(p), b(p));
-                }
-
-                return first;
-            }
-
-            Core = Four(p => HouseNodes.Inner + p, p => HouseNodes.Outer + p);
-            OuterAir = Four(p => HouseNodes.Outer + p, _ => HouseNodes.Outside);
-            OuterSky = Four(p => HouseNodes.Outer + p, _ => HouseNodes.Sky);
-            OuterGround = Four(p => HouseNodes.Outer + p, _ => HouseNodes.Outside);
-            InnerAir = Four(p => HouseNodes.Inner + p, p => airOfPart[p]);
-            Ground = Join(HouseNodes.Floor, HouseNodes.Ground);
-            for (int layer = 1; layer <= HouseParameters.GroundLayerCount; layer++)
-            {
-                Join(HouseNodes.Ground + layer - 1, layer < HouseParameters.GroundLayerCount ? HouseNodes.Ground + layer : HouseNodes.Deep);
-            }
-
-            Edge = Join(HouseNodes.Ground + 2, HouseNodes.Outside);
-            MassAir = Join(HouseNodes.Mass, HouseNodes.AirBelow);
-            FloorAir = Join(HouseNodes.Floor, HouseNodes.AirBelow);
-            CanopyAir = Join(HouseNodes.Canopy, HouseNodes.AirBelow);
-            CurtainBelow = Join(HouseNodes.Curtain, HouseNodes.AirBelow);
-            CurtainAbove = Join(HouseNodes.Curtain, HouseNodes.AirAbove);
-            Exchange = Join(HouseNodes.AirBelow, HouseNodes.AirAbove);
-            FloorParts = Four(_ => HouseNodes.Floor, p => HouseNodes.Inner + p);
-            CanopyParts = Four(_ => HouseNodes.Canopy, p => HouseNodes.Inner + p);
-            CurtainParts = Four(_ => HouseNodes.Curtain, p => HouseNodes.Inner + p);
-            FloorCurtain = Join(HouseNodes.Floor, HouseNodes.Curtain);
-            CanopyCurtain = Join(HouseNodes.Canopy, HouseNodes.Curtain);
-            CanopyFloor = Join(HouseNodes.Canopy, HouseNodes.Floor);
-            LowerPair = Join(HouseNodes.Inner + 1, HouseNodes.Inner + 3);
-            UpperPair = Join(HouseNodes.Inner, HouseNodes.Inner + 2);
-            WallRoof = Join(HouseNodes.Inner + 1, HouseNodes.Inner);
-            Join(HouseNodes.Inner + 1, HouseNodes.Inner + 2);
-            Join(HouseNodes.Inner + 3, HouseNodes.Inner);
-            Join(HouseNodes.Inner + 3, HouseNodes.Inner + 2);
-            FloorSky = Join(HouseNodes.Floor, HouseNodes.Sky);
-            CanopySky = Join(HouseNodes.Canopy, HouseNodes.Sky);
-            CurtainSky = Join(HouseNodes.Curtain, HouseNodes.Sky);
-            OutsideBelow = plan.Advect(n[HouseNodes.Outside], n[HouseNodes.AirBelow]).Index;
-            OutsideAbove = plan.Advect(n[HouseNodes.Outside], n[HouseNodes.AirAbove]).Index;
-            IntakeBelow = plan.Advect(n[HouseNodes.Intake], n[HouseNodes.AirBelow]).Index;
-            BelowAbove = plan.Advect(n[HouseNodes.AirBelow], n[HouseNodes.AirAbove]).Index;
-            AboveBelow = plan.Advect(n[HouseNodes.AirAbove], n[HouseNodes.AirBelow]).Index;
-            Latent = Join(HouseNodes.NodeOfSurface[0], HouseNodes.Latent);
-            for (int s = 1; s < HouseNodes.SurfaceCount; s++)
-            {
-                Count = Join(HouseNodes.NodeOfSurface[s], HouseNodes.Latent + s) + 1;
-            }
+            IsAbove = isAbove;
+            AreaM2 = part.AreaM2;
+            InnerEmissivity = part.InnerEmissivity;
+            CoreWPerK = part.CoreWPerM2K * part.AreaM2;
+            HalfCapacityJPerK = Math.Max(part.CapacityJPerM2K * part.AreaM2 / 2.0, 1.0);
+            SkyWPerK4 = StefanBoltzmann * part.OuterEmissivity * part.SkyViewFraction * part.AreaM2;
+            GroundWPerK4 = StefanBoltzmann * part.OuterEmissivity * (1.0 - part.SkyViewFraction) * part.AreaM2;
+            IsWall = part.SlopeCosine < 0.2;
+            RoofFactor = IsWall ? 0.0 : HouseFilms.UnderRoofWPerM2K(1.0, part.SlopeCosine);
         }
     }
 }
