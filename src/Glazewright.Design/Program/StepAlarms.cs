@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Extra = Glazewright.Design.Program.CompiledProgram.Extra;
 
 namespace Glazewright.Design.Program;
@@ -23,6 +24,7 @@ internal ref partial struct StepRun
         Time(_p.Alarms.Length + 1, X(Extra.SameInsideMs) >= DayMs / 2, 0);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private readonly void Time(int alarm, bool bad, int delayMs)
     {
         int at = _p.AlarmAt + alarm * CompiledProgram.PerAlarm;

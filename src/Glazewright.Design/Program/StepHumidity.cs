@@ -23,14 +23,16 @@ internal ref partial struct StepRun
         }
 
         int dryAt = _targetHumidity + h.DryAbove;
-        int vapourShare = VapourShare();
-        bool airDries = !h.DriesByOutsideAir || (vapourShare < 950 && _outside != Missing && _outside >= h.DryOnlyAboveOutside);
         // Wet is wet in any cold: the curtain's gap dries against the cold cover when outside air must stay out.
         bool wet = X(Extra.Drying) != 0 ? _humidity > dryAt - h.DryDeadband : _humidity > dryAt;
         SetX(Extra.Drying, wet ? 1 : 0);
-        if (wet && airDries)
+        if (wet)
         {
-            AskAll(h.Drying, ReasonCode.Drying, _humidity, dryAt, vapourShare);
+            int vapourShare = VapourShare();
+            if (!h.DriesByOutsideAir || (vapourShare < 950 && _outside != Missing && _outside >= h.DryOnlyAboveOutside))
+            {
+                AskAll(h.Drying, ReasonCode.Drying, _humidity, dryAt, vapourShare);
+            }
         }
 
         int fogAt = _targetHumidity - h.FogBelow;

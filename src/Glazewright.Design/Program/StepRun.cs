@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Extra = Glazewright.Design.Program.CompiledProgram.Extra;
 
 namespace Glazewright.Design.Program;
@@ -65,6 +66,7 @@ internal ref partial struct StepRun
 
     private readonly void SetX(int extra, int value) => _s[_p.ExtrasAt + extra] = value;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private readonly int Read(Reading reading, int least, int most)
     {
         int raw = _readings[(int)reading];
@@ -147,6 +149,7 @@ internal ref partial struct StepRun
     private static int Between(int from, int to, long share) => from + (int)((to - from) * share / 10_000);
 
     /// <summary>The strongest wish wins; the first of equals keeps its reason.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Ask(int actuator, int level, ReasonCode reason, int a, int b, int c)
     {
         if (level > _want[actuator])
@@ -164,6 +167,7 @@ internal ref partial struct StepRun
         _commands[actuator] = new Command(0, (int)reason, a, b, c);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void AskAll(in CompiledProgram.Settings settings, ReasonCode reason, int a, int b, int c)
     {
         for (int i = 0; i < settings.Actuators.Length; i++)

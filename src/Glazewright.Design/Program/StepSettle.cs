@@ -187,33 +187,35 @@ internal ref partial struct StepRun
 
     private void Conclude()
     {
-        ulong on = 0;
-        for (int i = 0; i < _want.Length; i++)
+        ulong on = 0, moving = _p.MovingMask, fog = _p.FogMask, next = _nextOn;
+        int tenths = Math.Max(1, _dt / 100), dt = _dt;
+        Span<int> want = _want, state = _s;
+        Span<Command> commands = _commands;
+        for (int i = 0; i < want.Length && i < commands.Length; i++)
         {
-            int at = i * CompiledProgram.PerActuator;
-            ref int level = ref _s[at + CompiledProgram.Level];
-            ref int since = ref _s[at + CompiledProgram.Since];
+            Span<int> own = state.Slice(i * CompiledProgram.PerActuator, CompiledProgram.PerActuator);
+            ref int level = ref own[CompiledProgram.Level];
             bool was = level > 0;
-            if (Has(_p.MovingMask, i))
+            if (Has(moving, i))
             {
                 Move(i, ref level);
             }
             else
             {
-                level = Has(_nextOn, i) ? Math.Max(_want[i] > 0 ? _want[i] : level, 1) : 0;
+                level = Has(next, i) ? Math.Max(want[i] > 0 ? want[i] : level, 1) : 0;
             }
 
             bool now = level > 0;
-            on |= now ? 1UL << i : 0;
-            since = was == now ? ProgramInterpreter.Later(since, _dt) : _dt;
+            ref int since = ref own[CompiledProgram.Since];
+            since = was == now ? ProgramInterpreter.Later(since, dt) : dt;
             if (now)
             {
-                int tenths = _s[at + CompiledProgram.Runtime];
-                _s[at + CompiledProgram.Runtime] = tenths >= LongRuntime ? tenths : tenths + Math.Max(1, _dt / 100);
+                on |= 1UL << i;
+                int ran = own[CompiledProgram.Runtime];
+                own[CompiledProgram.Runtime] = ran >= LongRuntime ? ran : ran + tenths;
+                ref Command command = ref commands[i];
+                command = new Command(Has(fog, i) ? Pulse(level) : level, command.Reason, command.A, command.B, command.C);
             }
-
-            int shown = level > 0 && Has(_p.FogMask, i) ? Pulse(level) : level;
-            _commands[i] = _commands[i] with { Level = shown };
         }
 
         _p.WriteMask(_s, Extra.OnMask, on);
@@ -233,6 +235,11 @@ internal ref partial struct StepRun
         {
             goal = held;
             Why(i, ReasonCode.NeededBy, needer, 0, 0);
+        }
+
+        if (goal == level)
+        {
+            return;
         }
 
         long reach = _p.TravelMs[i] <= 0 ? 10_000 : Math.Max(1, 10_000L * _dt / _p.TravelMs[i]);

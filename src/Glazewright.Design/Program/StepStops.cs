@@ -80,6 +80,12 @@ internal ref partial struct StepRun
         SetX(Extra.ProofMissingMs, missing);
         SetX(Extra.GuardLockedMs, Math.Max(0, locked - _dt));
         int allowed = locked > 0 ? 0 : proved ? 64 : _p.FansWithoutProof;
+        _proofAllowed = allowed;
+        if (!running)
+        {
+            return;
+        }
+
         int kept = 0;
         foreach (int i in _p.Order)
         {
@@ -101,7 +107,5 @@ internal ref partial struct StepRun
                 Stop(i, ReasonCode.NoLouverProof, allowed, 0, 0);
             }
         }
-
-        _proofAllowed = allowed;
     }
 }

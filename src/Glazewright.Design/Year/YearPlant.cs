@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Program;
@@ -15,14 +16,10 @@ internal sealed class YearPlant
     private const double BoilerEfficiency = 0.85; // of the boiler behind bench pipes, gross (common practice)
 
     private readonly EqList<Actuator> actuators;
-    private readonly PlantResult plant;
-    private readonly YearHouse house;
-    private readonly double[] position, flow, flowWet, power, powerWet, effectiveness, staticPa;
-    private readonly double[] heaterW, heaterFuelW, heaterPowerW;
-    private readonly double[] runtimeS;
-    private readonly int[] starts;
-    private readonly bool[] moving;
-    private readonly double[] fullLevel; // level of each actuator with every cooling stage on; below 0 where cooling does not use it
+    private readonly Motor[] motors;
+    private readonly double pipeW, curtainDriveW, pumpW, fogPumpW, fogKgPerS, fogEfficiency, pressureW, pressureM3PerS, fullLampW, fullStirW;
+    private readonly double roofVentM2, sideVentM2, louverM2, doorM2, curtainCovers;
+    private readonly double[] flow, flowWet, power, powerWet, effectiveness, staticPa;
     private readonly int fanCount;
     private readonly bool hasLouver;
     private double padWet;
@@ -30,16 +27,22 @@ internal sealed class YearPlant
     public YearPlant(ProgramDocument program, PlantResult plant, YearHouse house)
     {
         actuators = program.Actuators;
-        this.plant = plant;
-        this.house = house;
-        position = new double[actuators.Count];
-        runtimeS = new double[actuators.Count];
-        starts = new int[actuators.Count];
-        moving = new bool[actuators.Count];
-        fullLevel = new double[actuators.Count];
-        heaterW = new double[actuators.Count];
-        heaterFuelW = new double[actuators.Count];
-        heaterPowerW = new double[actuators.Count];
+        pipeW = plant.BenchPipeW;
+        curtainDriveW = plant.Curtain?.DriveW ?? 0;
+        pumpW = plant.WetWall?.Choice.PumpW ?? 0;
+        fogPumpW = plant.Fog?.Choice.PumpW ?? 0;
+        fogKgPerS = plant.Fog?.Choice.KgPerS ?? 0;
+        fogEfficiency = plant.Fog?.Choice.EvaporatedFraction ?? 0;
+        pressureW = plant.Pressure?.PowerW ?? 0;
+        pressureM3PerS = plant.Pressure?.FlowM3PerS ?? 0;
+        fullLampW = plant.LampW;
+        fullStirW = plant.Circulation is { } stir ? stir.Count * stir.PowerEachW : 0;
+        roofVentM2 = plant.Vents?.RoofM2 ?? 0;
+        sideVentM2 = plant.Vents?.SideM2 ?? 0;
+        louverM2 = plant.Exhaust?.Choice.LouverFreeM2 ?? 0;
+        doorM2 = house.DoorM2;
+        curtainCovers = house.CurtainCovers;
+        motors = new Motor[actuators.Count];
         ExhaustPlant? exhaust = plant.Exhaust?.Choice;
         fanCount = exhaust?.Fans.Count ?? 0;
         hasLouver = actuators.Any(a => a.Kind == ActuatorKind.Louver);
@@ -62,19 +65,22 @@ internal sealed class YearPlant
         }
 
         Dictionary<string, HeaterUnit> heaters = (plant.Heat?.Choice.Heaters ?? []).ToDictionary(h => h.Id, StringComparer.Ordinal);
-        for (int i = 0; i < actuators.Count; i++)
+        for (int i = 0; i < motors.Length; i++)
         {
+            ref Motor motor = ref motors[i];
+            motor.Kind = actuators[i].Kind;
+            motor.TravelS = actuators[i].TravelS;
             if (heaters.TryGetValue(actuators[i].Id, out HeaterUnit? unit))
             {
-                heaterW[i] = unit.OutputW;
-                heaterFuelW[i] = unit.Electric ? 0 : unit.OutputW / Math.Max(unit.EfficiencyFraction, 0.1);
-                heaterPowerW[i] = unit.FanW + (unit.Electric ? unit.OutputW : 0);
+                motor.HeatW = unit.OutputW;
+                motor.FuelW = unit.Electric ? 0 : unit.OutputW / Math.Max(unit.EfficiencyFraction, 0.1);
+                motor.PowerW = unit.FanW + (unit.Electric ? unit.OutputW : 0);
             }
 
             // Fog pulses and stops near saturation by its own rules: it does not keep the others from being at their fullest.
-            fullLevel[i] = actuators[i].Kind == ActuatorKind.Fog
+            motor.FullLevel = motor.Kind == ActuatorKind.Fog
                 ? -1
-                : program.Cooling.SelectMany(s => s.Settings).Where(s => s.Actuator == actuators[i].Id).Select(s => s.LevelFraction).DefaultIfEmpty(-1).Max();
+                : program.Cooling.SelectMany(s => s.Settings).Where(s => s.Actuator == actuators[i].Id).Select(s => s.LevelFraction).DefaultIfEmpty(-1).Max() - 0.01;
         }
     }
 
@@ -118,13 +124,15 @@ internal sealed class YearPlant
         double fans = 0, pump = 0, fog = 0, heat = 0, fuel = 0, electric = 0, pipe = 0, circulation = 0, pressure = 0, lamps = 0;
         double louver = 0, roof = 0, side = 0, curtain = 0;
         bool allCooling = true, allHeating = true, anyHeater = false;
-        for (int i = 0; i < actuators.Count; i++)
+        Motor[] all = motors;
+        for (int i = 0; i < all.Length && i < commands.Length; i++)
         {
-            double level = Math.Clamp(commands[i].Level, 0, 10_000) / 10_000.0;
-            Actuator a = actuators[i];
-            double mean = a.TravelS > 0 ? Travel(i, level, a.TravelS, stepS) : Switch(i, level, stepS);
-            allCooling &= fullLevel[i] < 0 || level >= fullLevel[i] - 0.01;
-            switch (a.Kind)
+            ref Motor motor = ref all[i];
+            int asked = commands[i].Level;
+            double level = asked <= 0 ? 0 : asked >= 10_000 ? 1 : asked / 10_000.0;
+            double mean = motor.TravelS > 0 ? Travel(ref motor, level, stepS) : Switch(ref motor, level, stepS);
+            allCooling &= level >= motor.FullLevel;
+            switch (motor.Kind)
             {
                 case ActuatorKind.Fan:
                     fans += mean;
@@ -139,20 +147,20 @@ internal sealed class YearPlant
                     fog = Math.Max(fog, mean);
                     break;
                 case ActuatorKind.Heater:
-                    heat += mean * heaterW[i];
-                    fuel += mean * heaterFuelW[i];
-                    electric += mean * heaterPowerW[i];
+                    heat += mean * motor.HeatW;
+                    fuel += mean * motor.FuelW;
+                    electric += mean * motor.PowerW;
                     allHeating &= level > 0.99;
                     anyHeater = true;
                     break;
                 case ActuatorKind.BenchPipe:
-                    pipe = mean * plant.BenchPipeW;
+                    pipe = mean * pipeW;
                     allHeating &= level > 0.99;
                     anyHeater = true;
                     break;
                 case ActuatorKind.Curtain:
                     curtain = mean;
-                    electric += moving[i] ? plant.Curtain?.DriveW ?? 0 : 0;
+                    electric += motor.Moving ? curtainDriveW : 0;
                     break;
                 case ActuatorKind.Circulation:
                     circulation = mean;
@@ -186,25 +194,23 @@ internal sealed class YearPlant
         padWet += (pump - padWet) * Math.Min(1, stepS / PadWettingS);
         heat += pipe;
         fuel += pipe / BoilerEfficiency;
-        VentPlant? vents = plant.Vents;
-        double lampW = lamps * plant.LampW, stirW = circulation * (plant.Circulation is { } c ? c.Count * c.PowerEachW : 0);
-        electric += fanPower + pump * (plant.WetWall?.Choice.PumpW ?? 0) + fog * (plant.Fog?.Choice.PumpW ?? 0)
-            + pressure * (plant.Pressure?.PowerW ?? 0) + lampW + stirW;
+        double lampW = lamps * fullLampW, stirW = circulation * fullStirW;
+        electric += fanPower + pump * pumpW + fog * fogPumpW + pressure * pressureW + lampW + stirW;
 
         f.FanBelowM3PerS = FlowM3PerS;
         f.PadEffectiveness = padWet * (effectiveness[n] + part * (effectiveness[next] - effectiveness[n]));
-        f.FogKgPerS = fog * (plant.Fog?.Choice.KgPerS ?? 0);
-        f.FogEfficiency = plant.Fog?.Choice.EvaporatedFraction ?? 0;
+        f.FogKgPerS = fog * fogKgPerS;
+        f.FogEfficiency = fogEfficiency;
         f.HeatW = heat;
         f.HeatRadiantFraction = heat > 0 ? PipeRadiant * pipe / heat : 0;
         f.HeatAboveFraction = 0.15 - 0.12 * circulation;
         f.LampW = lampW + stirW;
         f.LampRadiantFraction = lampW + stirW > 0 ? LampRadiant * lampW / (lampW + stirW) : 0;
         f.CirculationFraction = circulation;
-        f.PositivePressureM3PerS = pressure * (plant.Pressure?.FlowM3PerS ?? 0);
-        f.RoofVentM2 = roof * (vents?.RoofM2 ?? 0);
-        f.SideVentM2 = side * (vents?.SideM2 ?? 0) + (fans > 0 ? 0 : louver * (plant.Exhaust?.Choice.LouverFreeM2 ?? 0)) + (doorsOpen ? house.DoorM2 : 0);
-        f.CurtainClosedFraction = curtain * house.CurtainCovers;
+        f.PositivePressureM3PerS = pressure * pressureM3PerS;
+        f.RoofVentM2 = roof * roofVentM2;
+        f.SideVentM2 = side * sideVentM2 + (fans > 0 ? 0 : louver * louverM2) + (doorsOpen ? doorM2 : 0);
+        f.CurtainClosedFraction = curtain * curtainCovers;
 
         HeatW = heat;
         FuelW = fuel;
@@ -218,20 +224,22 @@ internal sealed class YearPlant
     /// <summary>Forgets runtimes and starts, keeps positions: the spin-up is over.</summary>
     public void StartCounting()
     {
-        Array.Clear(runtimeS);
-        Array.Clear(starts);
+        foreach (ref Motor motor in motors.AsSpan())
+        {
+            (motor.RuntimeS, motor.Starts) = (0, 0);
+        }
     }
 
     /// <summary>Length of a saved state.</summary>
-    public int SavedLength => (2 * position.Length) + 3;
+    public int SavedLength => (2 * motors.Length) + 3;
 
     /// <summary>Writes positions, what moves, how wet the pad is, and what the proofs say.</summary>
     public void Save(Span<double> into)
     {
-        position.CopyTo(into);
-        for (int i = 0; i < moving.Length; i++)
+        for (int i = 0; i < motors.Length; i++)
         {
-            into[position.Length + i] = moving[i] ? 1 : 0;
+            into[i] = motors[i].Position;
+            into[motors.Length + i] = motors[i].Moving ? 1 : 0;
         }
 
         (into[^3], into[^2], into[^1]) = (padWet, LouverOpen ? 1 : 0, StaticPa);
@@ -240,10 +248,10 @@ internal sealed class YearPlant
     /// <summary>Reads what was written.</summary>
     public void Load(ReadOnlySpan<double> saved)
     {
-        saved[..position.Length].CopyTo(position);
-        for (int i = 0; i < moving.Length; i++)
+        for (int i = 0; i < motors.Length; i++)
         {
-            moving[i] = saved[position.Length + i] > 0;
+            motors[i].Position = saved[i];
+            motors[i].Moving = saved[motors.Length + i] > 0;
         }
 
         (padWet, LouverOpen, StaticPa) = (saved[^3], saved[^2] > 0, saved[^1]);
@@ -251,37 +259,62 @@ internal sealed class YearPlant
 
     /// <summary>Runtime and starts of every actuator.</summary>
     public EqList<MotorCounters> Motors() =>
-        actuators.Select((a, i) => new MotorCounters(a.Id, runtimeS[i] / 3600, starts[i])).ToEqList();
+        actuators.Select((a, i) => new MotorCounters(a.Id, motors[i].RuntimeS / 3600, motors[i].Starts)).ToEqList();
 
     private static double[] Points(EqList<OperatingPoint>? points, Func<OperatingPoint, double> value) =>
         [0, .. (points ?? []).OrderBy(p => p.FansOn).Select(value)];
 
-    private double Switch(int i, double level, double stepS)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double Switch(ref Motor motor, double level, double stepS)
     {
-        bool on = level > 0;
-        starts[i] += on && !moving[i] ? 1 : 0;
-        moving[i] = on;
-        runtimeS[i] += level * stepS;
-        position[i] = level;
+        if (level <= 0)
+        {
+            motor.Moving = false;
+            motor.Position = 0;
+            return 0;
+        }
+
+        motor.Starts += motor.Moving ? 0 : 1;
+        motor.Moving = true;
+        motor.RuntimeS += level * stepS;
+        motor.Position = level;
         return level;
     }
 
-    private double Travel(int i, double level, double travelS, double stepS)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double Travel(ref Motor motor, double level, double stepS)
     {
-        double from = position[i], way = level - from, needS = Math.Abs(way) * travelS;
-        bool moves = needS > 0;
-        starts[i] += moves && !moving[i] ? 1 : 0;
-        moving[i] = moves;
+        double from = motor.Position, way = level - from;
+        if (way == 0)
+        {
+            motor.Moving = false;
+            return level;
+        }
+
+        motor.Starts += motor.Moving ? 0 : 1;
+        motor.Moving = true;
+        double needS = Math.Abs(way) * motor.TravelS;
         if (needS <= stepS)
         {
-            position[i] = level;
-            runtimeS[i] += needS;
+            motor.Position = level;
+            motor.RuntimeS += needS;
             return level - 0.5 * way * needS / stepS;
         }
 
-        double to = from + Math.Sign(way) * stepS / travelS;
-        position[i] = to;
-        runtimeS[i] += stepS;
+        double to = from + Math.Sign(way) * stepS / motor.TravelS;
+        motor.Position = to;
+        motor.RuntimeS += stepS;
         return 0.5 * (from + to);
+    }
+
+    /// <summary>An actuator: what it is, where it stands and how long it has run.</summary>
+    private struct Motor
+    {
+        public ActuatorKind Kind;
+        public bool Moving;
+        public int Starts;
+        public double TravelS, Position, RuntimeS;
+        public double FullLevel; // with every cooling stage on, a hundredth less; below 0 where cooling does not use it
+        public double HeatW, FuelW, PowerW;
     }
 }

@@ -32,10 +32,10 @@ internal sealed class YearRun
     private readonly double[] deepC = new double[YearTargets.Days];
     private readonly float[][] hours = new float[10][];
     private readonly double[] hourSums = new double[10];
-    private HeldTally held;
     private readonly HeldTally[] heldDay, heldNight;
     private readonly MonthTally[] months = new MonthTally[12];
-    private double quarterJ;
+    private readonly double wetCoverKg, wetLeafKg;
+    private double quarterJ, percentNow;
     private HeatBalance balance;
     private int coldAfterFansMinutes, frostAfterFansMinutes, minutesSinceFans, frostAfterCurtainMinutes, minutesSinceOpening = 1440;
     private double curtainBefore;
@@ -51,6 +51,8 @@ internal sealed class YearRun
         this.weather = weather;
         this.control = control;
         House = YearHouse.Build(input, form, plant);
+        wetCoverKg = 1e-3 * (House.Parameters.UpperClear.AreaM2 + House.Parameters.LowerClear.AreaM2);
+        wetLeafKg = 1e-3 * House.Parameters.FloorAreaM2;
         sun = new YearSun(input, gains, House, weather);
         Targets = new YearTargets(input.Schedule, weather);
         Plant = new YearPlant(program, plant, House);
@@ -81,7 +83,19 @@ internal sealed class YearRun
 
     public double Bleed { get; }
 
-    public HeldTally Held => held;
+    public HeldTally Held
+    {
+        get
+        {
+            HeldTally year = default;
+            foreach (ref readonly MonthTally m in months.AsSpan())
+            {
+                year.Add(in m.Held);
+            }
+
+            return year;
+        }
+    }
 
     public HeldTally[] HeldDay => heldDay;
 
@@ -226,20 +240,19 @@ internal sealed class YearRun
         Plant.Act(commands, StepS, crop is { DoorsOpen: true } && hour is >= 9 and < 17, ref forcing);
         sun.Into(minute, Plant.CurtainFraction, crop?.PlantedFraction ?? 0, crop?.LeafAreaIndex ?? 0, ref forcing);
         model.Step(state, in forcing, StepS);
-        sensors.Follow(state, forcing.PressurePa, StepS);
+        percentNow = state.RelativeHumidityBelowPercent(forcing.PressurePa);
+        sensors.Follow(state, percentNow, StepS);
     }
 
     private void Count(int minute, in HouseForcing forcing)
     {
         ref readonly HouseFluxes x = ref model.LastFluxes;
-        double airC = state.AirBelowC, percent = state.RelativeHumidityBelowPercent(forcing.PressurePa);
-        double clearM2 = House.Parameters.UpperClear.AreaM2 + House.Parameters.LowerClear.AreaM2;
-        bool wetCover = state.FilmKg(WetSurface.UpperClear) + state.FilmKg(WetSurface.LowerClear) > 1e-3 * clearM2;
-        bool wetLeaf = state.FilmKg(WetSurface.Canopy) > 1e-3 * House.Parameters.FloorAreaM2;
+        double airC = state.AirBelowC, percent = percentNow;
+        bool wetCover = state.FilmKg(WetSurface.UpperClear) + state.FilmKg(WetSurface.LowerClear) > wetCoverKg;
+        bool wetLeaf = state.FilmKg(WetSurface.Canopy) > wetLeafKg;
         MinuteSeen seen = new(airC, percent, wetCover, wetLeaf, Plant.AllCooling, Plant.AllHeating);
         Asked ask = Targets.At(minute);
         double neverAboveC = ask.Period >= 0 ? input.Schedule[ask.Period].NeverAboveC : double.MaxValue;
-        held.Add(in ask, in seen, input.Band.TemperatureK, input.Band.HumidityPercent, neverAboveC);
         ref MonthTally m = ref months[month];
         m.Held.Add(in ask, in seen, input.Band.TemperatureK, input.Band.HumidityPercent, neverAboveC);
         if (ask.Period >= 0)

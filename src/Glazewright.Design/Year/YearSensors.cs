@@ -32,11 +32,11 @@ internal sealed class YearSensors
     public void Load(ReadOnlySpan<double> saved) => (insideC, insidePercent, upperC) = (saved[0], saved[1], saved[2]);
 
     /// <summary>Follows the house for one step.</summary>
-    public void Follow(HouseState state, double pressurePa, double stepS)
+    public void Follow(HouseState state, double percent, double stepS)
     {
         double share = stepS / (LagS + stepS);
         insideC += share * (state.AirBelowC - insideC);
-        insidePercent += share * (state.RelativeHumidityBelowPercent(pressurePa) - insidePercent);
+        insidePercent += share * (percent - insidePercent);
         upperC += share * (state.AirAboveC - upperC);
     }
 
@@ -44,12 +44,12 @@ internal sealed class YearSensors
     public void Read(MinuteWeather weather, YearTargets targets, YearPlant plant, int minute, Span<int> readings)
     {
         int before = minute > 0 ? minute - 1 : MinuteWeather.Count - 1, day = minute / 1440;
+        readings = readings[..Count];
         readings[(int)Reading.InsideTemperature] = Step(insideC, 10) * 10;
         readings[(int)Reading.InsideHumidity] = Step(insidePercent, 1) * 10;
         readings[(int)Reading.UpperTemperature] = Step(upperC, 10) * 10;
         readings[(int)Reading.OutsideTemperature] = Step(weather.DryBulbC[before], 10) * 10;
-        double saturatedPa = Science.Climate.VapourTable.PressurePa(weather.DryBulbC[before]);
-        readings[(int)Reading.OutsideHumidity] = Step(Math.Min(100 * weather.VapourPressurePa[before] / saturatedPa, 100), 1) * 10;
+        readings[(int)Reading.OutsideHumidity] = Step(weather.RelativeHumidityPercent[before], 1) * 10;
         readings[(int)Reading.Wind] = Step(weather.WindMs[before], 10) * 10;
         readings[(int)Reading.Light] = Step(weather.GhiWm2[before], 1);
         readings[(int)Reading.Snow] = 0;
@@ -61,5 +61,6 @@ internal sealed class YearSensors
         readings[(int)Reading.Sunset] = targets.SunsetMinute[day] * 60_000;
     }
 
-    private static int Step(double value, double perUnit) => (int)Math.Floor(value * perUnit + 0.5);
+    // The next whole step, halves upward; whole numbers shifted so that cutting off rounds down.
+    private static int Step(double value, double perUnit) => (int)(value * perUnit + 100_000.5) - 100_000;
 }

@@ -2,7 +2,6 @@ using Glazewright.Design.Contracts;
 using Glazewright.Design.GainTables;
 using Glazewright.Science.Climate;
 using Glazewright.Science.Maths;
-using Glazewright.Science.Sky;
 using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.Year;
@@ -12,21 +11,26 @@ internal sealed class YearSun
 {
     private const int Parts = 5; // cover, curtain, crop plane, opaque walls, frame
     private const double OuterAbsorptance = 0.4; // light-coloured panel, weathered (common practice)
-    private const double SolarConstantWm2 = 1361;
 
     private readonly double[] open, drawn;
     private readonly double[] openDiffuse, drawnDiffuse; // three rows of Parts: dome, horizon, ground
     private readonly int azimuths, elevations;
-    private readonly double perAzimuthDeg, perElevationDeg, bearingDeg, albedo, extinction;
-    private readonly YearHouse house;
+    private readonly double perAzimuthDeg, perElevationDeg, bearingDeg, bearingSine, bearingCosine, albedo, extinction;
+    private readonly double domeAboveM2, domeBelowM2, groundAboveM2, groundBelowM2; // opaque faces, by what they see, × absorptance
+    private readonly double clearAbove, opaqueAbove;
+    private readonly OpaqueFace[] faces;
     private readonly MinuteWeather weather;
-    private readonly double[] now = new double[Parts];
+    private double leavesOf = double.NaN, leavesCover;
 
     public YearSun(YearInput input, GainTable table, YearHouse house, MinuteWeather weather)
     {
-        this.house = house;
         this.weather = weather;
+        clearAbove = house.ClearAboveFraction;
+        opaqueAbove = house.OpaqueAboveFraction;
+        faces = [.. house.OpaqueFaces];
         bearingDeg = input.RangeBearingDeg;
+        bearingSine = Elementary.Sin(bearingDeg * (Math.PI / 180));
+        bearingCosine = Elementary.Cos(bearingDeg * (Math.PI / 180));
         albedo = input.AlbedoFraction;
         extinction = table.CanopyExtinctionFraction;
         perAzimuthDeg = 1 / table.AzimuthStepDeg;
@@ -37,6 +41,10 @@ internal sealed class YearSun
         drawn = Flatten(table.CurtainDrawn.Beam);
         openDiffuse = Flatten([table.CurtainOpen.Sky, table.CurtainOpen.Horizon, table.CurtainOpen.Ground]);
         drawnDiffuse = Flatten([table.CurtainDrawn.Sky, table.CurtainDrawn.Horizon, table.CurtainDrawn.Ground]);
+        domeAboveM2 = faces.Sum(f => OuterAbsorptance * f.AboveM2 * (1 + f.NormalZ) / 2);
+        domeBelowM2 = faces.Sum(f => OuterAbsorptance * f.BelowM2 * (1 + f.NormalZ) / 2);
+        groundAboveM2 = faces.Sum(f => OuterAbsorptance * f.AboveM2 * (1 - f.NormalZ) / 2);
+        groundBelowM2 = faces.Sum(f => OuterAbsorptance * f.BelowM2 * (1 - f.NormalZ) / 2);
         if (open.Length != azimuths * elevations * Parts)
         {
             throw new ArgumentException("The gain table's rows do not match its steps.", nameof(table));
@@ -60,85 +68,95 @@ internal sealed class YearSun
             return;
         }
 
-        double up = weather.CosZenith[minute];
-        double zenithDeg = Elementary.Acos(up) * (180 / Math.PI);
-        double massAir = 1 / (Math.Max(up, 0) + 0.50572 * Elementary.Pow(Math.Max(96.07995 - Math.Min(zenithDeg, 90), 0.1), -1.6364));
-        double outsideAir = SolarConstantWm2 * (1 + 0.033 * Elementary.Cos(2 * Math.PI / 365 * (minute / 1440)));
-        SkySources sky = PerezSky.Kernel(weather.DniWm2[minute], weather.DhiWm2[minute], global, zenithDeg, up, massAir, outsideAir, albedo);
-        double houseAzimuthDeg = weather.SunAzimuthDeg[minute] - bearingDeg;
-        houseAzimuthDeg -= 360 * Math.Floor(houseAzimuthDeg / 360);
-
-        Array.Clear(now);
-        if (sky.FromSunWm2 > 0)
+        double fromSun = weather.FromSunWm2[minute], dome = weather.DomeWm2[minute], horizon = weather.HorizonWm2[minute], ground = global * albedo;
+        Span<double> now = stackalloc double[Parts];
+        Diffuse(openDiffuse, 1 - curtainFraction, dome, horizon, ground, now);
+        Beam beam = default;
+        if (fromSun > 0)
         {
-            AddBeam(sky.FromSunWm2, houseAzimuthDeg, 90 - zenithDeg, curtainFraction);
+            beam = Place(fromSun, weather.SunAzimuthDeg[minute] - bearingDeg, weather.SunElevationDeg[minute]);
+            beam.Add(open, 1 - curtainFraction, now);
         }
 
-        AddDiffuse(0, sky.DomeWm2, curtainFraction);
-        AddDiffuse(Parts, sky.HorizonWm2, curtainFraction);
-        AddDiffuse(2 * Parts, sky.GroundWm2, curtainFraction);
+        if (curtainFraction > 0)
+        {
+            Diffuse(drawnDiffuse, curtainFraction, dome, horizon, ground, now);
+            if (fromSun > 0)
+            {
+                beam.Add(drawn, curtainFraction, now);
+            }
+        }
 
-        double covered = plantedFraction * (1 - Elementary.Exp(-extinction * leafAreaIndex));
-        double crop = Math.Max(now[2], 0);
-        forcing.SunUpperClearW = Math.Max(now[0], 0) * house.ClearAboveFraction;
-        forcing.SunLowerClearW = Math.Max(now[0], 0) * (1 - house.ClearAboveFraction);
+        if (leafAreaIndex != leavesOf)
+        {
+            leavesOf = leafAreaIndex;
+            leavesCover = 1 - Elementary.Exp(-extinction * leafAreaIndex);
+        }
+
+        double covered = plantedFraction * leavesCover;
+        double clear = Math.Max(now[0], 0), crop = Math.Max(now[2], 0), opaque = Math.Max(now[3], 0), frame = Math.Max(now[4], 0);
+        forcing.SunUpperClearW = clear * clearAbove;
+        forcing.SunLowerClearW = clear * (1 - clearAbove);
         forcing.SunCurtainW = Math.Max(now[1], 0);
         forcing.SunCanopyW = crop * covered;
         forcing.SunFloorW = crop * (1 - covered);
-        forcing.SunUpperOpaqueInnerW = Math.Max(now[3], 0) * house.OpaqueAboveFraction;
-        forcing.SunLowerOpaqueInnerW = Math.Max(now[3], 0) * (1 - house.OpaqueAboveFraction);
-        forcing.SunAirAboveW = Math.Max(now[4], 0) * house.ClearAboveFraction;
-        forcing.SunAirBelowW = Math.Max(now[4], 0) * (1 - house.ClearAboveFraction);
-        Opaque(in sky, up, houseAzimuthDeg, ref forcing);
+        forcing.SunUpperOpaqueInnerW = opaque * opaqueAbove;
+        forcing.SunLowerOpaqueInnerW = opaque * (1 - opaqueAbove);
+        forcing.SunAirAboveW = frame * clearAbove;
+        forcing.SunAirBelowW = frame * (1 - clearAbove);
+        Opaque(minute, fromSun, dome, ground, ref forcing);
     }
 
-    private void AddBeam(double wm2, double azimuthDeg, double elevationDeg, double curtain)
+    private static void Diffuse(double[] rows, double share, double dome, double horizon, double ground, Span<double> now)
     {
+        for (int k = 0; k < Parts; k++)
+        {
+            now[k] += share * (dome * rows[k] + horizon * rows[Parts + k] + ground * rows[2 * Parts + k]);
+        }
+    }
+
+    // Between four rows of the table, which is read by the sun's place over the house.
+    private Beam Place(double wm2, double azimuthDeg, double elevationDeg)
+    {
+        azimuthDeg -= 360 * Math.Floor(azimuthDeg / 360);
         double a = azimuthDeg * perAzimuthDeg, e = Math.Max(elevationDeg, 0) * perElevationDeg;
         int i = (int)a, j = Math.Min((int)e, elevations - 2);
         double fa = a - i, fe = Math.Min(e - j, 1);
         i = i >= azimuths ? i - azimuths : i;
         int next = i + 1 >= azimuths ? 0 : i + 1;
-        int p00 = (i * elevations + j) * Parts, p10 = (next * elevations + j) * Parts, p01 = p00 + Parts, p11 = p10 + Parts;
-        double w00 = (1 - fa) * (1 - fe) * wm2, w10 = fa * (1 - fe) * wm2, w01 = (1 - fa) * fe * wm2, w11 = fa * fe * wm2;
-        for (int k = 0; k < Parts; k++)
+        return new Beam((i * elevations + j) * Parts, (next * elevations + j) * Parts, (1 - fa) * (1 - fe) * wm2, fa * (1 - fe) * wm2, (1 - fa) * fe * wm2, fa * fe * wm2);
+    }
+
+    // House axes: x along the bearing, y 90° to its left.
+    private void Opaque(int minute, double fromSun, double dome, double ground, ref HouseForcing forcing)
+    {
+        double above = dome * domeAboveM2 + ground * groundAboveM2, below = dome * domeBelowM2 + ground * groundBelowM2;
+        if (fromSun > 0)
         {
-            double whenOpen = w00 * open[p00 + k] + w10 * open[p10 + k] + w01 * open[p01 + k] + w11 * open[p11 + k];
-            double value = whenOpen;
-            if (curtain > 0)
+            double up = weather.CosZenith[minute], east = weather.SunEast[minute], north = weather.SunNorth[minute];
+            double x = north * bearingCosine + east * bearingSine, y = north * bearingSine - east * bearingCosine;
+            foreach (ref readonly OpaqueFace face in faces.AsSpan())
             {
-                double whenDrawn = w00 * drawn[p00 + k] + w10 * drawn[p10 + k] + w01 * drawn[p01 + k] + w11 * drawn[p11 + k];
-                value += curtain * (whenDrawn - whenOpen);
+                double facing = face.NormalX * x + face.NormalY * y + face.NormalZ * up;
+                double wm2 = facing > 0 ? OuterAbsorptance * fromSun * facing : 0;
+                above += wm2 * face.AboveM2;
+                below += wm2 * face.BelowM2;
             }
-
-            now[k] += value;
-        }
-    }
-
-    private void AddDiffuse(int row, double wm2, double curtain)
-    {
-        for (int k = 0; k < Parts; k++)
-        {
-            now[k] += wm2 * (openDiffuse[row + k] + curtain * (drawnDiffuse[row + k] - openDiffuse[row + k]));
-        }
-    }
-
-    // House axes: x along the bearing, y 90° to its left; azimuth counts clockwise from x.
-    private void Opaque(in SkySources sky, double up, double houseAzimuthDeg, ref HouseForcing forcing)
-    {
-        double flat = Math.Sqrt(Math.Max(1 - up * up, 0)), turn = houseAzimuthDeg * (Math.PI / 180);
-        double x = flat * Elementary.Cos(turn), y = -flat * Elementary.Sin(turn);
-        double above = 0, below = 0;
-        foreach (OpaqueFace face in house.OpaqueFaces.Span)
-        {
-            double facing = Math.Max(face.NormalX * x + face.NormalY * y + face.NormalZ * up, 0);
-            double wm2 = OuterAbsorptance * (sky.FromSunWm2 * facing + sky.DomeWm2 * (1 + face.NormalZ) / 2 + sky.GroundWm2 * (1 - face.NormalZ) / 2);
-            above += wm2 * face.AboveM2;
-            below += wm2 * face.BelowM2;
         }
 
         forcing.SunUpperOpaqueOuterW = above;
         forcing.SunLowerOpaqueOuterW = below;
+    }
+
+    private readonly record struct Beam(int At, int NextAt, double Weight, double NextWeight, double UpperWeight, double NextUpperWeight)
+    {
+        public void Add(double[] rows, double share, Span<double> now)
+        {
+            for (int k = 0; k < Parts; k++)
+            {
+                now[k] += share * (Weight * rows[At + k] + NextWeight * rows[NextAt + k] + UpperWeight * rows[At + Parts + k] + NextUpperWeight * rows[NextAt + Parts + k]);
+            }
+        }
     }
 
     private static double[] Flatten(EqList<GainRow> rows)

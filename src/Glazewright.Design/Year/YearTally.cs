@@ -52,6 +52,28 @@ internal struct HeldTally
         jointly += t && h ? 1 : 0;
     }
 
+    /// <summary>Adds what another has counted.</summary>
+    public void Add(in HeldTally other)
+    {
+        total += other.total;
+        heldT += other.heldT;
+        heldH += other.heldH;
+        asked += other.asked;
+        jointly += other.jointly;
+        warm += other.warm;
+        cold += other.cold;
+        wet += other.wet;
+        dry += other.dry;
+        warmKMin += other.warmKMin;
+        coldKMin += other.coldKMin;
+        aboveNever += other.aboveNever;
+        frost += other.frost;
+        condensing += other.condensing;
+        leafWet += other.leafWet;
+        warmLimit += other.warmLimit;
+        coldLimit += other.coldLimit;
+    }
+
     /// <summary>In hours.</summary>
     public readonly HeldCounters Hours() => new(
         total / 60, heldT / 60, heldH / 60, asked / 60, jointly / 60, warm / 60, cold / 60, wet / 60, dry / 60,

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Glazewright.Science.Climate;
 
 public sealed partial class HouseModel
@@ -24,8 +26,9 @@ public sealed partial class HouseModel
             HouseParameters house = model.house;
             PressurePa = Clamp(f.PressurePa, 30_000.0, 115_000.0, 101_325.0);
             OutsideC = Clamp(f.OutsideC, -90.0, 70.0, 0.0);
-            double mostHumid = VapourTable.SaturatedHumidityRatio(OutsideC, PressurePa);
-            OutsideHumidity = Clamp(f.OutsideHumidityRatio, 0.0, mostHumid, 0.0);
+            double humidity = f.OutsideHumidityRatio > 0.0 ? f.OutsideHumidityRatio : 0.0;
+            double saturatedPa = double.MinNative(VapourTable.PressurePa(OutsideC), 0.95 * PressurePa), dryPa = PressurePa - saturatedPa;
+            OutsideHumidity = humidity * dryPa <= 0.621945 * saturatedPa ? humidity : 0.621945 * saturatedPa / dryPa;
             WindMPerS = Clamp(f.WindMPerS, 0.0, 60.0, 0.0);
             SkyC = Clamp(f.SkyC, -120.0, 80.0, OutsideC);
             DeepC = Clamp(f.DeepGroundC, -60.0, 60.0, 10.0);
@@ -43,7 +46,10 @@ public sealed partial class HouseModel
             VapourBelowPa = KappaBelow * state.WaterBelow;
             VapourAbovePa = KappaAbove * state.WaterAbove;
             Streams(in f, model);
-            Fog(in f, state, stepS);
+            if (f.FogKgPerS > 0.0)
+            {
+                Fog(in f, state, stepS);
+            }
         }
 
         private void Streams(in HouseForcing f, HouseModel model)
@@ -70,7 +76,11 @@ public sealed partial class HouseModel
             LeakM3PerS = unbalanced > 0.0 ? Math.Sqrt(unbalanced * unbalanced + still * still) - unbalanced : still;
             OutsideBelow += LeakM3PerS * model.belowShare * OutsideDensity;
             OutsideAbove += LeakM3PerS * (1.0 - model.belowShare) * OutsideDensity;
-            Vents(in f, house, meanC, differenceK);
+            if (f.RoofVentM2 > 0.0 || f.SideVentM2 > 0.0)
+            {
+                Vents(in f, house, meanC, differenceK);
+            }
+
             CurtainExchange(house, belowDensity, aboveDensity);
         }
 
@@ -78,11 +88,6 @@ public sealed partial class HouseModel
         private void Vents(in HouseForcing f, HouseParameters house, double meanC, double differenceK)
         {
             double roof = Clamp(f.RoofVentM2, 0.0, 1e6, 0.0), side = Clamp(f.SideVentM2, 0.0, 1e6, 0.0);
-            if (roof + side <= 0.0)
-            {
-                return;
-            }
-
             double cd = house.VentDischargeFactor, wind = house.VentWindFactor * WindMPerS * WindMPerS;
             double buoyancy = 2.0 * Gravity * differenceK / (meanC + 273.15);
             double through = 0.0, apart = 1.0;
@@ -130,13 +135,8 @@ public sealed partial class HouseModel
         private void Fog(in HouseForcing f, HouseState state, double stepS)
         {
             double spray = Clamp(f.FogKgPerS, 0.0, 1e3, 0.0);
-            if (spray <= 0.0)
-            {
-                return;
-            }
-
             // Room for water until 95 % along the wet-bulb line: in the air that is there and in the air that comes.
-            double saturatedPa = VapourTable.PressurePa(BelowC, out double slope);
+            double saturatedPa = state.SaturationBelowPa, slope = state.SlopeBelow;
             double saturated = VapourTable.SaturatedHumidityRatio(BelowC, PressurePa), perK = saturated * slope / saturatedPa;
             double room = Math.Max(0.0, (0.95 * saturated - state.WaterBelow)
                 / (1.0 + 0.95 * perK * AirConstants.LatentHeatJPerKg / AirConstants.SpecificHeatJPerKgK));
@@ -148,6 +148,7 @@ public sealed partial class HouseModel
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double Clamp(double value, double least, double most, double ifNotANumber) =>
         value >= least ? (value <= most ? value : most) : value < least ? least : ifNotANumber;
 

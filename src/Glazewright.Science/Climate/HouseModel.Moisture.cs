@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Glazewright.Science.Climate;
 
 public sealed partial class HouseModel
@@ -50,6 +52,7 @@ public sealed partial class HouseModel
 
     /// <summary>Sets a surface's exchange of vapour over the step.</summary>
     /// <returns>Latent heat at the old temperatures, W, to be taken from the surface's gain; what changes with its temperature stands in the latent link.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double Wet(HouseState state, int s, double deficitPa, double perPa, Exchange how, double stepS, double perS)
     {
         ref Surface w = ref surfaces[s];
@@ -72,6 +75,7 @@ public sealed partial class HouseModel
     }
 
     // Stanghellini 1987, in the form of Katsoulas and Stanghellini 2019.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double Leaves(in Drive d, in HouseForcing f, double deficitPa, double filmKg, out Exchange how)
     {
         how = Exchange.None;
@@ -95,6 +99,7 @@ public sealed partial class HouseModel
         return leaves / (boundary + stomata);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double Ground(double filmKg, double deficitPa, double filmFactor, out Exchange how)
     {
         double wholeFloor = filmFactor * floorFilm * house.FloorAreaM2;
@@ -172,8 +177,8 @@ public sealed partial class HouseModel
             + d.OutsideAbove * (above - d.OutsideHumidity) + (d.Upward - d.Downward) * (above - below);
         fluxes.VapourKgPerS = vapour;
         fluxes.FanEndHumidityRatio = d.Intake > 0.0 ? d.IntakeHumidity + d.WaterEndOverMean * (below - d.IntakeHumidity) : below;
-        double mistBelowKg = Mist(ref below, d.AirKgBelow, state.AirBelowC, d.PressurePa, capacity.AirBelow);
-        double mistAboveKg = Mist(ref above, d.AirKgAbove, state.AirAboveC, d.PressurePa, capacity.AirAbove);
+        double mistBelowKg = Mist(ref below, d.AirKgBelow, state.SaturationBelowPa, state.SlopeBelow, d.PressurePa, capacity.AirBelow);
+        double mistAboveKg = Mist(ref above, d.AirKgAbove, state.SaturationAbovePa, state.SlopeAbove, d.PressurePa, capacity.AirAbove);
         state.WaterBelow = below;
         state.WaterAbove = above;
         double storedKg = d.AirKgBelow * (below - oldBelow) + d.AirKgAbove * (above - oldAbove);
@@ -182,21 +187,22 @@ public sealed partial class HouseModel
     }
 
     // What the air cannot hold falls out as mist, as much as its own heat of condensation lets it.
-    private static double Mist(ref double humidityRatio, double airKg, double airC, double pressurePa, double capacityJPerK)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double Mist(ref double humidityRatio, double airKg, double saturationPa, double slopePaPerK, double pressurePa, double capacityJPerK)
     {
-        double pressure = VapourTable.PressurePa(airC, out double slope);
-        double vapourPa = double.MinNative(pressure, 0.95 * pressurePa);
+        double vapourPa = double.MinNative(saturationPa, 0.95 * pressurePa);
         if (humidityRatio * (pressurePa - vapourPa) <= 0.621945 * vapourPa)
         {
             return 0.0;
         }
 
         double saturated = 0.621945 * vapourPa / (pressurePa - vapourPa);
-        double fallen = Math.Max(0.0, (humidityRatio - saturated) / (1.0 + LatentJPerKg * airKg / capacityJPerK * saturated * slope / pressure));
+        double fallen = Math.Max(0.0, (humidityRatio - saturated) / (1.0 + LatentJPerKg * airKg / capacityJPerK * saturated * slopePaPerK / saturationPa));
         humidityRatio -= fallen;
         return fallen * airKg;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void BookLatent(HouseState state, in Drive d, double mistBelowKgPerS, double mistAboveKgPerS)
     {
         ref PerNode t = ref state.Temperature;

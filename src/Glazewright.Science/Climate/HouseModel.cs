@@ -133,6 +133,7 @@ public sealed partial class HouseModel
         state.SaturationPa[4] = VapourTable.PressurePa(t.Curtain, out state.SaturationSlope[4]);
         state.SaturationPa[5] = VapourTable.PressurePa(t.Canopy, out state.SaturationSlope[5]);
         state.SaturationPa[6] = VapourTable.PressurePa(t.Floor, out state.SaturationSlope[6]);
+        state.KeepAirSaturation();
     }
 
     private void SetFixed()

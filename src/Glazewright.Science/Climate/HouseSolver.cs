@@ -334,28 +334,28 @@ internal sealed class HouseSolver
         double determinant = 1.0 / (aSum * bSum - fromBelow * fromAbove);
         double aC = (aRight * bSum + fromBelow * bRight) * determinant;
         double bC = (bRight * aSum + fromAbove * aRight) * determinant;
-        double fC = (fRight + fA * aC + fB * bC) * fInverse;
-        double kC = (kRight + kF * fC + kA * aC + kB * bC) * kInverse;
-        double p0C = (p0Right + p0K * kC + p0F * fC + p0A * aC + p0B * bC) * p0Inverse;
-        double p1C = (p1Right + p1P0 * p0C + p1K * kC + p1F * fC + p1A * aC + p1B * bC) * p1Inverse;
+        double fC = (fRight + fB * bC + fA * aC) * fInverse;
+        double kC = (kRight + kB * bC + kA * aC + kF * fC) * kInverse;
+        double p0C = (p0Right + p0B * bC + p0A * aC + p0F * fC + p0K * kC) * p0Inverse;
+        double p1C = (p1Right + p1B * bC + p1A * aC + p1F * fC + p1K * kC + p1P0 * p0C) * p1Inverse;
         double p3C = t.Inner[3], p2C = t.Inner[2], cC;
         if (opaqueBelow)
         {
-            p3C = (p3Right + p3P1 * p1C + p3P0 * p0C + p3K * kC + p3F * fC + p3A * aC + p3B * bC) * p3Inverse;
+            p3C = (p3Right + p3B * bC + p3A * aC + p3F * fC + p3K * kC + p3P0 * p0C + p3P1 * p1C) * p3Inverse;
             t.Inner[3] = p3C;
             t.Outer[3] = (o3Right + c3 * p3C) * o3Inverse;
         }
 
         if (opaqueAbove)
         {
-            p2C = (p2Right + p2P3 * p3C + p2P1 * p1C + p2P0 * p0C + p2K * kC + p2F * fC + p2A * aC + p2B * bC) * p2Inverse;
+            p2C = (p2Right + p2B * bC + p2A * aC + p2F * fC + p2K * kC + p2P0 * p0C + p2P1 * p1C + p2P3 * p3C) * p2Inverse;
             t.Inner[2] = p2C;
             t.Outer[2] = (o2Right + c2 * p2C) * o2Inverse;
         }
 
         if (curtain)
         {
-            cC = (cRight + cP2 * p2C + cP3 * p3C + cP1 * p1C + cP0 * p0C + cK * kC + cF * fC + cA * aC + cB * bC) * cInverse;
+            cC = (cRight + cB * bC + cA * aC + cF * fC + cK * kC + cP0 * p0C + cP1 * p1C + cP3 * p3C + cP2 * p2C) * cInverse;
         }
         else
         {

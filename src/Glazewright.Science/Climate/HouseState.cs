@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Glazewright.Science.Climate;
 
 /// <summary>Everything a house remembers from one step to the next. A saved state, loaded again, goes on bit for bit.</summary>
@@ -7,6 +9,8 @@ public sealed class HouseState
     internal PerSurface Film; // kg
     internal PerSurface CarriedW; // latent heat that a surface's temperature is still owed
     internal PerSurface SaturationPa, SaturationSlope; // at the surfaces' temperatures
+    internal double SaturationBelowPa, SaturationAbovePa; // at the airs' temperatures
+    internal double SlopeBelow, SlopeAbove;
     internal double WaterBelow, WaterAbove; // humidity ratios
     internal double CarriedBelowW, CarriedAboveW; // of the airs
 
@@ -56,12 +60,12 @@ public sealed class HouseState
     /// <summary>Relative humidity below the curtain, percent, 0 to 100 (a fogged moment above saturation counts as 100).</summary>
     /// <param name="pressurePa">Barometric pressure, Pa.</param>
     public double RelativeHumidityBelowPercent(double pressurePa) =>
-        Math.Min(100.0 * VapourTable.VapourPressurePa(WaterBelow, pressurePa) / VapourTable.PressurePa(AirBelowC), 100.0);
+        Math.Min(100.0 * VapourTable.VapourPressurePa(WaterBelow, pressurePa) / SaturationBelowPa, 100.0);
 
     /// <summary>Relative humidity above the curtain, percent.</summary>
     /// <param name="pressurePa">Barometric pressure, Pa.</param>
     public double RelativeHumidityAbovePercent(double pressurePa) =>
-        Math.Min(100.0 * VapourTable.VapourPressurePa(WaterAbove, pressurePa) / VapourTable.PressurePa(AirAboveC), 100.0);
+        Math.Min(100.0 * VapourTable.VapourPressurePa(WaterAbove, pressurePa) / SaturationAbovePa, 100.0);
 
     /// <summary>Water lying on a surface, kg.</summary>
     /// <param name="surface">Which surface.</param>
@@ -98,6 +102,14 @@ public sealed class HouseState
         saved.Slice(3 * HouseNodes.SurfaceCount, HouseNodes.SurfaceCount).CopyTo(SaturationSlope);
         saved = saved[(4 * HouseNodes.SurfaceCount)..];
         (WaterBelow, WaterAbove, CarriedBelowW, CarriedAboveW, Profile) = (saved[0], saved[1], saved[2], saved[3], saved[4]);
+        KeepAirSaturation();
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal void KeepAirSaturation()
+    {
+        SaturationBelowPa = VapourTable.PressurePa(Temperature.AirBelow, out SlopeBelow);
+        SaturationAbovePa = VapourTable.PressurePa(Temperature.AirAbove, out SlopeAbove);
     }
 }
 

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Glazewright.Science.Maths;
 
 namespace Glazewright.Science.Climate;
@@ -14,7 +15,7 @@ public static class VapourTable
     private const int PerKelvin = 4;
     private const int Pieces = (int)(HighestC - LowestC) * PerKelvin;
 
-    private static readonly double[] Coefficients = Make();
+    private static readonly Piece[] Table = Make();
 
     /// <summary>Saturation pressure, Pa; total: temperatures beyond −100 to 120 °C are taken at the end, NaN at −100.</summary>
     /// <param name="temperatureC">Temperature, °C.</param>
@@ -23,16 +24,17 @@ public static class VapourTable
     /// <summary>Saturation pressure, Pa, and its slope, Pa/K.</summary>
     /// <param name="temperatureC">Temperature, °C.</param>
     /// <param name="slopePaPerK">d(pressure)/d(temperature), Pa/K.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double PressurePa(double temperatureC, out double slopePaPerK)
     {
         double at = (temperatureC - LowestC) * PerKelvin;
         at = at > 0.0 ? at : 0.0; // NaN lands on 0 too
+        Piece[] all = Table;
         int piece = at < Pieces ? (int)at : Pieces - 1;
         double x = at < Pieces ? at - piece : 1.0;
-        int c = piece * 4;
-        double[] k = Coefficients;
-        slopePaPerK = (k[c + 1] + x * (2.0 * k[c + 2] + x * 3.0 * k[c + 3])) * PerKelvin;
-        return k[c] + x * (k[c + 1] + x * (k[c + 2] + x * k[c + 3]));
+        ref readonly Piece k = ref all[piece];
+        slopePaPerK = (k.First + x * (2.0 * k.Second + x * 3.0 * k.Third)) * PerKelvin;
+        return k.Value + x * (k.First + x * (k.Second + x * k.Third));
     }
 
     /// <summary>Humidity ratio of saturated air, kg/kg dry air.</summary>
@@ -64,14 +66,14 @@ public static class VapourTable
         for (int i = 0; i < 8; i++)
         {
             double vapourPa = Math.Min(PressurePa(wetC, out double slope), 0.95 * pressurePa);
-            double saturated = 0.621945 * vapourPa / (pressurePa - vapourPa);
-            double saturatedSlope = 0.621945 * pressurePa * slope / ((pressurePa - vapourPa) * (pressurePa - vapourPa));
+            double perPa = 0.621945 / (pressurePa - vapourPa), saturated = vapourPa * perPa;
+            double saturatedSlope = slope * (perPa + saturated * perPa * (1 / 0.621945));
             double miss = AirConstants.LatentHeatJPerKg * (saturated - humidityRatio) - AirConstants.SpecificHeatJPerKgK * (dryBulbC - wetC);
             double stepK = miss / (AirConstants.LatentHeatJPerKg * saturatedSlope + AirConstants.SpecificHeatJPerKgK);
             wetC -= stepK;
-            if (Math.Abs(stepK) < 1e-9)
+            if (Math.Abs(stepK) < 1e-5)
             {
-                break;
+                break; // the miss that is left goes with the square of the step
             }
         }
 
@@ -97,9 +99,9 @@ public static class VapourTable
         return pressure;
     }
 
-    private static double[] Make()
+    private static Piece[] Make()
     {
-        double[] k = new double[Pieces * 4];
+        Piece[] table = new Piece[Pieces];
         for (int piece = 0; piece < Pieces; piece++)
         {
             double fromC = LowestC + (double)piece / PerKelvin;
@@ -107,14 +109,13 @@ public static class VapourTable
             double p0 = Formula(fromC + 273.15, ice, out double s0), p1 = Formula(fromC + 1.0 / PerKelvin + 273.15, ice, out double s1);
             s0 /= PerKelvin;
             s1 /= PerKelvin;
-            k[piece * 4] = p0;
-            k[piece * 4 + 1] = s0;
-            k[piece * 4 + 2] = 3.0 * (p1 - p0) - 2.0 * s0 - s1;
-            k[piece * 4 + 3] = 2.0 * (p0 - p1) + s0 + s1;
+            table[piece] = new Piece(p0, s0, 3.0 * (p1 - p0) - 2.0 * s0 - s1, 2.0 * (p0 - p1) + s0 + s1);
         }
 
-        return k;
+        return table;
     }
+
+    private readonly record struct Piece(double Value, double First, double Second, double Third);
 }
 
 /// <summary>The few properties of moist air that the house model takes as constant, in one place so that heat and water books agree.</summary>

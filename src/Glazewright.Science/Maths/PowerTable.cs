@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Glazewright.Science.Maths;
 
 /// <summary>
@@ -33,6 +35,7 @@ internal sealed class PowerTable
 
     /// <summary>The power of x.</summary>
     /// <param name="x">Any number, not negative for a meaning.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Of(double x)
     {
         long bits = BitConverter.DoubleToInt64Bits(x);
@@ -44,8 +47,10 @@ internal sealed class PowerTable
             return piece.Value + piece.Slope * (x - BitConverter.Int64BitsToDouble(bits >> DroppedBits << DroppedBits));
         }
 
-        return x >= Most ? atMost : x > 0.0 ? x * slopeAtZero : 0.0;
+        return AtTheEdges(x);
     }
+
+    private double AtTheEdges(double x) => x >= Most ? atMost : x > 0.0 ? x * slopeAtZero : 0.0;
 
     private static double Node(int piece) => BitConverter.Int64BitsToDouble((long)(First + piece) << DroppedBits);
 

@@ -26,6 +26,9 @@ public sealed class MinuteWeather
     /// <summary>Humidity ratio, kg water per kg dry air.</summary>
     public ReadOnlySpan<double> HumidityRatio => Humidity;
 
+    /// <summary>Relative humidity over water, over ice below 0 °C, %, 0 to 100.</summary>
+    public ReadOnlySpan<double> RelativeHumidityPercent => Relative;
+
     /// <summary>Wind speed at the station's height, m/s.</summary>
     public ReadOnlySpan<double> WindMs => Wind;
 
@@ -53,6 +56,36 @@ public sealed class MinuteWeather
     /// <summary>Azimuth of the sun, degrees clockwise from north; 0 while the sun is more than 3° down.</summary>
     public ReadOnlySpan<double> SunAzimuthDeg => Azimuth;
 
+    /// <summary>Light from the sun's place, W/m² on a plane facing it: beam and the bright sky around it (<see cref="Sky.PerezSky"/>).</summary>
+    public ReadOnlySpan<double> FromSunWm2 => FromSun;
+
+    /// <summary>Evenly bright sky, W/m² on the horizontal.</summary>
+    public ReadOnlySpan<double> DomeWm2 => Dome;
+
+    /// <summary>Band on the horizon, W/m² on an upright wall; may be negative.</summary>
+    public ReadOnlySpan<double> HorizonWm2 => Horizon;
+
+    /// <summary>Height of the sun's centre over the horizon, degrees; 0 at minutes without light.</summary>
+    public ReadOnlySpan<double> SunElevationDeg => Elevation;
+
+    /// <summary>Sun's unit vector, to the east; the part upward is <see cref="CosZenith"/>.</summary>
+    public ReadOnlySpan<double> SunEast => East;
+
+    /// <summary>Sun's unit vector, to the north.</summary>
+    public ReadOnlySpan<double> SunNorth => North;
+
+    internal double[] FromSun { get; } = new double[CommonYear.Minutes];
+
+    internal double[] Dome { get; } = new double[CommonYear.Minutes];
+
+    internal double[] Horizon { get; } = new double[CommonYear.Minutes];
+
+    internal double[] Elevation { get; } = new double[CommonYear.Minutes];
+
+    internal double[] East { get; } = new double[CommonYear.Minutes];
+
+    internal double[] North { get; } = new double[CommonYear.Minutes];
+
     internal double[] DryBulb { get; } = new double[CommonYear.Minutes];
 
     internal double[] Vapour { get; } = new double[CommonYear.Minutes];
@@ -60,6 +93,8 @@ public sealed class MinuteWeather
     internal double[] Pressure { get; } = new double[CommonYear.Minutes];
 
     internal double[] Humidity { get; } = new double[CommonYear.Minutes];
+
+    internal double[] Relative { get; } = new double[CommonYear.Minutes];
 
     internal double[] Wind { get; } = new double[CommonYear.Minutes];
 
@@ -91,6 +126,7 @@ public sealed class MinuteWeather
         var minutes = new MinuteWeather { Log = new MinuteExpansionLog() };
         StateExpansion.Fill(year, minutes);
         SunExpansion.Fill(year, minutes);
+        SkyExpansion.Fill(minutes);
         return minutes;
     }
 }

@@ -26,9 +26,10 @@ internal static class StateExpansion
         for (int m = 0; m < CommonYear.Minutes; m++)
         {
             // A chord over the convex saturation curve lies above it: between two foggy hours the line would be supersaturated.
-            double e = Math.Min(to.Vapour[m], WeatherMoisture.SaturationPa(to.DryBulb[m]));
+            double saturatedPa = WeatherMoisture.SaturationPa(to.DryBulb[m]), e = Math.Min(to.Vapour[m], saturatedPa);
             double pressure = Elementary.Exp(to.Pressure[m]);
             to.Vapour[m] = e;
+            to.Relative[m] = 100 * e / saturatedPa;
             to.Pressure[m] = pressure;
             to.Humidity[m] = WeatherMoisture.HumidityRatio(e, pressure);
             to.SkyTemperature[m] = Math.Sqrt(Math.Sqrt(to.SkyLongwave[m] / SkyInfrared.SigmaWm2K4)) - 273.15;

@@ -46,6 +46,8 @@ internal static class SunExpansion
                 double cosZenith = sun.CosZenith(at, cosHour);
                 to.Up[m] = cosZenith;
                 extraterrestrial[m] = at.ExtraterrestrialNormalWm2 * Math.Max(0, cosZenith);
+                to.East[m] = sun.East(at, sinHour);
+                to.North[m] = sun.North(at, cosHour);
                 to.Azimuth[m] = cosZenith > -0.0523 ? sun.AzimuthDeg(at, sinHour, cosHour) : 0;
                 double next = sinHour * cosStep + cosHour * sinStep;
                 cosHour = cosHour * cosStep - sinHour * sinStep;

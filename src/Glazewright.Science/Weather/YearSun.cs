@@ -50,12 +50,16 @@ internal readonly struct YearSun
     /// <summary>Cosine of the zenith angle (no refraction; negative below the horizon).</summary>
     public double CosZenith(in SunElements at, double cosHourAngle) => _sinLat * at.SinDeclination + _cosLat * at.CosDeclination * cosHourAngle;
 
+    /// <summary>Part of the sun's unit vector to the east.</summary>
+    public double East(in SunElements at, double sinHourAngle) => -at.CosDeclination * sinHourAngle;
+
+    /// <summary>Part of the sun's unit vector to the north.</summary>
+    public double North(in SunElements at, double cosHourAngle) => _cosLat * at.SinDeclination - _sinLat * at.CosDeclination * cosHourAngle;
+
     /// <summary>Azimuth clockwise from north, 0 to 360°.</summary>
     public double AzimuthDeg(in SunElements at, double sinHourAngle, double cosHourAngle)
     {
-        double east = -at.CosDeclination * sinHourAngle;
-        double north = _cosLat * at.SinDeclination - _sinLat * at.CosDeclination * cosHourAngle;
-        double deg = Elementary.Atan2(east, north) * (180 / Math.PI);
+        double deg = Elementary.Atan2(East(at, sinHourAngle), North(at, cosHourAngle)) * (180 / Math.PI);
         return deg < 0 ? deg + 360 : deg;
     }
 
