@@ -70,6 +70,7 @@ public sealed record BuildingForm(
 /// <param name="SharedM2">Gross area against other buildings, m².</param>
 /// <param name="TiltDeg">Tilt of the outward normal from the zenith, °: 0 flat roof, 90 wall.</param>
 /// <param name="AzimuthDeg">Compass direction of the outward normal, clockwise from true north, °.</param>
+/// <param name="LeanedOn">Pieces of the face that another building stands against, on the face.</param>
 public sealed record FaceForm(
     string Id,
     FaceName Name,
@@ -81,7 +82,8 @@ public sealed record FaceForm(
     double ExposedM2,
     double SharedM2,
     double TiltDeg,
-    double AzimuthDeg);
+    double AzimuthDeg,
+    EqList<EqList<Point2>> LeanedOn);
 
 /// <summary>A part of a face with one covering.</summary>
 /// <param name="Id">Path id (<c>A/left/pony</c>, <c>A/left/cover</c>).</param>

@@ -7,7 +7,7 @@ namespace Glazewright.Design.Form;
 public static class FormStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>Computes the shapes.</summary>
     /// <param name="input">Shapes as typed.</param>

@@ -89,7 +89,8 @@ internal sealed record RawFace(
             areaM2 - sharedM2,
             sharedM2,
             Math.Acos(Math.Clamp(Plane.Normal.ZM, -1, 1)) * 180 / Math.PI,
-            AzimuthDeg);
+            AzimuthDeg,
+            mine.Select(p => p.Outline).ToEqList());
     }
 
     private static double Area(IReadOnlyList<Point2> outline) => outline.Count == 0 ? 0 : Polygons.AreaM2(outline);

@@ -13,14 +13,73 @@ internal static class LayoutFindings
 
     public static Source Practice { get; } = new Source.CommonPractice("clearances of greenhouse equipment");
 
-    public static void Crowded(bool free, string id, string what, WallPlan wall, List<Finding> findings)
+    public static void Typed(bool free, string id, string what, List<Finding> findings)
     {
         if (!free)
         {
             findings.Add(new Finding(
                 "layout/wall-crowded", Severity.Miss, id,
-                Text($"{what} does not fit on its wall beside doors, windows and the rest, or not under the roof ({wall.LengthM / 0.3048:0.0} ft of wall)."),
-                "Move the door to another wall, take fewer and larger pieces, or type the openings.", Practice));
+                $"{what} is typed where a door, a window, a building or other equipment stands, or not under the roof.",
+                "Move the opening, or leave it out and let it be placed.", Practice));
+        }
+    }
+
+    /// <summary>Fans that find no place: what the others move is the plant's own operating point with that many on.</summary>
+    public static void FansShort(ExhaustPlant exhaust, List<FanUnit> rest, int fits, WallPlan wall, List<Finding> findings)
+    {
+        int on = exhaust.Fans.Count - rest.Count + fits;
+        OperatingPoint all = exhaust.Wet[^1];
+        string moved = on > 0
+            ? Text($"{PlantWords.Cfm(exhaust.Wet[on - 1].FlowM3PerS)} cfm at {PlantWords.InWg(exhaust.Wet[on - 1].StaticPa)} in. w.g.")
+            : "nothing";
+        double largestM = rest.Max(f => f.SizeM);
+        double stackedM = wall.Module.LeastSillM + 2 * largestM + wall.Module.GapM + 0.1;
+        findings.Add(new Finding(
+            "layout/wall-crowded", Severity.Miss, rest[fits].Id,
+            Text($"{on} of {exhaust.Fans.Count} fans fit on their wall of {Feet(wall.LengthM)} beside doors and each other, {wall.Module.GapM / 0.0254:0} in between and {wall.Module.EdgeM / 0.0254:0} in from the corners. Those move {moved}; all would move {PlantWords.Cfm(all.FlowM3PerS)} cfm. The others are not drawn."),
+            Text($"Fewer and larger fans, the door on another wall, or eaves of {Feet(stackedM)} for two rows of the largest."), Practice));
+    }
+
+    /// <summary>Louvers that find no place: the speed and the pressure in those that do, at the plant's flow.</summary>
+    public static void LouversShort(string house, ExhaustPlant exhaust, int count, int fits, double sizeM, string where, List<Finding> findings)
+    {
+        double freeM2 = exhaust.LouverFreeM2 * fits / count;
+        double flow = exhaust.Wet[^1].FlowM3PerS;
+        string through = fits > 0
+            ? Text($"all {PlantWords.Cfm(flow)} cfm through them go {PlantWords.Fpm(flow / freeM2)} fpm and take {Math.Pow(count / (double)fits, 2):0.0} times the pressure")
+            : "no air comes in but by the pad's own shutters or the doors";
+        findings.Add(new Finding(
+            "layout/louvers-short", Severity.Miss, $"{house}/louver-{fits + 1}",
+            Text($"{fits} of {count} louvers of {sizeM / 0.0254:0} in fit on {where}: {PlantWords.Sqft(freeM2)} of {PlantWords.Sqft(exhaust.LouverFreeM2)} ft² free; {through}. The others are not drawn."),
+            "A taller eave for another row, the door on another wall, or louvers typed on a side wall.", Practice));
+    }
+
+    public static void AcrossFrames(bool clear, string id, string what, WallPlan wall, List<Finding> findings)
+    {
+        if (!clear)
+        {
+            findings.Add(new Finding(
+                "layout/across-frames", Severity.Near, id,
+                Text($"The {what} do not fit between the frames of the {(wall.Name == FaceName.Left ? "left" : "right")} wall, or not outside its braced bays: columns or rods stand in the openings."),
+                "Wider bays, smaller pieces, or an end wall; the engineer may move the bracing.", Practice));
+        }
+    }
+
+    /// <summary>Posts that openings cut, wall by wall.</summary>
+    public static void PostsHeadedOff(BuildingForm house, LayoutResult layout, List<Finding> findings)
+    {
+        foreach (FaceName face in (FaceName[])[FaceName.End1, FaceName.End2])
+        {
+            WallOpening[] cutting = [.. WallFraming.Openings(house, layout, face).Where(o => o.PostsCut.Count > 0)];
+            if (cutting.Length > 0)
+            {
+                int posts = cutting.SelectMany(o => o.PostsCut).Distinct().Count();
+                string by = string.Join(", ", cutting.Select(o => o.Label.ToLowerInvariant()).Distinct());
+                findings.Add(new Finding(
+                    "layout/posts-headed-off", Severity.Note, $"{house.Id}/{(face == FaceName.End1 ? "end1" : "end2")}",
+                    Text($"{posts} of {WallFraming.Posts(house, face).Count} posts of the {(face == FaceName.End1 ? "end 1" : "end 2")} wall stand in openings ({by}): each ends on a header and on a sill, and the jambs take its wind."),
+                    "Header, sill and jambs by the engineer; they are drawn, not sized, and not in the takeoff.", Practice));
+            }
         }
     }
 
@@ -37,9 +96,9 @@ internal static class LayoutFindings
     }
 
     public static void Alley(
-        BuildingForm house, FormResult form, FaceName face, WallPlace? pad, ExhaustPlant exhaust, List<Finding> findings)
+        BuildingForm house, FormResult form, FaceName face, WallPlace? pad, bool wetWall, ExhaustPlant exhaust, List<Finding> findings)
     {
-        string id = pad is null ? $"{house.Id}/louver-1" : $"{house.Id}/wet-wall";
+        string id = !wetWall ? $"{house.Id}/louver-1" : $"{house.Id}/wet-wall";
         double flow = exhaust.Wet[^1].FlowM3PerS;
         double heightM = pad?.HeightM ?? 1.5;
         double widthM = pad?.WidthM ?? Math.Sqrt(exhaust.LouverGrossM2);
@@ -57,7 +116,7 @@ internal static class LayoutFindings
             if (gapM < 0.1)
             {
                 // Louvers find their place beside it; only a wet wall behind it is walled in.
-                if (pad is null)
+                if (!wetWall)
                 {
                     continue;
                 }

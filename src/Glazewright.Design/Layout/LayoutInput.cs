@@ -10,7 +10,8 @@ namespace Glazewright.Design.Layout;
 /// <param name="FanFace">Wall with the fans; the intake is opposite.</param>
 /// <param name="Benches">Bench runs.</param>
 /// <param name="MainAisleM">Width of the main aisle wanted, m.</param>
-public sealed record LayoutInput(string House, string Pointer, FaceName FanFace, EqList<Bench> Benches, double MainAisleM)
+/// <param name="Metric">Places on a grid of 5 cm instead of 2 in.</param>
+public sealed record LayoutInput(string House, string Pointer, FaceName FanFace, EqList<Bench> Benches, double MainAisleM, bool Metric)
 {
     /// <summary>Projects the job.</summary>
     /// <param name="job">The job.</param>
@@ -26,7 +27,7 @@ public sealed record LayoutInput(string House, string Pointer, FaceName FanFace,
         }
 
         Brief.House h = job.Houses[index];
-        return new LayoutInput(h.Id, $"/houses/{index}", h.Equipment.FanFace, h.Benches, h.MainAisleM);
+        return new LayoutInput(h.Id, $"/houses/{index}", h.Equipment.FanFace, h.Benches, h.MainAisleM, job.Units == UnitSystem.Metric);
     }
 
     /// <summary>The wall opposite a wall; other faces give themselves.</summary>

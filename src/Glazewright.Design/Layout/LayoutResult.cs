@@ -15,6 +15,9 @@ public enum PlacedKind
     /// <summary>Wet wall.</summary>
     WetWall,
 
+    /// <summary>Box before a wet wall with louvers on its face.</summary>
+    IntakeBox,
+
     /// <summary>Heater.</summary>
     Heater,
 

@@ -28,7 +28,7 @@ internal static class LayoutWorkings
             findings.ToEqList(),
             [
                 benchM2 > 0 ? "Aisles are the free strips along the house; cross aisles and end turns are not drawn." : "No benches are typed: bench area and aisles are not known.",
-                "Places are proposals on the dimension lines; framing around fans, louvers and wet wall, hangers, flues and pipe runs are not laid out.",
+                "Places are proposals on the dimension lines; headers, sills and jambs around doors, fans, louvers and wet wall are drawn but not sized; hangers, flues and pipe runs are not laid out.",
             ]);
     }
 }

@@ -2,6 +2,7 @@ using Glazewright.Design.Brief;
 using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
+using Glazewright.Design.Layout;
 using Glazewright.Science.Flow;
 
 namespace Glazewright.Design.Plant;
@@ -45,7 +46,7 @@ internal static class ExhaustSizing
 
     /// <summary>
     /// The mix of at most two sizes that moves the flow with little to spare, a small first stage, few fans and little power, and fits between the
-    /// doors of its wall. When none does, the one that moves most.
+    /// doors of its wall, in two rows where the eave allows. When none does, the one that moves most.
     /// </summary>
     public static List<FanEntry> Choose(
         PlantInput input, BuildingForm form, Catalogue catalogue, Intake intake, double neededM3PerS, double densityKgPerM3)
@@ -53,10 +54,7 @@ internal static class ExhaustSizing
         List<FanEntry> sizes = [.. catalogue.Fans
             .Where(f => f.Phases == 1 || input.Utilities.Phase == Phase.Three)
             .OrderBy(f => f.DiameterM).ThenBy(f => f.Phases)];
-        double wallM = form.WidthM - 0.6
-            - form.Face(input.Equipment.FanFace).Openings
-                .Where(o => o.Opening.Kind is OpeningKind.Door or OpeningKind.DoubleDoor)
-                .Sum(o => o.Opening.WidthM + 0.3);
+        var wall = new WallPlan(form, input.Equipment.FanFace, WallModule.Inches);
         AirPath[] path = [.. intake.Wet(0).Select(p => p.Path)];
         Dictionary<string, FanCurve> curves = sizes.ToDictionary(f => f.Id, f => Pick.Curve(f.Points, densityKgPerM3));
         List<FanEntry>? best = null;
@@ -73,9 +71,10 @@ internal static class ExhaustSizing
                     {
                         List<FanEntry> fans = [.. Enumerable.Repeat(small, smallCount), .. Enumerable.Repeat(big, bigCount)];
                         double free = fans.Sum(f => f.Points[0].FlowM3PerS);
-                        if (fans.Sum(f => f.FrameM + 0.3) > wallM || free > 2.2 * neededM3PerS + small.Points[0].FlowM3PerS)
+                        if (free > 2.2 * neededM3PerS + small.Points[0].FlowM3PerS || !WallPacking.Fits(wall, [.. fans.Select(f => f.FrameM)]))
                         {
-                            continue;
+                            // One more small fan makes it worse.
+                            break;
                         }
 
                         FanGroup[] groups = smallCount > 0
@@ -110,6 +109,7 @@ internal static class ExhaustSizing
         double faceM2 = run.Fans.Sum(f => Math.PI / 4 * f.DiameterM * f.DiameterM);
         return new ExhaustPlant(
             units, run.Dry, run.Wet, intake.LouverFreeM2, intake.LouverGrossM2, intake.Louver.TravelS,
-            flow / Math.Max(intake.SectionM2, 1), flow / faceM2);
+            flow / Math.Max(intake.SectionM2, 1), flow / faceM2,
+            intake.LouverCount, intake.LouverTyped ? 0 : intake.Louver.SizeM);
     }
 }

@@ -1,6 +1,7 @@
 using Glazewright.Design.Brief;
 using Glazewright.Design.Catalogues;
 using Glazewright.Design.Form;
+using Glazewright.Design.Layout;
 using Glazewright.Science.Flow;
 
 namespace Glazewright.Design.Plant;
@@ -49,6 +50,9 @@ internal sealed record Intake(
 
     public double PadM2 => PadWidthM * PadHeightM;
 
+    /// <summary>Free louver area that the target pressure asks, m²: more than there is where the wall has no room; 0 for typed openings.</summary>
+    public double LouverAskedM2 { get; init; }
+
     /// <summary>Pieces in series while the pad is dry or off.</summary>
     public List<(string Name, AirPath Path)> Dry(double clogFraction)
     {
@@ -77,6 +81,7 @@ internal sealed record Intake(
     {
         EquipmentChoice e = input.Equipment;
         List<OpeningForm> openings = [.. form.Faces.SelectMany(f => f.Openings)];
+        var intakeWall = new WallPlan(form, LayoutInput.Opposite(e.FanFace), WallModule.Inches);
         PadEntry? pad = null;
         double widthM = 0;
         double heightM = 0;
@@ -85,7 +90,7 @@ internal sealed record Intake(
             pad = e.WetWallEntry.Length > 0
                 ? Pick.ById(catalogue.Pads, e.WetWallEntry, p => p.Id, $"{input.Pointer}/equipment/wetWall")
                 : catalogue.Pads.MaxBy(p => p.ThicknessM)!;
-            (widthM, heightM) = PadSize(e, openings, pad, form, flowM3PerS);
+            (widthM, heightM) = PadSize(e, openings, pad, intakeWall, flowM3PerS);
         }
 
         List<OpeningForm> typed = [.. openings.Where(o => o.Opening.Kind == OpeningKind.Louver)];
@@ -101,12 +106,28 @@ internal sealed record Intake(
                 nearest, 0, gross, gross * nearest.FreeFraction, true, false, pad, widthM, heightM, screenM2, screenCoefficient, form.SectionAreaM2);
         }
 
-        (LouverEntry louver, int count) = Louvers(catalogue, form, flowM3PerS, densityKgPerM3, pad is null ? 0 : widthM * heightM);
+        double padM2 = pad is null ? 0 : widthM * heightM;
+        double AskedM2(LouverEntry l) => AskedFreeM2(l, flowM3PerS, densityKgPerM3, padM2);
+        (LouverEntry louver, int count) = LouverChoice.Of(catalogue, form, intakeWall, pad is null ? null : (widthM, heightM), AskedM2);
         double grossM2 = count * louver.SizeM * louver.SizeM;
         return new Intake(
             louver, count, grossM2, grossM2 * louver.FreeFraction, false, pad is not null, pad, widthM, heightM, screenM2, screenCoefficient,
-            form.SectionAreaM2);
+            form.SectionAreaM2)
+        {
+            LouverAskedM2 = AskedM2(louver),
+        };
     }
+
+    /// <summary>The same intake with all the louver area that is asked, whether the wall has room or not.</summary>
+    public Intake AsAsked()
+    {
+        double oneM2 = Louver.SizeM * Louver.SizeM;
+        int count = Math.Max((int)Math.Ceiling(LouverAskedM2 / (oneM2 * Louver.FreeFraction) - 1e-9), LouverCount);
+        return this with { LouverCount = count, LouverGrossM2 = count * oneM2, LouverFreeM2 = count * oneM2 * Louver.FreeFraction };
+    }
+
+    /// <summary>What the louvers take at a flow, Pa.</summary>
+    public double LouverPa(double flowM3PerS, double densityKgPerM3) => LouverPath().LossPa(flowM3PerS, densityKgPerM3);
 
     /// <summary>
     /// Discharge coefficient from porosity, on the cautious line through two measured screens (0.263: 0.151; 0.350: 0.207). A third of 0.360 measured
@@ -129,7 +150,7 @@ internal sealed record Intake(
     }
 
     private static (double WidthM, double HeightM) PadSize(
-        EquipmentChoice e, List<OpeningForm> openings, PadEntry pad, BuildingForm form, double flowM3PerS)
+        EquipmentChoice e, List<OpeningForm> openings, PadEntry pad, WallPlan wall, double flowM3PerS)
     {
         if (e.WetWallWidthM > 0 && e.WetWallHeightM > 0)
         {
@@ -141,56 +162,24 @@ internal sealed record Intake(
             return (typed.Opening.WidthM, typed.Opening.HeightM);
         }
 
-        // The lowest pad that serves at its rated face speed in the widest run between the doors of its wall; the tallest and widest if none does.
-        double mostWidthM = Math.Max(FreeRunM(form, Layout.LayoutInput.Opposite(e.FanFace)), 0.6);
+        // The lowest pad that serves at its rated face speed in the widest run between the doors of its wall; the one of most area if none does.
         double areaM2 = VentilationRules.PadAreaM2(flowM3PerS, pad.Kind.RatedFaceMPerS);
-        double lowEaveM = Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM);
-        List<double> heights = [.. pad.HeightsM.Where(h => h <= lowEaveM).DefaultIfEmpty(pad.HeightsM.Min()).Order()];
-        double heightM = heights.Find(h => areaM2 / h <= mostWidthM);
-        heightM = heightM > 0 ? heightM : heights[^1];
-        return (Math.Min(Math.Ceiling(areaM2 / heightM / FootM) * FootM, mostWidthM), heightM);
+        double RunM(double h) => Math.Max(Math.Floor((wall.WidestRunM(WallPacking.Sill(wall, h), h) - wall.Module.StepM) / InchM) * InchM, 2 * FootM);
+        List<double> heights = [.. pad.HeightsM.Where(h => h <= wall.LowEaveM).DefaultIfEmpty(pad.HeightsM.Min()).Order()];
+        double heightM = heights.Find(h => Math.Ceiling(areaM2 / h / FootM) * FootM <= RunM(h));
+        if (heightM > 0)
+        {
+            return (Math.Ceiling(areaM2 / heightM / FootM) * FootM, heightM);
+        }
+
+        heightM = heights.MaxBy(h => h * Math.Min(RunM(h), areaM2 / h));
+        return (Math.Min(Math.Ceiling(areaM2 / heightM / FootM) * FootM, RunM(heightM)), heightM);
     }
 
     private const double FootM = 0.3048;
+    private const double InchM = 0.0254;
 
-    private static double FreeRunM(BuildingForm form, FaceName face)
-    {
-        double lengthM = face is FaceName.End1 or FaceName.End2 ? form.WidthM : form.LengthM;
-        double at = 0.3;
-        double widest = 0;
-        foreach (Opening door in form.Face(face).Openings.Select(o => o.Opening)
-            .Where(o => o.Kind is OpeningKind.Door or OpeningKind.DoubleDoor or OpeningKind.Window).OrderBy(o => o.OffsetM))
-        {
-            widest = Math.Max(widest, door.OffsetM - 0.15 - at);
-            at = Math.Max(at, door.OffsetM + door.WidthM + 0.15);
-        }
-
-        return Math.Max(widest, lengthM - 0.3 - at) - 0.1;
-    }
-
-    private static (LouverEntry Louver, int Count) Louvers(
-        Catalogue catalogue, BuildingForm form, double flowM3PerS, double densityKgPerM3, double padM2)
-    {
-        // The least frame area that gives the free area in at most eight pieces; when no size does, the fewest pieces.
-        (LouverEntry Louver, int Count)? best = null;
-        (int Over, double GrossM2) least = (int.MaxValue, double.PositiveInfinity);
-        double lowEaveM = Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM);
-        double targetPa = padM2 > 0 ? 0.5 * LouverTargetPa : LouverTargetPa;
-        foreach (LouverEntry louver in catalogue.Louvers.Where(l => l.SizeM <= lowEaveM))
-        {
-            double freeM2 = louver.SizeM * louver.SizeM * louver.FreeFraction;
-            double neededM2 = Math.Max(
-                flowM3PerS / (louver.DischargeCoefficient * Math.Sqrt(2 * targetPa / densityKgPerM3)),
-                0.6 * padM2);
-            int count = Math.Max((int)Math.Ceiling(neededM2 / freeM2 - 1e-9), 1);
-            double grossM2 = count * louver.SizeM * louver.SizeM;
-            (int Over, double GrossM2) rank = (Math.Max(count - MostLouvers, 0), grossM2);
-            if (best is null || rank.CompareTo(least) < 0)
-            {
-                (best, least) = ((louver, count), rank);
-            }
-        }
-
-        return best ?? (catalogue.Louvers[0], 1);
-    }
+    private static double AskedFreeM2(LouverEntry louver, double flowM3PerS, double densityKgPerM3, double padM2) => Math.Max(
+        flowM3PerS / (louver.DischargeCoefficient * Math.Sqrt(2 * (padM2 > 0 ? 0.5 * LouverTargetPa : LouverTargetPa) / densityKgPerM3)),
+        0.6 * padM2);
 }

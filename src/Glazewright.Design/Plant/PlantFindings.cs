@@ -52,6 +52,11 @@ internal static class PlantFindings
                 "Count the free area, not the frame: add louvers.", Practice);
         }
 
+        if (LouverRoom.Short(f) is { } room)
+        {
+            yield return room;
+        }
+
         double houseMs = all.FlowM3PerS / Math.Max(f.Form.SectionAreaM2, 1);
         double faceMs = all.FlowM3PerS / f.Run.Fans.Sum(e => Math.PI / 4 * e.DiameterM * e.DiameterM);
         yield return new Finding(

@@ -40,6 +40,8 @@ public sealed record PlantResult(
 /// <param name="LouverTravelS">Time of the motor from shut to open, s.</param>
 /// <param name="HouseSpeedMs">Air speed through the section with all fans on, m/s.</param>
 /// <param name="FanFaceSpeedMs">Air speed at the fan faces, m/s.</param>
+/// <param name="LouverCount">How many louvers were chosen; 0 where the job types their openings.</param>
+/// <param name="LouverSizeM">Frame of one, square, m; 0 where typed.</param>
 public sealed record ExhaustPlant(
     EqList<FanUnit> Fans,
     EqList<OperatingPoint> Dry,
@@ -48,7 +50,9 @@ public sealed record ExhaustPlant(
     double LouverGrossM2,
     double LouverTravelS,
     double HouseSpeedMs,
-    double FanFaceSpeedMs);
+    double FanFaceSpeedMs,
+    int LouverCount = 0,
+    double LouverSizeM = 0);
 
 /// <summary>One fan.</summary>
 /// <param name="Id">Path id (<c>A/fan-1</c>).</param>
