@@ -108,8 +108,9 @@ internal static class WallLayout
         foreach (FaceName face in faces.Distinct())
         {
             WallPlan wall = wallOf(face);
-            double highest = Math.Max(wall.LowEaveM - 0.1 - FilterFanM, wall.Module.LeastSillM);
-            double[] sills = [Math.Min(FilterSillM, highest), .. Enumerable.Range(0, 8).Select(i => 1.2 + 0.3048 * i)];
+            double step = wall.Module.StepM;
+            double highest = Math.Max(step * Math.Floor((Math.Min(FilterSillM, wall.LowEaveM - 0.1 - FilterFanM) + 1e-9) / step), wall.Module.LeastSillM);
+            double[] sills = [highest, .. Enumerable.Range(4, 8).Select(i => 6 * step * i)];
             double wantedM = face is FaceName.End1 or FaceName.End2 ? wall.LengthM - 0.8 : 1.5;
             if (wall.Near(FilterFanM, FilterFanM, wantedM, sills) is { } place)
             {

@@ -45,6 +45,7 @@ internal sealed class WallPlan
 {
     private const double RoofClearM = 0.1;
     private const double ColumnM = 0.1;
+    private const double PostClearM = 0.11;
     private const double AnyHeightM = 100;
 
     private readonly BuildingForm _form;
@@ -193,8 +194,8 @@ internal sealed class WallPlan
         return Math.Max(widest, to - at);
     }
 
-    /// <summary>End posts that a place cuts.</summary>
-    public int PostsCut(WallPlace place) => _postsUM.Count(u => u > place.UM - 0.06 && u < place.UM + place.WidthM + 0.06);
+    /// <summary>End posts that a place or its jambs cut.</summary>
+    public int PostsCut(WallPlace place) => _postsUM.Count(u => u > place.UM - PostClearM && u < place.UM + place.WidthM + PostClearM);
 
     /// <summary>The box of a place in the house's own axes: so far out from the wall, so deep.</summary>
     public (Point3 Corner, Point3 Size) Box(WallPlace place, double depthM, double outM = 0) => _face.Name switch

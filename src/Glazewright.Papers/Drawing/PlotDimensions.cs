@@ -64,6 +64,7 @@ internal static class PlotDimensions
         Spot run = new(Math.Cos(angle), -Math.Sin(angle));
         Spot up = new(-Math.Sin(angle), -Math.Cos(angle));
         double forward = along.Dot(run) < 0 ? -1 : 1;
+        bool outward = toLine.Length() < 1e-9 || toLine.Dot(up) >= 0;
         List<double> rowEnds = [];
         int[] order = [.. Enumerable.Range(0, feet.Count - 1)];
         if (forward < 0)
@@ -97,13 +98,14 @@ internal static class PlotDimensions
             }
 
             rowEnds[row] = startAt + widthMm;
-            double riseMm = ClearMm + row * (cap + 1.3);
+            // Texts that step back go away from what is measured: on its side stand the extension lines.
+            double riseMm = row == 0 || outward ? ClearMm + row * (cap + 1.3) : -(PastMm + 0.7 + cap + (row - 1) * (cap + 1.3));
             Spot start = middle + -widthMm / 2 * run + riseMm * up;
             marks.Add(new Mark.Words(
                 start, text, Face.Regular, cap, angleDeg, Paint.Of(Tone.Ink), Role.Dimension, layer, chain.Source));
             if (row > 0)
             {
-                line(middle, middle + (riseMm - 0.6) * up);
+                line(middle, middle + (outward ? riseMm - 0.6 : riseMm + cap + 0.6) * up);
             }
         }
     }

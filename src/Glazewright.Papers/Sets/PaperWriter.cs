@@ -110,8 +110,11 @@ public static class PaperWriter
         return [new PaperFile("contents.html", PaperReader.Everyone, "Contents", ContentsPage.Bytes(name, date, Weather(source), files)), .. files];
     }
 
-    private static IReadOnlyList<Sheet> Sheets(PaperSource source)
+    /// <summary>The drawing sheets in their order.</summary>
+    /// <param name="source">What the papers are made from.</param>
+    public static IReadOnlyList<Sheet> Sheets(PaperSource source)
     {
+        ArgumentNullException.ThrowIfNull(source);
         List<Sheet> sheets = [CoverSheet.Draw(source, "G-0"), RangePlan.Draw(source, "G-1")];
         for (int i = 0; i < source.Houses.Count; i++)
         {
@@ -119,8 +122,10 @@ public static class PaperWriter
             sheets.Add(HouseSection.Draw(source, source.Houses[i], string.Create(CultureInfo.InvariantCulture, $"A-{2 * i + 2}")));
             if (source.Houses[i].Layout.Placed.Any(p => p.Face != FaceName.Floor))
             {
-                sheets.Add(EndWalls.Draw(source, source.Houses[i], string.Create(CultureInfo.InvariantCulture, $"M-{i + 1}")));
+                sheets.Add(WallSheet.Air(source, source.Houses[i], string.Create(CultureInfo.InvariantCulture, $"M-{i + 1}")));
             }
+
+            sheets.Add(WallSheet.Others(source, source.Houses[i], string.Create(CultureInfo.InvariantCulture, $"S-{i + 1}")));
         }
 
         return sheets;

@@ -93,10 +93,9 @@ public static class HousePlan
         all.Add(new Entity.Dimensions(corner, new(1, 0), [0, b.LengthM], roomy ? 16 : 8, style) { Source = b.Id + "/length" });
         List<double> across = Stations(house, scale);
 
-        // Doors swing out over the paper: the dimensions stand beyond them, as far as the sheet has room.
-        double swingM = b.Face(FaceName.End1).Openings.Select(o => o.Opening)
-            .Select(o => o.Kind switch { OpeningKind.Door => o.WidthM, OpeningKind.DoubleDoor => o.WidthM / 2, _ => 0 }).DefaultIfEmpty(0).Max();
-        double clearMm = Math.Clamp(swingM * scale.MmPerM + 5, 16, Math.Max(16, leftMm - 18));
+        // Doors swing and louvers stand out over the paper: the dimensions stand beyond them, as far as the sheet has room.
+        double outM = PlanSymbols.Reach(b, house).Select(p => lowX - p.X).DefaultIfEmpty(0).Max();
+        double clearMm = Math.Clamp(outM * scale.MmPerM + 8, 16, Math.Max(16, leftMm - 18));
         if (across.Count > 2)
         {
             all.Add(new Entity.Dimensions(ring[0], new(0, 1), across, clearMm, style) { Source = b.Id + "/across" });
@@ -137,7 +136,7 @@ public static class HousePlan
             {
                 Point3 middle = b.Origin + (item.Corner.XM + item.Size.XM / 2) * b.AlongX + (item.Corner.YM + item.Size.YM / 2) * b.AlongY;
                 Spot at = SheetStyle.Flat(middle);
-                Spot? free = tries.Select(t => (Spot?)(at + mm * new Spot(t.X, t.Y))).FirstOrDefault(s => taken.All(o => (o - s!.Value).Length() > (2 * radiusMm + 0.4) * mm));
+                Spot? free = tries.Where(t => item.Face != FaceName.End1 || t.X >= 0).Select(t => (Spot?)(at + mm * new Spot(t.X, t.Y))).FirstOrDefault(s => taken.All(o => (o - s!.Value).Length() > (2 * radiusMm + 0.4) * mm));
                 if (free is not Spot place)
                 {
                     continue;

@@ -18,14 +18,37 @@ internal static class PlanSymbols
         SheetStyle.Flat(b.Origin + b.WidthM * b.AlongY),
     ];
 
-    /// <summary>Walls, ridge, frame lines, openings, and what stands inside.</summary>
-    public static IEnumerable<Entity> Building(BuildingForm b, HouseResults? house)
+    /// <summary>Points outside the footprint that door leaves and equipment on the walls reach.</summary>
+    public static IEnumerable<Spot> Reach(BuildingForm b, HouseResults? house)
+    {
+        foreach (FaceForm face in b.Faces.Where(f => f.Name is FaceName.Left or FaceName.Right or FaceName.End1 or FaceName.End2))
+        {
+            Spot outward = new Spot(face.Plane.Normal.XM, face.Plane.Normal.YM).Unit();
+            foreach (Opening o in face.Openings.Select(o => o.Opening))
+            {
+                double byM = o.Kind switch { OpeningKind.Door => o.WidthM, OpeningKind.DoubleDoor => o.WidthM / 2, OpeningKind.Fan => 0.45, OpeningKind.WetWall => 0.15, _ => 0.08 };
+                yield return SheetStyle.Flat(face.Plane.At(new Point2(o.OffsetM, 0))) + byM * outward;
+                yield return SheetStyle.Flat(face.Plane.At(new Point2(o.OffsetM + o.WidthM, 0))) + byM * outward;
+            }
+        }
+
+        foreach (PlacedItem item in house?.Layout.Placed.Where(p => p.Face != FaceName.Floor) ?? [])
+        {
+            foreach ((double x, double y) in ((double, double)[])[(0, 0), (1, 0), (0, 1), (1, 1)])
+            {
+                yield return SheetStyle.Flat(b.Origin + (item.Corner.XM + x * item.Size.XM) * b.AlongX + (item.Corner.YM + y * item.Size.YM) * b.AlongY);
+            }
+        }
+    }
+
+    /// <summary>Walls, ridge, frame lines, openings, benches and what hangs on walls; what hangs inside when asked.</summary>
+    public static IEnumerable<Entity> Building(BuildingForm b, HouseResults? house, bool hung = true)
     {
         IReadOnlyList<Spot> ring = Footprint(b);
         yield return new Entity.Fill([ring], Paint.Of(b.IsHouse ? Tone.Sheet : Tone.Wash)) { Role = Role.Fill, Source = b.Id };
         if (house is not null)
         {
-            foreach (PlacedItem item in house.Layout.Placed.OrderBy(i => i.Kind is PlacedKind.Bench or PlacedKind.Aisle ? 0 : 1))
+            foreach (PlacedItem item in house.Layout.Placed.Where(i => hung || i.Face != FaceName.Floor || i.Kind is PlacedKind.Bench or PlacedKind.Aisle).OrderBy(i => i.Kind is PlacedKind.Bench or PlacedKind.Aisle ? 0 : 1))
             {
                 foreach (Entity entity in Item(b, item))
                 {

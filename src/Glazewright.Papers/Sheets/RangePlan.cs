@@ -54,6 +54,11 @@ public static class RangePlan
             corners = [new(0, 0), new(10, 10)];
         }
 
+        if (!withLot || LotRing(source.Job.Lot) is null)
+        {
+            corners = [.. corners, .. source.Form.Buildings.SelectMany(b => PlanSymbols.Reach(b, source.Houses.FirstOrDefault(h => h.Form.Id == b.Id)))];
+        }
+
         (double lowX, double highX) = (corners.Min(c => c.X), corners.Max(c => c.X));
         (double lowY, double highY) = (corners.Min(c => c.Y), corners.Max(c => c.Y));
         double sideMm = withLot ? 26 : 17;
@@ -69,7 +74,7 @@ public static class RangePlan
 
         foreach (BuildingForm b in source.Form.Buildings.Reverse())
         {
-            all.AddRange(PlanSymbols.Building(b, source.Houses.FirstOrDefault(h => h.Form.Id == b.Id)));
+            all.AddRange(PlanSymbols.Building(b, source.Houses.FirstOrDefault(h => h.Form.Id == b.Id), hung: false));
         }
 
         foreach (BuildingForm b in source.Form.Buildings)
@@ -77,7 +82,7 @@ public static class RangePlan
             Name(all, b, style, scale);
         }
 
-        Dimensions(all, source.Form, style, scale);
+        Dimensions(all, source, style, scale);
         return new View("plan", "Range plan", scale, window, new(roomMm.Left, roomMm.Top), all);
     }
 
@@ -150,8 +155,9 @@ public static class RangePlan
     }
 
     /// <summary>Positions of all walls along x and along y, so that every gap is dimensioned; where they crowd, the whole length alone.</summary>
-    private static void Dimensions(List<Entity> all, FormResult form, LengthStyle style, DrawingScale scale)
+    private static void Dimensions(List<Entity> all, PaperSource source, LengthStyle style, DrawingScale scale)
     {
+        FormResult form = source.Form;
         IReadOnlyList<Spot>[] rings = [.. form.Buildings.Select(PlanSymbols.Footprint)];
         if (rings.Length == 0)
         {
@@ -162,10 +168,16 @@ public static class RangePlan
         List<double> ys = Stations(rings.Where((_, i) => form.Buildings[i].IsHouse).SelectMany(r => r.Select(p => p.Y)), scale);
         double lowX = rings.SelectMany(r => r).Min(p => p.X);
         double highY = rings.SelectMany(r => r).Max(p => p.Y);
-        all.Add(new Entity.Dimensions(new(0, highY), new(1, 0), xs, 8, style) { Source = "range" });
+
+        // Doors that swing out and equipment on the walls stand between a wall and its dimension.
+        IReadOnlyList<Spot> reach = [.. form.Buildings.SelectMany(b => PlanSymbols.Reach(b, source.Houses.FirstOrDefault(h => h.Form.Id == b.Id)))];
+        double BeyondMm(double byM) => Math.Max(8, byM * scale.MmPerM + 4);
+        double aboveMm = BeyondMm(reach.Select(p => p.Y - highY).DefaultIfEmpty(0).Max());
+        double besideMm = BeyondMm(reach.Select(p => lowX - p.X).DefaultIfEmpty(0).Max());
+        all.Add(new Entity.Dimensions(new(0, highY), new(1, 0), xs, aboveMm, style) { Source = "range" });
         if (ys.Count > 1)
         {
-            all.Add(new Entity.Dimensions(new(lowX, 0), new(0, 1), ys, 8, style) { Source = "range" });
+            all.Add(new Entity.Dimensions(new(lowX, 0), new(0, 1), ys, besideMm, style) { Source = "range" });
         }
     }
 

@@ -1,4 +1,5 @@
 using Glazewright.Design.Form;
+using Glazewright.Design.Layout;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Fonts;
 using Glazewright.Papers.Sets;
@@ -15,7 +16,7 @@ internal static class SectionNotes
         double mm = 1 / scale.MmPerM;
         IEnumerable<Entity> notes = isPicture
             ? FewDimensions(house, style).Concat(Pitches(b, style, mm))
-            : Dimensions(house, style).Concat(Levels(b, style, mm)).Concat(Pitches(b, style, mm)).Concat(Coverings(house));
+            : Dimensions(house, style).Concat(Levels(b, style, mm)).Concat(Pitches(b, style, mm)).Concat(Coverings(house, mm));
         foreach (Entity entity in notes)
         {
             yield return entity;
@@ -96,27 +97,66 @@ internal static class SectionNotes
         }
     }
 
-    private static IEnumerable<Entity> Coverings(HouseResults house)
+    /// <summary>What covers each side, told where the note hides no equipment, bench, tie or other note.</summary>
+    private static IEnumerable<Entity> Coverings(HouseResults house, double mm)
     {
         BuildingForm b = house.Form;
         string Name(FaceName face) => house.House.Coverings.FirstOrDefault(c => c.Face == face) is { } covering ? CoverLook.Of(covering.Cover).Name : "";
-        Spot leftRoof = new(0.22 * b.Roof.RidgeOffsetM, b.Roof.LeftEaveM + 0.22 * (b.Roof.RidgeM - b.Roof.LeftEaveM));
         double run = b.WidthM - b.Roof.RidgeOffsetM;
-        Spot rightRoof = new(b.WidthM - 0.22 * run, b.Roof.RightEaveM + 0.22 * (b.Roof.RidgeM - b.Roof.RightEaveM));
-        (Spot Tip, Spot ToMm, string Text)[] notes =
+        Spot OnLeft(double share) => new(share * b.Roof.RidgeOffsetM, b.Roof.LeftEaveM + share * (b.Roof.RidgeM - b.Roof.LeftEaveM));
+        Spot OnRight(double share) => new(b.WidthM - share * run, b.Roof.RightEaveM + share * (b.Roof.RidgeM - b.Roof.RightEaveM));
+        double[] slope = [0.22, 0.35, 0.5, 0.12, 0.65];
+        double[] wall = [0.62, 0.5, 0.75, 0.85, 0.4, 0.92];
+        (string Text, int Side, Spot[] Tips, double[] DownMm)[] notes =
         [
-            (leftRoof, new(9, 9), Name(FaceName.RoofLeft)),
-            (rightRoof, new(-9, 9), Name(FaceName.RoofRight)),
-            (new(0, 0.62 * b.Roof.LeftEaveM), new(8, 3), Name(FaceName.Left)),
-            (new(b.WidthM, 0.62 * b.Roof.RightEaveM), new(-8, 3), Name(FaceName.Right)),
+            (Name(FaceName.RoofLeft), 1, [.. slope.Select(OnLeft)], [9, 14, 20]),
+            (Name(FaceName.RoofRight), -1, [.. slope.Select(OnRight)], [9, 14, 20]),
+            (Name(FaceName.Left), 1, [.. wall.Select(s => new Spot(0, s * b.Roof.LeftEaveM))], [3, -4, 8]),
+            (Name(FaceName.Right), -1, [.. wall.Select(s => new Spot(b.WidthM, s * b.Roof.RightEaveM))], [3, -4, 8]),
         ];
-        foreach ((Spot tip, Spot to, string text) in notes)
+        List<Box> taken = [.. InTheWay(house, mm)];
+        foreach ((string text, int side, Spot[] tips, double[] downMm) in notes.Where(n => n.Text.Length > 0))
         {
-            if (text.Length > 0)
+            IReadOnlyList<string> lines = TextWrap.Lines(text, Face.Regular, Lettered.SmallestMm, 34, 3);
+            double wideM = mm * (lines.Max(l => Lettering.WidthMm(l, Face.Regular, Lettered.SmallestMm)) + 2);
+            double highM = mm * 1.7 * Lettered.SmallestMm * lines.Count;
+            (Spot Tip, Spot ToMm, Box Box, double Hidden)? best = null;
+            foreach ((Spot tip, double acrossMm, double down) in from reach in (double[])[8.5, 16, 26, 38] from t in tips from d in downMm select (t, reach, d))
             {
-                IReadOnlyList<string> lines = TextWrap.Lines(text, Face.Regular, Lettered.SmallestMm, 34, 3);
-                yield return new Entity.Leader(tip, to, string.Join('\n', lines)) { Source = b.Id + "/covering" };
+                double nearM = tip.X + side * mm * (acrossMm + 3.5);
+                Box box = new(side > 0 ? nearM : nearM - wideM, tip.Y - down * mm - highM / 2, wideM, highM);
+                double hidden = taken.Sum(o => CommonM2(o, box));
+                if (best is null || hidden < best.Value.Hidden - 1e-12)
+                {
+                    best = (tip, new Spot(side * acrossMm, down), box, hidden);
+                }
+
+                if (hidden <= 0)
+                {
+                    break;
+                }
             }
+
+            taken.Add(best!.Value.Box);
+            yield return new Entity.Leader(best.Value.Tip, best.Value.ToMm, string.Join('\n', lines)) { Source = b.Id + "/covering" };
         }
     }
+
+    private static IEnumerable<Box> InTheWay(HouseResults house, double mm)
+    {
+        BuildingForm b = house.Form;
+        foreach (PlacedItem p in house.Layout.Placed.Where(p => p.Face == FaceName.Floor && p.Kind is not (PlacedKind.Aisle or PlacedKind.Sensor)))
+        {
+            yield return new Box(p.Corner.YM - mm, p.Corner.ZM - mm, p.Size.YM + 2 * mm, p.Size.ZM + 2 * mm);
+        }
+
+        foreach (MemberLine tie in b.Members.Where(m => m.Role == MemberRole.CollarTie).Take(1))
+        {
+            double from = (tie.A - b.Origin).Dot(b.AlongY);
+            yield return new Box(from, tie.A.ZM - 0.2, (tie.B - b.Origin).Dot(b.AlongY) - from, 0.3);
+        }
+    }
+
+    private static double CommonM2(Box a, Box b) =>
+        Math.Max(Math.Min(a.Right, b.Right) - Math.Max(a.Left, b.Left), 0) * Math.Max(Math.Min(a.Bottom, b.Bottom) - Math.Max(a.Top, b.Top), 0);
 }

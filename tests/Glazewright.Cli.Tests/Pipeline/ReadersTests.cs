@@ -35,6 +35,17 @@ public class ReadersTests
         }
     }
 
+    // Texts over each other, off the paper, crossed by a line, or laid over equipment: none on any sheet of any example.
+    [Theory, MemberData(nameof(Examples))]
+    public void All_lettering_of_every_sheet_can_be_read(string example)
+    {
+        foreach (Sheet sheet in PaperWriter.Sheets(Made[example].Value))
+        {
+            Page page = Plot.Of(sheet);
+            Assert.True(TextClashes.On(page).Concat(TextClashes.OnLines(page)).ToArray() is [], $"{sheet.Id}: {string.Join("; ", TextClashes.On(page).Concat(TextClashes.OnLines(page)))}");
+        }
+    }
+
     [Fact]
     public void The_snow_load_that_relies_on_warmth_the_year_does_not_hold_is_told_to_everyone()
     {

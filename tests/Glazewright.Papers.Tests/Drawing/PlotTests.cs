@@ -90,4 +90,23 @@ public class PlotTests
         Assert.Equal(50, DrawingScale.Choose(8, 5, 200, 150, LengthStyle.Millimetres).Denominator);
         Assert.Equal(10_000, DrawingScale.Choose(1e6, 5, 200, 150, LengthStyle.Millimetres).Denominator);
     }
+
+    // A line through a text is a clash; a patch of paper clears it, but not when it hides equipment; a number may stand on equipment.
+    [Fact]
+    public void Lines_through_lettering_are_found_and_patches_told_apart()
+    {
+        IReadOnlyList<TextClash> On(Role role, bool masked, string text, double yMm = 49)
+        {
+            Entity line = new Entity.Polyline([new(10, yMm), new(90, yMm)]) { Role = role, Source = "thing" };
+            Entity label = new Entity.Label(new(30, 50), text) { Masked = masked };
+            return TextClashes.OnLines(Plot.Of(new Sheet("s", "s", "s", 100, 100, [], [line, label])));
+        }
+
+        Assert.Single(On(Role.Dimension, false, "6'-0\""));
+        Assert.Empty(On(Role.Dimension, true, "6'-0\""));
+        Assert.Empty(On(Role.Dimension, false, "6'-0\"", 55));
+        Assert.Single(On(Role.Equipment, true, "triple-wall"));
+        Assert.Empty(On(Role.Equipment, true, "12"));
+        Assert.Single(On(Role.Equipment, false, "12"));
+    }
 }

@@ -124,7 +124,7 @@ public class DxfTests
         PaperSource source = SampleSource.Make(units);
         return
         [
-            RangePlan.Draw(source, "G-1"), HousePlan.Draw(source, source.Houses[0], "A-1"), HouseSection.Draw(source, source.Houses[0], "A-2"), EndWalls.Draw(source, source.Houses[0], "M-1"),
+            RangePlan.Draw(source, "G-1"), HousePlan.Draw(source, source.Houses[0], "A-1"), HouseSection.Draw(source, source.Houses[0], "A-2"), WallSheet.Air(source, source.Houses[0], "M-1"),
             Samples.Section(),
         ];
     }

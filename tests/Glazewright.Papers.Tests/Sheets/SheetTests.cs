@@ -24,8 +24,10 @@ public class SheetTests
         sheets.Add(RangePlan.Picture(source, 178, 100));
         sheets.AddRange(source.Houses.Select(h => HouseSection.Picture(source, h, 172, 104)));
         sheets.AddRange(source.Houses.Select(h => HousePlan.Draw(source, h, "A-2")));
-        sheets.AddRange(source.Houses.Select(h => EndWalls.Draw(source, h, "M-1")));
+        sheets.AddRange(source.Houses.Select(h => WallSheet.Air(source, h, "M-1")));
+        sheets.AddRange(source.Houses.Select(h => WallSheet.Others(source, h, "S-1")));
         Assert.All(sheets, s => Assert.Empty(TextClashes.On(Plot.Of(s))));
+        Assert.All(sheets.Where(s => s.Id.Contains("walls", StringComparison.Ordinal)), s => Assert.Empty(TextClashes.OnLines(Plot.Of(s))));
     }
 
     [Fact]
@@ -37,20 +39,37 @@ public class SheetTests
         Assert.All((string[])["26'-0\"", "17'-0\"", "9'-0\"", "2'-6\"", "5'-0\"", "16'-0\"", "9'-3\"", "6:12", "9:12", "undated draft"], t => Assert.Contains(t, texts));
     }
 
-    // The fan of the sample stands 0.6 m from the left and is 1.02 m wide, the door 9 ft from the left and 3 ft wide: both are in the chain of end 2.
+    // The fan of the sample stands 0.6 m from the left and is 1.02 m wide, the door 9 ft from the left and 3 ft wide: both are among the running dimensions of end 2, and so are the corners.
     [Fact]
     public void The_fan_wall_has_its_fans_and_doors_where_they_are()
     {
         PaperSource source = SampleSource.Make(UnitSystem.Metric);
-        Sheet sheet = EndWalls.Draw(source, source.Houses[0], "M-1");
-        Entity.Dimensions chain = sheet.Views[1].Entities.OfType<Entity.Dimensions>().First();
-        foreach (double at in (double[])[0, 0.6, 1.62, 9 * Ft, 12 * Ft, 4.3, 5.01, 26 * Ft])
-        {
-            Assert.Contains(chain.StationsM, s => Math.Abs(s - at) < 1e-6);
-        }
-
+        Sheet sheet = WallSheet.Air(source, source.Houses[0], "M-1");
+        string[] texts = [.. sheet.Views[1].Entities.OfType<Entity.Label>().Select(l => l.Text)];
+        Assert.All((string[])["0", "600", "1620", "2743", "3658", "4300", "5010", "7925"], t => Assert.Contains(t, texts));
         Assert.Equal(2, sheet.Views[1].Entities.OfType<Entity.Arc>().Count());
         Assert.Contains("seen from inside", sheet.Views[0].Title, StringComparison.Ordinal);
+    }
+
+    // Bays of 8 ft; the double door of the left wall stands from 10 to 16 ft, in the second one.
+    [Fact]
+    public void Rods_cross_the_first_and_the_last_bay_without_an_opening()
+    {
+        PaperSource source = SampleSource.Make();
+        Sheet sheet = WallSheet.Others(source, source.Houses[0], "S-1");
+        foreach (View view in sheet.Views)
+        {
+            double[] ends = [.. view.Entities.OfType<Entity.Polyline>().Where(p => p.Source == "A/bracing").SelectMany(p => p.Points.Select(q => q.X)).Distinct().Order()];
+            Assert.Equal(4, ends.Length);
+            Assert.All(ends.Zip((double[])[0, 8 * Ft, 96 * Ft, 104 * Ft]), p => Assert.Equal(p.Second, p.First, 1e-9));
+        }
+    }
+
+    [Fact]
+    public void Running_dimensions_keep_their_pitch_and_move_no_more_than_they_must()
+    {
+        Assert.Equal([1, 10, 20], RunningDimensions.Spread([1, 10, 20], 4));
+        Assert.Equal([8, 12, 16, 40], RunningDimensions.Spread([11, 12, 13, 40], 4));
     }
 
     // By hand for 42.0° N: noon altitude 90 − 42 − 23.44 = 24.56° in December and 71.44° in June; the section plane is 7° off the
