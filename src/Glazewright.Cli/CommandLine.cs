@@ -23,6 +23,8 @@ public static class CommandLine
             DesignCommand.Make(desk),
             ShapeCommand.Make(desk),
             DayCommand.Make(desk),
+            CalibrateCommand.Make(desk),
+            ColumnsSchemaCommand.Make(desk),
             CompareCommand.Make(desk),
             JobCheckCommand.Make(desk),
             JobSchemaCommand.Make(desk),
