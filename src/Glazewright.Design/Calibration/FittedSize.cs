@@ -37,6 +37,9 @@ public enum FittedSize
 
     /// <summary>Heat of heaters or pipes, times the stated.</summary>
     Heat,
+
+    /// <summary>Least resistance of the leaves to vapour.</summary>
+    Stomata,
 }
 
 /// <summary>A size with the range it is looked for in: stated before any log is read.</summary>
@@ -66,6 +69,7 @@ public sealed record SizeRange(FittedSize Size, string Word, string What, double
         new(FittedSize.Fans, "fans", "flow of the exhaust fans", 1, 0.4, 1.3, "× stated"),
         new(FittedSize.Pad, "pad", "transfer units of the wet wall", 1, 0.2, 1.5, "× stated"),
         new(FittedSize.Heat, "heat", "heat of heaters or pipes", 1, 0.5, 1.5, "× stated"),
+        new(FittedSize.Stomata, "stomata", "least resistance of the leaves to vapour", 82, 40, 300, "s/m"),
     ];
 
     /// <summary>The range of a size.</summary>

@@ -81,6 +81,7 @@ internal sealed class ReplayHouse
         LeakageWindM2 = Parameters.LeakageWindM2 * v[FittedSize.Leaks],
         LeakageStackM3PerSRootK = Parameters.LeakageStackM3PerSRootK * v[FittedSize.Leaks],
         WetFloorFraction = v[FittedSize.WetFloor],
+        LeastStomatalResistanceSPerM = v[FittedSize.Stomata],
     };
 
     /// <summary>Two cloths one over the other: the pair that faces each other passes less by radiation, and air has two to pass.</summary>

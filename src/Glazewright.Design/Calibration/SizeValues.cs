@@ -19,6 +19,7 @@ internal readonly struct SizeValues
         {
             all[(int)FittedSize.Mass] = house.Parameters.MassJPerK / house.Parameters.FloorAreaM2 / 1000;
             all[(int)FittedSize.WetFloor] = house.Parameters.WetFloorFraction;
+            all[(int)FittedSize.Stomata] = house.Parameters.LeastStomatalResistanceSPerM;
         }
 
         for (int i = 0; i < sizes.Count; i++)

@@ -35,6 +35,7 @@ public class CalibratorTests
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void Threads_change_the_time_and_not_the_result()
     {
         (ColumnMap map, HouseLog log) = Made(0.1, 0.5, out _, weeks: 4);
@@ -46,6 +47,7 @@ public class CalibratorTests
 
     // The same weather on other days: what is computed no longer has to do with what was measured.
     [Fact]
+    [Trait("Category", "Slow")]
     public void A_week_of_other_weather_makes_the_skill_collapse()
     {
         (ColumnMap map, HouseLog log) = Made(0.1, 0.5, out string text);
@@ -66,6 +68,7 @@ public class CalibratorTests
 
     // The scored weeks have no part in the fit: spoil them, and the sizes stay to the last bit.
     [Fact]
+    [Trait("Category", "Slow")]
     public void What_stands_in_the_scored_weeks_does_not_move_the_sizes()
     {
         (ColumnMap map, HouseLog log) = Made(0.1, 0.5, out string text);
@@ -84,6 +87,7 @@ public class CalibratorTests
     }
 
     [Fact]
+    [Trait("Category", "Slow")]
     public void A_size_outside_its_range_ends_at_the_bound_and_is_told()
     {
         double[] truth = [.. s_truth];

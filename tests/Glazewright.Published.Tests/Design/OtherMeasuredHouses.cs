@@ -25,6 +25,7 @@ public class LettuceHouses2022
 
     // A house beside warm neighbours: it is read, and the tool says that it misses.
     [Theory]
+    [Trait("Category", "Slow")]
     [InlineData("reference")]
     [InlineData("team-m")]
     public void February_is_read_and_its_misses_are_told(string compartment)

@@ -8,8 +8,8 @@ namespace Glazewright.Published.Tests.Design;
 /// through the product's own calibration for 115 days without a restart. Six sizes are fitted on weeks 2, 6, 10 and 14 in ranges stated before; the other thirteen weeks are scored.
 /// </summary>
 /// <remarks>
-/// The marks were set before the model was written. Which laws the replay uses (two screens as two cloths, a slow mass, a wet floor, a tenth of the sun to the air) was chosen on the training weeks' sum of squares, but with the other weeks' scores in sight:
-/// the score is not untouched by them (docs/methods/climate-model.md). Two marks of sunny hours are missed; they are held to what is reached, and are asserted to be told as missed.
+/// The marks were set before the model was written. Which laws the replay uses (two screens as two cloths, a slow mass, a wet floor, a tenth of the sun to the air, leaf resistance for transpiration) was chosen on the training weeks' sum of
+/// squares, but with the other weeks' scores in sight: the score is not untouched by them (docs/methods/climate-model.md).
 /// </remarks>
 public class ReferenceHouse2018
 {
@@ -29,17 +29,19 @@ public class ReferenceHouse2018
         Assert.True(all.HumidityRmsPercent <= 6, $"{all.HumidityRmsPercent:0.0} %");
         Assert.InRange(all.HumidityBiasPercent, -3, 3);
         Assert.True(all.VapourRmsKgPerM3 <= 1.65e-3, $"{1000 * all.VapourRmsKgPerM3:0.00} g/m³");
-        Assert.True(r.Scores.Single(s => s.Id == "sun").AirRmsK <= 2);
+        ScoreLine sunny = r.Scores.Single(s => s.Id == "sun");
+        Assert.True(sunny.AirRmsK <= 2 && sunny.HumidityRmsPercent <= 9 && sunny.VapourRmsKgPerM3 <= 2.5e-3, sunny.ToString());
         Assert.All(r.Marks.Where(m => m.Id.StartsWith("night-loss", StringComparison.Ordinal)), m => Assert.Equal(MarkState.Met, m.State));
 
-        // Missed, and said so; not to get worse.
-        Assert.Equal(["sun-humidity", "sun-vapour"], r.Marks.Where(m => m.State == MarkState.Missed).Select(m => m.Id));
-        Assert.True(r.Scores.Single(s => s.Id == "sun").HumidityRmsPercent <= 10.5);
-        Assert.All(r.Sizes, s => Assert.Equal(SizeStanding.Told, s.Standing));
+        Assert.DoesNotContain(r.Marks, m => m.State == MarkState.Missed);
+        // No vents wide in strong sun, no pads: a mark without hours is not a mark met.
+        Assert.Equal(["vents-wide-open", "vents-wide-curtain", "pad-and-fan"], r.Marks.Where(m => m.State == MarkState.NoHours).Select(m => m.Id));
+        Assert.Equal(["wet-floor"], r.Sizes.Where(s => s.Standing == SizeStanding.AtBound).Select(s => s.Range.Word));
     }
 
     // Shuffled weather must ruin the fit: the score is of physics, not of the controlled house.
     [Fact]
+    [Trait("Category", "Slow")]
     public void Weather_of_another_week_ruins_the_score()
     {
         ColumnMap map = MeasuredLogs.Map("cucumber-2018");
