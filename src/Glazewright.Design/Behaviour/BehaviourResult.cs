@@ -17,7 +17,11 @@ public sealed record BehaviourResult(
     MixingBehaviour? Mixing,
     CurtainBehaviour? Curtain,
     PressureBehaviour? Pressure,
-    EqList<KindSized> Kinds);
+    EqList<KindSized> Kinds)
+{
+    /// <summary>Wet wall, fog, both or neither by month; null without fans or without a weather year.</summary>
+    public SeasonResult? Season { get; init; }
+}
 
 /// <summary>A flow at some setting.</summary>
 /// <param name="OpenDeg">How far the louver blades stand open, °.</param>

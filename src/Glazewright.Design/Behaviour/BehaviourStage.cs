@@ -7,11 +7,16 @@ using Glazewright.Design.Plant;
 
 namespace Glazewright.Design.Behaviour;
 
+/// <summary>What Behaviour reads of the job for one house.</summary>
+/// <param name="Plant">What Plant reads.</param>
+/// <param name="Duty">What Duty reads.</param>
+public sealed record BehaviourInput(PlantInput Plant, DutyInput Duty);
+
 /// <summary>Behaviour: the chosen and placed plant away from its one sizing point.</summary>
 public static class BehaviourStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>Works it through.</summary>
     /// <param name="input">What Plant reads of the job.</param>
@@ -20,9 +25,10 @@ public static class BehaviourStage
     /// <param name="plant">The plant.</param>
     /// <param name="layout">Where it sits.</param>
     /// <param name="catalogue">Equipment.</param>
+    /// <param name="ground">What the count by month stands on; none leaves it out.</param>
     /// <returns>How it behaves.</returns>
     public static BehaviourResult Run(
-        PlantInput input, BuildingForm form, DutyResult duty, PlantResult plant, LayoutResult layout, Catalogue catalogue)
+        PlantInput input, BuildingForm form, DutyResult duty, PlantResult plant, LayoutResult layout, Catalogue catalogue, SeasonGround? ground = null)
     {
         ArgumentNullException.ThrowIfNull(input);
         return new BehaviourResult(
@@ -32,6 +38,9 @@ public static class BehaviourStage
             HeatBehaviour.Mixing(form, duty, plant, catalogue),
             HeatBehaviour.Curtain(form, duty, plant),
             HeatBehaviour.Pressure(input, form, duty, plant),
-            KindsSized.Of(input, form, duty, plant, catalogue).ToEqList());
+            KindsSized.Of(input, form, duty, plant, catalogue).ToEqList())
+        {
+            Season = ground is null ? null : SeasonBehaviour.Of(form, duty, plant, ground),
+        };
     }
 }

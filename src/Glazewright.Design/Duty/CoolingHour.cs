@@ -51,7 +51,7 @@ internal sealed record CoolingHour(int Hour, double GlobalWm2, SunW Sun, double 
         return (best ?? At(input, field, year, BrightestHour(year))) with { Candidates = candidates };
     }
 
-    private static CoolingHour At(DutyInput input, GainField field, WeatherYear year, int hour)
+    internal static CoolingHour At(DutyInput input, GainField field, WeatherYear year, int hour)
     {
         int day = hour / 24;
         int month = CommonYear.MonthOfDay(day);

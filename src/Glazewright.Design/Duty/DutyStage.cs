@@ -149,7 +149,7 @@ public static class DutyStage
     internal static double StoredFraction(double plantedFraction) => 0.1 * plantedFraction + 0.3 * (1 - plantedFraction);
 
     // What the covering absorbs halfway through its thickness flows in by U × the resistance between there and outside.
-    private static double InwardFraction(BuildingForm form)
+    internal static double InwardFraction(BuildingForm form)
     {
         double area = 0;
         double weighted = 0;

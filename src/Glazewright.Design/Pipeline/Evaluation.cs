@@ -288,13 +288,15 @@ public sealed class Evaluation
         Keyed<DutyResult> duty = Duty(house);
         Keyed<PlantResult> plant = Plant(house);
         Keyed<LayoutResult> layout = Layout(house);
+        Keyed<GainTable> gains = BareGainTable(house);
         return Run(
             "behaviour",
             BehaviourStage.Version,
             house,
-            PlantInput.From(Job, house),
-            [form.Hash, duty.Hash, plant.Hash, layout.Hash, _ground.Catalogue.Hash],
-            (i, _) => BehaviourStage.Run(i, form.Value.Building(house), duty.Value, plant.Value, layout.Value, Catalogue));
+            new BehaviourInput(PlantInput.From(Job, house), DutyInput.From(Job, house)),
+            [form.Hash, duty.Hash, plant.Hash, layout.Hash, gains.Hash, _ground.Weather.Hash, _ground.Catalogue.Hash],
+            (i, _) => BehaviourStage.Run(
+                i.Plant, form.Value.Building(house), duty.Value, plant.Value, layout.Value, Catalogue, new SeasonGround(i.Duty, gains.Value, Weather)));
     }
 
     /// <summary>Light in a house.</summary>

@@ -31,6 +31,14 @@ internal static class BehaviourChapter
                 $"Drops of {Whole(fog.DropM * 1e6)} µm are gone after {One(fog.LifeS)} s in the design day's air, {said.Text(fog.FallM, Unit.Metre)} below the nozzle; in air of 80 % humidity after {One(fog.DampLifeS)} s and {said.Text(fog.DampFallM, Unit.Metre)}. The nozzles hang {said.Text(fog.HeightM, Unit.Metre)} over the crop{(Math.Max(fog.FallM, fog.DampFallM) > fog.HeightM ? ": in damp air it gets wet, so stop the fog before 80 %" : "")}. {fog.Lines} lines, a nozzle each {said.Text(fog.SpacingM, Unit.Metre)}. The air can take at most {said.Text(fog.RoomKgPerS, Unit.KilogramPerSecond)} with all fans on; {Said.Percent(fog.VentedFraction)} % of the spray is taken up before the fans draw it out.");
         }
 
+        if (b.Season is { } season)
+        {
+            foreach (Block block in SeasonChapter.Of(season, said))
+            {
+                yield return block;
+            }
+        }
+
         if (b.Mixing is { } m)
         {
             yield return new Block.Heading(2, "Heat and mixing");
