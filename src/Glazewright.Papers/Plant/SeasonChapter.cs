@@ -28,8 +28,8 @@ internal static class SeasonChapter
             "Hours not held by month of the weather year.");
         yield return new Block.TableOf(new Table(
             [
-                new Column("Month", 24), new Column("Asked, h", 19, Along.End), new Column("Fans hold", 19, Along.End), new Column("Wet wall", 19, Along.End), new Column("Fog", 16, Along.End),
-                new Column("Both", 16, Along.End), new Column("Pad cools by", 23, Along.End), new Column("Water, pad", 18, Along.End), new Column("Water, fog", 18, Along.End),
+                new Column("Month", 20), new Column("Asked, h", 16, Along.End), new Column("Fans hold", 20, Along.End), new Column("Wet wall", 20, Along.End), new Column("Fog", 20, Along.End),
+                new Column("Both", 20, Along.End), new Column("Pad cools", 18, Along.End), new Column("Pad water", 19, Along.End), new Column("Fog water", 19, Along.End),
             ],
             [
                 .. season.Months.Where(m => m.AskedH > 0).Select(m => (IReadOnlyList<string>)
