@@ -21,6 +21,9 @@ public sealed record BehaviourResult(
 {
     /// <summary>Wet wall, fog, both or neither by month; null without fans or without a weather year.</summary>
     public SeasonResult? Season { get; init; }
+
+    /// <summary>Combustion air of open-flue heaters; null where none stands.</summary>
+    public CombustionAir? Combustion { get; init; }
 }
 
 /// <summary>A flow at some setting.</summary>

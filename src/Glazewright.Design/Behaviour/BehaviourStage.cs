@@ -16,7 +16,7 @@ public sealed record BehaviourInput(PlantInput Plant, DutyInput Duty);
 public static class BehaviourStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 2;
+    public const int Version = 3;
 
     /// <summary>Works it through.</summary>
     /// <param name="input">What Plant reads of the job.</param>
@@ -41,6 +41,7 @@ public static class BehaviourStage
             KindsSized.Of(input, form, duty, plant, catalogue).ToEqList())
         {
             Season = ground is null ? null : SeasonBehaviour.Of(form, duty, plant, ground),
+            Combustion = CombustionAir.Of(form, plant),
         };
     }
 }

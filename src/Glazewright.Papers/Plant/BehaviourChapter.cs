@@ -39,6 +39,13 @@ internal static class BehaviourChapter
             }
         }
 
+        if (b.Combustion is { } air)
+        {
+            yield return new Block.Heading(2, "Combustion air of open-flue heaters");
+            yield return new Block.Paragraph(
+                $"Danger: exhaust fans or a tight house draw flue gas back in; carbon monoxide kills. Take sealed heaters. Where the authority allows open flues: room for {said.Round(air.InputW, Unit.Watt)} of input {said.Round(air.RoomNeededM3, Unit.CubicMetre)}, the house has {said.Round(air.RoomM3, Unit.CubicMetre)}{(air.RoomEnough ? ", which does not count in a tight or exhausted house" : ": too little")}. Two openings, high and low, free area each: {said.Text(air.OutdoorM2, Unit.SquareMetre)} straight outdoors or by upright duct, {said.Text(air.LevelDuctM2, Unit.SquareMetre)} by level duct, {said.Text(air.IndoorM2, Unit.SquareMetre)} to another room. US fuel gas code from memory: a licensed fitter and the adopted edition decide.");
+        }
+
         if (b.Mixing is { } m)
         {
             yield return new Block.Heading(2, "Heat and mixing");

@@ -11,7 +11,7 @@ namespace Glazewright.Papers.Plant;
 /// <summary>Wet wall, fog, both or neither: the hours each holds by month, the water it takes, and what to have.</summary>
 internal static class SeasonChapter
 {
-    private static readonly string[] Months = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
+    private static readonly string[] Months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
     public static IEnumerable<Block> Of(SeasonResult season, Said said)
     {
@@ -28,8 +28,8 @@ internal static class SeasonChapter
             "Hours not held by month of the weather year.");
         yield return new Block.TableOf(new Table(
             [
-                new Column("Month", 20), new Column("Asked, h", 16, Along.End), new Column("Fans hold", 20, Along.End), new Column("Wet wall", 20, Along.End), new Column("Fog", 20, Along.End),
-                new Column("Both", 20, Along.End), new Column("Pad cools", 18, Along.End), new Column("Pad water", 19, Along.End), new Column("Fog water", 19, Along.End),
+                new Column("Month", 14), new Column("Asked, h", 18, Along.End), new Column("Fans hold", 19, Along.End), new Column("Wet wall", 19, Along.End), new Column("Fog", 19, Along.End),
+                new Column("Both", 19, Along.End), new Column("Pad cools", 20, Along.End), new Column("Pad water", 22, Along.End), new Column("Fog water", 22, Along.End),
             ],
             [
                 .. season.Months.Where(m => m.AskedH > 0).Select(m => (IReadOnlyList<string>)

@@ -26,6 +26,22 @@ public class BehaviourStageTests
         return new Scene(BehaviourStage.Run(PlantInput.From(job, "A"), form.Building("A"), duty, plant, layout, CatalogueReader.Generic), plant, duty, form.Building("A"));
     }
 
+    /// <summary>US fuel gas code, sections 304.5 and 304.6, from memory: an appliance of 200,000 Btu/h.</summary>
+    [Fact]
+    public void Open_flues_take_the_codes_room_and_openings()
+    {
+        CombustionAir air = CombustionAir.For(58_614.2, 200);
+        const double In2 = 0.00064516;
+        Assert.Equal(10_000, air.RoomNeededM3 / 0.0283168, 1.0);
+        Assert.Equal(50, air.OutdoorM2 / In2, 0.01);
+        Assert.Equal(100, air.LevelDuctM2 / In2, 0.01);
+        Assert.Equal(200, air.IndoorM2 / In2, 0.01);
+        Assert.Equal(100, CombustionAir.For(10_000, 200).IndoorM2 / In2, 0.01);
+        Assert.False(air.RoomEnough);
+        Assert.Null(Run(e => e).Result.Combustion);
+        Assert.True(Run(e => e with { SealedCombustion = false }).Result.Combustion!.InputW > 0);
+    }
+
     [Fact]
     public void Louvers_that_open_less_and_wind_that_blows_more_leave_less_air()
     {
