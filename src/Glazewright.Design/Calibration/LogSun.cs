@@ -72,6 +72,7 @@ internal sealed class LogSun
     public static LogSun Of(YearInput input, GainTable table, YearHouse house, Site site, HouseLog log)
     {
         LogSun sun = new(log.Count) { AboveFraction = house.ClearAboveFraction };
+        GainField open = new(table, drawn: false), drawn = new(table, drawn: true);
         ReadOnlySpan<double> global = log.Of(LoggedQuantity.OutsideRadiation), pressure = log.Of(LoggedQuantity.Pressure);
         double standardPa = AirMass.PressureAtPa(site.ElevationM);
         for (int i = 0; i < log.Count; i++)
@@ -89,39 +90,21 @@ internal sealed class LogSun
             double up = Math.Cos(at.ZenithDeg * Math.PI / 180);
             SkySources sky = PerezSky.Kernel(
                 split.BeamNormalWm2, split.DiffuseHorizontalWm2, outside, at.ZenithDeg, up, AirMass.RelativeKastenYoung(Math.Min(at.ZenithDeg, 90)), above, input.AlbedoFraction);
-            sun.Add(i, table, sky, at.AzimuthDeg - input.RangeBearingDeg, 90 - at.ZenithDeg);
+            sun.Add(
+                i, open.At(sky, at.AzimuthDeg, 90 - at.ZenithDeg, input.RangeBearingDeg), drawn.At(sky, at.AzimuthDeg, 90 - at.ZenithDeg, input.RangeBearingDeg));
         }
 
         return sun;
     }
 
-    private void Add(int i, GainTable table, SkySources sky, double azimuthDeg, double elevationDeg)
+    private void Add(int i, SunW open, SunW drawn)
     {
-        int azimuths = (int)Math.Round(360 / table.AzimuthStepDeg), elevations = table.CurtainOpen.Beam.Count / azimuths;
-        azimuthDeg -= 360 * Math.Floor(azimuthDeg / 360);
-        double a = azimuthDeg / table.AzimuthStepDeg, e = Math.Clamp(elevationDeg / table.ElevationStepDeg, 0, elevations - 1);
-        int j = Math.Min((int)e, elevations - 2);
-        double fa = a - Math.Floor(a), fe = e - j;
-        for (int corner = 0; corner < 4; corner++)
-        {
-            int column = ((int)a + corner % 2) % azimuths, row = column * elevations + j + corner / 2;
-            double weight = (corner % 2 == 0 ? 1 - fa : fa) * (corner / 2 == 0 ? 1 - fe : fe) * sky.FromSunWm2;
-            Add(i, table.CurtainOpen.Beam[row], table.CurtainDrawn.Beam[row], weight);
-        }
-
-        Add(i, table.CurtainOpen.Sky, table.CurtainDrawn.Sky, sky.DomeWm2);
-        Add(i, table.CurtainOpen.Horizon, table.CurtainDrawn.Horizon, sky.HorizonWm2);
-        Add(i, table.CurtainOpen.Ground, table.CurtainDrawn.Ground, sky.GroundWm2);
-    }
-
-    private void Add(int i, in GainRow open, in GainRow drawn, double wm2)
-    {
-        CoverW[i] += wm2 * open.ApertureM2 * open.CoverShare;
-        CropW[i] += wm2 * open.ApertureM2 * open.CropPlaneShare;
-        CropDrawnW[i] += wm2 * drawn.ApertureM2 * drawn.CropPlaneShare;
-        AirW[i] += wm2 * open.ApertureM2 * open.FrameShare;
-        OpaqueW[i] += wm2 * open.ApertureM2 * open.OpaqueShare;
-        CurtainDrawnW[i] += wm2 * drawn.ApertureM2 * drawn.CurtainShare;
+        CoverW[i] = open.CoverW;
+        CropW[i] = open.CropPlaneW;
+        CropDrawnW[i] = drawn.CropPlaneW;
+        AirW[i] = open.FrameW;
+        OpaqueW[i] = open.OpaqueW;
+        CurtainDrawnW[i] = drawn.CurtainW;
     }
 
     private static double Guessed(PlainHouse h, HouseLog log, int i)

@@ -61,7 +61,7 @@ public static class LightReport
             $"In {brightName} it is {light.Months[bright].MeanMolPerM2Day:0.0} mol/m² a day; the mean of the map is above {LightMap.StrongUmolPerM2S:0} µmol/m²s, more than most crops use, in {light.Carpet.Mean.Count(v => v > LightMap.StrongUmolPerM2S):#,0} hours of the year: hours for shade."));
         yield return new Block.Picture(
             MonthMaps.Draw($"light-months-{house.Form.Id}", $"House {house.Form.Id}: light by month", light.CountX, light.CountY, MonthMaps.WithYear(light.Months), [.. Enumerable.Range(0, 13)], house.Form.LengthM / house.Form.WidthM, Said.WidthMm),
-            $"Daily light {(light.HeightM > 0 ? "at bench height" : "on the floor")}, plan as on the range plan, one scale for the year.");
+            $"Daily light {(light.HeightM > 0 ? "at bench height" : "on the floor")}, plan as on the range plan, one scale for the year. A cell is {said.Text(house.Form.LengthM / light.CountX, Unit.Metre)} by {said.Text(house.Form.WidthM / light.CountY, Unit.Metre)}: smaller cells would find darker spots, so compare the darkest place only between maps of such cells.");
         if (light.Drawn is { } drawn)
         {
             yield return new Block.Heading(2, "With the curtain drawn");
@@ -91,10 +91,10 @@ public static class LightReport
             "Solar time, rays in the plane of the section, seen from end 2; thick lines are opaque.");
         yield return new Block.Heading(2, "The year hour by hour");
         yield return new Block.Picture(
-            CarpetPlot.Draw($"light-year-{house.Form.Id}", "Mean of the map", "µmol/m²s", light.Carpet.Mean, CarpetPlot.Even(Ramp.Sequential, 100, 100, 8), Said.WidthMm, 40),
+            CarpetPlot.Draw($"light-year-{house.Form.Id}", $"House {house.Form.Id}: mean of the map", "µmol/m²s", light.Carpet.Mean, CarpetPlot.Even(Ramp.Sequential, 100, 100, 8), Said.WidthMm, 40),
             "Photosynthetic light, mean of the whole map.");
         yield return new Block.Picture(
-            CarpetPlot.Draw($"light-darkest-{house.Form.Id}", "The darkest place", "µmol/m²s", light.Carpet.Darkest, CarpetPlot.Even(Ramp.Sequential, 100, 100, 8), Said.WidthMm, 40),
+            CarpetPlot.Draw($"light-darkest-{house.Form.Id}", $"House {house.Form.Id}: the darkest place", "µmol/m²s", light.Carpet.Darkest, CarpetPlot.Even(Ramp.Sequential, 100, 100, 8), Said.WidthMm, 40),
             $"The same at the place that is darkest in {darkName}, {Place(light, house, said)}.");
         yield return new Block.Heading(2, "Shadows and framings");
         if (light.Shadows.Count > 0)
@@ -111,7 +111,7 @@ public static class LightReport
             yield return new Block.Heading(2, plane.Name);
             yield return new Block.Picture(
                 MonthMaps.Draw(
-                    $"light-{(plane.Face == FaceName.Floor ? "floor" : "wall")}-{house.Form.Id}", plane.Name, plane.CountU, plane.CountV, plane.Months, [dark, (dark + 3) % 12, bright, (dark + 9) % 12],
+                    $"light-{(plane.Face == FaceName.Floor ? "floor" : "wall")}-{house.Form.Id}", $"House {house.Form.Id}: {Lower(plane.Name)}", plane.CountU, plane.CountV, plane.Months, [dark, (dark + 3) % 12, bright, (dark + 9) % 12],
                     plane.LengthUM / plane.LengthVM, Said.WidthMm),
                 plane.Face == FaceName.Floor ? "Daily light on the floor; below benches the light is what comes in from the sides." : $"Daily light on the {FaceWord(plane.Face)}, seen from inside, floor at the bottom.");
         }
@@ -178,6 +178,8 @@ public static class LightReport
         double y = ((light.Carpet.DarkestCell / light.CountX) + 0.5) * house.Form.WidthM / light.CountY;
         return $"{said.Text(x, Unit.Metre)} from end 1 and {said.Text(y, Unit.Metre)} from the left wall";
     }
+
+    private static string Lower(string name) => char.ToLowerInvariant(name[0]) + name[1..];
 
     private static string Share(LightMonth drawn, LightMonth open) =>
         open.MeanMolPerM2Day > 0 ? Said.Percent(drawn.MeanMolPerM2Day / open.MeanMolPerM2Day) : "no";
