@@ -86,11 +86,6 @@ internal sealed class BeamView
     // overlap, the products of their weights put back what was taken twice.
     internal void Light(int i)
     {
-        if (bars.Any && pieces[i].Covering is FaceCovering.Clear)
-        {
-            bars.From(i);
-        }
-
         lit.Clear();
         lit.Add(new LitPart(1, outlines[i]));
         foreach (double[] hole in holes[i])

@@ -18,10 +18,8 @@ internal static class ViewFactors
         int n = pieces.Count;
         var counted = new double[n, n];
         CellPlanes[] cells = [new CellPlanes(pieces, Pieces.Below), new CellPlanes(pieces, Pieces.Above)];
-        for (int i = 0; i < n; i++)
-        {
-            Shoot(pieces, cells[pieces[i].Cell], i, raysPerPiece, counted);
-        }
+        // Each piece fills a row of its own.
+        Parallel.For(0, n, i => Shoot(pieces, cells[pieces[i].Cell], i, raysPerPiece, counted));
 
         var exchange = new double[n, n];
         for (int i = 0; i < n; i++)

@@ -18,8 +18,8 @@ internal sealed class BarCatch
     private readonly BarShadows shadows;
     private readonly BitRows bars = new(Lines, Words);
     private readonly BitRows holes = new(Lines, Words);
-    private readonly BitRows outline = new(Lines, 1);
-    private readonly BitRows landing = new(Lines, 1);
+    private readonly BitRows?[] outlines;
+    private readonly bool[] isSpanned;
     private FlatMap map;
     private double phaseX;
     private double phaseY;
@@ -28,6 +28,8 @@ internal sealed class BarCatch
     {
         this.pieces = pieces;
         shadows = BarShadows.Of(bars);
+        outlines = new BitRows?[pieces.Count];
+        isSpanned = new bool[pieces.Count];
     }
 
     internal bool Any => shadows.Any;
@@ -43,6 +45,7 @@ internal sealed class BarCatch
 
         map = Map(towards);
         (phaseX, phaseY) = Phases.Of(towards);
+        Array.Clear(isSpanned);
         bars.Clear();
         shadows.Cast(bars, map, towards, phaseX, phaseY);
         holes.Clear();
@@ -64,25 +67,26 @@ internal sealed class BarCatch
         {
             if (Enters(i, towards))
             {
-                outline.Span(corners[..map.Put(pieces[i].Outline, corners)], phaseX, phaseY);
                 caught[i] = Share(i, null);
             }
         }
     }
 
-    /// <summary>Prepares for <see cref="On"/>: the beam of the last direction that enters through a clear piece.</summary>
-    internal void From(int piece)
-    {
-        Span<double> corners = stackalloc double[2 * FlatClip.MostCorners];
-        outline.Span(corners[..map.Put(pieces[piece].Outline, corners)], phaseX, phaseY);
-    }
+    /// <summary>Share that bars catch of what goes, in the last direction, from one piece to another: a bar shades what lies behind it, not the whole of a face's light.</summary>
+    internal double On(int from, int to) => Share(from, Outline(to));
 
-    /// <summary>Share that bars catch of what goes from one piece to another: a bar shades what lies behind it, not the whole of a face's light.</summary>
-    internal double On(int from, int to)
+    // Where a piece lies in the picture; worked out once a direction, since several pieces send light to each.
+    private BitRows Outline(int piece)
     {
-        Span<double> corners = stackalloc double[2 * FlatClip.MostCorners];
-        landing.Span(corners[..map.Put(pieces[to].Outline, corners)], phaseX, phaseY);
-        return Share(from, landing);
+        BitRows outline = outlines[piece] ??= new BitRows(Lines, 1);
+        if (!isSpanned[piece])
+        {
+            Span<double> corners = stackalloc double[2 * FlatClip.MostCorners];
+            outline.Span(corners[..map.Put(pieces[piece].Outline, corners)], phaseX, phaseY);
+            isSpanned[piece] = true;
+        }
+
+        return outline;
     }
 
     private bool Enters(int i, Vector3d towards) =>
@@ -92,6 +96,7 @@ internal sealed class BarCatch
     private double Share(int piece, BitRows? within)
     {
         bool holed = pieces[piece].Holes.Length > 0;
+        BitRows outline = Outline(piece);
         int seen = 0;
         int dark = 0;
         int first = within is null ? outline.FirstLine : Math.Max(outline.FirstLine, within.FirstLine);
