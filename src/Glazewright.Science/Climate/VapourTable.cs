@@ -4,20 +4,21 @@ using Glazewright.Science.Maths;
 namespace Glazewright.Science.Climate;
 
 /// <summary>
-/// Saturation vapour pressure over water, and over ice below 0 °C, as the year's loops need it: value and slope by cubic pieces a quarter kelvin
+/// Saturation vapour pressure over water, and over ice below the triple point (0.01 °C, where both lines meet), as the year's loops need it: value and slope by cubic pieces a quarter kelvin
 /// wide whose ends carry the formula's value and slope. The pieces follow the formula within 1e-8 (test: VapourTableTests).
 /// </summary>
 /// <remarks>ASHRAE Handbook—Fundamentals (2017, SI), ch. 1, eqs (5) and (6), after Hyland and Wexler 1983; coefficients from memory, checked against its table 3.</remarks>
 public static class VapourTable
 {
-    private const double LowestC = -100.0;
-    private const double HighestC = 120.0;
+    // A piece begins at the triple point: the change from ice to water makes no jump.
+    private const double LowestC = Air.Saturation.TriplePointC - 100.0;
     private const int PerKelvin = 4;
-    private const int Pieces = (int)(HighestC - LowestC) * PerKelvin;
+    private const int IcePieces = 100 * PerKelvin;
+    private const int Pieces = 220 * PerKelvin;
 
     private static readonly Piece[] Table = Make();
 
-    /// <summary>Saturation pressure, Pa; total: temperatures beyond −100 to 120 °C are taken at the end, NaN at −100.</summary>
+    /// <summary>Saturation pressure, Pa; total: temperatures beyond −99.99 to 120.01 °C are taken at the end, NaN at the lowest.</summary>
     /// <param name="temperatureC">Temperature, °C.</param>
     public static double PressurePa(double temperatureC) => PressurePa(temperatureC, out _);
 
@@ -105,7 +106,7 @@ public static class VapourTable
         for (int piece = 0; piece < Pieces; piece++)
         {
             double fromC = LowestC + (double)piece / PerKelvin;
-            bool ice = fromC < 0.0;
+            bool ice = piece < IcePieces;
             double p0 = Formula(fromC + 273.15, ice, out double s0), p1 = Formula(fromC + 1.0 / PerKelvin + 273.15, ice, out double s1);
             s0 /= PerKelvin;
             s1 /= PerKelvin;
