@@ -153,15 +153,22 @@ public sealed class Evaluation
     {
         get
         {
+            Keyed<FormResult> form = Form;
             Keyed<PlantResult>[] plants = [.. Job.Houses.Select(h => Plant(h.Id))];
             Keyed<ProgramDocument>[] programs = [.. Job.Houses.Select(h => Program(h.Id))];
+            Keyed<LayoutResult>[] layouts = [.. Job.Houses.Select(h => Layout(h.Id))];
             return Run(
                 "services",
                 ServicesStage.Version,
                 "",
                 ServicesInput.From(Job),
-                [.. plants.Select(p => p.Hash), .. programs.Select(p => p.Hash)],
-                (i, _) => ServicesStage.Run(i, plants.Select(p => p.Value).ToEqList(), programs.Select(p => p.Value).ToEqList()));
+                [form.Hash, .. plants.Select(p => p.Hash), .. programs.Select(p => p.Hash), .. layouts.Select(l => l.Hash)],
+                (i, _) => ServicesStage.Run(
+                    i,
+                    form.Value,
+                    plants.Select(p => p.Value).ToEqList(),
+                    programs.Select(p => p.Value).ToEqList(),
+                    layouts.Select(l => l.Value).ToEqList()));
         }
     }
 

@@ -12,6 +12,7 @@ namespace Glazewright.Design.Services;
 /// <param name="Supply">Their sum against the well; null without users.</param>
 /// <param name="Drains">What must run off.</param>
 /// <param name="Points">Controls inputs and outputs.</param>
+/// <param name="Panels">Panels with their circuits, the main one first; empty without loads.</param>
 /// <param name="Report">Figures and findings.</param>
 public sealed record ServicesResult(
     EqList<LoadLine> Electric,
@@ -22,10 +23,11 @@ public sealed record ServicesResult(
     WaterNeed? Supply,
     EqList<DrainLine> Drains,
     EqList<PointLine> Points,
+    EqList<PanelSchedule> Panels,
     StageReport Report)
 {
     /// <summary>Nothing to serve.</summary>
-    public static ServicesResult None { get; } = new([], null, [], null, [], null, [], [], StageReport.Empty);
+    public static ServicesResult None { get; } = new([], null, [], null, [], null, [], [], [], StageReport.Empty);
 }
 
 /// <summary>When a load runs: loads of summer and winter do not add up.</summary>
@@ -44,8 +46,39 @@ public enum LoadSeason
     ExhaustOff,
 }
 
+/// <summary>What kind of load a line or circuit is: the code's rules go by it.</summary>
+public enum LoadKind
+{
+    /// <summary>A motor that may run for hours.</summary>
+    Motor,
+
+    /// <summary>A drive of louvers, curtain or vents: minutes an hour.</summary>
+    ShortTimeMotor,
+
+    /// <summary>Fixed electric heat.</summary>
+    ElectricHeat,
+
+    /// <summary>Lamps over the crop.</summary>
+    GrowLamps,
+
+    /// <summary>Work lights.</summary>
+    Lights,
+
+    /// <summary>Receptacles.</summary>
+    Receptacles,
+
+    /// <summary>Control box and sensors.</summary>
+    Electronics,
+
+    /// <summary>Fixed equipment of a head house or control room.</summary>
+    Appliance,
+
+    /// <summary>A further panel.</summary>
+    Feeder,
+}
+
 /// <summary>One line of the electric load list.</summary>
-/// <param name="House">House id.</param>
+/// <param name="House">Id of the house, head house, corridor or control room.</param>
 /// <param name="Id">Path id.</param>
 /// <param name="Label">What it is.</param>
 /// <param name="Count">How many.</param>
@@ -61,6 +94,7 @@ public enum LoadSeason
 /// <param name="DemandFraction">Share counted in the demand.</param>
 /// <param name="CircuitA">Least ampacity of a branch circuit of one, A.</param>
 /// <param name="Backup">On the generator.</param>
+/// <param name="Kind">What kind of load.</param>
 public sealed record LoadLine(
     string House,
     string Id,
@@ -77,12 +111,16 @@ public sealed record LoadLine(
     LoadSeason Season,
     double DemandFraction,
     double CircuitA,
-    bool Backup)
+    bool Backup,
+    LoadKind Kind)
 {
     /// <summary>True when the line counts in the demand of a season; what waits for the exhaust fans counts with the heating.</summary>
     /// <param name="season">Cooling or heating.</param>
     /// <returns>Whether it counts.</returns>
     public bool CountsIn(LoadSeason season) => Season == LoadSeason.Always || Season == season || (Season == LoadSeason.ExhaustOff && season == LoadSeason.Heating);
+
+    /// <summary>Counts at 125 %: what may be on for three hours and is no motor.</summary>
+    public bool Continuous => Kind is LoadKind.ElectricHeat or LoadKind.GrowLamps or LoadKind.Lights or LoadKind.Electronics or LoadKind.Appliance;
 
     /// <summary>Apparent power of all of the line at the sizing current, VA.</summary>
     public double SizingVa => Count * CurrentA * VoltageV * (ThreePhase ? Math.Sqrt(3) : 1);
@@ -95,7 +133,7 @@ public sealed record LoadLine(
 /// <param name="ConnectedW">Connected, W.</param>
 /// <param name="SummerVa">Demand while cooling, VA.</param>
 /// <param name="WinterVa">Demand while heating, VA.</param>
-/// <param name="DemandA">Larger of both with a quarter of the largest motor and of lamps and electric heat, A.</param>
+/// <param name="DemandA">Larger of both, each with a quarter of its largest motor and of what is on for hours, A.</param>
 /// <param name="ServiceA">Smallest standard service that carries it, A; 0 past the table.</param>
 /// <param name="HasA">Service of the lot, A.</param>
 /// <param name="DropFraction">Voltage drop over the run to the pole at the demand.</param>

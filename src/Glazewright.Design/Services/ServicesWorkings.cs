@@ -16,6 +16,7 @@ internal static class ServicesWorkings
         List<Figure> figures = [];
         List<Finding> findings = [];
         Power(input, r, figures, findings);
+        PanelWorkings.Add(input, r, figures, findings);
         Gas(input, r, figures, findings);
         Water(input, r, figures, findings);
         findings.Add(new Finding(
@@ -25,7 +26,9 @@ internal static class ServicesWorkings
             figures.ToEqList(),
             findings.ToEqList(),
             [
-                "Services: conductor, conduit, pipe and breaker sizes are not chosen but for the gas main's first size; lights, receptacles and the head house are not in the load list.",
+                "Services: not chosen are raceways and boxes, starters and overloads (by the nameplate), fault current and the breakers' interrupting rating, grounding electrodes, lightning and surge protection, transfer switch wiring; pipe sizes but for the gas main's first size.",
+                "Services: lights, receptacles, water heater and the head house's heat pump are allowances by rule; well and irrigation pumps, coolers and tools with plugs of their own are not in the load list.",
+                "Services: conductors and voltage drops take direct-current resistance at 75 °C; starting dips are not computed.",
                 "Services: motor sizes are taken from the power drawn; nameplates of what is bought replace them.",
             ]);
     }
@@ -48,17 +51,19 @@ internal static class ServicesWorkings
 
         Figure summer = Demand("services/summer-demand", "Demand while cooling, VA", LoadSeason.Cooling);
         Figure winter = Demand("services/winter-demand", "Demand while heating, VA", LoadSeason.Heating);
-        double baseVa = Math.Max(summer.Value, winter.Value);
         double root = lot.Phase == Phase.Three ? Math.Sqrt(3) : 1;
         figures.Add(summer);
         figures.Add(winter);
+        Term Quarter(string symbol, string season, LoadSeason of) => Term.Of(
+            symbol, $"{season}: a quarter of its largest motor and of what is on for hours, VA", PowerServices.Demand(r.Electric, of).QuarterVa, Unit.None, Code);
         Figure demand = Figure.Derive(
             "services/demand", "Current the service must carry", Unit.Ampere,
-            (Term.Max(Term.Of("summer", summer), Term.Of("winter", winter))
-                + Term.Of("quarter", "A quarter of the largest motor, of lamps and of electric heat then on, VA", power.DemandA * lot.ServiceV * root - baseVa, Unit.None, Code))
+            Term.Max(
+                Term.Of("summer", summer) + Quarter("sq", "Cooling", LoadSeason.Cooling),
+                Term.Of("winter", winter) + Quarter("wq", "Heating", LoadSeason.Heating))
                 / (Term.Of("volts", "Service voltage", lot.ServiceV, Unit.None, new Source.Given("/utilities/voltage"))
                     * Term.Of("root", "√3 on three phases, 1 on one", root, Unit.None, Sum)),
-            Code, "Cooling and heating never run together (NEC 220.60); lights and head house come on top.");
+            Code, "Cooling and heating never run together (NEC 220.60); lights, receptacles and head house are allowances.");
         figures.Add(demand);
         figures.Add(Figure.Observe(
             "services/generator-start", "Most the backup list draws while it starts, VA", Unit.None, power.StartVa,
@@ -70,8 +75,8 @@ internal static class ServicesWorkings
             bool over = power.DemandA > lot.ServiceA;
             findings.Add(new Finding(
                 "services/electric-service", over ? Severity.Miss : power.DemandA > 0.8 * lot.ServiceA ? Severity.Near : Severity.Note, "",
-                Text($"The plants of all houses ask {power.DemandA:0} A of the lot's {lot.ServiceA:0} A ({power.SummerVa / 1000:0.0} kVA while cooling, {power.WinterVa / 1000:0.0} while heating); lights, receptacles and head house come on top. Voltage drop over the run to the pole about {100 * power.DropFraction:0.0} %."),
-                over ? (power.ServiceA > 0 ? Text($"A {power.ServiceA:0} A service, or fewer loads at once.") : "A service by the utility's engineer, or fewer loads at once.") : power.DropFraction > 0.03 ? "A heavier cable or a nearer transformer: 3 % is the usual limit for a feeder." : "",
+                Text($"The range asks {power.DemandA:0} A of the lot's {lot.ServiceA:0} A ({power.SummerVa / 1000:0.0} kVA while cooling, {power.WinterVa / 1000:0.0} while heating), allowances for lights, receptacles and head house among them. Voltage drop over the run to the pole about {100 * power.DropFraction:0.0} %."),
+                over ? (power.ServiceA > 0 ? Text($"A {power.ServiceA:0} A service, or fewer loads at once.") : "A service by the utility's engineer, or fewer loads at once.") : power.DropFraction > ServiceRun.LimitFraction ? "A nearer transformer or parallel cables: 2 % to the panel leaves 3 % for the branches." : "",
                 Code));
         }
 

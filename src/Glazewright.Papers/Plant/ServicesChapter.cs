@@ -40,12 +40,18 @@ internal static class ServicesChapter
         {
             yield return new Block.TableOf(PowerTable(power, source.Job.Utilities));
             yield return new Block.Paragraph(
-                "Louver, curtain and vent motors count a quarter (minutes an hour); cooling and heating do not add up; a quarter of the largest motor, of lamps and of electric heat on top. Backup list: one heater, circulation, first fan with its louver, control and alarm, started one after another.",
+                "Louver, curtain and vent motors count a quarter (minutes an hour); cooling and heating do not add up, and the larger is taken with a quarter of its own largest motor and of what is on for hours (lamps, lights, electric heat, head-house equipment). Allowances: a 40 W work light each 20 m² (215 ft²) of house and 5 m² (54 ft²) of other rooms; a receptacle of 180 VA each 12 m (39 ft) of long wall, 4 m (13 ft) round head house and control room; 30 W/m² (2.8 W/ft²) of heat pump there; 1.4 kW of water heater at a wash or toilet room. Backup list: one heater, circulation, first fan with its louver, control and alarm, started one after another.",
                 Quiet: true);
+        }
+
+        foreach (Block block in PanelChapter.Of(source))
+        {
+            yield return block;
         }
 
         if (services.GasMain is { } gas)
         {
+            yield return new Block.NewPage();
             yield return new Block.Heading(2, "Gas or oil");
             yield return new Block.TableOf(Burners(services, said));
             yield return new Block.Paragraph(Gas(gas, said, us));
@@ -89,7 +95,7 @@ internal static class ServicesChapter
             parts.Add($"{said.Text(w.DayM3, Unit.WaterCubicMetre)} of water on the design day");
         }
 
-        return "The climate plant asks " + Said.Listed(parts) + ".";
+        return "The range asks " + Said.Listed(parts) + ".";
     }
 
     private static Table Loads(ServicesResult services) => new(
@@ -112,7 +118,7 @@ internal static class ServicesChapter
             ["Demand while cooling / while heating", $"{One(p.SummerVa / 1000)} / {One(p.WinterVa / 1000)} kVA"],
             ["Current the service must carry", $"{Whole(p.DemandA)} A at {Whole(lot.ServiceV)} V, {(lot.Phase == Phase.Three ? "three-phase" : "single-phase")}"],
             ["Smallest standard service / the lot has", $"{(p.ServiceA > 0 ? Whole(p.ServiceA) : "more than 1,200")} / {(p.HasA > 0 ? Whole(p.HasA) : "not said")} A"],
-            ["Voltage drop over the run to the pole (4/0 aluminium)", $"{One(100 * p.DropFraction)} %"],
+            ["Voltage drop over the run to the pole", $"{One(100 * p.DropFraction)} %"],
             ["Backup list running", $"{One(p.BackupW / 1000)} kW, {One(p.BackupVa / 1000)} kVA"],
             [$"Most while {(p.StartId.Length > 0 ? p.StartId : "nothing")} starts last", $"{One(p.StartVa / 1000)} kVA"],
             ["Standby set", p.GeneratorVa > 0 ? $"{Whole(p.GeneratorVa / 1000)} kVA" : "beyond usual sets"],

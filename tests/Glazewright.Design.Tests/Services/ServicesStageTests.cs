@@ -2,6 +2,7 @@ using Glazewright.Design.Brief;
 using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
+using Glazewright.Design.Layout;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Program;
 using Glazewright.Design.Services;
@@ -14,10 +15,11 @@ public class ServicesStageTests
 {
     private static (ServicesResult Services, PlantResult Plant) Run(Job job)
     {
-        BuildingForm form = FormStage.Run(FormInput.From(job)).Building("A");
-        PlantResult plant = PlantStage.Run(PlantInput.From(job, "A"), form, DesignDay.Duty(job), CatalogueReader.Generic);
+        FormResult form = FormStage.Run(FormInput.From(job));
+        PlantResult plant = PlantStage.Run(PlantInput.From(job, "A"), form.Building("A"), DesignDay.Duty(job), CatalogueReader.Generic);
         ProgramDocument program = ProgramStage.Run(ProgramInput.From(job, "A"), plant);
-        return (ServicesStage.Run(ServicesInput.From(job), [plant], [program]), plant);
+        LayoutResult layout = LayoutStage.Run(LayoutInput.From(job, "A"), form, plant);
+        return (ServicesStage.Run(ServicesInput.From(job), form, [plant], [program], [layout]), plant);
     }
 
     private static Job Full() => DesignDay.With(TestJobs.OneHouse(), e => e with
@@ -48,9 +50,9 @@ public class ServicesStageTests
         PowerNeed power = services.Power!;
         Assert.Equal(all - winterOnly, power.SummerVa, 1e-6);
         Assert.True(power.SummerVa > power.WinterVa);
-        double motor = services.Electric.Where(l => l.MotorHp > 0 && l.Season != LoadSeason.Heating).Max(l => l.CurrentA * l.VoltageV);
-        LoadLine lamps = services.Electric.Single(l => l.Id == "A/lamps");
-        Assert.Equal((power.SummerVa + 0.25 * (motor + lamps.CurrentA * lamps.VoltageV)) / 240, power.DemandA, 1e-9);
+        double motor = services.Electric.Where(l => l.Kind is LoadKind.Motor or LoadKind.ShortTimeMotor && l.Season != LoadSeason.Heating).Max(l => l.CurrentA * l.VoltageV);
+        double hours = services.Electric.Where(l => l.Id is "A/lamps" or "A/lights" or "A/control").Sum(l => l.Count * l.CurrentA * l.VoltageV);
+        Assert.Equal((power.SummerVa + 0.25 * (motor + hours)) / 240, power.DemandA, 1e-9);
         Assert.True(power.ServiceA >= power.DemandA);
     }
 
@@ -121,7 +123,7 @@ public class ServicesStageTests
     {
         Job job = Full() with { Utilities = Full().Utilities with { ServiceA = 30 } };
         Assert.Contains(Run(job).Services.Report.Findings, f => f.Code == "services/electric-service" && f.Severity == Severity.Miss);
-        Assert.Empty(ServicesStage.Run(ServicesInput.From(job with { Houses = [] }), [], []).Electric);
+        Assert.Empty(ServicesStage.Run(ServicesInput.From(job with { Houses = [] }), FormStage.Run(FormInput.From(job)), [], [], []).Electric);
     }
 
     [Fact]

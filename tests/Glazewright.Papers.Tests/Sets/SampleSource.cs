@@ -49,7 +49,8 @@ internal static class SampleSource
         CutsResult cuts = new([new SectionCuts("tube-4x2x0.120", [new BarPattern(7.315, 7, [new CutPiece("R-01", 5.79)], 1.5)], 7, 7, 7, "bars", true, 0.03)], StageReport.Empty);
         return new PaperSource(job, form, body, results, takeoff, cuts, Price(job), [new DefaultUsed("/tariffs/water", "6.00 $/1,000 gal", "a usual rural rate")], "0.0.0-test")
         {
-            Services = ServicesStage.Run(ServicesInput.From(job), results.Select(r => r.Plant).ToEqList(), results.Select(r => r.Program).ToEqList()),
+            Services = ServicesStage.Run(
+                ServicesInput.From(job), form, results.Select(r => r.Plant).ToEqList(), results.Select(r => r.Program).ToEqList(), results.Select(r => r.Layout).ToEqList()),
         };
     }
 
