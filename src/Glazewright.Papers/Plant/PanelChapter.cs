@@ -64,7 +64,7 @@ internal static class PanelChapter
     private static Table Schedule(PanelSchedule panel, bool us)
     {
         int legs = panel.CoolingLegVa.Count;
-        List<Column> columns = [new Column("No.", 14), new Column("What", legs == 3 ? 40 : 55), new Column("Legs", 12), new Column("Breaker A", 15, Along.End)];
+        List<Column> columns = [new Column("No.", 14), new Column("What", legs == 3 ? 37 : 51), new Column("Legs", 12), new Column("Breaker A", 18, Along.End)];
         columns.AddRange(Enumerable.Range(0, legs).Select(leg => new Column($"VA on {"ABC"[leg]}", 14, Along.End)));
         columns.AddRange([new Column("Wire, ground", 24), new Column("Run", 13, Along.End), new Column("Drop %", 12, Along.End)]);
         return new Table(
