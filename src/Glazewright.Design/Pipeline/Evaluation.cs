@@ -106,18 +106,20 @@ public sealed class Evaluation
             Keyed<BodyResult> body = Body;
             Keyed<PlantResult>[] plants = [.. Job.Houses.Select(h => Plant(h.Id))];
             Keyed<LayoutResult>[] layouts = [.. Job.Houses.Select(h => Layout(h.Id))];
+            Keyed<ServicesResult> services = Services;
             return Run(
                 "takeoff",
                 TakeoffStage.Version,
                 "",
                 TakeoffInput.From(Job),
-                [form.Hash, body.Hash, .. plants.Select(p => p.Hash), .. layouts.Select(l => l.Hash), _ground.Catalogue.Hash],
+                [form.Hash, body.Hash, .. plants.Select(p => p.Hash), .. layouts.Select(l => l.Hash), services.Hash, _ground.Catalogue.Hash],
                 (i, _) => TakeoffStage.Run(
                     i,
                     form.Value,
                     body.Value,
                     plants.Select(p => p.Value).ToEqList(),
-                    layouts.Select(l => l.Value).ToEqList()));
+                    layouts.Select(l => l.Value).ToEqList(),
+                    services.Value.Panels));
         }
     }
 

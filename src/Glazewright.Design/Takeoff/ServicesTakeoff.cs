@@ -3,11 +3,12 @@ using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.Plant;
+using Glazewright.Design.Services;
 using Glazewright.Science.Optics;
 
 namespace Glazewright.Design.Takeoff;
 
-/// <summary>Controls, power, water, gas, permits and what the job costs as a whole. Routing is not drawn: lengths are by rule.</summary>
+/// <summary>Controls, power, water, gas, permits and what the job costs as a whole. Lengths of pipe are by rule, of circuits by the panel schedules.</summary>
 internal static class ServicesTakeoff
 {
     private const double GasBranchM = 6;
@@ -29,15 +30,26 @@ internal static class ServicesTakeoff
         }
     }
 
-    public static void Electrical(LineBook book, TakeoffInput input, FormResult form, EqList<PlantResult> plants)
+    public static void Electrical(LineBook book, TakeoffInput input, FormResult form, EqList<PlantResult> plants, EqList<PanelSchedule> panels)
     {
         foreach (PlantResult plant in plants)
         {
-            BuildingForm house = form.Building(plant.House);
-            double circuits = plant.Loads.Sum(l => Math.Max(1, Math.Ceiling((l.Count * l.FullLoadA / TakeoffRules.CircuitA) - 1e-9)));
-            book.Add(ScopeSystem.Electrical, "electrical/circuit", "Branch circuit with breaker", circuits, "each", $"{plant.House}: each line of the load list over 16 A");
+            if (panels.Count == 0)
+            {
+                double circuits = plant.Loads.Sum(l => Math.Max(1, Math.Ceiling((l.Count * l.FullLoadA / TakeoffRules.CircuitA) - 1e-9)));
+                book.Add(ScopeSystem.Electrical, "electrical/circuit", "Branch circuit with breaker", circuits, "each", $"{plant.House}: each line of the load list over 16 A");
+                book.Add(ScopeSystem.Electrical, "electrical/conduit", "Conduit and wire", circuits * form.Building(plant.House).LengthM / 2, "m", $"{plant.House}: circuits × half the length");
+            }
+
             book.Add(ScopeSystem.Electrical, "electrical/disconnect", "Disconnect in sight, connection", plant.Loads.Sum(l => l.Count), "each", $"{plant.House}: loads");
-            book.Add(ScopeSystem.Electrical, "electrical/conduit", "Conduit and wire", circuits * house.LengthM / 2, "m", $"{plant.House}: circuits × half the length");
+        }
+
+        foreach (PanelSchedule panel in panels)
+        {
+            // Lights and receptacles with their wire are in the price a square metre below.
+            Circuit[] circuits = [.. panel.Circuits.Where(c => c.Kind is not (LoadKind.Lights or LoadKind.Receptacles or LoadKind.Feeder))];
+            book.Add(ScopeSystem.Electrical, "electrical/circuit", "Branch circuit with breaker", circuits.Length, "each", $"panel {panel.Id}: its schedule but lights and receptacles");
+            book.Add(ScopeSystem.Electrical, "electrical/conduit", "Conduit and wire", circuits.Sum(c => c.RunM), "m", $"panel {panel.Id}: runs of these circuits");
         }
 
         foreach (BuildingForm b in form.Buildings)
@@ -46,7 +58,7 @@ internal static class ServicesTakeoff
         }
 
         book.Add(ScopeSystem.Electrical, "electrical/feeder", "Feeder in trench from the pole", input.PoleDistanceM, "m", "distance to the pole");
-        book.Add(ScopeSystem.Electrical, "electrical/panel", "Main and house panels, surge protection, generator inlet with transfer switch", 1 + plants.Count, "each", "main and one a house");
+        book.Add(ScopeSystem.Electrical, "electrical/panel", "Main and house panels, surge protection, generator inlet with transfer switch", panels.Count == 0 ? 1 + plants.Count : panels.Count, "each", panels.Count == 1 ? "the house's main panel" : "main and one a house");
     }
 
     public static void Plumbing(LineBook book, TakeoffInput input, FormResult form, EqList<PlantResult> plants)

@@ -4,6 +4,7 @@ using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.Layout;
 using Glazewright.Design.Plant;
+using Glazewright.Design.Services;
 
 namespace Glazewright.Design.Takeoff;
 
@@ -11,7 +12,7 @@ namespace Glazewright.Design.Takeoff;
 public static class TakeoffStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 2;
+    public const int Version = 3;
 
     /// <summary>Takes off the range.</summary>
     /// <param name="input">What the job says of scope, piers, benches, links and services.</param>
@@ -19,9 +20,10 @@ public static class TakeoffStage
     /// <param name="body">Members.</param>
     /// <param name="plants">Plants of the houses.</param>
     /// <param name="layouts">Layouts of the houses: openings for fans, louvers and wet walls.</param>
+    /// <param name="panels">Panel schedules; without them circuits and their wire are counted by rule.</param>
     /// <returns>Marks, sheets and lines.</returns>
     public static TakeoffResult Run(
-        TakeoffInput input, FormResult form, BodyResult body, EqList<PlantResult> plants, EqList<LayoutResult> layouts)
+        TakeoffInput input, FormResult form, BodyResult body, EqList<PlantResult> plants, EqList<LayoutResult> layouts, EqList<PanelSchedule>? panels = null)
     {
         LineBook book = new(input.Scope, input.Units);
         EqList<ShopMark> marks = ShopMarks.Of(body.Members, ShopTick.For(input.Units));
@@ -42,7 +44,7 @@ public static class TakeoffStage
         }
 
         ServicesTakeoff.Controls(book, plants);
-        ServicesTakeoff.Electrical(book, input, form, plants);
+        ServicesTakeoff.Electrical(book, input, form, plants, panels ?? []);
         ServicesTakeoff.Plumbing(book, input, form, plants);
         StructureTakeoff.Benches(book, input);
         ServicesTakeoff.Whole(book, form, body);

@@ -6,7 +6,9 @@ using Glazewright.Design.Layout;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Program;
 using Glazewright.Design.Services;
+using Glazewright.Design.Takeoff;
 using Glazewright.Design.Tests.Duty;
+using Glazewright.Design.Tests.Takeoff;
 
 namespace Glazewright.Design.Tests.Services;
 
@@ -137,6 +139,21 @@ public class PanelTests
     [Fact]
     public void Metric_jobs_are_told_that_this_is_us_practice() =>
         Assert.Contains(Run(Full() with { Units = UnitSystem.Metric }).Services.Report.Findings, f => f.Code == "services/us-practice");
+
+    // What the electrician reads and what the price counts are one thing.
+    [Fact]
+    public void The_takeoff_counts_the_circuits_and_runs_of_the_schedules()
+    {
+        Job job = Two();
+        FormResult form = FormStage.Run(FormInput.From(job));
+        ServicesResult services = Run(job).Services;
+        TakeoffResult takeoff = TakeoffStage.Run(TakeoffInput.From(job), form, TwoHouses.Body with { Members = [] }, [], [], services.Panels);
+        Circuit[] counted = [.. Branches(services).Where(c => c.Kind is not (LoadKind.Lights or LoadKind.Receptacles))];
+        double Of(string item) => takeoff.Lines.Where(l => l.Item == item).Sum(l => l.Quantity);
+        Assert.Equal(counted.Length, Of("electrical/circuit"));
+        Assert.Equal(counted.Sum(c => c.RunM), Of("electrical/conduit"), 1e-6);
+        Assert.Equal(3, Of("electrical/panel"));
+    }
 
     // Heating asks more by the sum, cooling more with its larger motor: the season is chosen with the quarter, not before.
     [Fact]
