@@ -7,11 +7,14 @@ using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Dxf;
 using Glazewright.Papers.Exchange;
+using Glazewright.Papers.Gltf;
+using Glazewright.Papers.Ifc;
 using Glazewright.Papers.Light;
 using Glazewright.Papers.Pdf;
 using Glazewright.Papers.Plant;
 using Glazewright.Papers.Reports;
 using Glazewright.Papers.Sheets;
+using Glazewright.Papers.Solids;
 using Glazewright.Papers.Svg;
 using Glazewright.Papers.Workbooks;
 
@@ -21,7 +24,7 @@ namespace Glazewright.Papers.Sets;
 public static class PaperWriter
 {
     /// <summary>Raise when the papers change for the same results.</summary>
-    public const int Version = 4;
+    public const int Version = 5;
 
     /// <summary>The files in the order of the contents page, that page first.</summary>
     /// <param name="source">What the papers are made from.</param>
@@ -72,6 +75,9 @@ public static class PaperWriter
             }
         }
 
+        RangeSolids solids = RangeSolids.Of(source);
+        Add("model/range.ifc", PaperReader.Everyone, "The range as a building model (IFC4) for other trades", IfcWriter.Bytes(solids, source.Job, source.Version));
+        Add("model/range.glb", PaperReader.Everyone, "The range in three dimensions (glTF), to look at", GlbWriter.Bytes(solids, source.Version));
         Add("review.pdf", PaperReader.Reviewer, "Design criteria and preliminary structure", ReportSetting.Pdf(ReviewReport.Of(source)));
         UnitSystem units = source.Job.Units;
         Add("shop/materials.csv", PaperReader.Shop, "Materials", Utf8(ShopCsv.Materials(source.Takeoff, source.Cuts, units)));
