@@ -13,6 +13,7 @@ internal static class ContentsPage
         (PaperReader.Reviewer, "For the plan reviewer and the engineer"),
         (PaperReader.Shop, "For shop and crew"),
         (PaperReader.Controls, "For the controls technician"),
+        (PaperReader.Trades, "For other trades"),
         (PaperReader.Contractor, "The contractor's own, not to be passed on"),
     ];
 

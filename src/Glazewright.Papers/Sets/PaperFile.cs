@@ -18,6 +18,9 @@ public enum PaperReader
     /// <summary>The technician who programs and commissions the control box.</summary>
     Controls,
 
+    /// <summary>Other trades: those who plan and build what is not ours, by their own programs.</summary>
+    Trades,
+
     /// <summary>Everyone on the job.</summary>
     Everyone,
 }

@@ -76,8 +76,8 @@ public static class PaperWriter
         }
 
         RangeSolids solids = RangeSolids.Of(source);
-        Add("model/range.ifc", PaperReader.Everyone, "The range as a building model (IFC4) for other trades", IfcWriter.Bytes(solids, source.Job, source.Version));
-        Add("model/range.glb", PaperReader.Everyone, "The range in three dimensions (glTF), to look at", GlbWriter.Bytes(solids, source.Version));
+        Add("model/range.ifc", PaperReader.Trades, "The range as a building model (IFC4): members, covering, openings, equipment", IfcWriter.Bytes(solids, source.Job, source.Version));
+        Add("model/range.glb", PaperReader.Trades, "The range in three dimensions (glTF), to look at", GlbWriter.Bytes(solids, source.Version));
         Add("review.pdf", PaperReader.Reviewer, "Design criteria and preliminary structure", ReportSetting.Pdf(ReviewReport.Of(source)));
         UnitSystem units = source.Job.Units;
         Add("shop/materials.csv", PaperReader.Shop, "Materials", Utf8(ShopCsv.Materials(source.Takeoff, source.Cuts, units)));

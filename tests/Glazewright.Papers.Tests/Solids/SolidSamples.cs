@@ -21,8 +21,8 @@ internal static class SolidSamples
 
     public static string Awkward { get; } = "It's \"quoted\" \\ / <b> & 🌱 ירק ½ " + new string('n', 500);
 
-    /// <summary>300 bays of 8 ft.</summary>
-    public static PaperSource Long() => Changed(SampleSource.Make(houses: 1, lengthM: 300 * 2.4384), h => h with { BayCount = 300 });
+    /// <summary>300 bays of 8 ft, with collar ties.</summary>
+    public static PaperSource Long() => Changed(SampleSource.Make(houses: 1, lengthM: 300 * 2.4384), h => h with { BayCount = 300, Frame = h.Frame with { CollarTieHeightM = 3.6 } });
 
     /// <summary>1.8 m by 2.4 m with low eaves.</summary>
     public static PaperSource Tiny()
