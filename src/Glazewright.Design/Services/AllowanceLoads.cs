@@ -37,39 +37,41 @@ internal static class AllowanceLoads
 
     public static IEnumerable<LoadLine> Lines(ServicesInput input)
     {
+        PanelSystem system = PanelSystem.Of(input.Utilities.Phase, input.Utilities.ServiceV, input.Metric);
+        double neutralV = system.NeutralV;
         foreach (ServedHouse house in input.Houses)
         {
-            yield return Lights(house.Id, house.WidthM * house.LengthM, HouseFixtureM2);
-            yield return Receptacles(house.Id, 2 * Steps(house.LengthM, HouseReceptacleM));
+            yield return Lights(house.Id, neutralV, house.WidthM * house.LengthM, HouseFixtureM2);
+            yield return Receptacles(house.Id, neutralV, 2 * Steps(house.LengthM, HouseReceptacleM));
         }
 
-        double pairV = PanelSystem.Of(input.Utilities.Phase, input.Utilities.ServiceV).PairV;
+        double comfortV = system.PairV > 0 && neutralV < 200 ? system.PairV : neutralV;
         foreach (ServedLink link in input.Links)
         {
             bool rooms = link.Kind != LinkKind.Corridor;
             double areaM2 = link.SizeXM * link.SizeYM;
-            yield return Lights(link.Id, areaM2, RoomFixtureM2);
-            yield return Receptacles(link.Id, rooms ? Steps(2 * (link.SizeXM + link.SizeYM), RoomReceptacleM) : Steps(Math.Max(link.SizeXM, link.SizeYM), HouseReceptacleM));
+            yield return Lights(link.Id, neutralV, areaM2, RoomFixtureM2);
+            yield return Receptacles(link.Id, neutralV, rooms ? Steps(2 * (link.SizeXM + link.SizeYM), RoomReceptacleM) : Steps(Math.Max(link.SizeXM, link.SizeYM), HouseReceptacleM));
             if (rooms)
             {
                 double watts = Math.Max(ComfortWPerM2 * areaM2, ComfortLeastW);
-                yield return Line(link.Id, "comfort", "Heat pump, allowance", 1, watts, pairV > 0 ? pairV : 120, 0.9, LoadKind.Appliance);
+                yield return Line(link.Id, "comfort", "Heat pump, allowance", 1, watts, comfortV, 0.9, LoadKind.Appliance);
             }
 
             if (link.WetRooms)
             {
-                yield return Line(link.Id, "water-heater", "Water heater at the wash room, allowance", 1, WaterHeaterW, 120, 1, LoadKind.Appliance);
+                yield return Line(link.Id, "water-heater", "Water heater at the wash room, allowance", 1, WaterHeaterW, neutralV, 1, LoadKind.Appliance);
             }
         }
     }
 
     private static int Steps(double lengthM, double stepM) => Math.Max(1, (int)Math.Ceiling(lengthM / stepM - 1e-9));
 
-    private static LoadLine Lights(string building, double areaM2, double eachM2) =>
-        Line(building, "lights", "Work lights, allowance", Steps(areaM2, eachM2), FixtureW, 120, LightsPowerFactor, LoadKind.Lights);
+    private static LoadLine Lights(string building, double volts, double areaM2, double eachM2) =>
+        Line(building, "lights", "Work lights, allowance", Steps(areaM2, eachM2), FixtureW, volts, LightsPowerFactor, LoadKind.Lights);
 
-    private static LoadLine Receptacles(string building, int count) =>
-        Line(building, "receptacles", "Receptacles, allowance", count, ReceptacleVa, 120, 1, LoadKind.Receptacles);
+    private static LoadLine Receptacles(string building, double volts, int count) =>
+        Line(building, "receptacles", "Receptacles, allowance", count, ReceptacleVa, volts, 1, LoadKind.Receptacles);
 
     private static LoadLine Line(string building, string id, string label, int count, double watts, double volts, double powerFactor, LoadKind kind)
     {

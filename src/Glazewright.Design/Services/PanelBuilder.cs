@@ -30,7 +30,7 @@ internal sealed class PanelBuilder
         _input = input;
         _form = form;
         _places = places;
-        _system = PanelSystem.Of(input.Utilities.Phase, input.Utilities.ServiceV);
+        _system = PanelSystem.Of(input.Utilities.Phase, input.Utilities.ServiceV, input.Metric);
         _service = ServiceRun.Of(input.Utilities, power.DemandA);
         _main = MainPlace();
     }
@@ -129,7 +129,7 @@ internal sealed class PanelBuilder
     private Circuit Branch(CircuitDraft draft, string panel, string number, int start, int poles, double limit)
     {
         LoadLine line = draft.Line;
-        double nominalV = PanelSystem.NominalV(line.VoltageV);
+        double nominalV = _system.CircuitV(line.VoltageV);
         ConductorChoice choice = BranchSizing.Choose(new ConductorTask(
             draft.LeastA, draft.BreakerA, draft.MotorRule, draft.RoundUp, draft.CurrentA, nominalV, line.ThreePhase, draft.DropRunM, limit));
         double[] legVa = new double[_system.Legs];
@@ -143,7 +143,7 @@ internal sealed class PanelBuilder
         return new Circuit(
             number, panel == line.House ? draft.Label : $"{_form.Building(line.House).Name}: {draft.Label}", [line.Id], line.Kind, draft.Count, Legs(start, poles), legVa.ToEqList(), nominalV, line.ThreePhase,
             draft.CurrentA, draft.LeastA, draft.BreakerA, draft.Rule, choice.Used.Name, choice.Used.AreaMm2, poles == 1 ? 2 : poles, choice.Ground.Name, choice.AmpacityA,
-            draft.RunM, choice.DropFraction, limit, choice.Used == choice.Asked ? "" : choice.Asked.Name, draft.Gfci, line.Backup, line.Season, line.DemandFraction, note);
+            draft.RunM, draft.DropRunM, choice.DropFraction, limit, choice.Used == choice.Asked ? "" : choice.Asked.Name, draft.Gfci, line.Backup, line.Season, line.DemandFraction, note);
     }
 
     private Circuit FeederCircuit(PanelSchedule panel, string number)
@@ -152,7 +152,7 @@ internal sealed class PanelBuilder
         double[] legVa = [.. Enumerable.Range(0, _system.Legs).Select(leg => panel.Circuits.Sum(c => c.LegVa[leg]))];
         return new Circuit(
             number, $"Panel {panel.Id}", [panel.Id], LoadKind.Feeder, f.Sets, Legs(0, _system.Legs), legVa.ToEqList(), _system.LineV, _system.Legs == 3, f.DemandA, f.DemandA, f.BreakerA,
-            "430.24, 215.2", f.WireName, f.WireMm2, _system.Legs + 1, f.GroundName, f.AmpacityA, f.RunM, f.DropFraction, Math.Max(ServiceRun.LimitFraction - _service.DropFraction, 0.005),
+            "430.24, 215.2", f.WireName, f.WireMm2, _system.Legs + 1, f.GroundName, f.AmpacityA, f.RunM, f.RunM, f.DropFraction, Math.Max(ServiceRun.LimitFraction - _service.DropFraction, 0.005),
             f.UpsizedFrom, false, panel.Circuits.Any(c => c.Backup), LoadSeason.Always, 1, f.Sets > 1 ? "sets in parallel: see the panel's feeder" : "");
     }
 

@@ -22,6 +22,7 @@ namespace Glazewright.Design.Services;
 /// <param name="GroundName">Copper equipment ground, AWG.</param>
 /// <param name="AmpacityA">Ampacity after heat, bundling and terminals, A.</param>
 /// <param name="RunM">Wire from the panel to the farthest thing it feeds, m.</param>
+/// <param name="DropRunM">One-way length at which all of the current would drop as much as the loads do where they stand, m.</param>
 /// <param name="DropFraction">Voltage drop at the far end.</param>
 /// <param name="LimitFraction">Most drop it was given.</param>
 /// <param name="UpsizedFrom">Size that the ampacity alone asks when the drop asked for more; else empty.</param>
@@ -50,6 +51,7 @@ public sealed record Circuit(
     string GroundName,
     double AmpacityA,
     double RunM,
+    double DropRunM,
     double DropFraction,
     double LimitFraction,
     string UpsizedFrom,

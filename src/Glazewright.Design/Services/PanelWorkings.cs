@@ -68,13 +68,12 @@ internal static class PanelWorkings
         PanelSchedule home = r.Panels.First(p => p.Circuits.Contains(worst));
         ConductorSize wire = ConductorTable.Copper.First(c => c.Name == worst.WireName);
         double legs = worst.ThreePhase ? Math.Sqrt(3) : 2;
-        double dropRunM = worst.DropFraction * worst.NominalV / (legs * wire.OhmPerM * Math.Max(worst.CurrentA, 1e-9));
         figures.Add(Figure.Derive(
             "services/worst-drop", $"Largest voltage drop of a branch: {home.Id} {worst.Number}, {worst.Label}", Unit.Fraction,
             Term.Of("ways", "There and back, √3 on three phases", legs, Unit.None, Layout)
                 * Term.Of("ohm", $"Copper {worst.WireName} AWG at 75 °C, Ω/m", wire.OhmPerM, Unit.None, Tables)
                 * Term.Of("amp", "Current of all it feeds", worst.CurrentA, Unit.Ampere, Tables)
-                * Term.Of("run", "Run to the middle of what it feeds", dropRunM, Unit.Metre, Layout)
+                * Term.Of("run", "Run to the middle of what it feeds", worst.DropRunM, Unit.Metre, Layout)
                 / Term.Of("volts", "Nominal voltage", worst.NominalV, Unit.None, Layout),
             Rules));
         Circuit[] over = [.. branches.Where(c => c.DropFraction > c.LimitFraction + 1e-9)];
@@ -96,7 +95,7 @@ internal static class PanelWorkings
 
     private static void Fit(ServicesInput input, ServicesResult r, List<Finding> findings)
     {
-        PanelSystem system = PanelSystem.Of(input.Utilities.Phase, input.Utilities.ServiceV);
+        PanelSystem system = PanelSystem.Of(input.Utilities.Phase, input.Utilities.ServiceV, input.Metric);
         LoadLine[] unsuited = [.. r.Electric.Where(l => !system.Suits(l.ThreePhase, l.VoltageV))];
         if (unsuited.Length > 0 || system.StepDown)
         {
@@ -106,12 +105,12 @@ internal static class PanelWorkings
                 system.StepDown ? "A step-down transformer and panel behind it, or equipment for the lot's voltage; the schedule is that of such a panel." : "Equipment for the lot's voltage, or a transformer.", Practice));
         }
 
-        if (input.Metric)
+        if (input.Metric || system.NeutralV > 200)
         {
             findings.Add(new Finding(
                 "services/us-practice", Severity.Near, "",
-                "Conductors, breakers and legs are by US practice, with areas in mm² beside: outside North America 230/400 V systems, cable sections, breakers and residual-current devices follow IEC 60364 and the national rules, which are not computed here.",
-                "Take loads and run lengths from here; let the local designer choose sections.", Practice));
+                "Conductors and breakers are by US practice, with areas in mm² beside: outside North America cable sections, breakers and residual-current devices follow IEC 60364 and the national rules, which are not computed here.",
+                "Take loads, circuits, legs and run lengths from here; let the local designer choose sections and devices.", Practice));
         }
 
         foreach (PanelSchedule panel in r.Panels.Where(p => p.PlaceIsDefault).Take(1))

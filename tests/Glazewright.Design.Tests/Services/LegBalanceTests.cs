@@ -6,9 +6,9 @@ namespace Glazewright.Design.Tests.Services;
 
 public class LegBalanceTests
 {
-    private static readonly PanelSystem Split = PanelSystem.Of(Phase.Single, 240);
-    private static readonly PanelSystem Wye = PanelSystem.Of(Phase.Three, 208);
-    private static readonly PanelSystem Delta = PanelSystem.Of(Phase.Three, 240);
+    private static readonly PanelSystem Split = PanelSystem.Of(Phase.Single, 240, false);
+    private static readonly PanelSystem Wye = PanelSystem.Of(Phase.Three, 208, false);
+    private static readonly PanelSystem Delta = PanelSystem.Of(Phase.Three, 240, false);
 
     private static double[] Legs(LegLoad[] loads, int[] starts, int n, Func<LegLoad, double> of)
     {

@@ -51,6 +51,11 @@ public class PanelTests
             Assert.Equal(line.Count, Branches(services).Where(c => c.Loads.Contains(line.Id)).Sum(c => c.Count));
         }
 
+        // 3 % a branch; with pole and feeder no more than 5 % (informational notes of NEC 210.19 and 215.2).
+        double poleFraction = services.Panels[0].Feeder.DropFraction;
+        Assert.All(services.Panels, p => Assert.All(p.Circuits.Where(c => c.Kind != LoadKind.Feeder), c =>
+            Assert.Equal(Math.Clamp(0.05 - poleFraction - (p.Id == "main" ? 0 : p.Feeder.DropFraction), 0.01, 0.03), c.LimitFraction, 1e-12)));
+
         // What the legs carry is what the lines ask, season by season.
         foreach (LoadSeason season in new[] { LoadSeason.Cooling, LoadSeason.Heating })
         {
@@ -139,6 +144,20 @@ public class PanelTests
     [Fact]
     public void Metric_jobs_are_told_that_this_is_us_practice() =>
         Assert.Contains(Run(Full() with { Units = UnitSystem.Metric }).Services.Report.Findings, f => f.Code == "services/us-practice");
+
+    // 400Y/230 V: 230 V equipment stands between a leg and neutral; what the catalogue has for 115 V is told.
+    [Fact]
+    public void A_metric_three_phase_lot_has_230_volts_to_neutral()
+    {
+        ServicesResult services = Run(Full() with { Units = UnitSystem.Metric, Utilities = Full().Utilities with { Phase = Phase.Three, ServiceV = 400 } }).Services;
+        Sound(services);
+        Circuit[] outlets = [.. Branches(services).Where(c => c.Kind == LoadKind.Receptacles)];
+        Assert.All(outlets, c => Assert.Equal((1, 230.0), (c.Poles, c.NominalV)));
+        Assert.All(Branches(services).Where(c => c.Label.Contains("exhaust", StringComparison.Ordinal)), c => Assert.Equal((1, 230.0, ""), (c.Poles, c.NominalV, c.Note)));
+        Assert.Contains(services.Report.Findings, f => f.Code == "services/voltage" && f.What.Contains("another voltage", StringComparison.Ordinal));
+        ServicesResult single = Run(Full() with { Units = UnitSystem.Metric, Utilities = Full().Utilities with { ServiceV = 230 } }).Services;
+        Assert.All(Branches(single), c => Assert.Equal("A", c.Legs));
+    }
 
     // What the electrician reads and what the price counts are one thing.
     [Fact]
