@@ -1,3 +1,4 @@
+using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.Layout;
@@ -14,7 +15,7 @@ internal static class EquipmentSolids
     private const double LegStepM = 2.4;
     private const int Sides = 16;
 
-    public static IEnumerable<SolidPart> Of(LayoutResult layout)
+    public static IEnumerable<SolidPart> Of(BuildingForm building, LayoutResult layout)
     {
         foreach (PlacedItem item in layout.Placed.Where(p => p.Kind != PlacedKind.Aisle))
         {
@@ -23,10 +24,35 @@ internal static class EquipmentSolids
             {
                 yield return new SolidPart(item.Id, item.Label, "", new SolidKind.Equipment(item), frame, new SolidShape(prisms))
                 {
-                    Fills = item.Kind is PlacedKind.Fan or PlacedKind.Louver or PlacedKind.WetWall or PlacedKind.PressureFan ? item.Id : "",
+                    Fills = Filled(building, item),
                 };
             }
         }
+    }
+
+    // The opening typed for it that it stands in, or else the one that is cut for it.
+    private static string Filled(BuildingForm building, PlacedItem item)
+    {
+        OpeningKind? kind = item.Kind switch
+        {
+            PlacedKind.Fan => OpeningKind.Fan,
+            PlacedKind.Louver => OpeningKind.Louver,
+            PlacedKind.WetWall => OpeningKind.WetWall,
+            _ => null,
+        };
+        if (kind is null)
+        {
+            return item.Kind == PlacedKind.PressureFan ? item.Id : "";
+        }
+
+        bool end = item.Face is FaceName.End1 or FaceName.End2;
+        Point2[] place = end
+            ? Polygons.Rectangle(item.Corner.YM, item.Corner.ZM, item.Size.YM, item.Size.ZM)
+            : Polygons.Rectangle(item.Corner.XM, item.Corner.ZM, item.Size.XM, item.Size.ZM);
+        OpeningForm? typed = building.Face(item.Face).Openings.FirstOrDefault(o => o.Opening.Kind == kind
+            && Polygons.Common(place, Polygons.Rectangle(o.Opening.OffsetM, o.Opening.SillM, o.Opening.WidthM, o.Opening.HeightM)) is { Count: >= 3 } common
+            && Polygons.AreaM2(common) > Polygons.AreaM2(place) / 2);
+        return typed?.Id ?? item.Id;
     }
 
     private static (SolidFrame Frame, EqList<Prism> Prisms) Shape(PlacedItem item)

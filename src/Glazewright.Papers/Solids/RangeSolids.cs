@@ -44,7 +44,7 @@ public sealed record RangeSolids(string Name, double BearingDeg, EqList<Building
                 .. GroundSolids.Of(building, house?.Frame, members),
                 .. members,
                 .. CoverSolids.Of(building, layout),
-                .. EquipmentSolids.Of(layout),
+                .. EquipmentSolids.Of(building, layout),
             ]);
         }
     }
