@@ -42,6 +42,17 @@ public class SolidsTests
         Assert.Equal(ids.Length, ids.Distinct().Count());
     }
 
+    [Theory]
+    [InlineData("polycarbonate-16-triple", 0.016, "Polycarbonate", true), InlineData("polycarbonate-6-twin", 0.006, "Polycarbonate", true), InlineData("glass-4", 0.004, "Glass", true)]
+    [InlineData("glass-4-double", 0.020, "Glass", true), InlineData("panel-102", 0.102, "Insulated metal panel", false), InlineData("film-double", 0.0004, "Polyethylene film", true)]
+    [InlineData("something-7-else", 0.05, "Covering", false)]
+    public void A_covering_is_as_thick_as_its_name_says(string kind, double thicknessM, string material, bool clear)
+    {
+        CoverStuff stuff = CoverStuff.Of(kind);
+        Assert.Equal(thicknessM, stuff.ThicknessM, 1e-12);
+        Assert.Equal((material, clear), (stuff.Material, stuff.Clear));
+    }
+
     // No steel outside the faces: the covering lies on them.
     [Fact]
     public void Steel_stays_inside_every_face()
