@@ -23,8 +23,9 @@ namespace Glazewright.Cli.Running;
 /// <param name="WeatherPath">Weather file in place of the job's, or null.</param>
 /// <param name="Json">JSON instead of text.</param>
 /// <param name="Programs">Edited control programs.</param>
+/// <param name="Along">Cell by cell along the house, too.</param>
 internal sealed record DayWish(
-    string JobPath, string? House, string Day, string? OutPath, string? WeatherPath, bool Json, IReadOnlyList<string> Programs);
+    string JobPath, string? House, string Day, string? OutPath, string? WeatherPath, bool Json, IReadOnlyList<string> Programs, bool Along);
 
 /// <summary>Loads, runs the year, runs the day again, tells.</summary>
 internal static class DayRun
@@ -66,33 +67,44 @@ internal static class DayRun
         using (folder)
         {
             DayReplay? replay = null;
+            DetailDay? detail = null;
             string weather = "";
             int exit = Watching.Run(desk, wish.Json, say =>
             {
                 say("Running the year");
                 Evaluation evaluation = new(loaded.Job, Ground.Of(loaded.Weather, CatalogueReader.Generic, PriceBook.Generic()) with { Programs = programs }, new StageRunner(64), desk.Cancel);
-                replay = evaluation.Day(house.Id, pick);
+                if (wish.Along)
+                {
+                    detail = evaluation.DayInDetail(house.Id, pick);
+                }
+
+                replay = detail?.Whole ?? evaluation.Day(house.Id, pick);
                 weather = evaluation.Year(house.Id).Value.Weather;
-                return folder is null ? Exit.Done : Write(desk, wish, loaded.Job, weather, replay, folder);
+                return folder is null ? Exit.Done : Write(desk, wish, loaded.Job, weather, replay, detail, folder);
             });
             if (exit == Exit.Done)
             {
-                Tell(desk, wish, loaded.Job, weather, replay!);
+                Tell(desk, wish, loaded.Job, weather, replay!, detail);
             }
 
             return exit;
         }
     }
 
-    private static int Write(Desk desk, DayWish wish, Job job, string weather, DayReplay replay, OutputFolder folder)
+    private static int Write(Desk desk, DayWish wish, Job job, string weather, DayReplay replay, DetailDay? detail, OutputFolder folder)
     {
         string name = job.Name.Length > 0 ? job.Name : "Unnamed job";
         SheetSize size = job.Units == UnitSystem.Us ? SheetSize.Letter : SheetSize.A4;
         try
         {
-            folder.Add("day.pdf", ReportSetting.Pdf(DayReport.Of(name, weather, replay, job.Units, size, null)));
+            folder.Add("day.pdf", ReportSetting.Pdf(DayReport.Of(name, weather, replay, job.Units, size, null, detail)));
             folder.Add("minutes.csv", s_utf8.GetBytes(DayReport.Minutes(replay)));
             folder.Add("commands.csv", s_utf8.GetBytes(DayReport.CommandTable(replay)));
+            if (detail is not null)
+            {
+                folder.Add("along.csv", s_utf8.GetBytes(AlongReport.Minutes(detail)));
+                folder.Add("along-commands.csv", s_utf8.GetBytes(AlongReport.Commands(detail)));
+            }
         }
         catch (OutputProblemException e)
         {
@@ -118,17 +130,22 @@ internal static class DayRun
         }
     }
 
-    private static void Tell(Desk desk, DayWish wish, Job job, string weather, DayReplay replay)
+    private static void Tell(Desk desk, DayWish wish, Job job, string weather, DayReplay replay, DetailDay? detail)
     {
         if (wish.Json)
         {
-            desk.Out.WriteLine(Json(replay));
+            desk.Out.WriteLine(Json(replay, detail));
             return;
         }
 
         string Degrees(double c) => Shown.Of(c, Unit.Celsius, job.Units).Text;
         desk.Out.WriteLine($"House {replay.House}, {DayReport.Name(replay.Day)}; {weather}; standard time");
         desk.Out.WriteLine($"Outside {Degrees(replay.Minutes.Min(m => m.OutsideC))} to {Degrees(replay.Minutes.Max(m => m.OutsideC))}, at the crop {Degrees(replay.Minutes.Min(m => m.InsideC))} to {Degrees(replay.Minutes.Max(m => m.InsideC))}.");
+        if (detail is not null)
+        {
+            desk.Out.WriteLine(AlongReport.Sentence(detail, job.Units));
+        }
+
         desk.Out.WriteLine();
         foreach (CommandSpell spell in replay.Spells)
         {
@@ -138,11 +155,11 @@ internal static class DayRun
         if (wish.OutPath is not null)
         {
             desk.Out.WriteLine();
-            desk.Out.WriteLine($"3 files in {wish.OutPath}.");
+            desk.Out.WriteLine($"{(detail is null ? 3 : 5)} files in {wish.OutPath}.");
         }
     }
 
-    private static string Json(DayReplay replay)
+    private static string Json(DayReplay replay, DetailDay? detail)
     {
         StringBuilder text = new();
         text.Append("{\n  \"house\": ").Append(JsonText.Quote(replay.House)).Append(",\n  \"day\": ").Append(JsonText.Quote(DayReport.Name(replay.Day)));
@@ -154,6 +171,16 @@ internal static class DayRun
         text.AppendJoin(",\n", replay.Spells.Select(s => string.Create(
             CultureInfo.InvariantCulture,
             $"    {{ \"from\": \"{DayReport.Clock(s.FromMinute)}\", \"to\": \"{DayReport.Clock(s.ToMinute)}\", \"equipment\": {JsonText.Quote(replay.Actuators[s.Actuator])}, \"levelFraction\": {s.LevelFraction:0.000}, \"reason\": {JsonText.Quote(s.Because)} }}")));
-        return text.Append("\n  ]\n}").ToString();
+        text.Append("\n  ]");
+        if (detail is not null)
+        {
+            text.Append(string.Create(CultureInfo.InvariantCulture, $",\n  \"along\": {{ \"stepS\": {detail.StepS:0}, \"cellLengthM\": {detail.CellLengthM:0.00}, \"intakeAtEnd2\": {(detail.IntakeAtEnd2 ? "true" : "false")}, \"sensorCell\": {detail.SensorCell + 1}, \"cells\": [\n"));
+            text.AppendJoin(",\n", detail.Cells.Select(c => "    { \"airC\": [" + Numbers(c.AirC) + "], \"rhPercent\": [" + Numbers(c.RhPercent) + "] }"));
+            text.Append("\n  ] }");
+        }
+
+        return text.Append("\n}").ToString();
+
+        static string Numbers(EqList<double> values) => string.Join(", ", values.Select(v => v.ToString("0.00", CultureInfo.InvariantCulture)));
     }
 }

@@ -378,6 +378,18 @@ public sealed class Evaluation
             YearInput.From(Job, house), Form.Value.Building(house), GainTable(house).Value, Plant(house).Value, Program(house).Value, _minutes.Value, year, day(year));
     }
 
+    /// <summary>One day of a house looked at closely: cells along it, steps of seconds.</summary>
+    /// <param name="house">House id.</param>
+    /// <param name="day">Picks the day, 0 to 364, from the year's result.</param>
+    /// <returns>The day, beside the year's own.</returns>
+    public DetailDay DayInDetail(string house, Func<YearResult, int> day)
+    {
+        ArgumentNullException.ThrowIfNull(day);
+        YearResult year = Year(house).Value;
+        return DetailDay.Of(
+            YearInput.From(Job, house), Form.Value.Building(house), GainTable(house).Value, Plant(house).Value, Layout(house).Value, Program(house).Value, _minutes.Value, year, day(year));
+    }
+
     /// <summary>Computes every stage, independent ones side by side. What comes out does not depend on the number of threads.</summary>
     /// <param name="threads">Most threads, at least 1.</param>
     public void Everything(int threads)

@@ -221,6 +221,10 @@ internal sealed class YearPlant
         AllHeating = allHeating || !anyHeater;
     }
 
+    /// <summary>Heat that one heater gives now, W; 0 for other equipment.</summary>
+    /// <param name="actuator">Its place in the program's order.</param>
+    public double HeaterW(int actuator) => motors[actuator].Kind == ActuatorKind.Heater && motors[actuator].Moving ? motors[actuator].Position * motors[actuator].HeatW : 0;
+
     /// <summary>Forgets runtimes and starts, keeps positions: the spin-up is over.</summary>
     public void StartCounting()
     {

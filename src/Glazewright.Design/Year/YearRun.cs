@@ -73,6 +73,9 @@ internal sealed class YearRun
         sensors.Settle(state, weather.PressurePa[0]);
     }
 
+    /// <summary>The house cut along its length, for looking at single days; null for one piece.</summary>
+    public DetailCells? Cells { get; init; }
+
     public YearHouse House { get; }
 
     public HouseState State => state;
@@ -164,6 +167,7 @@ internal sealed class YearRun
     public void Load(YearSnapshot snapshot)
     {
         state.Load([.. snapshot.House]);
+        Cells?.Start(state);
         double[] equipment = [.. snapshot.Equipment];
         sensors.Load(equipment);
         Plant.Load(equipment.AsSpan(YearSensors.SavedLength));
@@ -215,13 +219,16 @@ internal sealed class YearRun
         return m;
     }
 
-    /// <summary>One minute: readings, program, equipment, sun, house.</summary>
-    internal void Step(int minute, out HouseForcing forcing)
+    /// <summary>One step: readings, program, equipment, sun, house.</summary>
+    /// <param name="minute">Minute of the year, whose weather and sun hold.</param>
+    /// <param name="forcing">What acted.</param>
+    /// <param name="stepS">Length of the step, s: a minute in the year.</param>
+    internal void Step(int minute, out HouseForcing forcing, double stepS = StepS)
     {
         int day = minute / 1440;
         sensors.Read(weather, Targets, Plant, minute, readings);
         tamper?.Read(minute, readings);
-        control.Step(readings, (int)(StepS * 1000), commands);
+        control.Step(readings, (int)(stepS * 1000), commands);
         tamper?.Command(minute, commands);
 
         int period = Targets.Period(day);
@@ -237,11 +244,21 @@ internal sealed class YearRun
         forcing.DeepGroundC = deepC[day];
         forcing.Co2Ppm = Co2Ppm;
         forcing.LeafAreaIndex = crop is null ? 0 : crop.LeafAreaIndex * crop.PlantedFraction;
-        Plant.Act(commands, StepS, crop is { DoorsOpen: true } && hour is >= 9 and < 17, ref forcing);
+        Plant.Act(commands, stepS, crop is { DoorsOpen: true } && hour is >= 9 and < 17, ref forcing);
         sun.Into(minute, Plant.CurtainFraction, crop?.PlantedFraction ?? 0, crop?.LeafAreaIndex ?? 0, ref forcing);
-        model.Step(state, in forcing, StepS);
-        percentNow = state.RelativeHumidityBelowPercent(forcing.PressurePa);
-        sensors.Follow(state, percentNow, StepS);
+        HouseState sensed = state;
+        if (Cells is { } cells)
+        {
+            cells.Step(in forcing, Plant, stepS);
+            sensed = cells.Sensed;
+        }
+        else
+        {
+            model.Step(state, in forcing, stepS);
+        }
+
+        percentNow = sensed.RelativeHumidityBelowPercent(forcing.PressurePa);
+        sensors.Follow(sensed, percentNow, stepS);
     }
 
     private void Count(int minute, in HouseForcing forcing)

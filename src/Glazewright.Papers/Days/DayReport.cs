@@ -30,8 +30,9 @@ public static class DayReport
     /// <param name="units">Units of the reader.</param>
     /// <param name="size">Paper.</param>
     /// <param name="date">Date of the papers, or none.</param>
-    /// <returns>One chapter.</returns>
-    public static Report Of(string job, string weather, DayReplay replay, UnitSystem units, SheetSize size, DateOnly? date)
+    /// <param name="along">The day cell by cell, or null.</param>
+    /// <returns>One chapter, or two.</returns>
+    public static Report Of(string job, string weather, DayReplay replay, UnitSystem units, SheetSize size, DateOnly? date, DetailDay? along = null)
     {
         ArgumentNullException.ThrowIfNull(replay);
         string title = $"House {replay.House}, {Name(replay.Day)}";
@@ -42,6 +43,7 @@ public static class DayReport
             new Block.Picture(Humidity(replay), "Humidity at the crop against its target."),
             new Block.Picture(Light(replay), "Global light outside."),
             new Block.Picture(CommandBars.Draw("commands", "Equipment", replay, Said.WidthMm), "What the control box told each piece of equipment: the bar's height is how far on, open or drawn."),
+            .. along is null ? [] : AlongReport.Blocks(along, units),
             new Block.Heading(1, "Every command and its reason"),
             new Block.TableOf(Commands(replay)),
         ];

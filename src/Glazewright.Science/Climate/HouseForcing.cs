@@ -75,6 +75,15 @@ public struct HouseForcing
     /// <summary>Effectiveness of the wet wall on the intake air, 0 dry to 1.</summary>
     public double PadEffectiveness { get; set; }
 
+    /// <summary>Whether the air that fans draw in comes from the part of the house before this one, not from outdoors.</summary>
+    public bool DrawsUpstream { get; set; }
+
+    /// <summary>That air's temperature, °C.</summary>
+    public double UpstreamC { get; set; }
+
+    /// <summary>That air's humidity ratio, kg/kg.</summary>
+    public double UpstreamHumidityRatio { get; set; }
+
     /// <summary>Outdoor air blown in by the positive-pressure fan, m³/s.</summary>
     public double PositivePressureM3PerS { get; set; }
 

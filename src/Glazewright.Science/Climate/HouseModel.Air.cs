@@ -6,6 +6,9 @@ public sealed partial class HouseModel
 {
     private const double Gravity = 9.80665;
     private const double StoreKgPerM3 = 101_325.0 / (AirConstants.GasConstantJPerKgK * 293.15); // the air that is in the house, as at 20 °C
+    /// <summary>Mass of dry air that a volume is taken to hold, kg.</summary>
+    internal static double StoredAirKg(double volumeM3) => StoreKgPerM3 * volumeM3;
+
     private const double ProfileFadesS = 120.0; // a gradient along a house mixes away in minutes once the fans stop (choice)
 
     /// <summary>The air streams of one step, kg/s of dry air, and what else is worked out once from the last state.</summary>
@@ -62,7 +65,7 @@ public sealed partial class HouseModel
             BelowShare = fanBelow + fanAbove > 0.0 ? fanBelow / (fanBelow + fanAbove) : 1.0;
             OutsideBelow = blown;
             Upward = fanAbove;
-            double changesPerHour = fanBelow + fanAbove > 0.0 ? 3600.0 * (fanBelow + fanAbove) / (belowDensity * (house.AirBelowM3 + house.AirAboveM3)) : 0.0;
+            double changesPerHour = fanBelow + fanAbove > 0.0 ? 3600.0 * (fanBelow + fanAbove) / (belowDensity * house.PartsAlong * (house.AirBelowM3 + house.AirAboveM3)) : 0.0;
             ForcedFilm = double.MaxNative(4.0 * Circulation, double.MinNative(0.06 * changesPerHour, 6.0));
             Moving = Circulation > 0.0 || changesPerHour > 10.0;
 
@@ -165,6 +168,8 @@ public sealed partial class HouseModel
         capacity.AirAbove = fast * (1.0 - airShareBelow) + d.AirKgAbove * Cp;
     }
 
+    private static double InSeries(double a, double b) => a + b > 0.0 ? a * b / (a + b) : 0.0;
+
     // Done last: the number of transfer units needs every other conductance at the air below.
     private void SetIntake(HouseState state, ref Drive d, in HouseForcing f, double stepS)
     {
@@ -175,15 +180,22 @@ public sealed partial class HouseModel
         if (d.Intake > 0.0)
         {
             double effectiveness = Clamp(f.PadEffectiveness, 0.0, 1.0, 0.0);
-            if (effectiveness > 0.0)
+            if (f.DrawsUpstream)
+            {
+                d.IntakeC = Clamp(f.UpstreamC, -90.0, 90.0, d.OutsideC);
+                d.IntakeHumidity = Clamp(f.UpstreamHumidityRatio, 0.0, 0.5, d.OutsideHumidity);
+            }
+            else if (effectiveness > 0.0)
             {
                 double drop = effectiveness * (d.OutsideC - VapourTable.WetBulbC(d.OutsideC, d.OutsideHumidity, d.PressurePa));
                 d.IntakeC -= drop;
                 d.IntakeHumidity += drop * AirConstants.SpecificHeatJPerKgK / AirConstants.LatentHeatJPerKg;
             }
 
+            // The air above is drawn along too: it holds the air below back only as far as it is itself held, by the roof and by outdoor air.
+            double heldAbove = rates.InnerAir[0] + rates.InnerAir[2] + rates.CurtainAbove + rates.OutsideAbove;
             double heatW = rates.InnerAir[1] + rates.InnerAir[3] + rates.FloorAir + rates.CanopyAir + rates.CurtainBelow
-                + rates.MassAir + rates.Exchange + rates.OutsideBelow + rates.Downward;
+                + rates.MassAir + InSeries(rates.Exchange, heldAbove) + rates.OutsideBelow + rates.Downward;
             TransferUnits = heatW / (d.Intake * AirConstants.SpecificHeatJPerKgK);
             // The profile grows as the house is flushed; until then the air at the fans is still the mean. Circulation fans stir it,
             // and air that leaves through the curtain leaves at the mean.
@@ -191,7 +203,7 @@ public sealed partial class HouseModel
             state.Profile = (state.Profile + flushed) / (1.0 + flushed);
             double plug = (1.0 - 0.5 * d.Circulation) * d.BelowShare * state.Profile;
             d.HeatEndOverMean = 1.0 + (PadToFan.EndOverMean(TransferUnits) - 1.0) * plug;
-            double waterUnits = (vapourBelowPerPa * d.KappaBelow + d.Exchange + d.OutsideBelow + d.Downward) / d.Intake;
+            double waterUnits = (vapourBelowPerPa * d.KappaBelow + InSeries(d.Exchange, d.OutsideAbove) + d.OutsideBelow + d.Downward) / d.Intake;
             d.WaterEndOverMean = 1.0 + (PadToFan.EndOverMean(waterUnits) - 1.0) * plug;
         }
         else

@@ -98,6 +98,9 @@ public sealed record HouseParameters
     /// <summary>Air above it, m³.</summary>
     public required double AirAboveM3 { get; init; }
 
+    /// <summary>Equal parts that the house is cut into along its length, of which this is one: fans' air goes through all of them.</summary>
+    public int PartsAlong { get; init; } = 1;
+
     /// <summary>Clear shell that meets the air above (roof, gable tops).</summary>
     public required ShellPart UpperClear { get; init; }
 
@@ -187,6 +190,7 @@ public sealed record HouseParameters
         Within.Require(FloorAreaM2, 0.5, 1e6);
         Within.Require(AirBelowM3, 0.5, 1e7);
         Within.Require(AirAboveM3, 0.1, 1e7);
+        Within.Require(PartsAlong, 1, 1000);
         UpperClear.Check();
         LowerClear.Check();
         UpperOpaque.Check();

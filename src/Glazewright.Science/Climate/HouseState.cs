@@ -90,7 +90,34 @@ public sealed class HouseState
         (into[0], into[1], into[2], into[3], into[4]) = (WaterBelow, WaterAbove, CarriedBelowW, CarriedAboveW, Profile);
     }
 
-    /// <summary>Reads a state saved before.</summary>
+    /// <summary>The same state for a part of the house: temperatures and humidities stay, what is counted in kg or W is shared out.</summary>
+    /// <param name="share">Share of the house, above 0.</param>
+    internal HouseState Part(double share)
+    {
+        HouseState part = new()
+        {
+            Temperature = Temperature,
+            Film = Film,
+            CarriedW = CarriedW,
+            SaturationPa = SaturationPa,
+            SaturationSlope = SaturationSlope,
+            WaterBelow = WaterBelow,
+            WaterAbove = WaterAbove,
+            CarriedBelowW = CarriedBelowW * share,
+            CarriedAboveW = CarriedAboveW * share,
+            Profile = Profile,
+        };
+        for (int s = 0; s < HouseNodes.SurfaceCount; s++)
+        {
+            part.Film[s] *= share;
+            part.CarriedW[s] *= share;
+        }
+
+        part.KeepAirSaturation();
+        return part;
+    }
+
+    /// <summary>Reads a state saved before.
     /// <param name="saved">As written by <see cref="Save"/>.</param>
     public void Load(ReadOnlySpan<double> saved)
     {

@@ -28,6 +28,20 @@ public sealed class DayCommandTests : IDisposable
 
     [Fact]
     [Trait("Category", "Slow")]
+    public void Along_the_house_each_cell_has_its_day()
+    {
+        string to = Path.Combine(_room, "along");
+        Ran ran = Shell.Run("day", Shell.Example("two-ridge-herb-yard.json"), "--house", "A", "--day", "hottest", "--along", "--out", to);
+        Assert.True(ran.Exit == 0, ran.Errors);
+        Assert.Contains("least even", ran.Out, StringComparison.Ordinal);
+        string[] minutes = File.ReadAllLines(Path.Combine(to, "along.csv"));
+        Assert.Equal(1441, minutes.Length);
+        Assert.True(minutes[0].Split(',').Length > 7);
+        Assert.Contains(File.ReadAllLines(Path.Combine(to, "along-commands.csv")).Skip(1), l => !l.StartsWith("00:00:00", StringComparison.Ordinal) && l.Split(',')[0].Split(':')[2] != "00");
+    }
+
+    [Fact]
+    [Trait("Category", "Slow")]
     public void As_json_it_has_every_minute_and_command()
     {
         Ran ran = Shell.Run("day", Shell.Example("three-lines.json"), "--day", "02-29", "--json");
