@@ -117,7 +117,7 @@ public sealed class HouseState
         return part;
     }
 
-    /// <summary>Reads a state saved before.
+    /// <summary>Reads a state saved before.</summary>
     /// <param name="saved">As written by <see cref="Save"/>.</param>
     public void Load(ReadOnlySpan<double> saved)
     {
