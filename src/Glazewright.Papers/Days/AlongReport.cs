@@ -29,7 +29,7 @@ public static class AlongReport
             new Block.Paragraph(Sentence(day, units)),
             new Block.Picture(Draw(day, units, Said.WidthMm), $"Air at the crop in {day.Cells.Count} cells of {said.Text(day.CellLengthM, Unit.Metre)}, the intake's end at the bottom ({(day.IntakeAtEnd2 ? "end 2" : "end 1")}); the program's sensor hangs in cell {day.SensorCell + 1}."),
             new Block.TableOf(Table(day, units)),
-            new Block.Paragraph($"Steps of {day.StepS:0} s, so that pulses of fog, ignition and the travel of motors are seen one by one. All cells start the day as the year's house was at midnight; shell, sun, leaks and fog are spread evenly along it, the end walls too.", Quiet: true),
+            new Block.Paragraph($"Steps of {day.StepS:0} s, so that pulses of fog, ignition and the travel of motors are seen one by one. All cells start the day as the year's house was at midnight; shell, sun, leaks and fog are spread evenly along it, the end walls too; a heater's heat evenly as far as its throw.", Quiet: true),
         ];
     }
 

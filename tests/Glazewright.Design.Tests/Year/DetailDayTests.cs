@@ -1,6 +1,7 @@
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.Layout;
+using Glazewright.Design.Plant;
 using Glazewright.Design.Year;
 
 namespace Glazewright.Design.Tests.Year;
@@ -51,6 +52,20 @@ public class DetailDayTests
         DetailDay row = Of(July, 6, 5);
         int afternoon = Enumerable.Range(0, 1440).Where(m => row.Whole.Minutes[m].FlowM3PerS > 5).MaxBy(m => row.Whole.Minutes[m].SunWm2);
         Assert.True(row.Cells[^1].AirC[afternoon] > row.Cells[0].AirC[afternoon] + 0.5);
+    }
+
+    // A heater blows as far as its throw: the coldest morning is more even than with a heater that warms its own corner only.
+    [Fact]
+    public void Throw_evens_the_house()
+    {
+        double Unevenness(double throwM)
+        {
+            PlantResult plant = YearScenes.Plant with { Heat = YearScenes.Plant.Heat with { Heaters = YearScenes.Plant.Heat.Heaters.Select(h => h with { ThrowM = throwM }).ToEqList() } };
+            DetailDay day = DetailDay.Of(YearScenes.Input, YearScenes.Form, YearScenes.Gains, plant, Hung, YearScenes.Program, YearScenes.Weather, Ran, 15, 6, 5);
+            return Enumerable.Range(0, 1440).Average(m => day.Cells.Max(c => c.AirC[m]) - day.Cells.Min(c => c.AirC[m]));
+        }
+
+        Assert.True(Unevenness(15) < 0.8 * Unevenness(0), $"{Unevenness(15)} K against {Unevenness(0)} K");
     }
 
     private static PlacedItem Heater(string id, double along) =>
