@@ -50,7 +50,7 @@ public sealed record DetailDay(
         ArgumentOutOfRangeException.ThrowIfNotEqual(steps * stepS, 60);
         DayReplay whole = DayReplay.Of(input, form, gains, plant, program, weather, year, day);
         ProgramControl box = ProgramControl.Of(program);
-        DetailCells row = new(YearHouse.Build(input, form, plant), form, layout, program, plant.Heat.Heaters, cells > 0 ? cells : DetailCells.CountFor(form.LengthM));
+        DetailCells row = new(YearHouse.Build(input, form, plant), form, layout, program, plant.Heat?.Choice.Heaters ?? [], cells > 0 ? cells : DetailCells.CountFor(form.LengthM));
         YearRun run = new(input, form, gains, plant, program, weather, box) { Cells = row };
         run.Load(year.Midnights[day]);
         double[][] airC = [.. Enumerable.Range(0, row.Count).Select(_ => new double[1440])];

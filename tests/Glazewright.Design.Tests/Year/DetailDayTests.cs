@@ -30,6 +30,7 @@ public class DetailDayTests
     }
 
     // Steps of five seconds move the mean of the day by little (mark of the year's own step: 0.5 % of energy, 0.1 K rms on replayed commands; here the loop is closed).
+    // The box holds the air at its sensor: that cell must stay near, the mean of an uneven house need not.
     [Theory]
     [InlineData(15)]
     [InlineData(July)]
@@ -41,8 +42,8 @@ public class DetailDayTests
         DetailDay row = Of(of, 6, 5);
         Assert.Equal(6, row.Cells.Count);
         Assert.All(row.Cells, c => Assert.All(c.AirC, t => Assert.InRange(t, -40, 70)));
-        double meanK = row.Cells.Average(c => c.AirC.Average()) - fine.Cells[0].AirC.Average();
-        Assert.InRange(Math.Abs(meanK), 0, 1.5);
+        double sensedK = row.Cells[row.SensorCell].AirC.Average() - fine.Cells[0].AirC.Average();
+        Assert.InRange(Math.Abs(sensedK), 0, 1);
     }
 
     // Fans pull from cell 1 to the last: on a hot afternoon the last is the warmest.
@@ -60,7 +61,9 @@ public class DetailDayTests
     {
         double Unevenness(double throwM)
         {
-            PlantResult plant = YearScenes.Plant with { Heat = YearScenes.Plant.Heat with { Heaters = YearScenes.Plant.Heat.Heaters.Select(h => h with { ThrowM = throwM }).ToEqList() } };
+            HeatPlant heat = YearScenes.Plant.Heat!.Choice;
+            heat = heat with { Heaters = heat.Heaters.Select(h => h with { ThrowM = throwM }).ToEqList() };
+            PlantResult plant = YearScenes.Plant with { Heat = new Answer<HeatPlant>.Met(heat, 0) };
             DetailDay day = DetailDay.Of(YearScenes.Input, YearScenes.Form, YearScenes.Gains, plant, Hung, YearScenes.Program, YearScenes.Weather, Ran, 15, 6, 5);
             return Enumerable.Range(0, 1440).Average(m => day.Cells.Max(c => c.AirC[m]) - day.Cells.Min(c => c.AirC[m]));
         }
