@@ -36,6 +36,8 @@ public sealed record FixedItem(string Entry, int Count);
 /// <param name="RoofVentFraction">Roof vent area over floor area; 0 for none.</param>
 /// <param name="SideVentFraction">Side vent area over floor area; 0 for none.</param>
 /// <param name="SealedCombustion">Sealed combustion heaters; other choices raise a finding.</param>
+/// <param name="DehumidifierW">Dehumidifier, W electric; 0 for none.</param>
+/// <param name="Co2Ppm">Carbon dioxide to hold by dosing in daylight, ppm; 0 for none.</param>
 public sealed record EquipmentChoice(
     bool Exhaust,
     EqList<FixedItem> ExhaustFixed,
@@ -64,7 +66,9 @@ public sealed record EquipmentChoice(
     double InsectScreenPorosityFraction,
     double RoofVentFraction,
     double SideVentFraction,
-    bool SealedCombustion);
+    bool SealedCombustion,
+    double DehumidifierW = 0,
+    double Co2Ppm = 0);
 
 /// <summary>Link buildings.</summary>
 public enum LinkKind

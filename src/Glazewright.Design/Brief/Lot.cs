@@ -116,6 +116,7 @@ public sealed record Occupancy(
 /// <param name="WaterPerM3">Water, money a cubic metre.</param>
 /// <param name="SpreadFraction">Half width of the price band the yearly cost is shown with.</param>
 /// <param name="PriceDate">Date of the tariff, as typed; may be empty.</param>
+/// <param name="Co2PerKg">Carbon dioxide for dosing, money a kilogram.</param>
 public sealed record Tariffs(
     double FuelPerJoule,
     string FuelShown,
@@ -123,7 +124,8 @@ public sealed record Tariffs(
     double DemandPerWattMonth,
     double WaterPerM3,
     double SpreadFraction,
-    string PriceDate);
+    string PriceDate,
+    double Co2PerKg = 0);
 
 /// <summary>How the job is priced: the contractor's own.</summary>
 /// <param name="PriceBook">Name of the price book; empty for the embedded generic one.</param>

@@ -16,6 +16,9 @@ namespace Glazewright.Design.Plant;
 /// <param name="BenchPipeW">Hot-water pipe under the benches, W; 0 for none.</param>
 /// <param name="Loads">Electric loads.</param>
 /// <param name="Report">Figures and findings.</param>
+/// <param name="Dehumidifier">Dehumidifier.</param>
+/// <param name="Co2">Carbon dioxide dosing.</param>
+/// <param name="LampUmolPerJ">Photons of the lamps that reach the crop, µmol for each J of their power.</param>
 public sealed record PlantResult(
     string House,
     Answer<ExhaustPlant>? Exhaust,
@@ -29,7 +32,10 @@ public sealed record PlantResult(
     double LampW,
     double BenchPipeW,
     EqList<ElectricLoad> Loads,
-    StageReport Report);
+    StageReport Report,
+    DehumidifierPlant? Dehumidifier = null,
+    Co2Plant? Co2 = null,
+    double LampUmolPerJ = 0);
 
 /// <summary>Exhaust fans in the order they come on, with what they move.</summary>
 /// <param name="Fans">Fans in stage order.</param>
@@ -170,6 +176,16 @@ public sealed record CirculationPlant(
 /// <param name="PowerW">Power, W electric.</param>
 /// <param name="FailsAtWindMs">Wind at which the windward wall's pressure overcomes it, m/s.</param>
 public sealed record PressurePlant(string Entry, double FlowM3PerS, double HeldPa, double PowerW, double FailsAtWindMs);
+
+/// <summary>A dehumidifier: takes water out of the house's air and leaves its heat there.</summary>
+/// <param name="PowerW">Compressor and fan, W electric.</param>
+/// <param name="WaterKgPerS">Water taken out at 20 °C and 80 %, kg/s.</param>
+public sealed record DehumidifierPlant(double PowerW, double WaterKgPerS);
+
+/// <summary>Carbon dioxide dosing in daylight.</summary>
+/// <param name="TargetPpm">Level to hold while the house is shut, ppm.</param>
+/// <param name="DoseKgPerS">Rate with the valve open, kg/s.</param>
+public sealed record Co2Plant(double TargetPpm, double DoseKgPerS);
 
 /// <summary>Roof and side vents.</summary>
 /// <param name="RoofM2">Roof vent opening, m².</param>

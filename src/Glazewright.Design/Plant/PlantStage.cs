@@ -76,6 +76,9 @@ public static class PlantStage
             e.LampW,
             e.BenchPipeW,
             loads,
-            PlantWorkings.Report(facts));
+            PlantWorkings.Report(facts),
+            OtherKinds.DehumidifierOf(e),
+            OtherKinds.Co2Of(input, form),
+            OtherKinds.LampUmolPerJ(catalogue));
     }
 }

@@ -135,6 +135,8 @@ public sealed class CompiledProgram
 
     internal LampPart? Lamps { get; init; }
 
+    internal Co2Part? Co2 { get; init; }
+
     internal AlarmPart[] Alarms { get; init; } = [];
 
     /// <summary>Writes the state of a house long at rest: everything off and shut, free to start.</summary>
@@ -226,6 +228,7 @@ public sealed class CompiledProgram
         public const int HandMask = 19;
         public const int BlendFrom = 21;
         public const int BlendMs = 22;
+        public const int Dosing = 23;
     }
 
     internal readonly record struct Settings(int[] Actuators, int[] Levels);
@@ -248,6 +251,8 @@ public sealed class CompiledProgram
         int Gap, int OpenStep, int OpenStepMs, bool HoldOpenOnSnow);
 
     internal sealed record LampPart(int Actuator, int[] WindowMinByPeriod, int OffAboveLight);
+
+    internal sealed record Co2Part(int Actuator, int Target, int Deadband, int OnlyAboveLight, ulong RestsWith);
 
     internal readonly record struct AlarmPart(int Reading, int Low, int High, int DelayMs);
 }

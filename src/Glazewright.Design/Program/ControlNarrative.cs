@@ -97,6 +97,11 @@ public static class ControlNarrative
             lines.Add(Say($"{l.Actuator}: {string.Join(", ", d.Periods.Select((p, i) => Say($"{p.Id} {l.HoursByPeriod[i]:0.#} h")))} about solar noon, off above {l.OffAboveLightWm2:0} W/m²."));
         }
 
+        if (d.Co2 is { } gas)
+        {
+            lines.Add(Say($"{gas.Actuator}: doses from {gas.TargetPpm - gas.DeadbandPpm:0} to {gas.TargetPpm:0} ppm above {gas.OnlyAboveLightWm2:0} W/m²{(gas.RestsWith.Count == 0 ? string.Empty : $", not while {string.Join(" or ", gas.RestsWith)} is asked for")}; never without a reading. Carbon dioxide suffocates without warning: alarm and valve at 5,000 ppm are hard-wired."));
+        }
+
         lines.AddRange((d.Background ?? []).Select(b => Say($"{b.Actuator} runs unless {(b.RestsWith.Count == 0 ? "told otherwise" : string.Join(" or ", b.RestsWith) + " is asked for")}{(b.RestsAboveWindMs > 0 ? Say($", or wind above {say.Speed(b.RestsAboveWindMs)}") : string.Empty)}.")));
         if (d.ColdAir is { } cold)
         {

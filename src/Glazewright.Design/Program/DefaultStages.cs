@@ -54,6 +54,8 @@ internal sealed class DefaultStages
         AddIf(_plant.Circulation is { Count: > 0 }, "circulation", ActuatorKind.Circulation, 60, 60, 0);
         AddIf(_plant.Pressure is not null, "pressure-fan", ActuatorKind.PressureFan, 60, 60, 0);
         AddIf(_plant.LampW > 0, "lamps", ActuatorKind.Lamps, 600, 600, 0);
+        AddIf(_plant.Dehumidifier is not null, "dehumidifier", ActuatorKind.Dehumidifier, 300, 300, 0);
+        AddIf(_plant.Co2 is not null, "co2-valve", ActuatorKind.Co2Valve, 30, 30, 0);
     }
 
     private static int Whole(double seconds, int otherwise) => seconds > 0.5 ? (int)Math.Round(seconds) : otherwise;
@@ -139,7 +141,10 @@ internal sealed class DefaultStages
     {
         string[] vents = [.. OfKind(ActuatorKind.RoofVent)];
         string? fan = OfKind(ActuatorKind.Fan).FirstOrDefault();
-        EqList<ActuatorSetting> drying = vents.Length > 0 ? [.. vents.Select(v => new ActuatorSetting(v, 0.15))]
+        // A dehumidifier dries without throwing warm air out: where there is one, it does it alone.
+        string[] dryers = [.. OfKind(ActuatorKind.Dehumidifier)];
+        EqList<ActuatorSetting> drying = dryers.Length > 0 ? [.. dryers.Select(x => new ActuatorSetting(x, 1))]
+            : vents.Length > 0 ? [.. vents.Select(v => new ActuatorSetting(v, 0.15))]
             : fan is not null ? [.. OfKind(ActuatorKind.Louver).Select(l => new ActuatorSetting(l, 1)), new ActuatorSetting(fan, 1)]
             : [];
         EqList<ActuatorSetting> fogging = OfKind(ActuatorKind.Fog).Select(f => new ActuatorSetting(f, 1)).ToEqList();
@@ -155,6 +160,11 @@ internal sealed class DefaultStages
     /// <summary>Held back in cold air: our choice; a fan of the usual size changes the air in three to four minutes.</summary>
     public ColdAirRule? ColdAir() =>
         Exhaust is null ? null : new ColdAirRule(2, 10, 0.8, OfKind(ActuatorKind.RoofVent).Concat(OfKind(ActuatorKind.SideVent)).Any() ? 3 : 1, 15);
+
+    /// <summary>Dosing from 100 W/m² outside (common practice: while assimilation pays), not while fans or vents are asked for.</summary>
+    public Co2Control? Co2() => _plant.Co2 is { } gas && OfKind(ActuatorKind.Co2Valve).FirstOrDefault() is { } valve
+        ? new Co2Control(valve, gas.TargetPpm, 60, 100, [.. OfKind(ActuatorKind.Fan), .. OfKind(ActuatorKind.RoofVent), .. OfKind(ActuatorKind.SideVent)])
+        : null;
 
     public LouverGuard? Guard() => Exhaust is null ? null : new LouverGuard($"{_house}/louver", 1, 30, 60, 600);
 
@@ -172,6 +182,7 @@ internal sealed class DefaultStages
             list.Add(new Interlock.NeedsLouverProof(fan));
             list.AddRange(heat.Select(h => new Interlock.NotBoth(h, fan)));
             list.AddRange(OfKind(ActuatorKind.PressureFan).Select(p => new Interlock.NotBoth(fan, p)));
+            list.AddRange(OfKind(ActuatorKind.Dehumidifier).Select(x => new Interlock.NotBoth(fan, x)));
             list.AddRange(OfKind(ActuatorKind.RoofVent).Concat(OfKind(ActuatorKind.SideVent)).Select(v => new Interlock.NotBoth(fan, v)));
         }
 

@@ -21,6 +21,7 @@ internal static class ProgramChecks
         Curtain(d, known, faults);
         Lamps(d, known, faults);
         Background(d, known, faults);
+        Gas(d, known, faults);
         Cold(d, faults);
         Alarms(d, faults);
         InterlockChecks.Add(d, known, faults);
@@ -264,6 +265,24 @@ internal static class ProgramChecks
             {
                 Known(faults, known, $"/background/{i}/restsWith", id);
             }
+        }
+    }
+
+    private static void Gas(ProgramDocument d, HashSet<string> known, List<Fault> faults)
+    {
+        if (d.Co2 is not { } c)
+        {
+            return;
+        }
+
+        Known(faults, known, "/co2/actuator", c.Actuator);
+        Kind(d, faults, "/co2/actuator", c.Actuator, ActuatorKind.Co2Valve);
+        Range(faults, "/co2/targetPpm", c.TargetPpm, 300, 2000, "carbon dioxide, ppm,");
+        Range(faults, "/co2/deadbandPpm", c.DeadbandPpm, 0, 500, "deadband, ppm,");
+        Range(faults, "/co2/onlyAboveLightWm2", c.OnlyAboveLightWm2, 0, 1500, "light, W/m²,");
+        foreach (string id in c.RestsWith)
+        {
+            Known(faults, known, "/co2/restsWith", id);
         }
     }
 

@@ -137,6 +137,10 @@ public static class ProgramCompiler
             Lamps = d.Lamps is { } l
                 ? new CompiledProgram.LampPart(index[l.Actuator], [.. l.HoursByPeriod.Select(x => (int)Math.Round(x * 60))], (int)Math.Round(l.OffAboveLightWm2))
                 : null,
+            Co2 = d.Co2 is { } gas
+                ? new CompiledProgram.Co2Part(
+                    index[gas.Actuator], (int)Math.Round(gas.TargetPpm), (int)Math.Round(gas.DeadbandPpm), (int)Math.Round(gas.OnlyAboveLightWm2), Mask(gas.RestsWith, index))
+                : null,
             Alarms = [.. d.Alarms.Select(AlarmOf)],
         };
     }

@@ -18,6 +18,7 @@ namespace Glazewright.Design.Program;
 /// <param name="Guard">Watch over the louver; null without one.</param>
 /// <param name="Background">What runs when nothing else asks; null for nothing.</param>
 /// <param name="ColdAir">How cooling holds back while the outside air is cold; null for no difference.</param>
+/// <param name="Co2">Carbon dioxide; null without dosing.</param>
 public sealed record ProgramDocument(
     string House,
     EqList<ProgramPeriod> Periods,
@@ -32,7 +33,8 @@ public sealed record ProgramDocument(
     StageReport Report,
     LouverGuard? Guard = null,
     EqList<BackgroundRule>? Background = null,
-    ColdAirRule? ColdAir = null);
+    ColdAirRule? ColdAir = null,
+    Co2Control? Co2 = null);
 
 /// <summary>What is wanted in some weeks.</summary>
 /// <param name="Id">Crop period id.</param>
@@ -95,6 +97,12 @@ public enum ActuatorKind
 
     /// <summary>Lamps, on or off.</summary>
     Lamps,
+
+    /// <summary>Dehumidifier, on or off.</summary>
+    Dehumidifier,
+
+    /// <summary>Valve of the carbon dioxide, on or off.</summary>
+    Co2Valve,
 }
 
 /// <summary>One thing that can be commanded.</summary>
@@ -170,6 +178,14 @@ public sealed record CurtainControl(
 /// <param name="HoursByPeriod">Photoperiod, h, in the order of the program's periods.</param>
 /// <param name="OffAboveLightWm2">Off above this outside light, W/m².</param>
 public sealed record LampControl(string Actuator, EqList<double> HoursByPeriod, double OffAboveLightWm2);
+
+/// <summary>Carbon dioxide rules: dosed in daylight while the house is shut. Without a reading nothing is dosed.</summary>
+/// <param name="Actuator">Actuator id of the valve.</param>
+/// <param name="TargetPpm">Dosing stops here, ppm.</param>
+/// <param name="DeadbandPpm">And starts this far below, ppm.</param>
+/// <param name="OnlyAboveLightWm2">Only above this outside light, W/m².</param>
+/// <param name="RestsWith">No dosing while any of these is asked for: its air would carry the gas out.</param>
+public sealed record Co2Control(string Actuator, double TargetPpm, double DeadbandPpm, double OnlyAboveLightWm2, EqList<string> RestsWith);
 
 /// <summary>What forbids what. A closed case.</summary>
 public abstract record Interlock
@@ -265,6 +281,9 @@ public enum Reading
 
     /// <summary>Sunset that day, ms of the day.</summary>
     Sunset,
+
+    /// <summary>Carbon dioxide at the crop, ppm; a box without it may leave it out.</summary>
+    Co2,
 }
 
 /// <summary>What one actuator is told, and why.</summary>

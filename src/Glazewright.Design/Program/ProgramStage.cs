@@ -8,7 +8,7 @@ namespace Glazewright.Design.Program;
 public static class ProgramStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 4;
+    public const int Version = 5;
 
     /// <summary>Most exhaust fans of a house: with <see cref="MostHeaters"/> and one of every other actuator a program is full.</summary>
     public const int MostFans = 30;
@@ -41,7 +41,8 @@ public static class ProgramStage
             ProgramWorkings.Of(input, plant, periods, stages),
             stages.Guard(),
             stages.Background(),
-            stages.ColdAir());
+            stages.ColdAir(),
+            stages.Co2());
     }
 
     private static double LampHours(EqList<CropPeriod> schedule, ProgramPeriod period) =>

@@ -38,6 +38,7 @@ public static class ProgramWords
             ReasonCode.CurtainForSnow => "held open for snow",
             ReasonCode.CurtainInSteps => Text($"opening in steps of {c.B / 100.0:0} %, {c.A / 100.0:0} % drawn, next step in {Span(c.C)}"),
             ReasonCode.Photoperiod => Text($"making up the day: {c.A} of {c.C} min, outside light {Light(c.B)}"),
+            ReasonCode.Dosing => Text($"dosing: {c.A} ppm, up to {c.B} ppm, light {Light(c.C)}"),
             ReasonCode.Background => "runs when nothing else asks",
             ReasonCode.LeastTimeOn => Text($"on for {Span(c.A)}, least time on {Span(c.B)}"),
             ReasonCode.LeastTimeOff => Text($"off for {Span(c.A)}, least time off {Span(c.B)}"),

@@ -74,4 +74,7 @@ public enum ReasonCode
 
     /// <summary>No water on the wet wall in the cold: outside 0.01 °C, limit 0.01 °C, 0.</summary>
     TooColdForWater,
+
+    /// <summary>Carbon dioxide dosed: level ppm, target ppm, light W/m².</summary>
+    Dosing,
 }

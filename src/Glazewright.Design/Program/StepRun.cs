@@ -55,6 +55,7 @@ internal ref partial struct StepRun
         AskHumidity();
         AskCurtain();
         AskLamps();
+        AskCo2();
         AskBackground();
         Rotate();
         TakeHands();

@@ -111,6 +111,24 @@ internal ref partial struct StepRun
         }
     }
 
+    /// <summary>In light and a shut house, up to the target; without a reading, or in the dark, nothing.</summary>
+    private void AskCo2()
+    {
+        if (_p.Co2 is not { } gas)
+        {
+            return;
+        }
+
+        int ppm = _readings.Length > (int)Reading.Co2 ? Read(Reading.Co2, 0, 10_000) : Missing;
+        bool may = ppm != Missing && _light != Missing && _light >= gas.OnlyAboveLight && (_wanted & gas.RestsWith) == 0;
+        bool on = may && ppm < (X(Extra.Dosing) != 0 ? gas.Target : gas.Target - gas.Deadband);
+        SetX(Extra.Dosing, on ? 1 : 0);
+        if (on)
+        {
+            Ask(gas.Actuator, 10_000, ReasonCode.Dosing, ppm, gas.Target, _light);
+        }
+    }
+
     private void AskBackground()
     {
         ulong asked = _wanted;

@@ -63,6 +63,8 @@ internal static class ControlPoints
         ActuatorKind.Circulation => ("Circulation fans", 1, 1, "start; current"),
         ActuatorKind.PressureFan => ("Filter fan", 1, 1, "start; current. Off in the exhaust mode"),
         ActuatorKind.RoofVent or ActuatorKind.SideVent => (kind == ActuatorKind.RoofVent ? "Roof vent" : "Side vent", 2, 2, "open and close; end switches"),
+        ActuatorKind.Dehumidifier => ("Dehumidifier", 1, 1, "call; fault"),
+        ActuatorKind.Co2Valve => ("CO₂ valve", 1, 1, "open; high level, 5,000 ppm, hard-wired"),
         _ => ("Lamps", 1, 0, "contactor"),
     };
 }

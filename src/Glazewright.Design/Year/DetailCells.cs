@@ -47,6 +47,8 @@ internal sealed class DetailCells
 
     public int SensorCell => sensor;
 
+    public double OutsideAirKgPerS => cells.OutsideAirKgPerS;
+
     /// <summary>The cell that the sensor hangs in.</summary>
     public HouseState Sensed => cells.State(sensor);
 

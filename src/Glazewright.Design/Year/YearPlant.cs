@@ -13,6 +13,7 @@ internal sealed class YearPlant
     private const double PadWettingS = 300; // a pad is wet, or dry again, within some minutes (common practice: 5 to 10)
     private const double LampRadiant = 0.45;
     private const double PipeRadiant = 0.25;
+    private const double PipeLagS = 2500; // 28 mm pipe: 2.7 kJ/K of water and steel a metre over 1.06 W/K (0.09 m² at 12 W/m²K)
     private const double BoilerEfficiency = 0.85; // of the boiler behind bench pipes, gross (common practice)
 
     private readonly EqList<Actuator> actuators;
@@ -22,7 +23,8 @@ internal sealed class YearPlant
     private readonly double[] flow, flowWet, power, powerWet, effectiveness, staticPa;
     private readonly int fanCount;
     private readonly bool hasLouver;
-    private double padWet;
+    private readonly double dryerFullW, dryerKgPerS, doseFullKgPerS;
+    private double padWet, pipeNowW;
 
     public YearPlant(ProgramDocument program, PlantResult plant, YearHouse house)
     {
@@ -40,6 +42,9 @@ internal sealed class YearPlant
         roofVentM2 = plant.Vents?.RoofM2 ?? 0;
         sideVentM2 = plant.Vents?.SideM2 ?? 0;
         louverM2 = plant.Exhaust?.Choice.LouverFreeM2 ?? 0;
+        dryerFullW = plant.Dehumidifier?.PowerW ?? 0;
+        dryerKgPerS = plant.Dehumidifier?.WaterKgPerS ?? 0;
+        doseFullKgPerS = plant.Co2?.DoseKgPerS ?? 0;
         doorM2 = house.DoorM2;
         curtainCovers = house.CurtainCovers;
         motors = new Motor[actuators.Count];
@@ -105,6 +110,12 @@ internal sealed class YearPlant
     /// <summary>Wet wall or fog, share of the minute on.</summary>
     public double CoolingFraction { get; private set; }
 
+    /// <summary>Lamps, W electric.</summary>
+    public double LampW { get; private set; }
+
+    /// <summary>Carbon dioxide dosed, kg/s.</summary>
+    public double DoseKgPerS { get; private set; }
+
     /// <summary>True while every cooling stage stands at its full level.</summary>
     public bool AllCooling { get; private set; }
 
@@ -121,7 +132,7 @@ internal sealed class YearPlant
     /// <param name="f">The equipment fields are set.</param>
     public void Act(ReadOnlySpan<Command> commands, double stepS, bool doorsOpen, ref HouseForcing f)
     {
-        double fans = 0, pump = 0, fog = 0, heat = 0, fuel = 0, electric = 0, pipe = 0, circulation = 0, pressure = 0, lamps = 0;
+        double fans = 0, pump = 0, fog = 0, heat = 0, fuel = 0, electric = 0, pipe = 0, circulation = 0, pressure = 0, lamps = 0, dryer = 0, dose = 0;
         double louver = 0, roof = 0, side = 0, curtain = 0;
         bool allCooling = true, allHeating = true, anyHeater = false;
         Motor[] all = motors;
@@ -174,6 +185,12 @@ internal sealed class YearPlant
                 case ActuatorKind.SideVent:
                     side = mean;
                     break;
+                case ActuatorKind.Dehumidifier:
+                    dryer = mean;
+                    break;
+                case ActuatorKind.Co2Valve:
+                    dose = mean;
+                    break;
                 default:
                     lamps = mean;
                     break;
@@ -192,9 +209,11 @@ internal sealed class YearPlant
         double fanPower = power[n] + part * (power[next] - power[n]);
         fanPower += pump * (powerWet[n] + part * (powerWet[next] - powerWet[n]) - fanPower);
         padWet += (pump - padWet) * Math.Min(1, stepS / PadWettingS);
-        heat += pipe;
+        // The boiler heats the pipe; the pipe, as it warms and cools, the house.
+        pipeNowW += (pipe - pipeNowW) * stepS / (PipeLagS + stepS);
+        heat += pipeNowW;
         fuel += pipe / BoilerEfficiency;
-        double lampW = lamps * fullLampW, stirW = circulation * fullStirW;
+        double lampW = lamps * fullLampW, stirW = circulation * fullStirW + dryer * dryerFullW;
         electric += fanPower + pump * pumpW + fog * fogPumpW + pressure * pressureW + lampW + stirW;
 
         f.FanBelowM3PerS = FlowM3PerS;
@@ -202,16 +221,19 @@ internal sealed class YearPlant
         f.FogKgPerS = fog * fogKgPerS;
         f.FogEfficiency = fogEfficiency;
         f.HeatW = heat;
-        f.HeatRadiantFraction = heat > 0 ? PipeRadiant * pipe / heat : 0;
+        f.HeatRadiantFraction = heat > 0 ? PipeRadiant * pipeNowW / heat : 0;
         f.HeatAboveFraction = 0.15 - 0.12 * circulation;
         f.LampW = lampW + stirW;
         f.LampRadiantFraction = lampW + stirW > 0 ? LampRadiant * lampW / (lampW + stirW) : 0;
+        f.DryingKgPerS = dryer * dryerKgPerS;
         f.CirculationFraction = circulation;
         f.PositivePressureM3PerS = pressure * pressureM3PerS;
         f.RoofVentM2 = roof * roofVentM2;
         f.SideVentM2 = side * sideVentM2 + (fans > 0 ? 0 : louver * louverM2) + (doorsOpen ? doorM2 : 0);
         f.CurtainClosedFraction = curtain * curtainCovers;
 
+        LampW = lampW;
+        DoseKgPerS = dose * doseFullKgPerS;
         HeatW = heat;
         FuelW = fuel;
         PowerW = electric;
@@ -235,7 +257,7 @@ internal sealed class YearPlant
     }
 
     /// <summary>Length of a saved state.</summary>
-    public int SavedLength => (2 * motors.Length) + 3;
+    public int SavedLength => (2 * motors.Length) + 4;
 
     /// <summary>Writes positions, what moves, how wet the pad is, and what the proofs say.</summary>
     public void Save(Span<double> into)
@@ -246,7 +268,7 @@ internal sealed class YearPlant
             into[motors.Length + i] = motors[i].Moving ? 1 : 0;
         }
 
-        (into[^3], into[^2], into[^1]) = (padWet, LouverOpen ? 1 : 0, StaticPa);
+        (into[^4], into[^3], into[^2], into[^1]) = (pipeNowW, padWet, LouverOpen ? 1 : 0, StaticPa);
     }
 
     /// <summary>Reads what was written.</summary>
@@ -258,7 +280,7 @@ internal sealed class YearPlant
             motors[i].Moving = saved[motors.Length + i] > 0;
         }
 
-        (padWet, LouverOpen, StaticPa) = (saved[^3], saved[^2] > 0, saved[^1]);
+        (pipeNowW, padWet, LouverOpen, StaticPa) = (saved[^4], saved[^3], saved[^2] > 0, saved[^1]);
     }
 
     /// <summary>Runtime and starts of every actuator.</summary>

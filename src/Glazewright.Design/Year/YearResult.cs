@@ -28,6 +28,8 @@ namespace Glazewright.Design.Year;
 /// <param name="Midnights">State at the start of each of the 365 days: any day can be run again from its own.</param>
 /// <param name="Rehearsals">Failures tried on the coldest night and the hottest noon.</param>
 /// <param name="Report">Figures, findings, what is left out.</param>
+/// <param name="Co2Kg">Carbon dioxide dosed, kg.</param>
+/// <param name="DriedKg">Water a dehumidifier took out, kg.</param>
 public sealed record YearResult(
     string House,
     string Weather,
@@ -53,7 +55,9 @@ public sealed record YearResult(
     double WaterClosureFraction,
     EqList<YearSnapshot> Midnights,
     EqList<Rehearsal> Rehearsals,
-    StageReport Report);
+    StageReport Report,
+    double Co2Kg = 0,
+    double DriedKg = 0);
 
 /// <summary>Hours against the targets, with the job's band.</summary>
 /// <param name="TotalH">Hours counted.</param>
@@ -116,8 +120,12 @@ public sealed record YearExtremes(
 /// <param name="WaterKg">Water, kg.</param>
 /// <param name="Cost">Cost at the job's tariffs, money.</param>
 /// <param name="HeldJointlyFraction">Share of hours with all targets held.</param>
+/// <param name="SunMolPerM2Day">Sunlight absorbed at the crop's plane, mean day, mol/m² of photosynthetic photons.</param>
+/// <param name="LampMolPerM2Day">The same of lamps, over the planted floor.</param>
+/// <param name="Co2Kg">Carbon dioxide dosed, kg.</param>
 public sealed record YearMonth(
-    double HeatJ, double FuelJ, double PowerJ, double PeakPowerW, double WaterKg, double Cost, double HeldJointlyFraction);
+    double HeatJ, double FuelJ, double PowerJ, double PeakPowerW, double WaterKg, double Cost, double HeldJointlyFraction,
+    double SunMolPerM2Day = 0, double LampMolPerM2Day = 0, double Co2Kg = 0);
 
 /// <summary>One motor.</summary>
 /// <param name="Actuator">Actuator id.</param>

@@ -5,6 +5,7 @@ using Glazewright.Design.Form;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Program;
 using Glazewright.Science.Climate;
+using Glazewright.Science.Light;
 using Glazewright.Science.Maths;
 using Glazewright.Science.Weather;
 
@@ -16,7 +17,6 @@ internal sealed class YearRun
     public const int Minutes = 525_600;
     private const int SpinUpDays = 30;
     private const double StepS = 60;
-    private const double Co2Ppm = 420;
 
     private readonly YearInput input;
     private readonly MinuteWeather weather;
@@ -26,6 +26,8 @@ internal sealed class YearRun
     private readonly HouseState state;
     private readonly ProgramControl control;
     private readonly Tamper? tamper;
+    private readonly YearCo2? co2; // none where nothing is dosed: outside air's level is taken
+    private readonly double floorM2, airM3, lampUmolPerJ;
     private readonly YearSnapshot[] midnights = new YearSnapshot[YearTargets.Days];
     private readonly int[] readings = new int[YearSensors.Count];
     private readonly Command[] commands;
@@ -53,6 +55,10 @@ internal sealed class YearRun
         House = YearHouse.Build(input, form, plant);
         wetCoverKg = 1e-3 * (House.Parameters.UpperClear.AreaM2 + House.Parameters.LowerClear.AreaM2);
         wetLeafKg = 1e-3 * House.Parameters.FloorAreaM2;
+        floorM2 = House.Parameters.FloorAreaM2;
+        airM3 = House.Parameters.AirBelowM3 + House.Parameters.AirAboveM3;
+        lampUmolPerJ = plant.LampUmolPerJ;
+        co2 = plant.Co2 is null ? null : new YearCo2();
         sun = new YearSun(input, gains, House, weather);
         Targets = new YearTargets(input.Schedule, weather);
         Plant = new YearPlant(program, plant, House);
@@ -110,6 +116,8 @@ internal sealed class YearRun
 
     public double CondensedKg { get; private set; }
 
+    public double DriedKg { get; private set; }
+
     public double HeatTurnedJ { get; private set; }
 
     public double HeatMissedJ { get; private set; }
@@ -157,9 +165,10 @@ internal sealed class YearRun
     {
         double[] house = new double[HouseState.SavedLength];
         state.Save(house);
-        double[] equipment = new double[YearSensors.SavedLength + Plant.SavedLength];
+        double[] equipment = new double[YearSensors.SavedLength + Plant.SavedLength + 1];
         sensors.Save(equipment);
-        Plant.Save(equipment.AsSpan(YearSensors.SavedLength));
+        Plant.Save(equipment.AsSpan(YearSensors.SavedLength, Plant.SavedLength));
+        equipment[^1] = co2?.Ppm ?? YearCo2.OutsidePpm;
         return new YearSnapshot(EqList.Own(house), EqList.Own(equipment), EqList.Own((int[])control.State.Clone()));
     }
 
@@ -170,7 +179,12 @@ internal sealed class YearRun
         Cells?.Start(state);
         double[] equipment = [.. snapshot.Equipment];
         sensors.Load(equipment);
-        Plant.Load(equipment.AsSpan(YearSensors.SavedLength));
+        Plant.Load(equipment.AsSpan(YearSensors.SavedLength, Plant.SavedLength));
+        if (co2 is not null)
+        {
+            co2.Ppm = equipment[^1];
+        }
+
         for (int i = 0; i < control.State.Length; i++)
         {
             control.State[i] = snapshot.Program[i];
@@ -226,6 +240,7 @@ internal sealed class YearRun
     internal void Step(int minute, out HouseForcing forcing, double stepS = StepS)
     {
         int day = minute / 1440;
+        sensors.Co2Ppm = co2?.Ppm ?? -1;
         sensors.Read(weather, Targets, Plant, minute, readings);
         tamper?.Read(minute, readings);
         control.Step(readings, (int)(stepS * 1000), commands);
@@ -242,23 +257,48 @@ internal sealed class YearRun
         forcing.SkyC = weather.SkyC[minute];
         tamper?.Weather(ref forcing);
         forcing.DeepGroundC = deepC[day];
-        forcing.Co2Ppm = Co2Ppm;
+        forcing.Co2Ppm = co2?.Ppm ?? YearCo2.OutsidePpm;
         forcing.LeafAreaIndex = crop is null ? 0 : crop.LeafAreaIndex * crop.PlantedFraction;
         Plant.Act(commands, stepS, crop is { DoorsOpen: true } && hour is >= 9 and < 17, ref forcing);
+        HouseState sensed = Cells is null ? state : Cells.Sensed;
+        // The coil takes more from damp air, nothing from air drier than itself.
+        forcing.DryingKgPerS *= DryerShare(sensed.HumidityRatioBelow);
         sun.Into(minute, Plant.CurtainFraction, crop?.PlantedFraction ?? 0, crop?.LeafAreaIndex ?? 0, ref forcing);
-        HouseState sensed = state;
+        double outsideKgPerS;
         if (Cells is { } cells)
         {
             cells.Step(in forcing, Plant, stepS);
-            sensed = cells.Sensed;
+            outsideKgPerS = cells.OutsideAirKgPerS;
         }
         else
         {
             model.Step(state, in forcing, stepS);
+            outsideKgPerS = model.LastFluxes.OutsideAirKgPerS;
+        }
+
+        if (co2 is not null)
+        {
+            Breathe(co2, crop?.PlantedFraction ?? 0, sensed.AirBelowC, outsideKgPerS, in forcing, stepS);
         }
 
         percentNow = sensed.RelativeHumidityBelowPercent(forcing.PressurePa);
         sensors.Follow(sensed, percentNow, stepS);
+    }
+
+    /// <summary>What a dehumidifier takes out over what it does at 20 °C and 80 %: as the air's humidity ratio stands over the coil's (saturated at 5 °C), its air flow being the same.</summary>
+    internal static double DryerShare(double humidityRatio)
+    {
+        const double Coil = 0.0054, Rated = 0.0117;
+        return Math.Clamp((humidityRatio - Coil) / (Rated - Coil), 0, 1.2);
+    }
+
+    private void Breathe(YearCo2 gas, double plantedFraction, double airC, double outsideKgPerS, in HouseForcing f, double stepS)
+    {
+        double cropM2 = plantedFraction * floorM2;
+        double light = cropM2 > 0 ? (f.SunCanopyW + (f.LampW * f.LampRadiantFraction)) / cropM2 : 0;
+        gas.Step(
+            airM3, outsideKgPerS / AirConstants.DensityKgPerM3(airC, f.PressurePa), YearCo2.KgPerM3Ppm(airC, f.PressurePa), Plant.DoseKgPerS,
+            YearCo2.MostUptakeKgPerS(cropM2, light), stepS);
     }
 
     private void Count(int minute, in HouseForcing forcing)
@@ -298,6 +338,15 @@ internal sealed class YearRun
         m.FuelJ += Plant.FuelW * StepS;
         m.PowerJ += Plant.PowerW * StepS;
         m.WaterKg += (x.PadWaterKgPerS * (1 + Bleed) + x.FogEvaporatedKgPerS + x.FogFallenKgPerS) * StepS;
+        m.LightMol += (forcing.SunCanopyW + forcing.SunFloorW) * (PlantLight.MicromolPerJoule * 1e-6 * StepS) / floorM2;
+        if (Plant.LampW > 0)
+        {
+            double plantedFraction = ask.Period >= 0 ? input.Schedule[ask.Period].PlantedFraction : 0;
+            m.LampMol += Plant.LampW * lampUmolPerJ * 1e-6 * StepS / (plantedFraction > 0 ? plantedFraction * floorM2 : floorM2);
+        }
+
+        m.Co2Kg += Plant.DoseKgPerS * StepS;
+        DriedKg += x.DriedKgPerS * StepS;
         quarterJ += Plant.PowerW * StepS;
         if (minute % 15 == 14)
         {

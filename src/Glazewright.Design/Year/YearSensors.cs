@@ -11,6 +11,9 @@ internal sealed class YearSensors
 
     private double insideC, insidePercent, upperC;
 
+    /// <summary>Carbon dioxide shown, ppm; below 0 where there is no such sensor.</summary>
+    public double Co2Ppm { get; set; } = -1;
+
     /// <summary>Number of readings.</summary>
     public static int Count { get; } = Enum.GetValues<Reading>().Length;
 
@@ -58,6 +61,7 @@ internal sealed class YearSensors
         readings[(int)Reading.DayOfYear] = day + 1;
         readings[(int)Reading.TimeOfDay] = (minute - day * 1440) * 60_000;
         readings[(int)Reading.Sunrise] = targets.SunriseMinute[day] * 60_000;
+        readings[(int)Reading.Co2] = Co2Ppm < 0 ? int.MinValue : Step(Co2Ppm, 0.1) * 10;
         readings[(int)Reading.Sunset] = targets.SunsetMinute[day] * 60_000;
     }
 

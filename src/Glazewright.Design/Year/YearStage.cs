@@ -13,7 +13,7 @@ namespace Glazewright.Design.Year;
 public static class YearStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 4;
+    public const int Version = 5;
 
     /// <summary>Runs the year.</summary>
     /// <param name="input">The job's part.</param>
@@ -41,7 +41,7 @@ public static class YearStage
         ArgumentNullException.ThrowIfNull(input);
         YearRun run = new(input, form, gains, plant, program, weather, ProgramControl.Of(program));
         run.Go(progress, cancel);
-        YearMonth[] months = [.. run.Months.Select(m => Month(m, input.Tariffs))];
+        YearMonth[] months = [.. run.Months.Select((m, i) => Month(m, i, input.Tariffs))];
         double cost = months.Sum(m => m.Cost);
         int worst = 1 + Array.IndexOf(months, months.MaxBy(m => m.Cost));
         YearResult result = new(
@@ -73,14 +73,17 @@ public static class YearStage
             run.WaterTurnedKg > 0 ? run.WaterMissedKg / run.WaterTurnedKg : 0,
             run.Midnights.ToEqList(),
             Rehearsals.Of(input, form, gains, plant, program, weather, run.Midnights),
-            StageReport.Empty);
+            StageReport.Empty,
+            months.Sum(m => m.Co2Kg),
+            run.DriedKg);
         return result with { Report = YearWorkings.Report(result, run, input, duty, plant) };
     }
 
-    private static YearMonth Month(MonthTally m, Tariffs tariffs)
+    private static YearMonth Month(MonthTally m, int month, Tariffs tariffs)
     {
         double cost = m.FuelJ * tariffs.FuelPerJoule + m.PowerJ * tariffs.PowerPerJoule + m.PeakW * tariffs.DemandPerWattMonth
-            + m.WaterKg / 1000 * tariffs.WaterPerM3;
-        return new YearMonth(m.HeatJ, m.FuelJ, m.PowerJ, m.PeakW, m.WaterKg, cost, m.Held.JointlyFraction);
+            + m.WaterKg / 1000 * tariffs.WaterPerM3 + m.Co2Kg * tariffs.Co2PerKg;
+        int days = CommonYear.DaysIn(month + 1);
+        return new YearMonth(m.HeatJ, m.FuelJ, m.PowerJ, m.PeakW, m.WaterKg, cost, m.Held.JointlyFraction, m.LightMol / days, m.LampMol / days, m.Co2Kg);
     }
 }

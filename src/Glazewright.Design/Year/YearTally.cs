@@ -106,6 +106,6 @@ internal struct HeatBalance
 /// <summary>Sums of one month.</summary>
 internal struct MonthTally
 {
-    public double HeatJ, FuelJ, PowerJ, PeakW, WaterKg;
+    public double HeatJ, FuelJ, PowerJ, PeakW, WaterKg, Co2Kg, LightMol, LampMol;
     public HeldTally Held;
 }

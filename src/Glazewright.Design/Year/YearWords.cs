@@ -160,7 +160,9 @@ internal static class YearWords
             "A typical year leaves the extremes out; the design days stand beside it.",
             "One mean air below and one above the curtain; cold and hot spots, and the rise from intake to fans, are not counted against the targets.",
             "Snow on the roof, freezing of condensate and dew on the outside are not followed; the curtain's snow rule is not exercised.",
-            "Shared walls count as no loss; carbon dioxide is held at 420 ppm.",
+            plant.Co2 is null
+                ? "Shared walls count as no loss; carbon dioxide is held at 420 ppm."
+                : "Shared walls count as no loss; the breathing of crop and substrate at night is not counted in the carbon dioxide.",
             "Sensors are taken as aspirated: 90 s lag, 0.1 K and 1 % steps, no drift.",
         ];
         if (plant.Curtain is { Layers: > 1 })
@@ -170,7 +172,7 @@ internal static class YearWords
 
         if (plant.BenchPipeW > 0)
         {
-            words.Add("Bench pipes are on or off at their stated output, from a boiler of 85 % gross efficiency.");
+            words.Add("Bench pipes are on or off at their stated output, warming and cooling with a lag of 40 min, from a boiler of 85 % gross efficiency.");
         }
 
         if (input.Synthetic)

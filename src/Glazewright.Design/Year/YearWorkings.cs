@@ -1,6 +1,7 @@
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Duty;
 using Glazewright.Design.Plant;
+using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.Year;
 
@@ -65,6 +66,19 @@ internal static class YearWorkings
         Observe("outside-at-highest", "Outside air in the hottest minute", Unit.Celsius, r.Extremes.OutsideAtHighestC);
         Observe("transpired", "Water the crop gave to the air", Unit.Kilogram, r.TranspiredKg);
         Observe("condensed", "Water condensed on covering and curtain", Unit.Kilogram, r.CondensedKg);
+        Figure sunMol = Observe("sun-light", "Sunlight absorbed at the crop's plane, mol/m² a day, mean of the year", Unit.None, Days(r, m => m.SunMolPerM2Day));
+        Observe("sun-light-darkest", "The same in its darkest month, mol/m² a day", Unit.None, r.Months.Min(m => m.SunMolPerM2Day));
+        if (plant.LampW > 0)
+        {
+            Figure lampMol = Observe("lamp-light", "Light of the lamps over the planted floor, mol/m² a day, mean of the year", Unit.None, Days(r, m => m.LampMolPerM2Day));
+            Derive("light", "Light at the crop, mol/m² a day, mean of the year", Unit.None, Term.Of("sun", sunMol) + Term.Of("lamps", lampMol));
+        }
+
+        if (plant.Dehumidifier is not null)
+        {
+            Observe("dried", "Water the dehumidifier took out", Unit.Kilogram, r.DriedKg);
+        }
+
         Observe("heat", "Heat delivered", Unit.Joule, r.HeatJ);
         Observe("energy-books", "Error of the energy books over heat turned over", Unit.None, r.EnergyClosureFraction);
         Observe("water-books", "Error of the water books over water turned over", Unit.None, r.WaterClosureFraction);
@@ -94,6 +108,17 @@ internal static class YearWorkings
                 - Term.Of("leaks", leaks) - Term.Of("ground", ground) - Term.Of("latent", latent) - Term.Of("stored", stored));
     }
 
+    private static double Days(YearResult r, Func<YearMonth, double> value) => r.Months.Select((m, i) => value(m) * CommonYear.DaysIn(i + 1)).Sum() / YearTargets.Days;
+
+    private static Figure Co2Cost(
+        YearResult r, YearInput input, Func<string, string, Unit, double, Figure> observe, Func<string, string, Unit, Term, Figure> derive)
+    {
+        Figure gas = observe("co2", "Carbon dioxide dosed", Unit.Kilogram, r.Co2Kg);
+        return derive(
+            "co2-cost", "Cost of carbon dioxide", Unit.Dollar,
+            Term.Of("co2", gas) * Term.Of("co2_price", "Carbon dioxide, money a kilogram", input.Tariffs.Co2PerKg, Unit.None, new Source.Given("/tariffs/co2")));
+    }
+
     private static void Costs(
         YearResult r, YearInput input, Func<string, string, Unit, double, Figure> observe, Func<string, string, Unit, Term, Figure> derive)
     {
@@ -109,9 +134,10 @@ internal static class YearWorkings
         Figure powerCost = derive("power-cost", "Power cost", Unit.Dollar, Term.Of("power", power) * Price("power_price", "Power, money a joule", input.Tariffs.PowerPerJoule, Unit.None, "power"));
         Figure demandCost = derive("demand-cost", "Demand charge", Unit.Dollar, Term.Of("peaks", peaks) * Price("demand_price", "Demand, money a watt and month", input.Tariffs.DemandPerWattMonth, Unit.None, "demand"));
         Figure waterCost = derive("water-cost", "Water cost", Unit.Dollar, Term.Of("water", water) / 1000 * Price("water_price", "Water, money a cubic metre", input.Tariffs.WaterPerM3, Unit.None, "water"));
+        Term energy = Term.Of("fuel_cost", fuelCost) + Term.Of("power_cost", powerCost) + Term.Of("demand_cost", demandCost) + Term.Of("water_cost", waterCost);
         Figure cost = derive(
             "cost", "Energy and water for the year", Unit.Dollar,
-            Term.Of("fuel_cost", fuelCost) + Term.Of("power_cost", powerCost) + Term.Of("demand_cost", demandCost) + Term.Of("water_cost", waterCost));
+            r.Co2Kg > 0 ? energy + Term.Of("co2_cost", Co2Cost(r, input, observe, derive)) : energy);
         derive("cost-low", "The same, low end of the price band", Unit.Dollar, Term.Of("cost", cost) * (1 - spread));
         derive("cost-high", "The same, high end of the price band", Unit.Dollar, Term.Of("cost", cost) * (1 + spread));
         observe("worst-month-cost", "Dearest month", Unit.Dollar, r.Months[r.WorstMonth - 1].Cost);

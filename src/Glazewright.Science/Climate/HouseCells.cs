@@ -66,6 +66,9 @@ public sealed class HouseCells
     /// <summary>Length of a cell, m.</summary>
     public double CellLengthM { get; }
 
+    /// <summary>Dry air that came in from outside over the last step, kg/s: fans' air once, leaks of every cell.</summary>
+    public double OutsideAirKgPerS { get; private set; }
+
     /// <summary>State of a cell.</summary>
     /// <param name="cell">0 at the intake.</param>
     public HouseState State(int cell) => states[cell];
@@ -113,12 +116,15 @@ public sealed class HouseCells
         f.SideVentM2 *= share;
         f.FogKgPerS *= share;
         f.VapourKgPerS *= share;
+        f.DryingKgPerS *= share;
         f.LampW *= share;
+        OutsideAirKgPerS = 0.0;
         for (int i = 0; i < Count; i++)
         {
             f.HeatW = whole.HeatW * heatShares[i];
             models[i].Step(states[i], in f, stepS);
             ref readonly HouseFluxes x = ref models[i].LastFluxes;
+            OutsideAirKgPerS += x.OutsideAirKgPerS;
             f.DrawsUpstream = true;
             f.UpstreamC = x.FanEndC;
             f.UpstreamHumidityRatio = x.FanEndHumidityRatio;

@@ -49,6 +49,12 @@ public struct HouseFluxes
     /// <summary>Vapour let in by burners, kg/s.</summary>
     public double VapourKgPerS { get; set; }
 
+    /// <summary>Water that a dehumidifier took out, kg/s.</summary>
+    public double DriedKgPerS { get; set; }
+
+    /// <summary>Dry air that came in from outside by every way, kg/s.</summary>
+    public double OutsideAirKgPerS { get; set; }
+
     /// <summary>Water carried out by air, net, kg/s.</summary>
     public double AirWaterLossKgPerS { get; set; }
 
@@ -61,7 +67,7 @@ public struct HouseFluxes
     /// <summary>What the water book misses, kg/s: rounding only.</summary>
     public readonly double WaterResidualKgPerS =>
         TranspirationKgPerS + IrrigatedFloorKgPerS + FogEvaporatedKgPerS + FogFallenKgPerS + VapourKgPerS
-        - AirWaterLossKgPerS - DrainedKgPerS - WaterStoredKgPerS;
+        - DriedKgPerS - AirWaterLossKgPerS - DrainedKgPerS - WaterStoredKgPerS;
 
     /// <summary>Net water condensed on all surfaces but the floor, kg/s (negative when films dry).</summary>
     public double CondensedKgPerS { get; set; }

@@ -111,6 +111,9 @@ public struct HouseForcing
     /// <summary>Water vapour let into the house (unvented burners, evaporators), kg/s; its latent heat comes with it.</summary>
     public double VapourKgPerS { get; set; }
 
+    /// <summary>Water that a dehumidifier takes out of the air below, kg/s; its heat of condensation stays in that air. Its electric power is part of <see cref="LampW"/>.</summary>
+    public double DryingKgPerS { get; set; }
+
     /// <summary>Electric power of lamps and motors inside, W.</summary>
     public double LampW { get; set; }
 

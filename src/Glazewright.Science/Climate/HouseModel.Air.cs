@@ -17,9 +17,9 @@ public sealed partial class HouseModel
         public double PressurePa, OutsideC, OutsideHumidity, WindMPerS, SkyC, DeepC;
         public double BelowC, AboveC, Closed, LeafAreaIndex, Circulation;
         public double OutsideDensity, OutsideDensityInverse, AirKgBelow, AirKgAbove;
-        public double OutsideBelow, OutsideAbove, Intake, BelowShare, Upward, Downward, Exchange;
+        public double OutsideBelow, OutsideAbove, Intake, IntakeFromOutside, BelowShare, Upward, Downward, Exchange;
         public double IntakeC, IntakeHumidity, HeatEndOverMean, WaterEndOverMean;
-        public double ForcedFilm, FogEvaporated, FogFallen;
+        public double ForcedFilm, FogEvaporated, FogFallen, Dried;
         public double VapourBelowPa, VapourAbovePa, KappaBelow, KappaAbove; // vapour pressure = kappa · humidity ratio, secant at the last state
         public double VentM3PerS, LeakM3PerS;
         public bool Moving; // leaves in moving air
@@ -49,6 +49,8 @@ public sealed partial class HouseModel
             VapourBelowPa = KappaBelow * state.WaterBelow;
             VapourAbovePa = KappaAbove * state.WaterAbove;
             Streams(in f, model);
+            // A machine dries no further than a fifth of what the air holds in one step: the book stays positive whatever is asked.
+            Dried = f.DryingKgPerS > 0.0 ? double.MinNative(f.DryingKgPerS, 0.2 * state.WaterBelow * AirKgBelow / stepS) : 0.0;
             if (f.FogKgPerS > 0.0)
             {
                 Fog(in f, state, stepS);
@@ -180,8 +182,10 @@ public sealed partial class HouseModel
         if (d.Intake > 0.0)
         {
             double effectiveness = Clamp(f.PadEffectiveness, 0.0, 1.0, 0.0);
+            d.IntakeFromOutside = d.Intake;
             if (f.DrawsUpstream)
             {
+                d.IntakeFromOutside = 0.0;
                 d.IntakeC = Clamp(f.UpstreamC, -90.0, 90.0, d.OutsideC);
                 d.IntakeHumidity = Clamp(f.UpstreamHumidityRatio, 0.0, 0.5, d.OutsideHumidity);
             }

@@ -161,7 +161,7 @@ public sealed partial class HouseModel
         double upperInnerW = Sun(f.SunUpperOpaqueInnerW), lowerInnerW = Sun(f.SunLowerOpaqueInnerW);
         double upperOuterW = Sun(f.SunUpperOpaqueOuterW), lowerOuterW = Sun(f.SunLowerOpaqueOuterW);
         ref PerSurface carriedW = ref state.CarriedW;
-        gain.AirBelow = airBelowW + freeW * (1.0 - heatAbove) + lampW * (1.0 - lampRadiant) - LatentJPerKg * d.FogEvaporated + state.CarriedBelowW;
+        gain.AirBelow = airBelowW + freeW * (1.0 - heatAbove) + lampW * (1.0 - lampRadiant) + LatentJPerKg * (d.Dried - d.FogEvaporated) + state.CarriedBelowW;
         gain.AirAbove = airAboveW + freeW * heatAbove + state.CarriedAboveW;
         gain.Inner[0] = 0.5 * upperClearW + carriedW[0];
         gain.Outer[0] = 0.5 * upperClearW;
@@ -216,7 +216,8 @@ public sealed partial class HouseModel
         fluxes.StoredW = storedJ / stepS;
         fluxes.IntakeC = d.IntakeC;
         fluxes.FanEndC = d.Intake > 0.0 ? d.IntakeC + d.HeatEndOverMean * (t.AirBelow - d.IntakeC) : t.AirBelow;
-        fluxes.PadWaterKgPerS = d.Intake * (d.IntakeHumidity - d.OutsideHumidity);
+        fluxes.PadWaterKgPerS = d.IntakeFromOutside * (d.IntakeHumidity - d.OutsideHumidity);
+        fluxes.OutsideAirKgPerS = d.IntakeFromOutside + d.OutsideBelow + d.OutsideAbove;
         fluxes.VentM3PerS = d.VentM3PerS;
         fluxes.LeakM3PerS = d.LeakM3PerS;
         fluxes.CurtainExchangeM3PerS = d.Exchange * d.OutsideDensityInverse;

@@ -126,7 +126,7 @@ public sealed partial class HouseModel
         double perS = 1.0 / stepS, intake = d.Intake * d.WaterEndOverMean, vapour = Clamp(f.VapourKgPerS, 0.0, 1e3, 0.0);
         double fixedBelow = d.AirKgBelow * perS + d.OutsideBelow + intake + d.Exchange + d.Downward;
         double fixedAbove = d.AirKgAbove * perS + d.OutsideAbove + d.Exchange + d.Upward;
-        double knownBelow = d.AirKgBelow * perS * oldBelow + d.OutsideBelow * d.OutsideHumidity + intake * d.IntakeHumidity + d.FogEvaporated + vapour;
+        double knownBelow = d.AirKgBelow * perS * oldBelow + d.OutsideBelow * d.OutsideHumidity + intake * d.IntakeHumidity + d.FogEvaporated + vapour - d.Dried;
         double knownAbove = d.AirKgAbove * perS * oldAbove + d.OutsideAbove * d.OutsideHumidity;
         double fromAbove = d.Exchange + d.Downward, fromBelow = d.Exchange + d.Upward;
         double below, above;
@@ -176,6 +176,7 @@ public sealed partial class HouseModel
         fluxes.AirWaterLossKgPerS = d.OutsideBelow * (below - d.OutsideHumidity) + intake * (below - d.IntakeHumidity)
             + d.OutsideAbove * (above - d.OutsideHumidity) + (d.Upward - d.Downward) * (above - below);
         fluxes.VapourKgPerS = vapour;
+        fluxes.DriedKgPerS = d.Dried;
         fluxes.FanEndHumidityRatio = d.Intake > 0.0 ? d.IntakeHumidity + d.WaterEndOverMean * (below - d.IntakeHumidity) : below;
         double mistBelowKg = Mist(ref below, d.AirKgBelow, state.SaturationBelowPa, state.SlopeBelow, d.PressurePa, capacity.AirBelow);
         double mistAboveKg = Mist(ref above, d.AirKgAbove, state.SaturationAbovePa, state.SlopeAbove, d.PressurePa, capacity.AirAbove);
@@ -206,7 +207,7 @@ public sealed partial class HouseModel
     private void BookLatent(HouseState state, in Drive d, double mistBelowKgPerS, double mistAboveKgPerS)
     {
         ref PerNode t = ref state.Temperature;
-        double booked = LatentJPerKg * d.FogEvaporated - state.CarriedBelowW - state.CarriedAboveW;
+        double booked = LatentJPerKg * (d.FogEvaporated - d.Dried) - state.CarriedBelowW - state.CarriedAboveW;
         for (int s = 0; s < HouseNodes.SurfaceCount; s++)
         {
             ref Surface w = ref surfaces[s];

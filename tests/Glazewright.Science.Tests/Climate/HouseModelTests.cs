@@ -286,6 +286,42 @@ public class HouseModelTests
         Assert.Equal(0.008 + 0.005 / (2 * density), model.LastFluxes.FanEndHumidityRatio, 2e-5);
     }
 
+    // Water balance of a ventilated space with a source and a machine that takes water out: w = w_out + (G − D) / ṁ.
+    [Fact]
+    public void Steady_moisture_with_a_dehumidifier_is_the_closed_form()
+    {
+        HouseModel model = new(TestHouses.TripleWall with { LeakageStackM3PerSRootK = 0, LeakageWindM2 = 0 });
+        HouseForcing f = TestHouses.ClearNight(24) with
+        {
+            SkyC = 24, DeepGroundC = 24, OutsideHumidityRatio = 0.008, FanBelowM3PerS = 2, VapourKgPerS = 0.005, DryingKgPerS = 0.003, CirculationFraction = 1,
+        };
+        TestHouses.Run(model, f, 3 * 1440, stepS: 300);
+        double density = AirConstants.DensityKgPerM3(model.LastFluxes.FanEndC, 101325);
+        Assert.Equal(0.008 + 0.002 / (2 * density), model.LastFluxes.FanEndHumidityRatio, 2e-5);
+        Assert.Equal(0.003, model.LastFluxes.DriedKgPerS, 1e-12);
+        Assert.Equal(0.0, model.LastFluxes.HeatResidualW, 1e-4);
+        Assert.Equal(0.0, model.LastFluxes.WaterResidualKgPerS, 1e-9);
+    }
+
+    // Taking out D kg/s is taking away a source of D and heating with λ D.
+    [Fact]
+    public void A_dehumidifier_gives_the_heat_of_condensation_to_the_air()
+    {
+        HouseForcing night = TestHouses.ClearNight(2) with { HeatW = 15_000, LeafAreaIndex = 2, VapourKgPerS = 0.004 };
+        HouseState dried = TestHouses.Run(new HouseModel(TestHouses.TripleWall), night with { DryingKgPerS = 0.002 }, 600);
+        HouseState heated = TestHouses.Run(
+            new HouseModel(TestHouses.TripleWall), night with { VapourKgPerS = 0.002, HeatW = 15_000 + 0.002 * AirConstants.LatentHeatJPerKg }, 600);
+        Assert.Equal(heated.AirBelowC, dried.AirBelowC, 1e-9);
+        Assert.Equal(heated.HumidityRatioBelow, dried.HumidityRatioBelow, 1e-12);
+    }
+
+    [Fact]
+    public void A_dehumidifier_never_dries_air_beyond_nothing()
+    {
+        HouseState s = TestHouses.Run(new HouseModel(TestHouses.Glass), TestHouses.ClearNight(5) with { DryingKgPerS = 10 }, 600);
+        Assert.InRange(s.HumidityRatioBelow, 1e-9, 0.01);
+    }
+
     [Fact]
     public void Books_close_over_days_of_changing_weather()
     {

@@ -36,7 +36,8 @@ internal static class MoneyFields
             f.Quantity("demand", QuantityKind.MoneyPerPower, "0 $/kW", "200 $/kW", "9 $/kW", "Electric demand, a month.") / 1000,
             f.Quantity("water", QuantityKind.MoneyPerVolume, "0 $/kgal", "200 $/kgal", "6 $/kgal", "Water."),
             f.Fraction("spread", "0 %", "100 %", "20 %", "Half width of the band that the yearly cost is shown with."),
-            f.Words("priceDate", "", "Date of these prices.", "2027-02", 40));
+            f.Words("priceDate", "", "Date of these prices.", "2027-02", 40),
+            f.Quantity("co2", QuantityKind.Money, "0 $", "100 $", "0.30 $", "Carbon dioxide for dosing, a kilogram."));
     }
 
     public static Pricing Pricing(FieldReader f)
