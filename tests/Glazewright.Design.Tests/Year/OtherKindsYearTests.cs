@@ -62,7 +62,7 @@ public class OtherKindsYearTests
             Assert.True(gas.Ppm >= 50);
         }
 
-        Assert.Equal(50, gas.Ppm, 0.1);
+        Assert.Equal(50.0, gas.Ppm, 0.1);
     }
 
     [Fact]
@@ -167,12 +167,12 @@ public class OtherKindsYearTests
             fuelJ += act.FuelW * 60;
             if (minute == 59)
             {
-                Assert.Equal(10_000 * (1 - Math.Exp(-3600 / 2500.0)), act.HeatW, 150);
+                Assert.Equal(10_000 * (1 - Math.Exp(-3600 / 2500.0)), act.HeatW, 150.0);
             }
         }
 
-        Assert.Equal(10_000 * 3600, heatJ, 1);
-        Assert.Equal(heatJ / 0.85, fuelJ, 1);
+        Assert.Equal(10_000.0 * 3600, heatJ, 1.0);
+        Assert.Equal(heatJ / 0.85, fuelJ, 1.0);
     }
 
     private static ProgramDocument With(Actuator more) => YearScenes.Program with { Actuators = [.. YearScenes.Program.Actuators, more] };
