@@ -29,6 +29,7 @@ internal static class LoadList
         VentPlant? vents,
         double lampW,
         double benchPipeW,
+        double dehumidifierW,
         Catalogue catalogue)
     {
         List<ElectricLoad> loads = [];
@@ -111,6 +112,11 @@ internal static class LoadList
         if (benchPipeW > 0)
         {
             Add("bench-pipe", "Boiler burner and circulator", 1, BoilerW, 115, false, StartRatio, true);
+        }
+
+        if (dehumidifierW > 0)
+        {
+            Add("dehumidifier", "Dehumidifier", 1, dehumidifierW, serviceV, false, StartRatio, false);
         }
 
         Add("control", "Control box, sensors, alarm", 1, ControlW, 115, false, 1, true);

@@ -59,7 +59,7 @@ public static class PlantStage
             : null;
         EqList<ElectricLoad> loads = LoadList.Of(
             input.House, input.Utilities.ServiceV, run?.Fans ?? [], intake, wetWall, fog, heat, curtain, circulation,
-            pressure is { } p ? (p.Plant, p.Fans) : null, vents, e.LampW, e.BenchPipeW, catalogue);
+            pressure is { } p ? (p.Plant, p.Fans) : null, vents, e.LampW, e.BenchPipeW, e.DehumidifierW, catalogue);
         var facts = new PlantFacts(
             input, form, duty, catalogue, outside, needed, intake, run, wetWall, fog, fogNeed, heat, curtain, circulation, drag,
             pressure?.Plant, pressure?.Fans ?? 0, pressure?.Beyond ?? false, vents, loads);

@@ -27,6 +27,15 @@ internal static class EquipmentTakeoff
         }
 
         book.Add(ScopeSystem.AirAndLamps, "air/lamp", "Lamp fixture, wet location", Math.Ceiling(plant.LampW / TakeoffRules.LampFixtureW), "each", $"{id}: lamp power over 600 W");
+        if (plant.Dehumidifier is { } dryer)
+        {
+            book.Add(ScopeSystem.AirAndLamps, "air/dehumidifier", "Dehumidifier, hung, with drain", dryer.PowerW / 1000, "kW", $"{id}: electric power");
+        }
+
+        if (plant.Co2 is not null)
+        {
+            book.Add(ScopeSystem.AirAndLamps, "air/co2-set", "Carbon dioxide: regulator, valve, line, analyser, high-level alarm", 1, "each", $"{id}; tank by the gas supplier");
+        }
     }
 
     private static void Cooling(LineBook book, PlantResult plant, BuildingForm house)

@@ -60,7 +60,7 @@ internal static class PriceAnswer
 
     private static string Words(ScopeSystem system) => system switch
     {
-        ScopeSystem.AirAndLamps => "circulation fans and lamps",
+        ScopeSystem.AirAndLamps => "circulation fans, lamps, other air equipment",
         ScopeSystem.Permits => "permits and engineer",
         ScopeSystem.Plumbing => "water, drain and gas",
         ScopeSystem.Electrical => "power wiring",

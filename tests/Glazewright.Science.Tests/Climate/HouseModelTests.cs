@@ -293,7 +293,13 @@ public class HouseModelTests
         HouseModel model = new(TestHouses.TripleWall with { LeakageStackM3PerSRootK = 0, LeakageWindM2 = 0 });
         HouseForcing f = TestHouses.ClearNight(24) with
         {
-            SkyC = 24, DeepGroundC = 24, OutsideHumidityRatio = 0.008, FanBelowM3PerS = 2, VapourKgPerS = 0.005, DryingKgPerS = 0.003, CirculationFraction = 1,
+            SkyC = 24,
+            DeepGroundC = 24,
+            OutsideHumidityRatio = 0.008,
+            FanBelowM3PerS = 2,
+            VapourKgPerS = 0.005,
+            DryingKgPerS = 0.003,
+            CirculationFraction = 1,
         };
         TestHouses.Run(model, f, 3 * 1440, stepS: 300);
         double density = AirConstants.DensityKgPerM3(model.LastFluxes.FanEndC, 101325);
