@@ -112,14 +112,18 @@ internal static class BlockSetting
         ? table
         : table with { Columns = [.. table.Columns.Select(c => c with { WidthMm = c.WidthMm * widthMm / table.WidthMm })] };
 
+    private const int ShortTableRows = 14; // a year's months and a sum: read as one
+
     private static IEnumerable<Piece> TableRows(Table table)
     {
         TableSetting.SetRow headRow = TableSetting.Head(table);
         Piece head = Piece.Of(headRow.HeightMm, 3, TableSetting.Draw(table, headRow, true, new(0, 0))) with { KeepWithNext = true };
         yield return head;
-        foreach (TableSetting.SetRow row in TableSetting.Body(table))
+        TableSetting.SetRow[] body = [.. TableSetting.Body(table)];
+        for (int i = 0; i < body.Length; i++)
         {
-            yield return Piece.Of(row.HeightMm, 0, TableSetting.Draw(table, row, false, new(0, 0))) with { Head = head };
+            bool keep = body.Length <= ShortTableRows && i < body.Length - 1;
+            yield return Piece.Of(body[i].HeightMm, 0, TableSetting.Draw(table, body[i], false, new(0, 0))) with { Head = head, KeepWithNext = keep };
         }
     }
 

@@ -13,7 +13,7 @@ public static class ReportSetting
     {
         ArgumentNullException.ThrowIfNull(report);
         double widthMm = report.Size.WidthMm - 2 * ReportType.MarginMm;
-        List<Piece> pieces = [.. report.Blocks.SelectMany(b => BlockSetting.Set(b, widthMm))];
+        List<Piece> pieces = [.. report.Blocks.SelectMany((b, i) => BlockSetting.Set(b, widthMm).Select(p => Introduces(report.Blocks, i) ? p with { KeepWithNext = true } : p))];
         List<List<MarkGroup>> pages = [[]];
         List<OutlineEntry> outline = [];
         const double top = ReportType.MarginMm;
@@ -23,7 +23,7 @@ public static class ReportSetting
         {
             Piece piece = pieces[i];
             bool atTop = y <= top;
-            bool full = y + Needed(pieces, i) > bottom;
+            bool full = y + Needed(pieces, i, bottom - top) > bottom;
             if (!atTop && (piece.OpensPage || full))
             {
                 pages.Add([]);
@@ -52,8 +52,12 @@ public static class ReportSetting
     /// <summary>The report as a PDF file.</summary>
     public static byte[] Pdf(Report report) => PdfBookWriter.Bytes(Of(report));
 
-    /// <summary>Height a piece needs with all that must stay with it, spaces included.</summary>
-    private static double Needed(List<Piece> pieces, int first)
+    // A few words between a heading and its picture go where the picture goes.
+    private static bool Introduces(IReadOnlyList<Block> blocks, int at) =>
+        at > 0 && at + 1 < blocks.Count && blocks[at] is Block.Paragraph { Text.Length: < 600 } && blocks[at - 1] is Block.Heading && blocks[at + 1] is Block.Picture;
+
+    /// <summary>Height a piece needs with all that must stay with it, spaces included; what can't stay together on any page need not.</summary>
+    private static double Needed(List<Piece> pieces, int first, double roomMm)
     {
         double height = 0;
         for (int i = first; i < pieces.Count; i++)
@@ -65,7 +69,7 @@ public static class ReportSetting
             }
         }
 
-        return height;
+        return height > roomMm ? pieces[first].BeforeMm + pieces[first].HeightMm : height;
     }
 
     private static Page Finished(Report report, List<MarkGroup> groups, int index, int count)

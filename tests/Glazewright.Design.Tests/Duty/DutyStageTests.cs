@@ -129,6 +129,21 @@ public class DutyStageTests
         Assert.True(duty.Conditions.ExtremeMinC < duty.Conditions.Heating996C);
     }
 
+    // Typed conditions 5 K off the year's own statistics to either side, and at them.
+    [Theory]
+    [InlineData(0, ""), InlineData(5, "duty/year-harsher-than-design"), InlineData(-5, "duty/year-milder-than-design")]
+    public void Design_conditions_far_from_the_year_are_told(double yearHarsherK, string told)
+    {
+        Job job = TestJobs.OneHouse();
+        Glazewright.Science.Weather.ComputedConditions year = Glazewright.Science.Weather.ComputedConditions.Of(DesignDay.Year);
+        DesignConditions typed = new(
+            year.Heating996DryBulbC + yearHarsherK, year.Heating996DryBulbC - 10, year.Cooling04DryBulbC - yearHarsherK, year.Evaporation04WetBulbC - 1 - yearHarsherK,
+            year.Evaporation04WetBulbC - yearHarsherK, new Source.Given("/site/design"));
+        Finding[] found = [.. DesignDay.Duty(job with { Site = job.Site with { Design = typed } }).Report.Findings.Where(f => f.Code.StartsWith("duty/year-", StringComparison.Ordinal))];
+        Assert.Equal(told.Length > 0 ? [told] : [], found.Select(f => f.Code));
+        Assert.All(found, f => Assert.Equal(3, f.What.Split(" against ").Length - 1));
+    }
+
     [Fact]
     public void Every_derived_figure_comes_out_of_its_printed_inputs()
     {

@@ -53,6 +53,24 @@ public class ReportSettingTests
             book.Pages.SelectMany(p => p.Words()).Where(w => w.Text.StartsWith("Rafter R", StringComparison.Ordinal)).Select(w => w.Text));
     }
 
+    // Twelve months are read as one table; a few words stay with their heading and its picture.
+    [Theory]
+    [InlineData(20), InlineData(24), InlineData(26), InlineData(28), InlineData(30), InlineData(31), InlineData(32), InlineData(33), InlineData(34), InlineData(40)]
+    public void Short_tables_and_introduced_pictures_stay_whole(int linesAbove)
+    {
+        PdfBook book = ReportSetting.Of(new Report("T", "t", "f", null, SheetSize.Letter, [
+            .. Enumerable.Range(0, linesAbove).Select(i => new Block.Paragraph("line")),
+            new Block.Heading(2, "Sun paths"),
+            new Block.Paragraph("How to read it."),
+            new Block.Picture(MonthBars.Draw("b", "Light", "mol/m²", [new("benches", [1, 2, 3, 4, 5, 6, 6, 5, 4, 3, 2, 1.0])], null, 170, 60), "By month."),
+            .. Enumerable.Range(0, linesAbove).Select(i => new Block.Paragraph("line")),
+            new Block.TableOf(new Table([new("Month", 90)], [.. Enumerable.Range(1, 12).Select(i => (IReadOnlyList<string>)["Month-" + i.ToString(CultureInfo.InvariantCulture)])])),
+        ]));
+        Assert.Single(book.Pages, p => p.Words().Any(w => w.Text.StartsWith("Month-", StringComparison.Ordinal)));
+        Page headed = Assert.Single(book.Pages, p => p.Words().Any(w => w.Text == "Sun paths"));
+        Assert.Contains(headed.Words(), w => w.Text == "By month.");
+    }
+
     [Fact]
     public void Pages_are_counted_and_headings_are_outlined()
     {
