@@ -8,7 +8,7 @@ namespace Glazewright.Design.Body;
 public static class BodyStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     private const double DegPerRad = 180 / Math.PI;
 
@@ -66,11 +66,14 @@ public static class BodyStage
             // Plumb cuts at eave and ridge, measured along the top face.
             MemberRole.Rafter => (line.LengthM, slopeRad * DegPerRad, slopeRad * DegPerRad),
 
-            // Between the undersides of the rafters, each end cut to its slope.
+            // Between the undersides of the rafters, each end cut to its slope; the long points are on the lower face.
             MemberRole.CollarTie => (
-                line.LengthM, 90 - Math.Atan(house.Roof.LeftPitch) * DegPerRad, 90 - Math.Atan(house.Roof.RightPitch) * DegPerRad),
+                line.LengthM - EndLossM(house.Roof.LeftPitch) - EndLossM(house.Roof.RightPitch), 90 - Math.Atan(house.Roof.LeftPitch) * DegPerRad, 90 - Math.Atan(house.Roof.RightPitch) * DegPerRad),
             _ => (line.LengthM, 0, 0),
         };
+        // The rafter's underside lies this far inside the roof line at the tie's lower face.
+        double EndLossM(double roofPitch) => ((rafter.DepthM * Math.Sqrt(1 + (roofPitch * roofPitch))) - (section.DepthM / 2)) / roofPitch;
+
         return new MemberSolid(
             line, house.Id, section.Section, section.DepthM, section.WidthM, section.WallM, section.MassPerM, lengthM, angleADeg, angleBDeg);
     }
