@@ -161,7 +161,7 @@ internal static class LayoutFindings
     }
 
     // Buildings in front of a wall, near enough to matter: the gap and the part of the wall they face.
-    private static IEnumerable<(BuildingForm Other, double GapM, double FromM, double ToM)> InFront(BuildingForm house, FormResult form, FaceName face)
+    public static IEnumerable<(BuildingForm Other, double GapM, double FromM, double ToM)> InFront(BuildingForm house, FormResult form, FaceName face)
     {
         FacePlane plane = house.Face(face).Plane;
         double wallM = face is FaceName.End1 or FaceName.End2 ? house.WidthM : house.LengthM;

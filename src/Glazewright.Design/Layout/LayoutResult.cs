@@ -51,7 +51,11 @@ public enum PlacedKind
 /// <param name="Placed">The pieces.</param>
 /// <param name="BenchM2">Bench area, m².</param>
 /// <param name="Report">Figures and findings (conflicts).</param>
-public sealed record LayoutResult(string House, EqList<PlacedItem> Placed, double BenchM2, StageReport Report);
+public sealed record LayoutResult(string House, EqList<PlacedItem> Placed, double BenchM2, StageReport Report)
+{
+    /// <summary>Vents of the fuel-burning heaters, in the heaters' order.</summary>
+    public EqList<FlueLine> Flues { get; init; } = [];
+}
 
 /// <summary>A placed piece: a box in the house's own axes, flat ones have one zero size.</summary>
 /// <param name="Id">Path id.</param>

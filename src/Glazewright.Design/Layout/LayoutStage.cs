@@ -8,7 +8,7 @@ namespace Glazewright.Design.Layout;
 public static class LayoutStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 2;
+    public const int Version = 3;
 
     /// <summary>Places the equipment of one house.</summary>
     /// <param name="input">What Layout reads of the job.</param>
@@ -23,9 +23,10 @@ public static class LayoutStage
         List<Finding> findings = [];
         WallLayout.Place(input, form, house, plant, placed, findings);
         HungLayout.Place(input, house, plant, placed, findings);
+        List<FlueLine> flues = FlueLayout.Place(input, form, house, plant, placed, findings);
         FloorLayout.Place(input, house, placed, findings);
         LayoutFindings.PostsHeadedOff(house, new LayoutResult(input.House, placed.ToEqList(), 0, StageReport.Empty), findings);
         double benchM2 = input.Benches.Sum(b => b.WidthM * b.LengthM);
-        return new LayoutResult(input.House, placed.ToEqList(), benchM2, LayoutWorkings.Report(input, house, benchM2, findings));
+        return new LayoutResult(input.House, placed.ToEqList(), benchM2, LayoutWorkings.Report(input, house, benchM2, flues, findings)) { Flues = flues.ToEqList() };
     }
 }

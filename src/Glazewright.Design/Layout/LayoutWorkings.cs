@@ -1,5 +1,6 @@
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
+using Glazewright.Mechanics.Loads;
 
 namespace Glazewright.Design.Layout;
 
@@ -8,7 +9,7 @@ internal static class LayoutWorkings
 {
     private static readonly Source Geometry = new Source.FirstPrinciples("plane geometry");
 
-    public static StageReport Report(LayoutInput input, BuildingForm house, double benchM2, List<Finding> findings)
+    public static StageReport Report(LayoutInput input, BuildingForm house, double benchM2, List<FlueLine> flues, List<Finding> findings)
     {
         List<Figure> figures = [];
         if (input.Benches.Count > 0)
@@ -23,12 +24,52 @@ internal static class LayoutWorkings
                 Term.Of("bench", bench) / Term.Of("floor", "Floor", house.FloorAreaM2, Unit.SquareMetre, Geometry), Geometry));
         }
 
+        Flues(input, flues, figures);
         return new StageReport(
             figures.ToEqList(),
             findings.ToEqList(),
             [
                 benchM2 > 0 ? "Aisles are the free strips along the house; cross aisles and end turns are not drawn." : "No benches are typed: bench area and aisles are not known.",
-                "Places are proposals on the dimension lines; headers, sills and jambs around doors, fans, louvers and wet wall are drawn but not sized; hangers, flues and pipe runs are not laid out.",
+                "Places are proposals on the dimension lines; headers, sills and jambs around doors, fans, louvers and wet wall are drawn but not sized; hangers and pipe runs are not laid out.",
+                .. flues.Count > 0
+                    ? (string[])["Vents of heaters are a first proposal through a wall: pipe sizes and longest runs are assumptions until the maker's table replaces them. Not checked: gas meters and regulators, walks (7 ft above public ones), roof terminals, drifted snow, openings of other buildings, wind. An open flue is taken as having a draft fan; a gravity vent goes up through the roof and is not laid out."]
+                    : [],
             ]);
+    }
+
+    private static void Flues(LayoutInput input, List<FlueLine> flues, List<Figure> figures)
+    {
+        if (flues.Count == 0)
+        {
+            return;
+        }
+
+        var depth = Figure.Derive(
+            $"{input.House}/layout/snow-depth", "Depth of the ground snow", Unit.Metre,
+            Term.Of("p", "Ground snow", input.GroundSnowPa, Unit.AreaLoad, new Source.Given("/site/snow"))
+                / Term.Of("g", "Its weight density", SnowDensity.NPerM3(input.GroundSnowPa), Unit.None, new Source.Standard("ASCE 7-16", "equation 7.7-1, N/m³", Source.Mark.Read)),
+            new Source.FirstPrinciples("load over density"), "Undrifted.");
+        figures.Add(depth);
+        figures.Add(Figure.Derive(
+            $"{input.House}/layout/vent-least-height", "Least height of a vent terminal", Unit.Metre,
+            Term.Of("d", depth) + Term.Of("a", "Above the snow", FlueRules.AboveSnowM, Unit.Metre, FlueRules.Terminals), FlueRules.Terminals,
+            "Drifts and shovelled or fan-blown snow are deeper."));
+        foreach (FlueLine f in flues)
+        {
+            string id = $"{input.House}/layout/{f.Heater[(f.Heater.LastIndexOf('/') + 1)..]}";
+            figures.Add(Figure.Derive(
+                $"{id}-vent-clearance", f.Sealed ? "Direct vent: least distance to air openings" : "Vent with draft fan: least distance below or beside air openings", Unit.Metre,
+                Term.Of("c", "By kind and input", f.ClearM, Unit.Metre, FlueRules.Terminals), FlueRules.Terminals, "The maker's instructions and the adopted code govern."));
+            if (f.Face is null)
+            {
+                continue;
+            }
+
+            figures.Add(Figure.Derive(
+                $"{id}-vent-length", "Equivalent length of the vent", Unit.Metre,
+                Term.Of("l", "Run", f.RunM, Unit.Metre, Geometry)
+                    + Term.Of("n", "Elbows", f.Elbows, Unit.Count, Geometry) * Term.Of("e", "An elbow as straight pipe", FlueRules.ElbowM, Unit.Metre, FlueRules.Assumed),
+                FlueRules.Assumed, "Carbon monoxide: the maker's table and a licensed fitter decide size and length."));
+        }
     }
 }

@@ -57,6 +57,11 @@ internal static class ServicesChapter
             yield return new Block.Paragraph(Gas(gas, said, us));
         }
 
+        foreach (Block block in VentChapter.Of(source))
+        {
+            yield return block;
+        }
+
         yield return new Block.Heading(2, "Water and drain");
         yield return new Block.TableOf(Water(services, us));
         if (services.Supply is { } supply)
@@ -135,7 +140,7 @@ internal static class ServicesChapter
             ? $" A first size of the main: {gas.PipeName} steel pipe over {said.Text(gas.RunM, Unit.Metre)} at 0.5 in. w.c. of drop (fuel gas code's low-pressure equation)."
             : "";
         string pressure = gas is { LeastPa: > 0, HasPa: > 0 } ? $" At the building {said.Text(gas.HasPa, Unit.Pascal)}; such burners ask {said.Text(gas.LeastPa, Unit.Pascal)} at the inlet." : "";
-        return $"All burners on: {said.Text(gas.InputW, Unit.Watt)}, {hour}.{pipe}{pressure} Sediment trap, shut-off and leak test at each burner; flues by the maker's table.";
+        return $"All burners on: {said.Text(gas.InputW, Unit.Watt)}, {hour}.{pipe}{pressure} Sediment trap, shut-off and leak test at each burner.";
     }
 
     private static Table Water(ServicesResult services, bool us) => new(

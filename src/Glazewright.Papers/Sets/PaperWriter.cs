@@ -100,6 +100,11 @@ public static class PaperWriter
             Add("services/electric.csv", PaperReader.Everyone, "Electric load list", Utf8(ServicesCsv.Electric(source.Services)));
             Add("services/panel.csv", PaperReader.Everyone, "Panel schedules: circuits, breakers, conductors, runs", Utf8(ServicesCsv.Panel(source.Services, units)));
             Add("services/gas.csv", PaperReader.Everyone, "Burners", Utf8(ServicesCsv.Gas(source.Services, units)));
+            if (source.Houses.Any(h => h.Layout.Flues.Count > 0))
+            {
+                Add("services/vents.csv", PaperReader.Everyone, "Vent and combustion-air pipes of heaters", Utf8(ServicesCsv.Vents([.. source.Houses.Select(h => h.Layout)], units)));
+            }
+
             Add("services/water.csv", PaperReader.Everyone, "Water users and drains", Utf8(ServicesCsv.Water(source.Services, units)));
             Add("services/points.csv", PaperReader.Controls, "Controls points", Utf8(ServicesCsv.Points(source.Services)));
         }

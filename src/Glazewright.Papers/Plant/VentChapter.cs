@@ -1,0 +1,65 @@
+using System.Globalization;
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Layout;
+using Glazewright.Papers.Answers;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Exchange;
+using Glazewright.Papers.Reports;
+using Glazewright.Papers.Sets;
+
+namespace Glazewright.Papers.Plant;
+
+/// <summary>Vent and combustion-air pipes of the heaters, for the gas fitter to price from.</summary>
+internal static class VentChapter
+{
+    public static IEnumerable<Block> Of(PaperSource source)
+    {
+        List<FlueLine> lines = [.. source.Houses.SelectMany(h => h.Layout.Flues)];
+        if (lines.Count == 0)
+        {
+            yield break;
+        }
+
+        bool us = source.Job.Units == UnitSystem.Us;
+        Said said = new(source.Job.Units);
+        yield return new Block.Heading(2, "Vents of the heaters");
+        yield return new Block.TableOf(Rows(lines, said, us));
+        bool condensing = lines.Exists(f => f.Condensing);
+        bool dry = lines.Exists(f => !f.Condensing);
+        bool direct = lines.Exists(f => f.Sealed);
+        bool open = lines.Exists(f => !f.Sealed);
+        yield return new Block.Caution(
+            "Carbon monoxide",
+            "A vent that is too long, sags, leaks or ends near an opening kills. The heater maker's vent table and listed pipe replace the sizes here, the adopted code and a licensed fitter decide; test draft and carbon monoxide with all fans on.");
+        yield return new Block.Paragraph(
+            $"Terminals at least {said.Text(lines[0].LeastHeightM, Unit.Metre)} above the floor: 12 in (0.3 m) over the undrifted ground snow. "
+            + (direct ? "Direct vent: 6 in (15 cm) from doors, vents, louvers and wet wall up to 10 kBtu/h (3 kW) of input, 9 in (23 cm) up to 50 (15 kW), 12 in (30 cm) above, and 3 ft (0.9 m) above a filter intake within 10 ft (3 m); the combustion-air pipe ends beside it. " : "")
+            + (open ? "Draft fan: 4 ft (1.2 m) below or beside or 1 ft (0.3 m) above openings, 3 ft (0.9 m) above louvers, wet wall and filter intake within 10 ft (3 m). " : "")
+            + (dry ? "Vents that stay dry slope 1/4 in a foot (2 %) to the terminal: sealed, listed pipe for pressure. " : "")
+            + (condensing ? "Condensing vents slope 1/4 in a foot (2 %) back to the heater, to a trapped, neutralised drain kept from frost. " : "")
+            + "An elbow counts 5 ft (1.5 m). Keep off walks, meters and regulators, and 7 ft (2.1 m) above public walks. Clearances after NFPA 54 read at second hand in makers' tables; pipe sizes, elbow and longest runs are our assumptions.",
+            Quiet: true);
+    }
+
+    private static Table Rows(List<FlueLine> lines, Said said, bool us)
+    {
+        string Pipe(double sizeM) => us ? $"{Whole(sizeM / 0.0254)} in" : $"{Whole(1000 * sizeM)} mm";
+        return new(
+            [
+                new Column("Heater", 22), new Column("Vent / air pipe", 25), new Column("Out by", 35), new Column("Height", 17, Along.End), new Column("Run", 17, Along.End), new Column("Elbows", 13, Along.End),
+                new Column("Equivalent / most", 28, Along.End), new Column("Slopes to", 15),
+            ],
+            [
+                .. lines.Select(f => (IReadOnlyList<string>)
+                [
+                    f.Heater, f.VentM > 0 ? $"{Pipe(f.VentM)} / {(f.Sealed ? Pipe(f.IntakeM) : "none")}" : "maker's table",
+                    f.Face is { } face ? $"{ServicesCsv.Wall(face)}, {said.Text(f.AlongM, Unit.Metre)} along" : "no place found",
+                    f.Face is null ? "–" : said.Text(f.HeightM, Unit.Metre), f.Face is null ? "–" : said.Text(f.RunM, Unit.Metre), f.Face is null ? "–" : Whole(f.Elbows),
+                    f.Face is null || f.MostM <= 0 ? "–" : $"{said.Text(f.EquivalentM, Unit.Metre)} / {said.Text(f.MostM, Unit.Metre)}", f.Condensing ? "heater" : "terminal",
+                ]),
+            ]);
+    }
+
+    private static string Whole(double value) => value.ToString("#,0", CultureInfo.InvariantCulture);
+}
