@@ -76,6 +76,11 @@ internal static class FlueLayout
                 foreach (double v in Grid(leastM, topM - pipeM).Prepend(levelM).Where(v => v >= leastM - 1e-9))
                 {
                     var path = FluePath.To(wall, box, house, u, v, condensing);
+                    if (bestRoomy && path.EquivalentM >= best!.EquivalentM - 1e-9)
+                    {
+                        continue;
+                    }
+
                     bool roomy = !openings.Exists(o => FlueRules.TooNear(path.Terminal, o))
                         && !facing.Exists(f => f.GapM < FlueRules.FacingM && u > f.FromM && u < f.ToM);
                     bool better = best is null || (roomy && !bestRoomy) || (roomy == bestRoomy && path.EquivalentM < best.EquivalentM - 1e-9);

@@ -23,7 +23,7 @@ internal static class PlantWorkings
             [
                 "Equipment is generic: every flow, loss and power is to be confirmed with the supplier's tested data.",
                 "Fans are sized at full speed in still outside air; the plant report shows what wind on the fan wall leaves of them.",
-                "Duct, water pipe and wire sizes, flues, sumps and conduits are not sized; the gas main has a first size only.",
+                "Duct, water pipe and wire sizes, sumps and conduits are not sized; the gas main has a first size only.",
                 "Roof and side vents are areas; what they move by warmth and wind is told simply in the plant report, by the hour in the year.",
             ]);
     }

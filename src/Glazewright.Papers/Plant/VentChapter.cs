@@ -24,7 +24,7 @@ internal static class VentChapter
         bool us = source.Job.Units == UnitSystem.Us;
         Said said = new(source.Job.Units);
         yield return new Block.Heading(2, "Vents of the heaters");
-        yield return new Block.TableOf(Rows(lines, said, us));
+        yield return new Block.TableOf(Rows(lines, us));
         bool condensing = lines.Exists(f => f.Condensing);
         bool dry = lines.Exists(f => !f.Condensing);
         bool direct = lines.Exists(f => f.Sealed);
@@ -38,25 +38,28 @@ internal static class VentChapter
             + (open ? "Draft fan: 4 ft (1.2 m) below or beside or 1 ft (0.3 m) above openings, 3 ft (0.9 m) above louvers, wet wall and filter intake within 10 ft (3 m). " : "")
             + (dry ? "Vents that stay dry slope 1/4 in a foot (2 %) to the terminal: sealed, listed pipe for pressure. " : "")
             + (condensing ? "Condensing vents slope 1/4 in a foot (2 %) back to the heater, to a trapped, neutralised drain kept from frost. " : "")
-            + "An elbow counts 5 ft (1.5 m). Keep off walks, meters and regulators, and 7 ft (2.1 m) above public walks. Clearances after NFPA 54 read at second hand in makers' tables; pipe sizes, elbow and longest runs are our assumptions.",
+            + "An elbow counts 5 ft (1.5 m); runs are square with the walls and end 1 ft (0.3 m) outside. Through the covering only in a listed thimble: plastic glazing softens. Places along a wall are from its start, as on the wall sheets. Keep off walks, meters and regulators, and 7 ft (2.1 m) above public walks. Clearances after NFPA 54 read at second hand in makers' tables; pipe sizes, elbow and longest runs are our assumptions.",
             Quiet: true);
     }
 
-    private static Table Rows(List<FlueLine> lines, Said said, bool us)
+    private static Table Rows(List<FlueLine> lines, bool us)
     {
         string Pipe(double sizeM) => us ? $"{Whole(sizeM / 0.0254)} in" : $"{Whole(1000 * sizeM)} mm";
+        (double unitM, string unit) = us ? (0.3048, "ft") : (1, "m");
+        string Long(double lengthM) => string.Create(CultureInfo.InvariantCulture, $"{lengthM / unitM:0.0} {unit}");
         return new(
             [
-                new Column("Heater", 22), new Column("Vent / air pipe", 25), new Column("Out by", 35), new Column("Height", 17, Along.End), new Column("Run", 17, Along.End), new Column("Elbows", 13, Along.End),
-                new Column("Equivalent / most", 28, Along.End), new Column("Slopes to", 15),
+                new Column("Heater", 22), new Column("Vent / air", 22), new Column("Out by", 24), new Column("Height", 17, Along.End), new Column("Run, elbows", 23, Along.End),
+                new Column("Equal / most", 23, Along.End), new Column("Falls to", 17), new Column("Nearest", 24),
             ],
             [
                 .. lines.Select(f => (IReadOnlyList<string>)
                 [
                     f.Heater, f.VentM > 0 ? $"{Pipe(f.VentM)} / {(f.Sealed ? Pipe(f.IntakeM) : "none")}" : "maker's table",
-                    f.Face is { } face ? $"{ServicesCsv.Wall(face)}, {said.Text(f.AlongM, Unit.Metre)} along" : "no place found",
-                    f.Face is null ? "–" : said.Text(f.HeightM, Unit.Metre), f.Face is null ? "–" : said.Text(f.RunM, Unit.Metre), f.Face is null ? "–" : Whole(f.Elbows),
-                    f.Face is null || f.MostM <= 0 ? "–" : $"{said.Text(f.EquivalentM, Unit.Metre)} / {said.Text(f.MostM, Unit.Metre)}", f.Condensing ? "heater" : "terminal",
+                    f.Face is { } face ? $"{ServicesCsv.Wall(face)}, {Long(f.AlongM)}" : "no place found",
+                    f.Face is null ? "–" : Long(f.HeightM), f.Face is null ? "–" : $"{Long(f.RunM)}, {Whole(f.Elbows)}",
+                    f.Face is null || f.MostM <= 0 ? "–" : $"{Whole(f.EquivalentM / unitM)} / {Whole(f.MostM / unitM)} {unit}", f.Condensing ? "heater" : "terminal",
+                    f.Nearest.Length == 0 ? "–" : $"{f.Nearest}, {Long(f.NearestM)}",
                 ]),
             ]);
     }
