@@ -137,9 +137,10 @@ internal static class ServicesChapter
     {
         string hour = gas.Fuel == FuelKind.NaturalGas ? $"{One(gas.PerHour)} therms an hour" : us ? $"{One(gas.PerHour)} gal an hour" : $"{One(gas.PerHour * GallonM3 * 1000)} L an hour";
         string pipe = gas.PipeName.Length > 0
-            ? $" A first size of the main: {gas.PipeName} steel pipe over {said.Text(gas.RunM, Unit.Metre)} at 0.5 in. w.c. of drop (fuel gas code's low-pressure equation)."
+            ? $" A first size of the main: {gas.PipeName} steel pipe over {said.Round(gas.RunM, Unit.Metre)} at 0.5 in. w.c. of drop (fuel gas code's low-pressure equation)."
             : "";
-        string pressure = gas is { LeastPa: > 0, HasPa: > 0 } ? $" At the building {said.Text(gas.HasPa, Unit.Pascal)}; such burners ask {said.Text(gas.LeastPa, Unit.Pascal)} at the inlet." : "";
+        string pressure = gas is { LeastPa: > 0, HasPa: > 0 } ? $" At the building {Column(gas.HasPa)}; such burners ask {Column(gas.LeastPa)} at the inlet." : "";
+        string Column(double pa) => us ? $"{One(pa / 249.09)} in. w.c." : $"{pa.ToString("0", CultureInfo.InvariantCulture)} Pa";
         return $"All burners on: {said.Text(gas.InputW, Unit.Watt)}, {hour}.{pipe}{pressure} Sediment trap, shut-off and leak test at each burner.";
     }
 
