@@ -38,6 +38,7 @@ public sealed record FixedItem(string Entry, int Count);
 /// <param name="SealedCombustion">Sealed combustion heaters; other choices raise a finding.</param>
 /// <param name="DehumidifierW">Dehumidifier, W electric; 0 for none.</param>
 /// <param name="Co2Ppm">Carbon dioxide to hold by dosing in daylight, ppm; 0 for none.</param>
+/// <param name="OscillatingFans">Oscillating fans over the crop; 0 for none.</param>
 public sealed record EquipmentChoice(
     bool Exhaust,
     EqList<FixedItem> ExhaustFixed,
@@ -68,7 +69,8 @@ public sealed record EquipmentChoice(
     double SideVentFraction,
     bool SealedCombustion,
     double DehumidifierW = 0,
-    double Co2Ppm = 0);
+    double Co2Ppm = 0,
+    int OscillatingFans = 0);
 
 /// <summary>Link buildings.</summary>
 public enum LinkKind

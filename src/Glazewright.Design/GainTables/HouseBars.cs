@@ -110,7 +110,7 @@ public static class HouseBars
     {
         foreach (PlacedItem item in layout.Placed)
         {
-            if (item.Kind is PlacedKind.Heater or PlacedKind.CirculationFan or PlacedKind.LampRow
+            if (item.Kind is PlacedKind.Heater or PlacedKind.CirculationFan or PlacedKind.OscillatingFan or PlacedKind.LampRow
                 && item.Size.XM > 0.01 && item.Size.YM > 0.01 && item.Size.ZM > 0.01)
             {
                 yield return new NamedBar(item.Id, ShadeBar.Box(Vector(item.Corner), Vector(item.Size)) with { Cause = ShadeCause.Equipment });

@@ -25,6 +25,7 @@ internal static class HungLayout
 
         Heaters(house, plant, ceilingM, placed, findings);
         Circulation(input, house, plant, ceilingM, placed, findings);
+        Oscillating(input, house, plant, ceilingM, placed, findings);
         Lines(house, plant, ceilingM, placed);
     }
 
@@ -96,6 +97,34 @@ internal static class HungLayout
                 "layout/fan-headroom", overBenches ? Severity.Near : Severity.Danger, $"{house.Id}/circulation-1",
                 LayoutFindings.Text($"Circulation fans hang {z / 0.3048:0.0} ft above the floor, where a head can meet them{(overBenches ? "; they are placed over benches" : "")}."),
                 "Over benches, not over aisles; guards on both sides; lock-out before reaching in.", LayoutFindings.Practice));
+        }
+    }
+
+    // Along the middle, over the bench nearest to it, all blowing the same way: each sweeps the floor before it.
+    private static void Oscillating(
+        LayoutInput input, BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed, List<Finding> findings)
+    {
+        if (plant.Oscillating is not { Count: > 0 } fans)
+        {
+            return;
+        }
+
+        const double SizeM = 0.5;
+        double z = Math.Max(ceilingM - SizeM - 0.15, 0);
+        double y = OverBench(input.Benches, house.WidthM / 2) - SizeM / 2;
+        for (int i = 0; i < fans.Count; i++)
+        {
+            double x = Math.Clamp(0.6 + i * house.LengthM / fans.Count, 0, Math.Max(house.LengthM - SizeM, 0));
+            placed.Add(new PlacedItem(
+                $"{house.Id}/oscillating-{i + 1}", PlacedKind.OscillatingFan, "Oscillating fan", new Point3(x, y, z), new Point3(0.4, SizeM, SizeM), FaceName.Floor));
+        }
+
+        if (z < HeadroomM)
+        {
+            findings.Add(new Finding(
+                "layout/oscillating-headroom", input.Benches.Count > 0 ? Severity.Near : Severity.Danger, $"{house.Id}/oscillating-1",
+                LayoutFindings.Text($"Oscillating fans hang {z / 0.3048:0.0} ft above the floor, where a head can meet them."),
+                "Over benches, not over aisles; guards all round; lock-out before reaching in.", LayoutFindings.Practice));
         }
     }
 

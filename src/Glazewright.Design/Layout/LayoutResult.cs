@@ -44,6 +44,9 @@ public enum PlacedKind
 
     /// <summary>Lamp row.</summary>
     LampRow,
+
+    /// <summary>Oscillating fan over the crop.</summary>
+    OscillatingFan,
 }
 
 /// <summary>Where each piece of equipment of one house sits.</summary>

@@ -30,6 +30,7 @@ internal static class LoadList
         double lampW,
         double benchPipeW,
         double dehumidifierW,
+        int oscillatingFans,
         Catalogue catalogue)
     {
         List<ElectricLoad> loads = [];
@@ -117,6 +118,11 @@ internal static class LoadList
         if (dehumidifierW > 0)
         {
             Add("dehumidifier", "Dehumidifier", 1, dehumidifierW, serviceV, false, StartRatio, false);
+        }
+
+        if (oscillatingFans > 0)
+        {
+            Add("oscillating", "Oscillating fans", oscillatingFans, OscillatingFans.PowerW, 115, false, StartRatio, false);
         }
 
         Add("control", "Control box, sensors, alarm", 1, ControlW, 115, false, 1, true);

@@ -19,6 +19,7 @@ namespace Glazewright.Design.Plant;
 /// <param name="Dehumidifier">Dehumidifier.</param>
 /// <param name="Co2">Carbon dioxide dosing.</param>
 /// <param name="LampUmolPerJ">Photons of the lamps that reach the crop, µmol for each J of their power.</param>
+/// <param name="Oscillating">Oscillating fans over the crop.</param>
 public sealed record PlantResult(
     string House,
     Answer<ExhaustPlant>? Exhaust,
@@ -35,7 +36,8 @@ public sealed record PlantResult(
     StageReport Report,
     DehumidifierPlant? Dehumidifier = null,
     Co2Plant? Co2 = null,
-    double LampUmolPerJ = 0);
+    double LampUmolPerJ = 0,
+    OscillatingPlant? Oscillating = null);
 
 /// <summary>Exhaust fans in the order they come on, with what they move.</summary>
 /// <param name="Fans">Fans in stage order.</param>
@@ -168,6 +170,19 @@ public sealed record CurtainPlant(
 /// <param name="CropSpeedMs">Expected air speed at the crop, m/s.</param>
 public sealed record CirculationPlant(
     string Entry, int Count, double FlowEachM3PerS, double PowerEachW, double SpacingM, double CropSpeedMs);
+
+/// <summary>Oscillating fans over the crop.</summary>
+/// <param name="Entry">Generic size.</param>
+/// <param name="Count">How many.</param>
+/// <param name="Needed">How many would sweep the whole floor.</param>
+/// <param name="FlowEachM3PerS">Flow each, m³/s.</param>
+/// <param name="PowerEachW">Power each, W electric.</param>
+/// <param name="RadiusM">Radius reached at the wished speed, no longer than the house, m.</param>
+/// <param name="CoveredEachM2">Floor one sweeps, m².</param>
+/// <param name="EdgePeakMs">Speed at that radius while the jet points there, m/s.</param>
+/// <param name="EdgeMeanMs">Mean over the sweep there, m/s.</param>
+public sealed record OscillatingPlant(
+    string Entry, int Count, int Needed, double FlowEachM3PerS, double PowerEachW, double RadiusM, double CoveredEachM2, double EdgePeakMs, double EdgeMeanMs);
 
 /// <summary>Positive-pressure fan with filter: a mode of its own, off while exhaust runs.</summary>
 /// <param name="Entry">Catalogue id.</param>

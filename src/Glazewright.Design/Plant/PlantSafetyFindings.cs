@@ -135,5 +135,19 @@ internal static class PlantSafetyFindings
                 "Hang them where no head meets them, guarded; check with smoke.",
                 Practice);
         }
+
+        int asked = f.Input.Equipment.OscillatingFans;
+        int needed = OscillatingFans.Needed(f.Form);
+        bool slow = f.Circulation is { Count: > 0, CropSpeedMs: < OscillatingFans.LeastMs };
+        if (asked > 0 ? asked < needed : slow)
+        {
+            yield return new Finding(
+                "plant/oscillating", Severity.Near, $"{house}/oscillating",
+                asked > 0
+                    ? Text($"{asked} oscillating fan{(asked == 1 ? "" : "s")} of the {needed} that would sweep the whole floor at {Mph(OscillatingFans.WishedMs)} mph while the jet points there.")
+                    : Text($"The circulation loop moves air past the crop at {Mph(f.Circulation!.CropSpeedMs)} mph; {Mph(OscillatingFans.LeastMs)} to {Mph(OscillatingFans.WishedMs)} are wanted."),
+                Text($"equipment.oscillatingFans {needed}: free-jet throw, the best case; foliage slows it."),
+                Practice);
+        }
     }
 }

@@ -59,7 +59,7 @@ public static class PlantStage
             : null;
         EqList<ElectricLoad> loads = LoadList.Of(
             input.House, input.Utilities.ServiceV, run?.Fans ?? [], intake, wetWall, fog, heat, curtain, circulation,
-            pressure is { } p ? (p.Plant, p.Fans) : null, vents, e.LampW, e.BenchPipeW, e.DehumidifierW, catalogue);
+            pressure is { } p ? (p.Plant, p.Fans) : null, vents, e.LampW, e.BenchPipeW, e.DehumidifierW, e.OscillatingFans, catalogue);
         var facts = new PlantFacts(
             input, form, duty, catalogue, outside, needed, intake, run, wetWall, fog, fogNeed, heat, curtain, circulation, drag,
             pressure?.Plant, pressure?.Fans ?? 0, pressure?.Beyond ?? false, vents, loads);
@@ -79,6 +79,7 @@ public static class PlantStage
             PlantWorkings.Report(facts),
             OtherKinds.DehumidifierOf(e),
             OtherKinds.Co2Of(input, form),
-            OtherKinds.LampUmolPerJ(catalogue));
+            OtherKinds.LampUmolPerJ(catalogue),
+            OscillatingFans.Of(e.OscillatingFans, form));
     }
 }

@@ -215,6 +215,27 @@ internal static class PlantWorkings
                 "First estimate of our own, not checked against measurement; corners can stand still", Balance));
         }
 
+        if (OscillatingFans.Of(f.Input.Equipment.OscillatingFans, f.Form) is { } swept)
+        {
+            figures.Add(Figure.Observe(
+                $"{house}/plant/oscillating-radius", "Reach of one oscillating fan", Unit.Metre, swept.RadiusM,
+                "Free round jet, u = 5.7 Q / (√A x), to the wished speed, no farther than the house is long",
+                [
+                    Input("flow", "One fan", swept.FlowEachM3PerS, Unit.CubicMetrePerSecond),
+                    Input("diameter", "Diameter", OscillatingFans.DiameterM, Unit.Metre),
+                    Input("wished", "Wished speed", OscillatingFans.WishedMs, Unit.MetrePerSecond),
+                ],
+                "No foliage or walls in the jet: a best case", new Source.Standard("ASHRAE Fundamentals, Space Air Diffusion", "K of a round free opening", Source.Mark.FromMemory)));
+            figures.Add(Figure.Observe(
+                $"{house}/plant/oscillating-area", "Floor one oscillating fan sweeps", Unit.SquareMetre, swept.CoveredEachM2,
+                "Sector of 90° about the middle line, cut off at the walls", [Input("reach", "Reach", swept.RadiusM, Unit.Metre), Input("width", "Width", f.Form.WidthM, Unit.Metre)],
+                "Aimed along the house", Geometry));
+            figures.Add(Figure.Observe(
+                $"{house}/plant/oscillating-mean", "Mean speed at the end of the reach over a sweep", Unit.MetrePerSecond, swept.EdgeMeanMs,
+                "Peak × profile of the jet over the arc", [Input("peak", "Peak there", swept.EdgePeakMs, Unit.MetrePerSecond)],
+                "Even turning; half speed at 0.086 of the distance; beside the loop's own speed", new Source.Standard("Free round jet, textbooks", "spreading rate", Source.Mark.FromMemory)));
+        }
+
         if (f.Pressure is { } pressure)
         {
             figures.Add(Figure.Observe(

@@ -51,7 +51,7 @@ internal sealed class DefaultStages
         }
 
         AddIf(_plant.Curtain is not null, "curtain", ActuatorKind.Curtain, 0, 0, Whole(_plant.Curtain?.TravelS ?? 0, 240));
-        AddIf(_plant.Circulation is { Count: > 0 }, "circulation", ActuatorKind.Circulation, 60, 60, 0);
+        AddIf(_plant.Circulation is { Count: > 0 } || _plant.Oscillating is not null, "circulation", ActuatorKind.Circulation, 60, 60, 0);
         AddIf(_plant.Pressure is not null, "pressure-fan", ActuatorKind.PressureFan, 60, 60, 0);
         AddIf(_plant.LampW > 0, "lamps", ActuatorKind.Lamps, 600, 600, 0);
         AddIf(_plant.Dehumidifier is not null, "dehumidifier", ActuatorKind.Dehumidifier, 300, 300, 0);

@@ -34,6 +34,7 @@ internal sealed class LoadPlaces(FormResult form, EqList<PlantResult> plants, Eq
             "fog-pump" => placed.Where(p => p.Kind == PlacedKind.FogLine),
             "curtain-drive" => placed.Where(p => p.Kind == PlacedKind.Curtain),
             "circulation" => placed.Where(p => p.Kind == PlacedKind.CirculationFan),
+            "oscillating" => placed.Where(p => p.Kind == PlacedKind.OscillatingFan),
             _ when FansOf(plant, name) is { Count: > 0 } fans => fans.SelectMany(f => placed.Where(p => p.Id == f)),
             _ => placed.Where(p => p.Id == line.Id),
         };

@@ -26,6 +26,11 @@ internal static class EquipmentTakeoff
             book.Add(ScopeSystem.AirAndLamps, "air/circulation-fan", "Circulation fan, guarded, hung", air.Count, "each", $"{id}: {air.Entry}");
         }
 
+        if (plant.Oscillating is { } swept)
+        {
+            book.Add(ScopeSystem.AirAndLamps, "air/oscillating-fan", "Oscillating fan, guarded, hung", swept.Count, "each", $"{id}: {swept.Entry}");
+        }
+
         book.Add(ScopeSystem.AirAndLamps, "air/lamp", "Lamp fixture, wet location", Math.Ceiling(plant.LampW / TakeoffRules.LampFixtureW), "each", $"{id}: lamp power over 600 W");
         if (plant.Dehumidifier is { } dryer)
         {

@@ -39,6 +39,7 @@ internal sealed class YearPlant
         pressureM3PerS = plant.Pressure?.FlowM3PerS ?? 0;
         fullLampW = plant.LampW;
         fullStirW = plant.Circulation is { } stir ? stir.Count * stir.PowerEachW : 0;
+        fullStirW += plant.Oscillating is { } swept ? swept.Count * swept.PowerEachW : 0;
         roofVentM2 = plant.Vents?.RoofM2 ?? 0;
         sideVentM2 = plant.Vents?.SideM2 ?? 0;
         louverM2 = plant.Exhaust?.Choice.LouverFreeM2 ?? 0;

@@ -36,6 +36,7 @@ internal sealed record IfcClass(string Name, string Predefined, string ObjectTyp
     {
         PlacedKind.Fan => new("IFCFAN", "PROPELLORAXIAL", System: "VENTILATION"),
         PlacedKind.CirculationFan => new("IFCFAN", "USERDEFINED", "Circulation fan", "VENTILATION"),
+        PlacedKind.OscillatingFan => new("IFCFAN", "USERDEFINED", "Oscillating fan", "VENTILATION"),
         PlacedKind.PressureFan => new("IFCFAN", "USERDEFINED", "Filter fan", "VENTILATION"),
         PlacedKind.Louver => new("IFCDAMPER", "CONTROLDAMPER", System: "VENTILATION"),
         PlacedKind.WetWall => new("IFCEVAPORATIVECOOLER", "DIRECTEVAPORATIVERIGIDMEDIAAIRCOOLER", System: "VENTILATION"),

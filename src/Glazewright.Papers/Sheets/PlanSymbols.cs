@@ -154,7 +154,7 @@ internal static class PlanSymbols
                     Source = item.Id,
                 };
                 break;
-            case PlacedKind.CirculationFan:
+            case PlacedKind.CirculationFan or PlacedKind.OscillatingFan:
                 Spot centre = 0.5 * (box[0] + box[2]);
                 yield return new Entity.Arc(centre, Math.Max(0.25, Math.Max(item.Size.XM, item.Size.YM) / 2)) { Role = Role.Equipment, Source = item.Id };
                 yield return new Entity.Polyline([centre + new Spot(-0.18, 0), centre + new Spot(0.18, 0)]) { Role = Role.Equipment, Source = item.Id };

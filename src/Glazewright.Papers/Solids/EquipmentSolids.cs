@@ -73,7 +73,7 @@ internal static class EquipmentSolids
                     PlacedKind.IntakeBox => Rim(wideM, size.ZM, deepM, 0.03),
                     _ => Fan(wideM, size.ZM, deepM),
                 });
-            case PlacedKind.CirculationFan when size is { XM: > 0, YM: > 0, ZM: > 0 }:
+            case PlacedKind.CirculationFan or PlacedKind.OscillatingFan when size is { XM: > 0, YM: > 0, ZM: > 0 }:
                 return (
                     new SolidFrame(corner + new Point3(0, size.YM / 2, size.ZM / 2), new Point3(0, 1, 0), new Point3(1, 0, 0)),
                     [Prism.Square(new Profile.Disc(Prism.Round(Math.Min(size.YM, size.ZM) / 2)), 0, size.XM)]);
