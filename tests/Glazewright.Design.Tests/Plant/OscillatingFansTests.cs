@@ -44,7 +44,7 @@ public class OscillatingFansTests
     {
         int needed = Run(1).Oscillating!.Needed;
         Assert.True(needed > 1);
-        Assert.Contains(Run(1).Report.Findings, x => x.Id == "plant/oscillating");
-        Assert.DoesNotContain(Run(needed).Report.Findings, x => x.Id == "plant/oscillating");
+        Assert.Contains(Run(1).Report.Findings, x => x.Code == "plant/oscillating");
+        Assert.DoesNotContain(Run(needed).Report.Findings, x => x.Code == "plant/oscillating");
     }
 }
