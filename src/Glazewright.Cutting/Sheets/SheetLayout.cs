@@ -61,7 +61,7 @@ public static class SheetLayout
             return [.. widths[1..], shared - (shared / 2), shared / 2];
         }
 
-        bool narrow = rest / 2 < rules.MinTrimTicks;
+        bool narrow = rest / 2 < Math.Max(rules.MinTrimTicks, 1);
         int edges = rest + (narrow && whole > 0 ? rules.CoverTicks : 0);
         return whole == 0 ? [rest] : [edges - (edges / 2), .. narrow ? widths[1..] : widths, edges / 2];
     }

@@ -46,7 +46,7 @@ internal static class LayoutWorkings
 
         var depth = Figure.Derive(
             $"{input.House}/layout/snow-depth", "Depth of the ground snow", Unit.Metre,
-            Term.Of("p", "Ground snow", input.GroundSnowPa, Unit.AreaLoad, new Source.Given("/site/snow"))
+            Term.Of("p", "Ground snow", input.GroundSnowPa, Unit.AreaLoad, new Source.Given("/site/snow/ground"))
                 / Term.Of("g", "Its weight density", SnowDensity.NPerM3(input.GroundSnowPa), Unit.None, new Source.Standard("ASCE 7-16", "equation 7.7-1, N/m³", Source.Mark.Read)),
             new Source.FirstPrinciples("load over density"), "Undrifted.");
         figures.Add(depth);

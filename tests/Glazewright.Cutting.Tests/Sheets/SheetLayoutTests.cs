@@ -69,6 +69,15 @@ public class SheetLayoutTests
         Assert.True(plan.IsProvedBest);
     }
 
+    // A single tick left over can't be halved: a random test had found a sheet without width.
+    [Fact]
+    public void A_rest_of_one_tick_on_both_edges_leaves_no_empty_sheet()
+    {
+        IReadOnlyList<SheetPiece> pieces = SheetLayout.Place(Rectangle(738, 56), Sheet with { CoverTicks = 11, MinTrimTicks = 0, Trim = TrimPlace.BothEdges });
+        Assert.All(pieces, p => Assert.InRange(p.WidthTicks, 1, 11));
+        Assert.Equal(738, pieces.Sum(p => p.WidthTicks));
+    }
+
     [Fact]
     public void Placed_sheets_tile_any_rectangle_without_openings() =>
         Gen.Select(Gen.Int[1, 3000], Gen.Int[1, 500], Gen.Int[1, 60], Gen.Int[0, 60], Gen.Bool).Sample((span, length, cover, least, both) =>
