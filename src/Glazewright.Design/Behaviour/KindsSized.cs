@@ -13,15 +13,6 @@ namespace Glazewright.Design.Behaviour;
 /// <summary>Vents, pipe, lamps, CO₂, dehumidifier: sized simply but physically.</summary>
 internal static class KindsSized
 {
-    /// <summary>Water a dehumidifier takes out for each kWh, kg (common practice: 1.5 to 3).</summary>
-    public const double DehumidifierKgPerKwh = 2;
-
-    /// <summary>CO₂ a full crop takes up at noon, kg/s m² of leaf-covered ground: 5 g/m² h (common practice).</summary>
-    private const double UptakeKgPerSM2 = 5e-3 / 3600;
-
-    /// <summary>Share of a lamp's light that reaches the crop (common practice).</summary>
-    private const double LampUseFraction = 0.85;
-
     public static IEnumerable<KindSized> Of(PlantInput input, BuildingForm form, DutyResult duty, PlantResult plant, Catalogue catalogue)
     {
         EquipmentChoice e = input.Equipment;
@@ -50,8 +41,8 @@ internal static class KindsSized
         {
             LampEntry lamp = catalogue.Lamps[0];
             double cropM2 = Math.Max(form.FloorAreaM2 * input.Schedule.Select(p => p.PlantedFraction).DefaultIfEmpty(0).Max(), 1);
-            double lampW = e.LampW > 0 ? e.LampW : 100 * cropM2 / (lamp.EfficacyUmolPerJ * LampUseFraction);
-            double umol = lampW * lamp.EfficacyUmolPerJ * LampUseFraction / cropM2;
+            double lampW = e.LampW > 0 ? e.LampW : 100 * cropM2 / (lamp.EfficacyUmolPerJ * OtherKinds.LampUseFraction);
+            double umol = lampW * lamp.EfficacyUmolPerJ * OtherKinds.LampUseFraction / cropM2;
             yield return new KindSized(
                 "Lamps",
                 e.LampW > 0,
@@ -75,19 +66,20 @@ internal static class KindsSized
         }
 
         double planted = form.FloorAreaM2 * input.Schedule.Select(p => p.PlantedFraction).DefaultIfEmpty(0).Max();
-        double dose = CarbonDioxide.DoseKgPerS(form.VolumeM3, Math.Clamp(input.AirtightnessPerHour, 0, 100), 1000, 420, Math.Min(UptakeKgPerSM2 * planted, 10));
+        double ppm = plant.Co2?.TargetPpm ?? 1000;
+        double dose = plant.Co2?.DoseKgPerS ?? CarbonDioxide.DoseKgPerS(form.VolumeM3, Math.Clamp(input.AirtightnessPerHour, 0, 100), ppm, CarbonDioxide.OutsidePpm, Math.Min(CarbonDioxide.FullCropUptakeKgPerSM2 * planted, 10));
         yield return new KindSized(
             "CO₂ dosing",
-            false,
+            plant.Co2 is not null,
             Text($"{dose * 3600 / 0.45359237:0.0} lb/h at noon"),
-            Text($"1,000 ppm with vents and fans shut; half an hour of {(plant.Exhaust is { } x ? x.Choice.Wet[0].FlowM3PerS / form.VolumeM3 * 3600 : 2):0} air changes an hour leaves {CarbonDioxide.AfterPpm(1000, 420, Math.Clamp(plant.Exhaust is { } y ? y.Choice.Wet[0].FlowM3PerS / form.VolumeM3 * 3600 : 2, 0, 100), 0.5):0} ppm"),
+            Text($"{ppm:#,0} ppm with vents and fans shut; half an hour of {(plant.Exhaust is { } x ? x.Choice.Wet[0].FlowM3PerS / form.VolumeM3 * 3600 : 2):0} air changes an hour leaves {CarbonDioxide.AfterPpm(ppm, CarbonDioxide.OutsidePpm, Math.Clamp(plant.Exhaust is { } y ? y.Choice.Wet[0].FlowM3PerS / form.VolumeM3 * 3600 : 2, 0, 100), 0.5):0} ppm"),
             "CO₂ suffocates without warning: alarm at 5,000 ppm, off with exhaust, no dosing while people work in a closed house.");
-        double litres = duty.NightMoistureKgPerS * 3600;
+        double litres = plant.Dehumidifier is { } dryer ? dryer.WaterKgPerS * 3600 : duty.NightMoistureKgPerS * 3600;
         yield return new KindSized(
             "Dehumidifier",
-            false,
-            Text($"{litres:0.0} kg/h, about {litres / DehumidifierKgPerKwh:0.0} kW"),
-            Text($"the crop's moisture on the drying night, without warm air thrown out; {KBtu(litres / DehumidifierKgPerKwh * 1000 + litres / 3600 * 2.45e6)} kBtu/h of heat back to the house"),
+            plant.Dehumidifier is not null,
+            Text($"{litres:0.0} kg/h, about {litres / OtherKinds.WaterKgPerKwh:0.0} kW"),
+            Text($"{(plant.Dehumidifier is null ? "the crop's moisture" : Text($"{duty.NightMoistureKgPerS * 3600:0.0} kg/h of the crop's moisture to take"))} on the drying night, without warm air thrown out; {KBtu(litres / OtherKinds.WaterKgPerKwh * 1000 + litres / 3600 * 2.45e6)} kBtu/h of heat back to the house"),
             "Condensate to the drain; coils ice up in cold air.");
     }
 }

@@ -1,4 +1,5 @@
 using Glazewright.Science.Climate;
+using Glazewright.Science.Crop;
 
 namespace Glazewright.Design.Year;
 
@@ -12,18 +13,15 @@ namespace Glazewright.Design.Year;
 /// </remarks>
 internal sealed class YearCo2
 {
-    /// <summary>Outdoors, ppm.</summary>
-    public const double OutsidePpm = 420;
-
     private const double MolarMassKg = 0.04401;
     private const double GasConstant = 8.314462;
     private const double HalfLightWm2 = 150;
     private const double CompensationPpm = 50;
     private const double HalfPpm = 250;
-    private const double MostUptakeKgPerSM2 = 5e-3 / 3600 / (300.0 / (300 + HalfLightWm2)) / ((OutsidePpm - CompensationPpm) / (OutsidePpm + HalfPpm));
+    private const double MostUptakeKgPerSM2 = CarbonDioxide.FullCropUptakeKgPerSM2 / (300.0 / (300 + HalfLightWm2)) / ((CarbonDioxide.OutsidePpm - CompensationPpm) / (CarbonDioxide.OutsidePpm + HalfPpm));
 
     /// <summary>Level now, ppm.</summary>
-    public double Ppm { get; set; } = OutsidePpm;
+    public double Ppm { get; set; } = CarbonDioxide.OutsidePpm;
 
     /// <summary>Mass of one ppm in a cubic metre, kg.</summary>
     public static double KgPerM3Ppm(double airC, double pressurePa) => pressurePa * MolarMassKg * 1e-6 / (GasConstant * (airC + 273.15));
@@ -44,6 +42,6 @@ internal sealed class YearCo2
     public void Step(double volumeM3, double flowM3PerS, double kgPerM3Ppm, double doseKgPerS, double mostUptakeKgPerS, double stepS)
     {
         double held = volumeM3 * kgPerM3Ppm / stepS, carried = flowM3PerS * kgPerM3Ppm, taken = mostUptakeKgPerS / (Ppm + HalfPpm);
-        Ppm = (held * Ppm + carried * OutsidePpm + doseKgPerS + taken * CompensationPpm) / (held + carried + taken);
+        Ppm = (held * Ppm + carried * CarbonDioxide.OutsidePpm + doseKgPerS + taken * CompensationPpm) / (held + carried + taken);
     }
 }

@@ -5,6 +5,7 @@ using Glazewright.Design.Form;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Program;
 using Glazewright.Science.Climate;
+using Glazewright.Science.Crop;
 using Glazewright.Science.Light;
 using Glazewright.Science.Maths;
 using Glazewright.Science.Weather;
@@ -168,7 +169,7 @@ internal sealed class YearRun
         double[] equipment = new double[YearSensors.SavedLength + Plant.SavedLength + 1];
         sensors.Save(equipment);
         Plant.Save(equipment.AsSpan(YearSensors.SavedLength, Plant.SavedLength));
-        equipment[^1] = co2?.Ppm ?? YearCo2.OutsidePpm;
+        equipment[^1] = co2?.Ppm ?? CarbonDioxide.OutsidePpm;
         return new YearSnapshot(EqList.Own(house), EqList.Own(equipment), EqList.Own((int[])control.State.Clone()));
     }
 
@@ -257,12 +258,12 @@ internal sealed class YearRun
         forcing.SkyC = weather.SkyC[minute];
         tamper?.Weather(ref forcing);
         forcing.DeepGroundC = deepC[day];
-        forcing.Co2Ppm = co2?.Ppm ?? YearCo2.OutsidePpm;
+        forcing.Co2Ppm = co2?.Ppm ?? CarbonDioxide.OutsidePpm;
         forcing.LeafAreaIndex = crop is null ? 0 : crop.LeafAreaIndex * crop.PlantedFraction;
         Plant.Act(commands, stepS, crop is { DoorsOpen: true } && hour is >= 9 and < 17, ref forcing);
         HouseState sensed = Cells is null ? state : Cells.Sensed;
         // The coil takes more from damp air, nothing from air drier than itself.
-        forcing.DryingKgPerS *= DryerShare(sensed.HumidityRatioBelow);
+        forcing.DryingKgPerS *= DehumidifierCoil.ShareOfRated(sensed.HumidityRatioBelow);
         sun.Into(minute, Plant.CurtainFraction, crop?.PlantedFraction ?? 0, crop?.LeafAreaIndex ?? 0, ref forcing);
         double outsideKgPerS;
         if (Cells is { } cells)
@@ -283,13 +284,6 @@ internal sealed class YearRun
 
         percentNow = sensed.RelativeHumidityBelowPercent(forcing.PressurePa);
         sensors.Follow(sensed, percentNow, stepS);
-    }
-
-    /// <summary>What a dehumidifier takes out over what it does at 20 °C and 80 %: as the air's humidity ratio stands over the coil's (saturated at 5 °C), its air flow being the same.</summary>
-    internal static double DryerShare(double humidityRatio)
-    {
-        const double Coil = 0.0054, Rated = 0.0117;
-        return Math.Clamp((humidityRatio - Coil) / (Rated - Coil), 0, 1.2);
     }
 
     private void Breathe(YearCo2 gas, double plantedFraction, double airC, double outsideKgPerS, in HouseForcing f, double stepS)

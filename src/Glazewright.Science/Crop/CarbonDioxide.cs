@@ -8,6 +8,12 @@ public static class CarbonDioxide
     /// <summary>Mass of a cubic metre of CO₂ at 20 °C and sea level, kg.</summary>
     public const double DensityKgPerM3 = 1.83;
 
+    /// <summary>Outdoors, ppm by volume (common practice).</summary>
+    public const double OutsidePpm = 420;
+
+    /// <summary>What a full crop takes up at noon, kg/s m² of leaf-covered ground: 5 g/m² h (common practice).</summary>
+    public const double FullCropUptakeKgPerSM2 = 5e-3 / 3600;
+
     /// <summary>Dose that holds a level.</summary>
     /// <param name="volumeM3">Volume of the house, m³, 1 to 1e7.</param>
     /// <param name="changesPerHour">Air changes, 1/h, 0 to 100.</param>

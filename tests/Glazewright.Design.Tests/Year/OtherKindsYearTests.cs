@@ -116,7 +116,7 @@ public class OtherKindsYearTests
     // Rated at 20 °C and 80 % (11.7 g/kg); air as dry as the coil (5.4 g/kg at 5 °C, saturated) gives nothing.
     [Theory]
     [InlineData(0.0117, 1), InlineData(0.0054, 0), InlineData(0.003, 0), InlineData(0.00855, 0.5)]
-    public void A_dehumidifier_s_coil(double humidityRatio, double share) => Assert.Equal(share, YearRun.DryerShare(humidityRatio), 1e-9);
+    public void A_dehumidifier_s_coil(double humidityRatio, double share) => Assert.Equal(share, DehumidifierCoil.ShareOfRated(humidityRatio), 1e-9);
 
     // Photons: watts × µmol/J × time over the planted floor; 14 h about noon, held off by light outside.
     [Fact]
