@@ -42,6 +42,9 @@ public enum HatchPattern
 
     /// <summary>Closely spaced upright lines: wetted pad, louvers.</summary>
     Upright,
+
+    /// <summary>Short strokes this way and that: concrete.</summary>
+    Concrete,
 }
 
 /// <summary>A thing drawn, with what it is (role), the layer and the part of the building it shows.</summary>

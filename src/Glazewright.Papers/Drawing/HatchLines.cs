@@ -30,11 +30,38 @@ public static class HatchLines
             case HatchPattern.Upright:
                 Add(rings, 90, spacingMm, pieces);
                 break;
+            case HatchPattern.Concrete:
+                Strokes(rings, 15, 1.3 * spacingMm, pieces);
+                Strokes(rings, 75, 1.7 * spacingMm, pieces);
+                Strokes(rings, 130, 1.5 * spacingMm, pieces);
+                break;
             default:
                 throw new ArgumentOutOfRangeException(nameof(pattern), pattern, "No such pattern.");
         }
 
         return pieces;
+    }
+
+    // Lines broken into short strokes, each line's set off against its neighbour's by the golden ratio, so that no rows show.
+    private static void Strokes(IReadOnlyList<IReadOnlyList<Spot>> rings, double angleDeg, double spacingMm, List<(Spot A, Spot B)> pieces)
+    {
+        List<(Spot A, Spot B)> whole = [];
+        Add(rings, angleDeg, spacingMm, whole);
+        double strokeMm = 0.4 * spacingMm;
+        double stepMm = 1.4 * spacingMm;
+        foreach ((Spot a, Spot b) in whole)
+        {
+            Spot along = (b - a).Unit();
+            Spot across = new(-along.Y, along.X);
+            double shift = 0.618034 * Math.Round(a.Dot(across) / spacingMm) % 1 * stepMm;
+            double from = a.Dot(along);
+            double to = b.Dot(along);
+            for (double i = Math.Ceiling((from - shift) / stepMm); i * stepMm + shift + strokeMm <= to; i++)
+            {
+                double at = i * stepMm + shift;
+                pieces.Add((a + (at - from) * along, a + (at + strokeMm - from) * along));
+            }
+        }
     }
 
     private static void Add(

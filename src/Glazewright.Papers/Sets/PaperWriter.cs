@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using Glazewright.Design.Contracts;
-using Glazewright.Design.Form;
 using Glazewright.Design.Program;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
@@ -124,24 +123,7 @@ public static class PaperWriter
 
     /// <summary>The drawing sheets in their order.</summary>
     /// <param name="source">What the papers are made from.</param>
-    public static IReadOnlyList<Sheet> Sheets(PaperSource source)
-    {
-        ArgumentNullException.ThrowIfNull(source);
-        List<Sheet> sheets = [CoverSheet.Draw(source, "G-0"), RangePlan.Draw(source, "G-1")];
-        for (int i = 0; i < source.Houses.Count; i++)
-        {
-            sheets.Add(HousePlan.Draw(source, source.Houses[i], string.Create(CultureInfo.InvariantCulture, $"A-{2 * i + 1}")));
-            sheets.Add(HouseSection.Draw(source, source.Houses[i], string.Create(CultureInfo.InvariantCulture, $"A-{2 * i + 2}")));
-            if (source.Houses[i].Layout.Placed.Any(p => p.Face != FaceName.Floor))
-            {
-                sheets.Add(WallSheet.Air(source, source.Houses[i], string.Create(CultureInfo.InvariantCulture, $"M-{i + 1}")));
-            }
-
-            sheets.Add(WallSheet.Others(source, source.Houses[i], string.Create(CultureInfo.InvariantCulture, $"S-{i + 1}")));
-        }
-
-        return sheets;
-    }
+    public static IReadOnlyList<Sheet> Sheets(PaperSource source) => DrawingSet.Of(source);
 
     private static string Weather(PaperSource source) => source.Houses.Count == 0
         ? "none used"

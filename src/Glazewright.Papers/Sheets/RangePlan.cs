@@ -86,7 +86,7 @@ public static class RangePlan
         return new View("plan", "Range plan", scale, window, new(roomMm.Left, roomMm.Top), all);
     }
 
-    private static IReadOnlyList<Spot>? LotRing(Lot lot) => lot.SizeXM > 0 && lot.SizeYM > 0
+    internal static IReadOnlyList<Spot>? LotRing(Lot lot) => lot.SizeXM > 0 && lot.SizeYM > 0
         ? new Box(lot.OriginXM, lot.OriginYM, lot.SizeXM, lot.SizeYM).Corners()
         : null;
 
@@ -117,7 +117,7 @@ public static class RangePlan
     }
 
     /// <summary>Name and size if there is room, else the name, else the id, else nothing.</summary>
-    private static void Name(List<Entity> all, BuildingForm b, LengthStyle style, DrawingScale scale)
+    internal static void Name(List<Entity> all, BuildingForm b, LengthStyle style, DrawingScale scale)
     {
         IReadOnlyList<Spot> ring = PlanSymbols.Footprint(b);
         double wideMm = (ring.Max(p => p.X) - ring.Min(p => p.X)) * scale.MmPerM;
@@ -194,6 +194,7 @@ public static class RangePlan
 
         // Two short ones side by side still find room in a second row; more would climb off the paper.
         int crowded = kept.Zip(kept.Skip(1)).Count(p => (p.Second - p.First) * scale.MmPerM < 13);
-        return crowded > 2 ? [kept[0], kept[^1]] : kept;
+        bool tight = kept.Count > 3 && kept.Zip(kept.Skip(2)).Any(p => (p.Second - p.First) * scale.MmPerM < 13);
+        return crowded > 2 || tight ? [kept[0], kept[^1]] : kept;
     }
 }

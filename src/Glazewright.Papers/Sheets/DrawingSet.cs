@@ -1,0 +1,65 @@
+using System.Globalization;
+using Glazewright.Design.Form;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Sets;
+
+namespace Glazewright.Papers.Sheets;
+
+/// <summary>The drawing set: which sheets there are, in which order, under which numbers.</summary>
+/// <remarks>
+/// A number is the letter of the discipline and a running number: G general, A architecture, S structure, M climate plant, E electric and controls, P piping.
+/// Letters as is usual in US practice (National CAD Standard, from memory); the sequence is our own.
+/// </remarks>
+public static class DrawingSet
+{
+    private const int General = 3;
+
+    /// <summary>All sheets.</summary>
+    /// <param name="source">What the papers are made from.</param>
+    /// <returns>The cover, the range, the site, the list of drawings, then house by house.</returns>
+    public static IReadOnlyList<Sheet> Of(PaperSource source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        List<Planned> plan = [new('G', n => CoverSheet.Draw(source, n)), new('G', n => RangePlan.Draw(source, n)), new('G', n => SitePlan.Draw(source, n))];
+        foreach (HouseResults house in source.Houses)
+        {
+            plan.AddRange(OfHouse(source, house));
+        }
+
+        Dictionary<char, int> last = new() { ['G'] = -1 };
+        List<(string Number, Sheet Sheet)> drawn = [];
+        foreach (Planned planned in plan)
+        {
+            drawn.Add((Next(last, planned.Letter), null!));
+        }
+
+        for (int i = 0; i < plan.Count; i++)
+        {
+            drawn[i] = (drawn[i].Number, plan[i].Draw(drawn[i].Number));
+        }
+
+        // The list is drawn last, as it must know all the others, and closes the general sheets.
+        IReadOnlyList<Sheet> lists = DrawingList.Draw(source, drawn, () => Next(last, 'G'));
+        return [.. drawn.Take(General).Select(d => d.Sheet), .. lists, .. drawn.Skip(General).Select(d => d.Sheet)];
+    }
+
+    private static IEnumerable<Planned> OfHouse(PaperSource source, HouseResults house)
+    {
+        yield return new('A', n => HousePlan.Draw(source, house, n));
+        yield return new('A', n => HouseSection.Draw(source, house, n));
+        if (house.Layout.Placed.Any(p => p.Face != FaceName.Floor))
+        {
+            yield return new('M', n => WallSheet.Air(source, house, n));
+        }
+
+        yield return new('S', n => WallSheet.Others(source, house, n));
+    }
+
+    private static string Next(Dictionary<char, int> last, char letter)
+    {
+        last[letter] = last.GetValueOrDefault(letter) + 1;
+        return string.Create(CultureInfo.InvariantCulture, $"{letter}-{last[letter]}");
+    }
+
+    private readonly record struct Planned(char Letter, Func<string, Sheet> Draw);
+}
