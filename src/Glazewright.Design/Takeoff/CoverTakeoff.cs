@@ -41,6 +41,24 @@ internal static class CoverTakeoff
         return Marked(placed, tick);
     }
 
+    /// <summary>The pieces of a building where they lie, as <see cref="Book"/> counts them.</summary>
+    public static IEnumerable<(CoverZone Zone, CoverBuying Buying, CutPiece Piece)> Placed(BuildingForm building, FormResult form, EqList<LayoutResult> layouts, UnitSystem units)
+    {
+        ShopTick tick = ShopTick.For(units);
+        foreach (FaceForm face in building.Faces)
+        {
+            Hole[] holes = [.. Openings(building, face, layouts), .. LeanedOn(building, face, form)];
+            foreach (CoverZone zone in face.Zones)
+            {
+                CoverBuying buying = CoverBuying.Of(zone.Cover.Kind, units);
+                foreach (CutPiece piece in buying.Form is CoverForm.Sheet or CoverForm.Panel ? SheetLayout.Place(ToFace(zone, holes, tick), buying.Rules) : [])
+                {
+                    yield return (zone, buying, piece);
+                }
+            }
+        }
+    }
+
     /// <summary>Openings typed for the face, and equipment placed in it where nothing was typed.</summary>
     private static List<Hole> Openings(BuildingForm building, FaceForm face, EqList<LayoutResult> layouts)
     {

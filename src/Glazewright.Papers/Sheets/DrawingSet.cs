@@ -47,12 +47,19 @@ public static class DrawingSet
     {
         yield return new('A', n => HousePlan.Draw(source, house, n));
         yield return new('A', n => HouseSection.Draw(source, house, n));
+        yield return new('A', n => ElevationSheet.Draw(source, house, n));
+        yield return new('A', n => CoverSheets.Roof(source, house, n));
+        yield return new('A', n => CoverSheets.Sides(source, house, n));
+        yield return new('A', n => CoverSheets.Ends(source, house, n));
+        yield return new('A', n => OpeningSchedule.Draw(source, house, n));
+        yield return new('S', n => FoundationPlan.Draw(source, house, n));
+        yield return new('S', n => FramingPlan.Draw(source, house, n));
+        yield return new('S', n => TypicalFrame.Draw(source, house, n));
+        yield return new('S', n => WallSheet.Others(source, house, n));
         if (house.Layout.Placed.Any(p => p.Face != FaceName.Floor))
         {
             yield return new('M', n => WallSheet.Air(source, house, n));
         }
-
-        yield return new('S', n => WallSheet.Others(source, house, n));
     }
 
     private static string Next(Dictionary<char, int> last, char letter)

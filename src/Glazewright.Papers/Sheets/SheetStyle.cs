@@ -31,6 +31,9 @@ internal static class SheetStyle
         ? FormattableString.Invariant($"{12 * riseOverRun:0.##}:12")
         : FormattableString.Invariant($"{Math.Atan(riseOverRun) * 180 / Math.PI:0.#}°");
 
+    /// <summary>A length in running text, where millimetres must say so.</summary>
+    public static string Length(double lengthM, LengthStyle style) => LengthText.Of(lengthM, style) + (style == LengthStyle.Millimetres ? " mm" : "");
+
     /// <summary>Compass word of a wall.</summary>
     public static string Facing(BuildingForm building, FaceName face) => Compass.Word(building.Face(face).AzimuthDeg);
 

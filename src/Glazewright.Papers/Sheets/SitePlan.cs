@@ -34,7 +34,7 @@ public static class SitePlan
         Box plan = new(room.Left, room.Top, room.Width - ColumnMm - 6, room.Height);
         SunOnSite.Day day = SunOnSite.Shortest(site.LatitudeDeg);
         (int Hour, SunAngles Sun)[] hours = [.. ((int[])[9, 12, 15]).Select(h => (h, HourAngleSun.At(site.LatitudeDeg, day.DeclinationDeg, 15 * (h - 12))))];
-        IReadOnlyList<Spot> corners = Corners(source);
+        IReadOnlyList<Spot> corners = Corners(source, hours[1].Sun);
         Box shown = Bounds(corners);
         draft.Add(
             "site", "Site plan", plan, shown, new Pad(12, 12, 12, 12),
@@ -52,9 +52,19 @@ public static class SitePlan
             SheetStyle.Preliminary, "Lot lines as typed in the job, not surveyed. Shadows on level ground, at solar time. Call the utilities before digging.");
     }
 
-    private static IReadOnlyList<Spot> Corners(PaperSource source)
+    /// <summary>What must be in view: buildings and lot, and without a lot the noon shadows.</summary>
+    private static IReadOnlyList<Spot> Corners(PaperSource source, SunAngles noon)
     {
-        List<Spot> corners = [.. source.Form.Buildings.SelectMany(PlanSymbols.Footprint), .. RangePlan.LotRing(source.Job.Lot) ?? []];
+        List<Spot> corners = [.. source.Form.Buildings.SelectMany(PlanSymbols.Footprint)];
+        if (RangePlan.LotRing(source.Job.Lot) is { } lot)
+        {
+            corners.AddRange(lot);
+        }
+        else if (noon.ElevationDeg > 2 * LeastSunDeg)
+        {
+            corners.AddRange(source.Form.Buildings.SelectMany(b => SunOnSite.Shadow(b, noon, source.Job.Site.RangeBearingDeg)));
+        }
+
         return corners.Count > 0 ? corners : [new(0, 0), new(10, 10)];
     }
 
@@ -283,12 +293,12 @@ public static class SitePlan
         LengthStyle style = SheetStyle.Lengths(job);
         Utilities has = job.Utilities;
         yield return $"Ridges bear {Degrees(job.Site.RangeBearingDeg)} from true north, end 1 to end 2 (left to right here).";
-        yield return $"Wind: basic speed {said.Text(job.Site.Wind.SpeedMs, Unit.MetrePerSecond)} (3 s gust), exposure {job.Site.Wind.Exposure}. The prevailing wind is not in the job.";
-        yield return $"Ground: {(job.Site.Ground.Soil.Length > 0 ? job.Site.Ground.Soil : "soil not given")}, frost to {LengthText.Of(job.Site.Ground.FrostDepthM, style)}"
+        yield return $"Wind: basic speed {said.Round(job.Site.Wind.SpeedMs, Unit.MetrePerSecond)} (3 s gust), exposure {job.Site.Wind.Exposure}. The prevailing wind is not in the job.";
+        yield return $"Ground: {(job.Site.Ground.Soil.Length > 0 ? job.Site.Ground.Soil : "soil not given")}, frost to {SheetStyle.Length(job.Site.Ground.FrostDepthM, style)}"
             + (job.Lot.FallFraction > 0 ? string.Create(CultureInfo.InvariantCulture, $", falling {100 * job.Lot.FallFraction:0.#} %") : "")
-            + (job.Lot.AccessWidthM > 0 ? $"; access {LengthText.Of(job.Lot.AccessWidthM, style)} wide" : "") + ".";
+            + (job.Lot.AccessWidthM > 0 ? $"; access {SheetStyle.Length(job.Lot.AccessWidthM, style)} wide" : "") + ".";
         string panel = source.Services.Panels.Count > 0 ? $" Main panel: {source.Services.Panels[0].Place}." : "";
-        yield return has.PoleDistanceM > 0 ? $"Power: the pole stands {LengthText.Of(has.PoleDistanceM, style)} off; in which direction is not in the job.{panel}" : $"Power: distance of the pole is not in the job.{panel}";
+        yield return has.PoleDistanceM > 0 ? $"Power: the pole stands {said.Round(has.PoleDistanceM, Unit.Metre)} off; in which direction is not in the job.{panel}" : $"Power: distance of the pole is not in the job.{panel}";
         yield return (has.Fuel == FuelKind.None ? "No fuel." : $"Fuel: {Fuel(has.Fuel)}; place of tank or meter by its supplier.") + (has.DrainTo.Length > 0 ? $" Drains go to: {has.DrainTo}." : "");
         if (job.Site.Neighbours.Count > 0)
         {

@@ -6,6 +6,7 @@ using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.Pipeline;
 using Glazewright.Design.Price;
+using Glazewright.Design.Takeoff;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Reports;
@@ -43,6 +44,39 @@ public class ReadersTests
         {
             Page page = Plot.Of(sheet);
             Assert.True(TextClashes.On(page).Concat(TextClashes.OnLines(page)).ToArray() is [], $"{sheet.Id}: {string.Join("; ", TextClashes.On(page).Concat(TextClashes.OnLines(page)))}");
+        }
+    }
+
+    // Every sheet and panel that the takeoff buys for a house lies in its drawing, and no other.
+    [Theory, MemberData(nameof(Examples))]
+    public void Sheets_and_panels_drawn_are_the_ones_bought(string example)
+    {
+        PaperSource source = Made[example].Value;
+        foreach (HouseResults house in source.Houses)
+        {
+            EqList<CoverPiece> drawn = CoverPlaces.Of(house.Form, source.Form, source.Houses.Select(h => h.Layout).ToEqList(), source.Job.Units);
+            Assert.Equal(
+                source.Takeoff.Sheets.Where(s => s.Zone.StartsWith(house.Form.Id + "/", StringComparison.Ordinal)).GroupBy(s => (s.Zone, Long: Math.Round(s.LengthM, 4), Wide: Math.Round(s.TrimmedWidthM, 4))).Select(g => (g.Key, g.Sum(s => s.Count))).Order(),
+                drawn.GroupBy(p => (p.Zone, Long: Math.Round(p.LengthM, 4), Wide: Math.Round(p.WidthM, 4))).Select(g => (g.Key, g.Count())).Order());
+        }
+    }
+
+    // Reactions, piers' concrete and shop marks on the sheets are those of the stages.
+    [Theory, MemberData(nameof(Examples))]
+    public void Structure_sheets_say_what_frame_and_takeoff_say(string example)
+    {
+        PaperSource source = Made[example].Value;
+        foreach (HouseResults house in source.Houses)
+        {
+            string[] foundation = [.. Plot.Of(FoundationPlan.Draw(source, house, "S-1")).Words().Select(w => w.Text)];
+            Assert.All(house.Frame.Reactions, r => Assert.Contains(Shown.Of(r.DownN, Unit.Newton, source.Job.Units).Text, foundation));
+            double concreteM3 = source.Takeoff.Report.Figures.Single(f => f.Id == house.Form.Id + "/takeoff/pier-concrete").Value;
+            double each = Math.PI / 4 * house.House.Frame.PierDiameterM * house.House.Frame.PierDiameterM * house.House.Frame.PierDepthM;
+            int piers = house.Form.Members.Count(m => m.Role is MemberRole.Column or MemberRole.EndPost);
+            Assert.Equal(concreteM3, piers * each, 1e-9);
+            Assert.Contains(piers > 0 ? house.Form.Members.Count(m => m.Role == MemberRole.Column).ToString(System.Globalization.CultureInfo.InvariantCulture) : "0", foundation);
+            string[] frame = [.. Plot.Of(TypicalFrame.Draw(source, house, "S-3")).Words().Select(w => w.Text), .. Plot.Of(FramingPlan.Draw(source, house, "S-2")).Words().Select(w => w.Text)];
+            Assert.All(source.Takeoff.Marks.Where(m => m.Where.Split(' ')[0] == house.Form.Id && m.Mark[0] is 'R' or 'C'), m => Assert.Contains(m.Mark, frame));
         }
     }
 

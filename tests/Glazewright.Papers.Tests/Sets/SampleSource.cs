@@ -34,9 +34,9 @@ internal static class SampleSource
     /// <summary>The contractor's own numbers, each of a kind that no other number of the job resembles.</summary>
     public static readonly double[] Secrets = [71_345.67, 8_123.45, 3_987.65, 12_777.89, 58.37, 613_579.31];
 
-    public static PaperSource Make(UnitSystem units = UnitSystem.Us, int houses = 2, string name = "Two-Ridge Herb Yard", string date = "", double lengthM = 104 * Ft)
+    public static PaperSource Make(UnitSystem units = UnitSystem.Us, int houses = 2, string name = "Two-Ridge Herb Yard", string date = "", double lengthM = 104 * Ft, int bays = 13)
     {
-        Job job = JobOf(units, houses, name, date, lengthM);
+        Job job = JobOf(units, houses, name, date, lengthM, bays);
         FormResult form = FormStage.Run(FormInput.From(job));
         EqList<FrameResult> frames = job.Houses.Select(h => Frame(h.Id)).ToEqList();
         BodyResult body = BodyStage.Run(form, frames);
@@ -73,7 +73,7 @@ internal static class SampleSource
             [],
             []));
 
-    private static Job JobOf(UnitSystem units, int houses, string name, string date, double lengthM)
+    private static Job JobOf(UnitSystem units, int houses, string name, string date, double lengthM, int bays)
     {
         CoverChoice clear = new("polycarbonate-16-triple", 0.95, 0.95, 0);
         CoverChoice panel = new("panel-76", 1, 1, 0.7);
@@ -86,7 +86,7 @@ internal static class SampleSource
             widthFt * Ft,
             length,
             new RoofProfile(leftFt * Ft, rightFt * Ft, ridgeFt * Ft, leftPitch, rightPitch, SolvedRoofPart.None),
-            13,
+            bays,
             2.5 * Ft,
             [
                 new(FaceName.Left, clear), new(FaceName.Right, panel), new(FaceName.End1, panel), new(FaceName.End2, clear),

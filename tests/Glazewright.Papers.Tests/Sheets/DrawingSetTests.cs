@@ -13,13 +13,13 @@ public class DrawingSetTests
     [Theory]
     [InlineData(UnitSystem.Us, 2, 104 * Ft)]
     [InlineData(UnitSystem.Metric, 2, 104 * Ft)]
-    [InlineData(UnitSystem.Us, 1, 17 * Ft)]
-    [InlineData(UnitSystem.Metric, 1, 900)]
-    [InlineData(UnitSystem.Us, 10, 600 * Ft)]
+    [InlineData(UnitSystem.Us, 1, 17 * Ft, 2)]
+    [InlineData(UnitSystem.Metric, 1, 900, 300)]
+    [InlineData(UnitSystem.Us, 10, 600 * Ft, 60)]
     [InlineData(UnitSystem.Metric, 0, 10)]
-    public void All_lettering_of_every_sheet_can_be_read(UnitSystem units, int houses, double lengthM)
+    public void All_lettering_of_every_sheet_can_be_read(UnitSystem units, int houses, double lengthM, int bays = 13)
     {
-        PaperSource source = SampleSource.Make(units, houses, lengthM: lengthM);
+        PaperSource source = SampleSource.Make(units, houses, lengthM: lengthM, bays: bays);
 
         // The sample's lot holds two houses of its own length.
         source = lengthM > 104 * Ft || houses > 2 ? source with { Job = source.Job with { Lot = source.Job.Lot with { SizeXM = 0, SizeYM = 0 } } } : source;
@@ -80,4 +80,69 @@ public class DrawingSetTests
         Assert.Contains(gaps, g => Math.Abs(g - 14 * Ft) < 1e-9);
         Assert.Contains(gaps, g => Math.Abs(g - (116.5 - 20 - 60) * Ft) < 1e-9);
     }
+
+    // Measured on paper: piers of two neighbouring frames stand a bay apart at the scale the title says, those of one frame the width of the house.
+    [Theory]
+    [InlineData(UnitSystem.Us), InlineData(UnitSystem.Metric)]
+    public void Piers_on_paper_are_as_far_apart_as_the_scale_says(UnitSystem units)
+    {
+        PaperSource source = SampleSource.Make(units);
+        Sheet sheet = FoundationPlan.Draw(source, source.Houses[0], "S-1");
+        Mark.Curve[] piers = [.. Plot.Of(sheet).Groups.SelectMany(g => g.Marks).OfType<Mark.Curve>().Where(c => c.Source.EndsWith("column-left/pier", StringComparison.Ordinal)).OrderBy(c => c.Centre.X)];
+        double denominator = sheet.Views[0].Scale.Denominator;
+        Assert.Equal(14, piers.Length);
+        Assert.All(piers.Zip(piers.Skip(1)), p => Assert.Equal(8 * Ft * 1000 / denominator, p.Second.Centre.X - p.First.Centre.X, 1e-6));
+        Assert.All(piers, p => Assert.Equal(0.5 * 18 * 25.4 / denominator, p.RadiusMm, 1e-6));
+    }
+
+    // 28 columns and 2 × 3 end posts (26 ft in four parts of 6'-6"); each pier holds π/4 × 1.5² × 4.5 ft³ = 0.2945 yd³: 8.25 and 1.77 yd³.
+    [Fact]
+    public void The_schedule_of_piers_and_reactions_is_the_frame_s()
+    {
+        PaperSource source = SampleSource.Make();
+        string[] texts = Texts(FoundationPlan.Draw(source, source.Houses[0], "S-1"));
+        Assert.All((string[])["28", "6", "8.25 yd³", "1.77 yd³", "1'-6\"", "4'-6\""], t => Assert.Contains(t, texts));
+
+        // 21,000 N, 4,100 N and 3,200 N over 4.44822 N/lb.
+        Assert.All((string[])["4,721 lb", "922 lb", "719 lb"], t => Assert.Contains(t, texts));
+    }
+
+    [Theory]
+    [InlineData(UnitSystem.Us), InlineData(UnitSystem.Metric)]
+    public void Areas_of_coverings_are_the_form_s(UnitSystem units)
+    {
+        PaperSource source = SampleSource.Make(units);
+        HouseResults house = source.Houses[0];
+        string[] texts = [.. ((Sheet[])[CoverSheets.Roof(source, house, "A-4"), CoverSheets.Sides(source, house, "A-5"), CoverSheets.Ends(source, house, "A-6")]).SelectMany(Texts)];
+        foreach (Glazewright.Design.Form.CoverZone zone in house.Form.Faces.Where(f => f.Name != Glazewright.Design.Form.FaceName.Floor).SelectMany(f => f.Zones))
+        {
+            Assert.Contains(Shown.Of(zone.NetM2, Unit.SquareMetre, units).Text, texts);
+        }
+    }
+
+    // From outside, u of left wall and end 2 runs to the right, that of right wall and end 1 to the left.
+    [Fact]
+    public void Faces_seen_from_outside_turn_the_right_way()
+    {
+        Glazewright.Design.Form.BuildingForm b = SampleSource.Make().Form.Building("A");
+        Assert.Equal(new Spot(0, 1), new FaceView(b, Glazewright.Design.Form.FaceName.Left).At(0, 1));
+        Assert.Equal(b.LengthM, new FaceView(b, Glazewright.Design.Form.FaceName.Right).At(0, 1).X, 1e-9);
+        Assert.Equal(b.WidthM, new FaceView(b, Glazewright.Design.Form.FaceName.End1).At(0, 1).X, 1e-9);
+        Assert.Equal(new Spot(0, 1), new FaceView(b, Glazewright.Design.Form.FaceName.End2).At(0, 1));
+    }
+
+    [Fact]
+    public void Every_door_is_on_the_schedule_and_on_an_elevation()
+    {
+        PaperSource source = SampleSource.Make();
+        HouseResults house = source.Houses[0];
+        string[] schedule = Texts(OpeningSchedule.Draw(source, house, "A-7"));
+        string[] elevations = Texts(ElevationSheet.Draw(source, house, "A-3"));
+        IReadOnlyDictionary<string, string> marks = OpeningSchedule.Marks(house);
+        Assert.Equal(["D1", "D2"], ((string[])["door-1", "door-2"]).Select(d => marks[d]));
+        Assert.All((string[])["D1", "D2"], m => Assert.True(schedule.Contains(m) && elevations.Contains(m), m));
+        Assert.All((string[])["3'-0\" × 7'-0\"", "3'-2\" × 7'-1\"", "21 ft²", "9'-0\""], t => Assert.Contains(t, schedule));
+    }
+
+    private static string[] Texts(Sheet sheet) => [.. Plot.Of(sheet).Words().Select(w => w.Text)];
 }
