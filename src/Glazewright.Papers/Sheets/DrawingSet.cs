@@ -60,6 +60,10 @@ public static class DrawingSet
         {
             yield return new('M', n => WallSheet.Air(source, house, n));
         }
+
+        yield return new('M', n => PlantPlan.Draw(source, house, n));
+        yield return new('M', n => DesignDaySheet.Draw(source, house, n));
+        yield return new('M', n => YearSheet.Draw(source, house, n));
     }
 
     private static string Next(Dictionary<char, int> last, char letter)

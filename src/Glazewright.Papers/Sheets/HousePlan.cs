@@ -44,7 +44,7 @@ public static class HousePlan
         return new Sheet("floor-" + house.Form.Id, title, $"Floor plan of {house.Form.Name}. {words}.", size.WidthMm, size.HeightMm, [drawn], paper);
     }
 
-    private static (string Label, IReadOnlyList<PlacedItem> Items)[] Kinds(LayoutResult layout) =>
+    internal static (string Label, IReadOnlyList<PlacedItem> Items)[] Kinds(LayoutResult layout) =>
     [
         .. layout.Placed.Where(p => p.Kind is not (PlacedKind.Bench or PlacedKind.Aisle))
             .GroupBy(p => (p.Kind, Label: Bare(p.Label)))
@@ -124,7 +124,7 @@ public static class HousePlan
     }
 
     /// <summary>Numbered rings beside the equipment, each at the first place where it covers no other.</summary>
-    private static IEnumerable<Entity> Numbers(BuildingForm b, (string Label, IReadOnlyList<PlacedItem> Items)[] kinds, DrawingScale scale)
+    internal static IEnumerable<Entity> Numbers(BuildingForm b, (string Label, IReadOnlyList<PlacedItem> Items)[] kinds, DrawingScale scale)
     {
         const double radiusMm = 3;
         List<Spot> taken = [];

@@ -1,0 +1,274 @@
+using System.Globalization;
+using Glazewright.Design.Behaviour;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Design.Layout;
+using Glazewright.Design.Plant;
+using Glazewright.Papers.Answers;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Sets;
+
+namespace Glazewright.Papers.Sheets;
+
+/// <summary>The climate plant of a house in plan: what blows where and how far, what hangs how high, with the duty of each.</summary>
+public static class PlantPlan
+{
+    private static readonly Pen Stream = new(0.35, [], Paint.Of(Tone.Series1));
+    private static readonly Pen Loop = new(0.25, [2, 1], Paint.Of(Tone.Series1));
+    private static readonly Pen Warm = new(0.35, [3, 1], Paint.Of(Tone.Miss));
+
+    /// <summary>The sheet.</summary>
+    /// <param name="source">What the papers are made from.</param>
+    /// <param name="house">Which house.</param>
+    /// <param name="number">Sheet number.</param>
+    public static Sheet Draw(PaperSource source, HouseResults house, string number)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        ArgumentNullException.ThrowIfNull(house);
+        BuildingForm b = house.Form;
+        SheetDraft draft = new(source, "plant-" + b.Id, $"House {b.Id}: plant plan", number);
+        Box room = draft.Room;
+        (string Label, IReadOnlyList<PlacedItem> Items)[] kinds = HousePlan.Kinds(house.Layout);
+        Said said = new(source.Job.Units);
+        Table key = Key(house, kinds, said, draft.Style);
+        string[] notes = [.. Notes(house, said)];
+        double notesX = room.Left + key.WidthMm + 8;
+        double stripMm = Math.Min(Math.Max(TableSetting.HeightMm(key), SheetDraft.NotesMm(notes, room.Right - notesX)) + 10, 0.5 * room.Height);
+        Box plan = room with { Height = room.Height - stripMm };
+        Box shown = SitePlan.Bounds([.. PlanSymbols.Footprint(b), .. PlanSymbols.Reach(b, house)]);
+        draft.Add("plant", $"Plant plan of house {b.Id}", plan, shown, new Pad(34, 18, 16, 20), (scale, _) => Plan(house, kinds, scale, draft.Style, shown));
+        draft.North(new(room.Right - 10, plan.Bottom - 22), 6);
+        draft.Table("Equipment; numbers as on the floor plan", MemberSchedule.Cut(key, stripMm - 9), new(room.Left, plan.Bottom + 3));
+        draft.Notes(notes, new(notesX, plan.Bottom + 3), room.Right - notesX);
+        return draft.Done(
+            string.Join("; ", kinds.Select((k, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}: {k.Items.Count} × {k.Label}"))) + ".",
+            SheetStyle.Preliminary, "Places are proposals. Guards, lock-out and a disconnect in sight of each motor; carbon monoxide alarm wherever fuel is burnt.");
+    }
+
+    private static List<Entity> Plan(HouseResults house, (string Label, IReadOnlyList<PlacedItem> Items)[] kinds, DrawingScale scale, LengthStyle style, Box reach)
+    {
+        BuildingForm b = house.Form;
+        double mm = 1 / scale.MmPerM;
+        Spot At(double x, double y) => SheetStyle.Flat(b.Origin + x * b.AlongX + y * b.AlongY);
+        List<Entity> all = [.. PlanSymbols.Building(b, house)];
+        all.AddRange(Circulation(house, At, mm));
+        all.AddRange(Heaters(house, At, mm));
+        all.AddRange(Exhaust(house, At, mm));
+        foreach (PlacedItem line in house.Layout.Placed.Where(p => p.Kind == PlacedKind.FogLine))
+        {
+            double spacing = house.Behaviour.Fog?.SpacingM ?? 0;
+            for (int i = 0; spacing * scale.MmPerM > 1.2 && i * spacing <= line.Size.XM; i++)
+            {
+                all.Add(new Entity.Arc(At(line.Corner.XM + i * spacing, line.Corner.YM), 0.4 * mm) { Role = Role.Curve, Pen = new Pen(0.25, [], Paint.Of(Tone.Water)), Source = line.Id });
+            }
+        }
+
+        Entity[] numbers = [.. HousePlan.Numbers(b, kinds, scale)];
+        all.AddRange(numbers);
+        if (house.Layout.Placed.FirstOrDefault(p => p.Kind == PlacedKind.Curtain) is { } curtain)
+        {
+            all.AddRange(Drive(curtain, [.. numbers.OfType<Entity.Label>().Select(l => l.At)], At, mm));
+        }
+
+        PlacedItem[] fans = [.. house.Layout.Placed.Where(p => p.Kind == PlacedKind.CirculationFan)];
+        Spot first = PlanSymbols.Footprint(b)[0];
+        double below = (first.Y - reach.Top) / mm + 8;
+        double above = (reach.Bottom - first.Y - b.WidthM) / mm + 8;
+        foreach (var row in fans.GroupBy(f => f.Corner.YM + f.Size.YM / 2).OrderBy(g => g.Key))
+        {
+            double[] stations = [0, .. row.Select(f => f.Corner.XM + f.Size.XM / 2).Order().Where(x => x > 0.3 && x < b.LengthM - 0.3), b.LengthM];
+            bool low = row.Key < b.WidthM / 2;
+            if (stations.Zip(stations.Skip(1)).All(p => (p.Second - p.First) * scale.MmPerM > 13))
+            {
+                all.Add(new Entity.Dimensions(low ? At(0, 0) : At(0, b.WidthM), new(1, 0), stations, low ? -below : above, style) { Source = b.Id + "/circulation" });
+            }
+        }
+
+        double[] across = [0, .. fans.Select(f => f.Corner.YM + f.Size.YM / 2).Distinct().Order().Where(y => y > 0.2 && y < b.WidthM - 0.2), b.WidthM];
+        double beside = (first.X - reach.Left) / mm + 8;
+        if (across.Zip(across.Skip(1)).All(p => (p.Second - p.First) * scale.MmPerM > 13))
+        {
+            all.Add(new Entity.Dimensions(At(0, 0), new(0, 1), across, beside, style) { Source = b.Id + "/rows" });
+        }
+
+        return all;
+    }
+
+    /// <summary>The curtain's drive at the near end of the cloth, as the load list has it, clear of the numbers.</summary>
+    private static IEnumerable<Entity> Drive(PlacedItem curtain, Spot[] numbers, Func<double, double, Spot> at, double mm)
+    {
+        foreach (double up in (double[])[0.06, 0.94, 0.3, 0.7, 0.5])
+        {
+            Spot drive = at(curtain.Corner.XM + 4 * mm, curtain.Corner.YM + up * curtain.Size.YM);
+            if (curtain.Size.YM * up > 3 * mm && curtain.Size.YM * (1 - up) > 3 * mm && numbers.All(n => (n - drive).Length() > 6 * mm))
+            {
+                yield return new Entity.Fill([SheetMarks.Ring(drive, 2.1 * mm)], Paint.Of(Tone.Sheet)) { Role = Role.Fill, Source = curtain.Id };
+                yield return new Entity.Arc(drive, 2.1 * mm) { Role = Role.Equipment, Source = curtain.Id };
+                yield return new Entity.Label(drive, "M") { Role = Role.Text, Face = Fonts.Face.SemiBold, Along = Along.Middle, Across = Across.Middle, Source = curtain.Id };
+                yield break;
+            }
+        }
+    }
+
+    /// <summary>Throws of the circulation fans, and how the air turns at the ends.</summary>
+    private static IEnumerable<Entity> Circulation(HouseResults house, Func<double, double, Spot> at, double mm)
+    {
+        BuildingForm b = house.Form;
+        PlacedItem[] fans = [.. house.Layout.Placed.Where(p => p.Kind == PlacedKind.CirculationFan)];
+        if (fans.Length == 0)
+        {
+            yield break;
+        }
+
+        // The first half blows from end 1 to end 2, the others back: as the layout hangs them.
+        int outward = (fans.Length + 1) / 2;
+        double throwM = house.Behaviour.Mixing?.ThrowM ?? 0;
+        for (int i = 0; i < fans.Length; i++)
+        {
+            double way = i < outward ? 1 : -1;
+            double x = fans[i].Corner.XM + fans[i].Size.XM / 2;
+            double y = fans[i].Corner.YM + fans[i].Size.YM / 2;
+            double toX = Math.Clamp(x + way * (throwM > 0 ? throwM : 6), 0.4, b.LengthM - 0.4);
+            foreach (Entity e in Arrow(at(x + way * 0.3, y), at(toX, y), Stream, mm, fans[i].Id))
+            {
+                yield return e;
+            }
+        }
+
+        double low = fans[0].Corner.YM + fans[0].Size.YM / 2;
+        double high = fans[^1].Corner.YM + fans[^1].Size.YM / 2;
+        double bow = Math.Min(1.2, 0.05 * b.LengthM);
+        if (outward < fans.Length && high - low > 0.5)
+        {
+            foreach ((double x, double from, double to, double side) in new[] { (b.LengthM - 0.4 - bow, low, high, 1.0), (0.4 + bow, high, low, -1.0) })
+            {
+                Spot[] turn = [.. Enumerable.Range(0, 13).Select(k => at(x + side * bow * Math.Sin(Math.PI * k / 12), from + (to - from) * (1 - Math.Cos(Math.PI * k / 12)) / 2))];
+                yield return new Entity.Polyline(turn) { Role = Role.Curve, Pen = Loop, Source = b.Id + "/loop" };
+                foreach (Entity e in Head(turn[^2], turn[^1], Loop, mm, b.Id + "/loop"))
+                {
+                    yield return e;
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<Entity> Heaters(HouseResults house, Func<double, double, Spot> at, double mm)
+    {
+        EqList<HeaterUnit> units = house.Plant.Heat?.Choice.Heaters ?? [];
+        foreach (PlacedItem heater in house.Layout.Placed.Where(p => p.Kind == PlacedKind.Heater))
+        {
+            double throwM = units.FirstOrDefault(u => u.Id == heater.Id)?.ThrowM ?? 0;
+            double x = heater.Corner.XM + heater.Size.XM / 2;
+            double y = heater.Corner.YM + heater.Size.YM / 2;
+            double way = x < house.Form.LengthM / 2 ? 1 : -1;
+            if (throwM > 0)
+            {
+                foreach (Entity e in Arrow(at(x + way * heater.Size.XM / 2, y), at(Math.Clamp(x + way * throwM, 0.4, house.Form.LengthM - 0.4), y), Warm, mm, heater.Id))
+                {
+                    yield return e;
+                }
+            }
+        }
+    }
+
+    /// <summary>Where the air comes in and where it is drawn out.</summary>
+    private static IEnumerable<Entity> Exhaust(HouseResults house, Func<double, double, Spot> at, double mm)
+    {
+        BuildingForm b = house.Form;
+        foreach (PlacedItem item in house.Layout.Placed.Where(p => p.Kind is PlacedKind.Fan or PlacedKind.WetWall || p.Kind == PlacedKind.Louver && !house.Layout.Placed.Any(q => q.Kind == PlacedKind.WetWall && q.Face == p.Face)))
+        {
+            double x = item.Corner.XM + item.Size.XM / 2;
+            double y = item.Corner.YM + item.Size.YM / 2;
+            bool outward = item.Kind == PlacedKind.Fan;
+            Spot normal = item.Face switch { FaceName.End1 => new(-1, 0), FaceName.End2 => new(1, 0), FaceName.Left => new(0, -1), _ => new(0, 1) };
+            Spot wall = item.Face switch { FaceName.End1 => new(0, y), FaceName.End2 => new(b.LengthM, y), FaceName.Left => new(x, 0), _ => new(x, b.WidthM) };
+
+            // From the fan outwards; from the intake into the house.
+            Spot from = wall + (outward ? -5 : -1.5) * mm * normal;
+            Spot to = wall + (outward ? -1.2 : -9) * mm * normal;
+            foreach (Entity e in Arrow(at(from.X, from.Y), at(to.X, to.Y), new Pen(0.5, [], Paint.Of(Tone.Accent)), mm, item.Id))
+            {
+                yield return e;
+            }
+        }
+    }
+
+    private static IEnumerable<Entity> Arrow(Spot from, Spot to, Pen pen, double mm, string source)
+    {
+        yield return new Entity.Polyline([from, to]) { Role = Role.Curve, Pen = pen, Source = source };
+        foreach (Entity e in Head(from, to, pen, mm, source))
+        {
+            yield return e;
+        }
+    }
+
+    private static IEnumerable<Entity> Head(Spot from, Spot to, Pen pen, double mm, string source)
+    {
+        Spot back = (from - to).Unit();
+        Spot side = new(-back.Y, back.X);
+        yield return new Entity.Fill([[to, to + 2 * mm * back + 0.7 * mm * side, to + 2 * mm * back + -0.7 * mm * side]], pen.Paint) { Role = Role.Curve, Source = source };
+    }
+
+    private static Table Key(HouseResults house, (string Label, IReadOnlyList<PlacedItem> Items)[] kinds, Said said, LengthStyle style) => new(
+        [new("No.", 11, Along.End), new("Equipment", 50), new("Count", 14, Along.End), new("Duty", 122), new("Underside", 24, Along.End)],
+        [
+            .. kinds.Select((k, i) => (IReadOnlyList<string>)
+            [
+                (i + 1).ToString(CultureInfo.InvariantCulture), k.Label, k.Items.Count.ToString(CultureInfo.InvariantCulture), Duty(house, k.Items[0], k.Items.Count, said), LengthText.Of(k.Items.Min(p => p.Corner.ZM), style),
+            ]),
+        ]);
+
+    private static string Duty(HouseResults house, PlacedItem item, int count, Said said)
+    {
+        PlantResult plant = house.Plant;
+        string Air(double m3PerS) => said.Round(m3PerS, Unit.CubicMetrePerSecond);
+        string Power(double powerW) => string.Create(CultureInfo.InvariantCulture, $"{powerW:0} W");
+        switch (item.Kind)
+        {
+            case PlacedKind.Fan when plant.Exhaust?.Choice is { } e && e.Dry.Count > 0:
+                return $"all {e.Fans.Count.ToString(CultureInfo.InvariantCulture)} fans on: {Air(e.Dry[^1].FlowM3PerS)} at {said.Text(e.Dry[^1].StaticPa, Unit.Pascal)}, {said.Text(e.HouseSpeedMs, Unit.MetrePerSecond)} through the house";
+            case PlacedKind.Louver when plant.Exhaust?.Choice is { } e:
+                return $"free area of all {said.Text(e.LouverFreeM2, Unit.SquareMetre)}; shut to open in {e.LouverTravelS.ToString("0", CultureInfo.InvariantCulture)} s";
+            case PlacedKind.WetWall when plant.WetWall?.Choice is { } w:
+                return string.Create(CultureInfo.InvariantCulture, $"{said.Text(w.FaceSpeedMs, Unit.MetrePerSecond)} through the pad, {100 * w.Effectiveness:0} % effective, pump {w.PumpW:0} W");
+            case PlacedKind.Heater when plant.Heat?.Choice is { } h && h.Heaters.FirstOrDefault(u => u.Id == item.Id) is { } unit:
+                return $"{said.Text(unit.OutputW, Unit.Watt)} each{(unit.ThrowM > 0 ? $", throws {said.Round(unit.ThrowM, Unit.Metre)}" : "")}, {(unit.Electric ? "electric" : unit.SealedCombustion ? "sealed combustion" : "open flue")}";
+            case PlacedKind.CirculationFan when plant.Circulation is { } c:
+                return $"{Air(c.FlowEachM3PerS)} and {Power(c.PowerEachW)} each, {said.Text(c.CropSpeedMs, Unit.MetrePerSecond)} at the crop";
+            case PlacedKind.OscillatingFan when plant.Oscillating is { } o:
+                return $"{Air(o.FlowEachM3PerS)} and {Power(o.PowerEachW)} each, sweeps {said.Round(o.RadiusM, Unit.Metre)}";
+            case PlacedKind.Curtain when plant.Curtain is { } c:
+                return string.Create(CultureInfo.InvariantCulture, $"{said.Round(c.AreaM2, Unit.SquareMetre)}, {c.Layers} cloth{(c.Layers > 1 ? "s" : "")}, drawn in {c.TravelS:0} s, drive M {c.DriveW:0} W");
+            case PlacedKind.FogLine when plant.Fog?.Choice is { } f:
+                return string.Create(CultureInfo.InvariantCulture, $"{f.Nozzles} nozzles on {count} line{(count > 1 ? "s" : "")}, pump {f.PumpW:0} W; high pressure injects: hospital at once");
+            case PlacedKind.PressureFan when plant.Pressure is { } p:
+                return $"{Air(p.FlowM3PerS)} filtered, holds {said.Text(p.HeldPa, Unit.Pascal)} in calm air";
+            case PlacedKind.LampRow when plant.LampW > 0:
+                return string.Create(CultureInfo.InvariantCulture, $"{plant.LampW / 1000:0.0} kW in all");
+            default:
+                return "";
+        }
+    }
+
+    private static IEnumerable<string> Notes(HouseResults house, Said said)
+    {
+        if (house.Behaviour.Mixing is { } mix && house.Plant.Circulation is not null)
+        {
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"Solid arrows: throw of each circulation fan, {said.Round(mix.ThrowM, Unit.Metre)}; dashed: how the loop turns. Loop {said.Round(mix.LoopM, Unit.Metre)}, fans {said.Round(mix.SpacingM, Unit.Metre)} apart, a turn in {mix.TurnS:0} s, mixed in {mix.MixS:0} s. A throw does not prove the air at the leaf: measure with crop.");
+        }
+
+        if (house.Plant.Heat is not null)
+        {
+            yield return "Red dashed arrows: throw of the heaters.";
+        }
+
+        if (house.Plant.Exhaust is not null)
+        {
+            yield return "Heavy arrows: air in and out. Fans start only with the louvers proved open.";
+        }
+
+        yield return "Underside: above the floor. Dots on a fog line are nozzles; M is the curtain's drive; dashed outline the curtain. What stands in walls is dimensioned on the wall sheets.";
+    }
+}
