@@ -47,7 +47,7 @@ internal static class PanelChapter
             Quiet: true);
     }
 
-    private static Table Feeders(EqList<PanelSchedule> panels, bool us) => new(
+    internal static Table Feeders(EqList<PanelSchedule> panels, bool us) => new(
         [
             new Column("Panel", 18), new Column("Fed from", 22), new Column("Breaker A", 18, Along.End), new Column("Fullest leg A", 21, Along.End), new Column("Conductors", 43),
             new Column("Run", 25, Along.End), new Column("Drop %", 25, Along.End),
@@ -61,7 +61,7 @@ internal static class PanelChapter
             ]),
         ]);
 
-    private static Table Schedule(PanelSchedule panel, bool us)
+    internal static Table Schedule(PanelSchedule panel, bool us)
     {
         int legs = panel.CoolingLegVa.Count;
         List<Column> columns = [new Column("No.", 14), new Column("What", legs == 3 ? 37 : 51), new Column("Legs", 12), new Column("Breaker A", 18, Along.End)];

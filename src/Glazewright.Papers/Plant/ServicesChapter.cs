@@ -116,7 +116,7 @@ internal static class ServicesChapter
             ]),
         ]);
 
-    private static Table PowerTable(PowerNeed p, Utilities lot) => new(
+    internal static Table PowerTable(PowerNeed p, Utilities lot) => new(
         [new Column("Service and generator", 96), new Column("", 76, Along.End)],
         [
             ["Connected", $"{One(p.ConnectedW / 1000)} kW"],
@@ -129,11 +129,11 @@ internal static class ServicesChapter
             ["Standby set", p.GeneratorVa > 0 ? $"{Whole(p.GeneratorVa / 1000)} kVA" : "beyond usual sets"],
         ]);
 
-    private static Table Burners(ServicesResult services, Said said) => new(
+    internal static Table Burners(ServicesResult services, Said said) => new(
         [new Column("House", 16), new Column("Burner", 60), new Column("Input", 30, Along.End), new Column("Combustion", 26), new Column("Combustion air", 40, Along.End)],
         [.. services.Gas.Select(g => (IReadOnlyList<string>)[g.House, g.Entry, said.Text(g.InputW, Unit.Watt), g.Sealed ? "sealed" : "open", said.Text(g.AirM3PerS, Unit.CubicMetrePerSecond)])]);
 
-    private static string Gas(GasNeed gas, Said said, bool us)
+    internal static string Gas(GasNeed gas, Said said, bool us)
     {
         string hour = gas.Fuel == FuelKind.NaturalGas ? $"{One(gas.PerHour)} therms an hour" : us ? $"{One(gas.PerHour)} gal an hour" : $"{One(gas.PerHour * GallonM3 * 1000)} L an hour";
         string pipe = gas.PipeName.Length > 0
@@ -144,23 +144,23 @@ internal static class ServicesChapter
         return $"All burners on: {said.Text(gas.InputW, Unit.Watt)}, {hour}.{pipe}{pressure} Sediment trap, shut-off and leak test at each burner.";
     }
 
-    private static Table Water(ServicesResult services, bool us) => new(
+    internal static Table Water(ServicesResult services, bool us) => new(
         [new Column("House", 16), new Column("What", 69), new Column("Peak", 24, Along.End), new Column("Design day", 25, Along.End), new Column("Water", 38)],
         [
             .. services.Water.Select(w => (IReadOnlyList<string>)[w.House, w.Label, Flow(w.PeakM3PerS, us), Volume(w.DayM3, us), w.Quality]),
             .. services.Drains.Select(d => (IReadOnlyList<string>)[d.House, "Drain: " + d.Label, Flow(d.PeakM3PerS, us), Volume(d.DayM3, us), d.Carries]),
         ]);
 
-    private static Table Points(ServicesResult services) => new(
+    internal static Table Points(ServicesResult services) => new(
         [
             new Column("House", 16), new Column("What", 44), new Column("No.", 11, Along.End), new Column("DO", 10, Along.End), new Column("DI", 10, Along.End), new Column("AI", 10, Along.End),
             new Column("AO", 10, Along.End), new Column("Points", 61),
         ],
         [.. services.Points.Select(p => (IReadOnlyList<string>)[p.House, p.Label, Whole(p.Count), Whole(p.DigitalOut), Whole(p.DigitalIn), Whole(p.AnalogIn), Whole(p.AnalogOut), p.Why])]);
 
-    private static string Flow(double flowM3PerS, bool us) => us ? $"{One(flowM3PerS * 60 / GallonM3)} gpm" : $"{One(flowM3PerS * 60_000)} L/min";
+    internal static string Flow(double flowM3PerS, bool us) => us ? $"{One(flowM3PerS * 60 / GallonM3)} gpm" : $"{One(flowM3PerS * 60_000)} L/min";
 
-    private static string Volume(double volumeM3, bool us) => us ? $"{Whole(volumeM3 / GallonM3)} gal" : $"{Whole(volumeM3 * 1000)} L";
+    internal static string Volume(double volumeM3, bool us) => us ? $"{Whole(volumeM3 / GallonM3)} gal" : $"{Whole(volumeM3 * 1000)} L";
 
     private static string Hp(double sizeHp) => sizeHp switch
     {

@@ -21,6 +21,11 @@ public static class DrawingSet
     {
         ArgumentNullException.ThrowIfNull(source);
         List<Planned> plan = [new('G', n => CoverSheet.Draw(source, n)), new('G', n => RangePlan.Draw(source, n)), new('G', n => SitePlan.Draw(source, n))];
+        if (source.Services.Electric.Count > 0)
+        {
+            plan.Add(new('E', n => ServiceSheets.Power(source, n)));
+        }
+
         foreach (HouseResults house in source.Houses)
         {
             plan.AddRange(OfHouse(source, house));
@@ -64,6 +69,11 @@ public static class DrawingSet
         yield return new('M', n => PlantPlan.Draw(source, house, n));
         yield return new('M', n => DesignDaySheet.Draw(source, house, n));
         yield return new('M', n => YearSheet.Draw(source, house, n));
+        if (source.Services.Electric.Any(l => l.House == house.Form.Id))
+        {
+            yield return new('E', n => ServiceSheets.Electric(source, house, n));
+            yield return new('P', n => ServiceSheets.Piping(source, house, n));
+        }
     }
 
     private static string Next(Dictionary<char, int> last, char letter)

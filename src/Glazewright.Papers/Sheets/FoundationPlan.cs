@@ -220,6 +220,6 @@ public static class FoundationPlan
         }
 
         yield return "Interior frames are analysed; bases of end frames and end posts are not. Not checked: " + string.Join("; ", house.Frame.NotChecked.Select(t => t.Split(':')[0].TrimEnd('.').ToLowerInvariant())) + ".";
-        yield return $"Soil: {(job.Site.Ground.Soil.Length > 0 ? job.Site.Ground.Soil : "not given")}; frost {SheetStyle.Length(job.Site.Ground.FrostDepthM, style)}. Anchor places to within {(style == LengthStyle.FeetInches ? "1/8\"" : "3 mm")} of the template (common practice).";
+        yield return $"Soil: {(job.Site.Ground.Soil.Length > 0 ? job.Site.Ground.Soil : "not given")}; {(job.Site.Ground.FrostDepthM > 0 ? "frost " + SheetStyle.Length(job.Site.Ground.FrostDepthM, style) : "no frost")}. Anchor places to within {(style == LengthStyle.FeetInches ? "1/8\"" : "3 mm")} of the template (common practice).";
     }
 }

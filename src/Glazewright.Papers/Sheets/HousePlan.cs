@@ -128,6 +128,7 @@ public static class HousePlan
     {
         const double radiusMm = 3;
         List<Spot> taken = [];
+        List<Entity> rings = [];
         double mm = 1 / scale.MmPerM;
         (double X, double Y)[] tries = [(0, -6), (6, -3), (-6, -3), (0, 6), (6, 3), (-6, 3), (9, 0), (-9, 0), (12, -6), (-12, -6), (12, 6), (-12, 6), (0, -12), (0, 12), (18, 0), (-18, 0)];
         for (int k = 0; k < kinds.Length; k++)
@@ -144,29 +145,23 @@ public static class HousePlan
 
                 taken.Add(place);
                 yield return new Entity.Polyline([at, place]) { Role = Role.Dimension, Source = item.Id };
-                yield return new Entity.Fill([Ring(place, radiusMm * mm)], Paint.Of(Tone.Sheet)) { Role = Role.Fill, Source = item.Id };
-                yield return new Entity.Arc(place, radiusMm * mm) { Role = Role.Dimension, Source = item.Id };
-                yield return new Entity.Label(place, (k + 1).ToString(CultureInfo.InvariantCulture))
+                rings.Add(new Entity.Fill([SheetMarks.Ring(place, radiusMm * mm)], Paint.Of(Tone.Sheet)) { Role = Role.Fill, Source = item.Id });
+                rings.Add(new Entity.Arc(place, radiusMm * mm) { Role = Role.Dimension, Source = item.Id });
+                rings.Add(new Entity.Label(place, (k + 1).ToString(CultureInfo.InvariantCulture))
                 {
                     Role = Role.Text,
                     Face = Face.SemiBold,
                     Along = Along.Middle,
                     Across = Across.Middle,
                     Source = item.Id,
-                };
+                });
             }
         }
-    }
 
-    private static Spot[] Ring(Spot centre, double radiusM)
-    {
-        Spot[] ring = new Spot[24];
-        for (int i = 0; i < ring.Length; i++)
+        // Rings over all lines, so that no line runs through a number.
+        foreach (Entity ring in rings)
         {
-            double angle = 2 * Math.PI * i / ring.Length;
-            ring[i] = centre + radiusM * new Spot(Math.Cos(angle), Math.Sin(angle));
+            yield return ring;
         }
-
-        return ring;
     }
 }

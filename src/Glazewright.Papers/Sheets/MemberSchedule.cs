@@ -82,7 +82,7 @@ internal static class MemberSchedule
 
         string[] more = [.. Enumerable.Repeat("", table.Columns.Count)];
         int widest = Enumerable.Range(0, table.Columns.Count).MaxBy(c => table.Columns[c].WidthMm);
-        more[widest] = string.Create(CultureInfo.InvariantCulture, $"{table.Rows.Count - keep} more: shop lists");
+        more[widest] = string.Create(CultureInfo.InvariantCulture, $"{table.Rows.Count - keep} more: see the lists");
         return table with { Rows = [.. table.Rows.Take(keep), more] };
     }
 

@@ -130,7 +130,8 @@ internal static class PlanSymbols
         yield return new Entity.Arc(hinge, width, start, sweep) { Role = Role.Beyond, Source = id };
     }
 
-    private static IEnumerable<Entity> Item(BuildingForm b, PlacedItem item)
+    /// <summary>A placed piece from above.</summary>
+    public static IEnumerable<Entity> Item(BuildingForm b, PlacedItem item)
     {
         Spot At(double x, double y) => SheetStyle.Flat(b.Origin + x * b.AlongX + y * b.AlongY);
         (double x0, double y0) = (item.Corner.XM, item.Corner.YM);

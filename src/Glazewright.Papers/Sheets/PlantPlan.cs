@@ -80,15 +80,16 @@ public static class PlantPlan
             bool low = row.Key < b.WidthM / 2;
             if (stations.Zip(stations.Skip(1)).All(p => (p.Second - p.First) * scale.MmPerM > 13))
             {
-                all.Add(new Entity.Dimensions(low ? At(0, 0) : At(0, b.WidthM), new(1, 0), stations, low ? -below : above, style) { Source = b.Id + "/circulation" });
+                all.Add(new Entity.Dimensions(low ? At(0, -(below - 6) * mm) : At(0, b.WidthM + (above - 6) * mm), new(1, 0), stations, low ? -6 : 6, style) { Source = b.Id + "/circulation" });
             }
         }
 
         double[] across = [0, .. fans.Select(f => f.Corner.YM + f.Size.YM / 2).Distinct().Order().Where(y => y > 0.2 && y < b.WidthM - 0.2), b.WidthM];
-        double beside = (first.X - reach.Left) / mm + 8;
+        // Numbers stand up to 12 mm before what is on the wall.
+        double beside = (first.X - reach.Left) / mm + 17;
         if (across.Zip(across.Skip(1)).All(p => (p.Second - p.First) * scale.MmPerM > 13))
         {
-            all.Add(new Entity.Dimensions(At(0, 0), new(0, 1), across, beside, style) { Source = b.Id + "/rows" });
+            all.Add(new Entity.Dimensions(At(-(beside - 6) * mm, 0), new(0, 1), across, 6, style) { Source = b.Id + "/rows" });
         }
 
         return all;

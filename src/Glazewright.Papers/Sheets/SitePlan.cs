@@ -294,7 +294,7 @@ public static class SitePlan
         Utilities has = job.Utilities;
         yield return $"Ridges bear {Degrees(job.Site.RangeBearingDeg)} from true north, end 1 to end 2 (left to right here).";
         yield return $"Wind: basic speed {said.Round(job.Site.Wind.SpeedMs, Unit.MetrePerSecond)} (3 s gust), exposure {job.Site.Wind.Exposure}. The prevailing wind is not in the job.";
-        yield return $"Ground: {(job.Site.Ground.Soil.Length > 0 ? job.Site.Ground.Soil : "soil not given")}, frost to {SheetStyle.Length(job.Site.Ground.FrostDepthM, style)}"
+        yield return $"Ground: {(job.Site.Ground.Soil.Length > 0 ? job.Site.Ground.Soil : "soil not given")}, {(job.Site.Ground.FrostDepthM > 0 ? "frost to " + SheetStyle.Length(job.Site.Ground.FrostDepthM, style) : "no frost")}"
             + (job.Lot.FallFraction > 0 ? string.Create(CultureInfo.InvariantCulture, $", falling {100 * job.Lot.FallFraction:0.#} %") : "")
             + (job.Lot.AccessWidthM > 0 ? $"; access {SheetStyle.Length(job.Lot.AccessWidthM, style)} wide" : "") + ".";
         string panel = source.Services.Panels.Count > 0 ? $" Main panel: {source.Services.Panels[0].Place}." : "";

@@ -76,7 +76,8 @@ internal static class WallView
             all.AddRange(Thing(hole));
         }
 
-        all.AddRange(Numbers(groups, holes, mmPerM));
+        Box[] sticks = [.. all.OfType<Entity.Polyline>().Where(e => e.Role == Role.Beyond).Select(e => SitePlan.Bounds(e.Points))];
+        all.AddRange(Numbers(groups, holes, sticks, mmPerM));
         double chainMm = 0;
         if (groups.Count > 0)
         {
@@ -167,7 +168,7 @@ internal static class WallView
     }
 
     /// <summary>A number in each hole, where it covers no edge and no other number if there is such a place.</summary>
-    private static IEnumerable<Entity> Numbers(IReadOnlyList<WallGroup> groups, WallOpening[] holes, double mmPerM)
+    private static IEnumerable<Entity> Numbers(IReadOnlyList<WallGroup> groups, WallOpening[] holes, Box[] sticks, double mmPerM)
     {
         List<Box> taken = [];
         foreach (WallGroup group in groups)
@@ -187,6 +188,7 @@ internal static class WallView
                         Box box = new(at.X - wideM / 2, at.Y - highM / 2, wideM, highM);
                         double cost = Math.Abs(across - 0.5) + Math.Abs(up - 0.5)
                             + 100 * taken.Count(o => Meets(o, box))
+                            + 4 * sticks.Count(s => Meets(s, box))
                             + 10 * holes.Count(h => Crosses(new Box(h.UM, h.VM, h.WidthM, h.HeightM), box))
                             + 20 * holes.Count(h => h != hole && h.Label != hole.Label && Holds(h, at) && !Encloses(h, hole));
                         if (cost < least - 1e-9)

@@ -144,5 +144,49 @@ public class DrawingSetTests
         Assert.All((string[])["3'-0\" × 7'-0\"", "3'-2\" × 7'-1\"", "21 ft²", "9'-0\""], t => Assert.Contains(t, schedule));
     }
 
+    // A throw of 15.2 m from a fan 3.25 m from end 1: the arrow's tip lies 18.45 m from it. The last fan out would blow past end 2: its arrow stops 0.4 m before.
+    [Fact]
+    public void Arrows_of_circulation_fans_are_as_long_as_their_throw()
+    {
+        PaperSource source = SampleSource.Make();
+        HouseResults house = source.Houses[0];
+        Entity.Polyline[] arrows = [.. PlantPlan.Draw(source, house, "M-2").Views[0].Entities.OfType<Entity.Polyline>().Where(p => p.Role == Role.Curve && p.Source.Contains("/circulation-", StringComparison.Ordinal))];
+        Assert.Equal(6, arrows.Length);
+        Assert.Equal(house.Form.Origin.XM + 3.25 + 15.2, arrows[0].Points[^1].X, 1e-9);
+        Assert.Equal(house.Form.Origin.XM + house.Form.LengthM - 0.4, arrows[2].Points[^1].X, 1e-9);
+        Assert.True(arrows[3].Points[^1].X < arrows[3].Points[0].X, "the second row blows back");
+    }
+
+    [Fact]
+    public void Every_load_water_user_drain_and_point_of_a_house_is_on_its_service_sheets()
+    {
+        PaperSource source = SampleSource.Make();
+        string electric = string.Join(' ', Texts(ServiceSheets.Electric(source, source.Houses[0], "E-2")));
+        string piping = string.Join(' ', Texts(ServiceSheets.Piping(source, source.Houses[0], "P-1")));
+        foreach (Glazewright.Design.Services.LoadLine line in source.Services.Electric.Where(l => l.House == "A"))
+        {
+            Assert.Contains(line.Label.Split(' ')[0], electric, StringComparison.Ordinal);
+            Assert.Contains(line.RunningW.ToString("#,0", System.Globalization.CultureInfo.InvariantCulture), electric, StringComparison.Ordinal);
+        }
+
+        int water = source.Services.Water.Count(w => w.House == "A");
+        int drains = source.Services.Drains.Count(d => d.House == "A");
+        Assert.True(water > 0 && drains > 0);
+        Assert.Contains($"W{water} ", piping, StringComparison.Ordinal);
+        Assert.Contains($"D{drains} ", piping, StringComparison.Ordinal);
+        Assert.All(source.Services.Points.Where(p => p.House == "A"), p => Assert.Contains(p.Label, piping, StringComparison.Ordinal));
+    }
+
+    // The year's own numbers, by hand: 7,900 of 8,760 hours are 90 %; 110,000 kg of water over 998 kg/m³ and 3.785 L/gal are 29,117 gal.
+    [Fact]
+    public void The_year_sheet_says_what_the_year_says()
+    {
+        PaperSource source = SampleSource.Make();
+        Sheet sheet = YearSheet.Draw(source, source.Houses[0], "M-4");
+        string[] texts = Texts(sheet);
+        Assert.All((string[])["90 %", "620 h", "240 h", "29,117 gal", "$6,200 to $8,400"], t => Assert.Contains(t, texts));
+        Assert.Equal(5, sheet.Insets.Count);
+    }
+
     private static string[] Texts(Sheet sheet) => [.. Plot.Of(sheet).Words().Select(w => w.Text)];
 }
