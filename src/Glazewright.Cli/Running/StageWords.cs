@@ -20,6 +20,7 @@ internal static class StageWords
             "light-map" => "Light on the benches",
             "program" => "Control program",
             "year" => "A year, minute by minute",
+            "rehearsals" => "Failures on the hardest days",
             "takeoff" => "Takeoff",
             "cuts" => "Cut lists",
             "price" => "Price",

@@ -14,6 +14,7 @@ using Glazewright.Design.LightMaps;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Price;
 using Glazewright.Design.Program;
+using Glazewright.Design.Rehearsals;
 using Glazewright.Design.Services;
 using Glazewright.Design.Takeoff;
 using Glazewright.Design.Year;
@@ -366,6 +367,22 @@ public sealed class Evaluation
                 i, form.Value.Building(house), gains.Value, duty.Value, plant.Value, program.Value, _minutes.Value, progress, c));
     }
 
+    /// <summary>Failures tried on the hardest days of a house's year.</summary>
+    /// <param name="house">House id.</param>
+    /// <returns>The result.</returns>
+    public Keyed<RehearsalResult> Rehearsals(string house)
+    {
+        Keyed<YearResult> year = Year(house);
+        return Run(
+            "rehearsals",
+            RehearsalStage.Version,
+            house,
+            YearInput.From(Job, house),
+            [year.Hash],
+            (i, c) => RehearsalStage.Run(
+                i, Form.Value.Building(house), GainTable(house).Value, Plant(house).Value, Program(house).Value, _minutes.Value, year.Value, c));
+    }
+
     /// <summary>One day of a house's year, minute by minute.</summary>
     /// <param name="house">House id.</param>
     /// <param name="day">Picks the day, 0 to 364, from the year's result.</param>
@@ -405,7 +422,7 @@ public sealed class Evaluation
             GainTable(h);
             Program(h);
         }))]);
-        List<Action> rest = [.. houses.Select(h => (Action)(() => Year(h)))];
+        List<Action> rest = [.. houses.Select(h => (Action)(() => Rehearsals(h)))];
         rest.Add(() => _ = Price);
         rest.AddRange(houses.Select(h => (Action)(() => LightMap(h))));
         Together(options, rest);

@@ -26,7 +26,6 @@ namespace Glazewright.Design.Year;
 /// <param name="EnergyClosureFraction">Error of the energy books over heat turned over.</param>
 /// <param name="WaterClosureFraction">Error of the water books over water turned over.</param>
 /// <param name="Midnights">State at the start of each of the 365 days: any day can be run again from its own.</param>
-/// <param name="Rehearsals">Failures tried on the coldest night and the hottest noon.</param>
 /// <param name="Report">Figures, findings, what is left out.</param>
 /// <param name="Co2Kg">Carbon dioxide dosed, kg.</param>
 /// <param name="DriedKg">Water a dehumidifier took out, kg.</param>
@@ -54,7 +53,6 @@ public sealed record YearResult(
     double EnergyClosureFraction,
     double WaterClosureFraction,
     EqList<YearSnapshot> Midnights,
-    EqList<Rehearsal> Rehearsals,
     StageReport Report,
     double Co2Kg = 0,
     double DriedKg = 0);

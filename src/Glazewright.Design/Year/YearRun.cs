@@ -192,6 +192,11 @@ internal sealed class YearRun
         }
     }
 
+    /// <summary>Sets the house damp or dry as it stands.</summary>
+    /// <param name="relativeHumidityPercent">Of both airs.</param>
+    /// <param name="filmShare">Of the water each surface can hold.</param>
+    public void Dampen(double relativeHumidityPercent, double filmShare) => model.Dampen(state, relativeHumidityPercent, filmShare, weather.PressurePa[0]);
+
     /// <summary>Runs December's end to warm the ground up, then the year.</summary>
     public void Go(IProgress<double>? progress, CancellationToken cancel)
     {

@@ -13,7 +13,7 @@ namespace Glazewright.Design.Year;
 public static class YearStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 5;
+    public const int Version = 6;
 
     /// <summary>Runs the year.</summary>
     /// <param name="input">The job's part.</param>
@@ -72,7 +72,6 @@ public static class YearStage
             run.HeatTurnedJ > 0 ? run.HeatMissedJ / run.HeatTurnedJ : 0,
             run.WaterTurnedKg > 0 ? run.WaterMissedKg / run.WaterTurnedKg : 0,
             run.Midnights.ToEqList(),
-            Rehearsals.Of(input, form, gains, plant, program, weather, run.Midnights),
             StageReport.Empty,
             months.Sum(m => m.Co2Kg),
             run.DriedKg);

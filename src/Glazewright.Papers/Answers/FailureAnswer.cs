@@ -1,6 +1,6 @@
 using System.Globalization;
 using Glazewright.Design.Contracts;
-using Glazewright.Design.Year;
+using Glazewright.Design.Rehearsals;
 using Glazewright.Papers.Charts;
 using Glazewright.Papers.Days;
 using Glazewright.Papers.Drawing;
@@ -14,7 +14,7 @@ internal static class FailureAnswer
 {
     public static QuestionAnswered? Of(PaperSource source, HouseResults house)
     {
-        EqList<Rehearsal> rehearsals = house.Year.Rehearsals;
+        EqList<Rehearsal> rehearsals = house.Rehearsals;
         if (rehearsals.Count == 0)
         {
             return null;
@@ -28,9 +28,9 @@ internal static class FailureAnswer
             new Block.TableOf(new Table(
                 [new Column("What fails", 74), new Column("Day", 26), new Column("What happens", 44), new Column("Worst air at the crop", 28, Along.End)],
                 [.. rehearsals.Select(r => (IReadOnlyList<string>)[Capital(r.What), DayReport.Name(r.Day), Time(r, said), Worst(r, said)])])),
-            new Block.Picture(Trace(shown, said), $"{Capital(shown.What)}: air at the crop from the failure on, in three winds."),
+            new Block.Picture(Trace(shown, said), $"{Capital(shown.What)}: air at the crop from the failure on, as in the file and at both ends of what was tried."),
             new Block.Paragraph(
-                "Tried on the model on the typical year's coldest and hottest days with a crop, in calm (0.5 m/s), in windy (8 m/s) and in the file's own air; times are rounded down to five minutes. A worse year is colder. Alarms that reach someone, and backup heat or power, are what these times ask for.", Quiet: true),
+                "Tried on the model on the typical year's coldest and hottest days with a crop, in calm (0.5 m/s) and windy (8 m/s) air, in a damp and a dry house, with the curtain open and shut, and as the file has it: the times are from the harshest to the mildest of these, rounded down to five minutes. A worse year is colder. Alarms that reach someone, and backup heat or power, are what these times ask for.", Quiet: true),
         ];
         Standing standing = shown.Id != "heater-dead" ? Standing.None : shown.SoonestMin is null ? Standing.Held : Standing.Miss;
         return new QuestionAnswered($"What if something fails in house {house.Form.Id}?", brief, $"In house {house.Form.Id}, {Short(shown)}: {Time(shown, said)}.", standing, blocks);
@@ -45,7 +45,7 @@ internal static class FailureAnswer
             ? $"no {limit}{(r.IsCold ? " that day" : " reached")}"
             : r.LatestMin is { } latest
                 ? latest == soonest ? $"{limit} after {Span(soonest)}" : $"{limit} after {Span(soonest)} to {Span(latest)}"
-                : $"{limit} after {Span(soonest)} at the soonest, in other air not that day";
+                : $"{limit} after {Span(soonest)} at the soonest, in the mildest state not that day";
     }
 
     private static string Worst(Rehearsal r, Said said)
@@ -55,7 +55,7 @@ internal static class FailureAnswer
         return low == high ? low : $"{low} to {high}";
     }
 
-    private static string Span(int minutes) => minutes < 120
+    private static string Span(int minutes) => minutes < 5 ? "less than 5 min" : minutes < 120
         ? string.Create(CultureInfo.InvariantCulture, $"{minutes} min")
         : string.Create(CultureInfo.InvariantCulture, $"{minutes / 60} h{(minutes % 60 > 0 ? $" {minutes % 60} min" : "")}");
 
@@ -67,7 +67,7 @@ internal static class FailureAnswer
         int steps = r.Runs[0].InsideC.Count - 1;
         return StripChart.Draw(
             "failure-" + r.Id, Capital(r.What), unit,
-            [.. r.Runs.Select(x => new Strip(x.Wind, [.. x.InsideC.Select(c => said.Of(c, Unit.Celsius).Value)]))],
+            [.. r.Runs.Select(x => new Strip(x.State, [.. x.InsideC.Select(c => said.Of(c, Unit.Celsius).Value)]))],
             null,
             [.. Enumerable.Range(0, 7).Select(i => (i / 6.0, string.Create(CultureInfo.InvariantCulture, $"+{steps * 5 * i / 6.0 / 60:0.#} h")))],
             Said.WidthMm, 40);

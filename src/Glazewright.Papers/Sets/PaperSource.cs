@@ -15,6 +15,7 @@ using Glazewright.Design.Pipeline;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Price;
 using Glazewright.Design.Program;
+using Glazewright.Design.Rehearsals;
 using Glazewright.Design.Services;
 using Glazewright.Design.Takeoff;
 using Glazewright.Design.Year;
@@ -65,6 +66,7 @@ public sealed record PaperSource(
             evaluation.Program(h.Id).Value,
             evaluation.Year(h.Id).Value)
         {
+            Rehearsals = evaluation.Rehearsals(h.Id).Value.All,
             Behaviour = evaluation.Behaviour(h.Id).Value,
             Choices = evaluation.Choices(h.Id).Value,
             FirstCosts = evaluation.Choices(h.Id).Value.Alternatives.Select(a => ChoiceCosts.Of(a, evaluation.Job.Pricing, evaluation.PriceBook)).ToEqList(),
@@ -159,6 +161,9 @@ public sealed record HouseResults(
 {
     /// <summary>How the plant behaves away from its sizing point.</summary>
     public BehaviourResult Behaviour { get; init; } = new("", null, null, null, null, null, []);
+
+    /// <summary>Failures tried on the hardest days.</summary>
+    public EqList<Rehearsal> Rehearsals { get; init; } = [];
 
     /// <summary>What the fixed choices hold, and what others would.</summary>
     public ChoicesResult Choices { get; init; } = new("", [], []);

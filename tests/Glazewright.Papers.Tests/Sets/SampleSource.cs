@@ -14,6 +14,7 @@ using Glazewright.Design.LightMaps;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Price;
 using Glazewright.Design.Program;
+using Glazewright.Design.Rehearsals;
 using Glazewright.Design.Services;
 using Glazewright.Design.Takeoff;
 using Glazewright.Design.Year;
@@ -253,6 +254,15 @@ internal static class SampleSource
         ProgramDocument program = new(id, [], [], [], [], new HumidityControl(0, 0, [], 0, 0, 0, 0, [], 0, 0), null, null, [], [], StageReport.Empty);
         return new HouseResults(house, form, frame, new GainTable(id, 360, 90, set, set, 0.6, StageReport.Empty), duty, plant, new LayoutResult(id, placed.ToEqList(), 150, StageReport.Empty), light, program, Year(id))
         {
+            Rehearsals =
+            [
+                new Rehearsal(
+                    "heater-dead", $"{id}/heater-1 does not light on the coldest night", 7, 0, 0, true, 8,
+                    [
+                        new RehearsalRun("as in the file", 133, -4, [18f, 9f, 1f]), new RehearsalRun("windy, dry, curtain open", 92, -7, [18f, 6f, -2f]),
+                        new RehearsalRun("calm, damp, curtain shut", null, 1, [18f, 10f, 4f]),
+                    ]),
+            ],
             Behaviour = new BehaviourResult(
                 id,
                 new ExhaustBehaviour(
@@ -317,7 +327,6 @@ internal static class SampleSource
             1e-9,
             1e-9,
             [],
-            [new Rehearsal("heater-dead", $"{id}/heater-1 does not light on the coldest night", 7, 0, 0, true, [new RehearsalRun("as in the file", 133, -4, [18f, 9f, 1f]), new RehearsalRun("calm", null, 1, [18f, 10f, 4f]), new RehearsalRun("windy", 92, -7, [18f, 6f, -2f])])],
             StageReport.Empty);
     }
 }

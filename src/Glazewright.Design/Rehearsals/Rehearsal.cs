@@ -1,16 +1,22 @@
 using Glazewright.Design.Contracts;
 
-namespace Glazewright.Design.Year;
+namespace Glazewright.Design.Rehearsals;
 
-/// <summary>Something fails on a day of the year: what happens, in calm and windy air.</summary>
+/// <summary>Failures tried on the year's coldest night and hottest noon.</summary>
+/// <param name="House">House id.</param>
+/// <param name="All">What was tried.</param>
+public sealed record RehearsalResult(string House, EqList<Rehearsal> All);
+
+/// <summary>Something fails on a day of the year: what happens, as the file has it and at both ends of what air, damp and curtain can make of it.</summary>
 /// <param name="Id">Short name (<c>heater-dead</c>).</param>
 /// <param name="What">What fails and when, in words.</param>
 /// <param name="Day">Day of the common year, 0 to 364.</param>
 /// <param name="FromMinute">Minute of the day it fails.</param>
 /// <param name="LimitC">The temperature that matters: frost, or what leaves bear.</param>
 /// <param name="IsCold">True when the danger is cold.</param>
-/// <param name="Runs">As in the file, in calm and in windy air; the first is the file's.</param>
-public sealed record Rehearsal(string Id, string What, int Day, int FromMinute, double LimitC, bool IsCold, EqList<RehearsalRun> Runs)
+/// <param name="Tried">How many states of wind, damp and curtain were tried by the minute to find both ends.</param>
+/// <param name="Runs">As in the file, then the harshest and the mildest state tried; all three in steps of <see cref="RehearsalStage.StepS"/>.</param>
+public sealed record Rehearsal(string Id, string What, int Day, int FromMinute, double LimitC, bool IsCold, int Tried, EqList<RehearsalRun> Runs)
 {
     /// <summary>Shortest time to the limit, min, rounded down to five; null when it is never passed that day.</summary>
     public int? SoonestMin => Runs.Min(r => r.ToLimitMin) is { } soonest ? soonest / 5 * 5 : null;
@@ -26,8 +32,8 @@ public sealed record Rehearsal(string Id, string What, int Day, int FromMinute, 
 }
 
 /// <summary>One run of a rehearsal.</summary>
-/// <param name="Wind">Calm, windy or as in the file.</param>
-/// <param name="ToLimitMin">Minutes from the failure to the limit; null when it is not passed that day.</param>
+/// <param name="State">As in the file, or what was supposed of wind, damp and curtain.</param>
+/// <param name="ToLimitMin">Whole minutes from the failure to the limit; null when it is not passed that day.</param>
 /// <param name="WorstC">Coldest or hottest air at the crop after the failure.</param>
 /// <param name="InsideC">Air at the crop, the failure's minute and every five minutes after it.</param>
-public sealed record RehearsalRun(string Wind, int? ToLimitMin, double WorstC, EqList<float> InsideC);
+public sealed record RehearsalRun(string State, int? ToLimitMin, double WorstC, EqList<float> InsideC);

@@ -1,0 +1,189 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Design.GainTables;
+using Glazewright.Design.Plant;
+using Glazewright.Design.Program;
+using Glazewright.Design.Year;
+using Glazewright.Science.Weather;
+
+namespace Glazewright.Design.Rehearsals;
+
+/// <summary>
+/// Stage Rehearsals: named failures on the coldest night and the hottest noon that have a crop. Every corner of wind, damp and curtain is tried by the minute;
+/// the harshest, the mildest and the file's own state are then run in steps of seconds, as igniting, fog and motors need.
+/// </summary>
+public static class RehearsalStage
+{
+    /// <summary>Raised when results change.</summary>
+    public const int Version = 1;
+
+    /// <summary>Step of the runs that are shown, s.</summary>
+    public const double StepS = 5;
+
+    /// <summary>Leaves of most crops are hurt by frost at once.</summary>
+    private const double FrostC = 0;
+
+    /// <summary>Leaves scorch in an hour or two (common practice: 40 to 45 °C).</summary>
+    private const double ScorchC = 42;
+
+    private const double MinuteS = 60;
+    private const int Night = 120; // the curtain has stood as supposed for two hours: nothing is dumped at once
+    private const int Lead = 120;
+    private const int Noon = 720;
+    private const int OutageMinutes = 240;
+    private const int MinutesInDay = 1440;
+
+    /// <summary>Tries the failures.</summary>
+    /// <param name="input">The year's own input.</param>
+    /// <param name="form">Shape of the house.</param>
+    /// <param name="gains">Where the sun goes.</param>
+    /// <param name="plant">Equipment.</param>
+    /// <param name="program">Control program.</param>
+    /// <param name="weather">The year by the minute.</param>
+    /// <param name="year">The year's result from the same inputs: it holds the midnights.</param>
+    /// <param name="cancel">Looked at between runs.</param>
+    /// <returns>What came of them.</returns>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    public static RehearsalResult Run(
+        YearInput input, BuildingForm form, GainTable gains, PlantResult plant, ProgramDocument program, MinuteWeather weather, YearResult year,
+        CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(input);
+        ArgumentNullException.ThrowIfNull(form);
+        ArgumentNullException.ThrowIfNull(plant);
+        ArgumentNullException.ThrowIfNull(program);
+        ArgumentNullException.ThrowIfNull(year);
+        return new RehearsalResult(input.House, Plans(input, plant, program, weather).Select(Ends).ToEqList());
+
+        RehearsalRun One(Plan plan, Supposed supposed, double stepS)
+        {
+            cancel.ThrowIfCancellationRequested();
+            Failure failure = plan.Fails(supposed);
+            YearRun run = new(input, form, gains, plant, program, weather, ProgramControl.Of(program), failure);
+            run.Load(year.Midnights[plan.Day]);
+            return Follow(plan, supposed, run, failure, stepS);
+        }
+
+        Rehearsal Ends(Plan plan)
+        {
+            Supposed[] corners = Supposed.Corners(plan.SetsCurtain);
+            (Supposed State, RehearsalRun Run)[] byHarm =
+            [
+                .. corners.Select(s => (s, One(plan, s, MinuteS)))
+                    .OrderBy(t => t.Item2.ToLimitMin ?? int.MaxValue)
+                    .ThenBy(t => plan.IsCold ? t.Item2.WorstC : -t.Item2.WorstC),
+            ];
+            return new Rehearsal(
+                plan.Id, plan.What, plan.Day, plan.FromMinute, plan.LimitC, plan.IsCold, corners.Length,
+                [One(plan, Supposed.AsInTheFile, StepS), One(plan, byHarm[0].State, StepS), One(plan, byHarm[^1].State, StepS)]);
+        }
+    }
+
+    /// <summary>One failure in one state by the minute, for tests.</summary>
+    internal static RehearsalRun Try(
+        string id, Supposed supposed, YearInput input, BuildingForm form, GainTable gains, PlantResult plant, ProgramDocument program, MinuteWeather weather, YearResult year)
+    {
+        Plan plan = Plans(input, plant, program, weather).Single(p => p.Id == id);
+        Failure failure = plan.Fails(supposed);
+        YearRun run = new(input, form, gains, plant, program, weather, ProgramControl.Of(program), failure);
+        run.Load(year.Midnights[plan.Day]);
+        return Follow(plan, supposed, run, failure, MinuteS);
+    }
+
+    private static RehearsalRun Follow(Plan plan, Supposed supposed, YearRun run, Failure failure, double stepS)
+    {
+        int steps = (int)(60 / stepS), first = plan.Day * MinutesInDay;
+        for (int m = 0; m < plan.FromMinute; m++)
+        {
+            failure.CurtainIsSet = m >= plan.FromMinute - Lead;
+            run.Step(first + m, out _);
+        }
+
+        failure.IsOn = true;
+        supposed.Begin(run);
+        double worst = plan.IsCold ? double.MaxValue : double.MinValue;
+        int? toLimit = null;
+        List<float> trace = [];
+        for (int m = 0; m < plan.Minutes; m++)
+        {
+            for (int s = 0; s < steps; s++)
+            {
+                run.Step(first + plan.FromMinute + m, out _, stepS);
+                double airC = run.State.AirBelowC;
+                worst = plan.IsCold ? Math.Min(worst, airC) : Math.Max(worst, airC);
+                toLimit ??= (plan.IsCold ? airC <= plan.LimitC : airC >= plan.LimitC) ? m : null;
+            }
+
+            if (m % 5 == 0)
+            {
+                trace.Add((float)run.State.AirBelowC);
+            }
+        }
+
+        return new RehearsalRun(supposed.Words, toLimit, worst, EqList.Own(trace.ToArray()));
+    }
+
+    private static List<Plan> Plans(YearInput input, PlantResult plant, ProgramDocument program, MinuteWeather weather)
+    {
+        YearTargets targets = new(input.Schedule, weather);
+        int cold = DayOf(weather, targets, low: true), hot = DayOf(weather, targets, low: false);
+        bool[] travels = [.. program.Actuators.Select(a => ProgramCompiler.Moves(a.Kind))];
+        int heater = Largest(plant, program), curtain = IndexOf(program, ActuatorKind.Curtain), pump = IndexOf(program, ActuatorKind.WetWallPump);
+        List<Plan> all = [];
+        if (heater >= 0)
+        {
+            all.Add(Cold("heater-dead", $"{program.Actuators[heater].Id} does not light on the coldest night", s => new Dead(s, curtain, heater)));
+        }
+
+        all.Add(Cold("power-out-cold", "power fails at two in the coldest night: no heat, no air, curtain and louver stay as they are", s => new Outage(s, curtain, travels)));
+        if (curtain >= 0)
+        {
+            all.Add(Cold("curtain-stuck", "the curtain stays open on the coldest night", s => new Dead(s, curtain, curtain)) with { SetsCurtain = false });
+        }
+
+        all.Add(Cold("sensor-dead-cold", "the temperature sensor fails at two in the coldest night", s => new Deaf(s, curtain)));
+        all.Add(Hot("power-out-hot", "power fails at noon of the hottest day for four hours: fans and water stop, louver and curtain stay as they are", s => new Outage(s, curtain, travels)));
+        if (pump >= 0)
+        {
+            all.Add(Hot("pump-dead", "the wet wall's pump stops at noon of the hottest day", s => new Dead(s, curtain, pump)));
+        }
+
+        return all;
+
+        Plan Cold(string id, string what, Func<Supposed, Failure> fails) => new(id, what, cold, Night, MinutesInDay - Night, FrostC, true, curtain >= 0, fails);
+
+        Plan Hot(string id, string what, Func<Supposed, Failure> fails) => new(id, what, hot, Noon, OutageMinutes, ScorchC, false, curtain >= 0, fails);
+    }
+
+    // The day with a crop whose own minutes hold the coldest or hottest outside air; of all days when nothing ever grows.
+    private static int DayOf(MinuteWeather weather, YearTargets targets, bool low)
+    {
+        int at = -1;
+        bool planted = false;
+        for (int minute = 0; minute < MinuteWeather.Count; minute++)
+        {
+            Asked ask = targets.At(minute);
+            bool grows = ask.Period >= 0 && !ask.Empty;
+            bool further = at < 0 || (low ? weather.DryBulbC[minute] < weather.DryBulbC[at] : weather.DryBulbC[minute] > weather.DryBulbC[at]);
+            if (grows == planted ? further : grows)
+            {
+                (at, planted) = (minute, grows);
+            }
+        }
+
+        return at / MinutesInDay;
+    }
+
+    private static int Largest(PlantResult plant, ProgramDocument program)
+    {
+        HeaterUnit? unit = (plant.Heat?.Choice.Heaters ?? []).OrderByDescending(h => h.OutputW).FirstOrDefault();
+        return unit is null ? -1 : Enumerable.Range(0, program.Actuators.Count).FirstOrDefault(i => program.Actuators[i].Id == unit.Id, -1);
+    }
+
+    private static int IndexOf(ProgramDocument program, ActuatorKind kind) =>
+        Enumerable.Range(0, program.Actuators.Count).FirstOrDefault(i => program.Actuators[i].Kind == kind, -1);
+
+    /// <summary>One failure to try.</summary>
+    private sealed record Plan(
+        string Id, string What, int Day, int FromMinute, int Minutes, double LimitC, bool IsCold, bool SetsCurtain, Func<Supposed, Failure> Fails);
+}

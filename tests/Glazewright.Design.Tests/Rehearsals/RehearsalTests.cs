@@ -1,0 +1,92 @@
+using Glazewright.Design.Rehearsals;
+using Glazewright.Design.Tests.Year;
+using Glazewright.Design.Year;
+
+namespace Glazewright.Design.Tests.Rehearsals;
+
+public class RehearsalTests
+{
+    private static readonly Lazy<YearResult> Year = new(() => YearScenes.Run());
+    private static readonly Lazy<RehearsalResult> Base = new(() => RehearsalStage.Run(
+        YearScenes.Input, YearScenes.Form, YearScenes.Gains, YearScenes.Plant, YearScenes.Program, YearScenes.Weather, Year.Value, default));
+
+    private static Rehearsal Of(string id) => Base.Value.All.Single(r => r.Id == id);
+
+    [Fact]
+    public void Failures_are_tried_on_the_coldest_night_and_the_hottest_noon()
+    {
+        Assert.Equal(
+            ["heater-dead", "power-out-cold", "curtain-stuck", "sensor-dead-cold", "power-out-hot", "pump-dead"],
+            Base.Value.All.Select(r => r.Id).ToArray());
+        Assert.All(Base.Value.All, r => Assert.Equal(3, r.Runs.Count));
+        Assert.All(Base.Value.All, r => Assert.Equal("as in the file", r.Runs[0].State));
+        Assert.All(Base.Value.All, r => Assert.Equal(r.Id == "curtain-stuck" ? 4 : 8, r.Tried));
+    }
+
+    // What nature sets: no heat at all is colder than one heater out.
+    [Fact]
+    public void Losing_all_heat_is_worse_than_losing_one_heater()
+    {
+        Assert.True(Of("power-out-cold").WorstC < Of("heater-dead").WorstC);
+        Assert.True(Of("power-out-cold").SoonestMin < 12 * 60);
+        Assert.True(Of("heater-dead").Runs[0].WorstC < Year.Value.Hours.InsideC.Skip(Of("heater-dead").Day * 24).Take(24).Min());
+    }
+
+    // A house loses its heat soonest in wind and with the curtain open; the file's own state lies between both ends.
+    [Fact]
+    public void The_harshest_state_is_windy_with_the_curtain_open_and_the_mildest_calm_with_it_shut()
+    {
+        Rehearsal outage = Of("power-out-cold");
+        Assert.StartsWith("windy", outage.Runs[1].State, StringComparison.Ordinal);
+        Assert.EndsWith("curtain open", outage.Runs[1].State, StringComparison.Ordinal);
+        Assert.StartsWith("calm", outage.Runs[2].State, StringComparison.Ordinal);
+        Assert.EndsWith("curtain shut", outage.Runs[2].State, StringComparison.Ordinal);
+        Assert.True(outage.Runs[1].ToLimitMin < outage.Runs[0].ToLimitMin);
+        Assert.True(outage.Runs[2].ToLimitMin is null || outage.Runs[0].ToLimitMin < outage.Runs[2].ToLimitMin);
+        Assert.Equal(outage.SoonestMin, outage.Runs[1].ToLimitMin / 5 * 5);
+    }
+
+    // Water that freezes or condenses gives heat: a damp house cools more slowly at first than the same one dry.
+    [Fact]
+    public void A_damp_house_cools_more_slowly_than_a_dry_one()
+    {
+        RehearsalRun damp = Shut("power-out-cold", true), dry = Shut("power-out-cold", false);
+        Assert.True(damp.InsideC[6] > dry.InsideC[6], $"{damp.InsideC[6]} against {dry.InsideC[6]}");
+
+        static RehearsalRun Shut(string id, bool isDamp)
+        {
+            Supposed state = Supposed.Corners(true).Single(s => s.Damp == isDamp && s.WindMs < 1 && s.CurtainFraction == 1);
+            return RehearsalStage.Try(
+                id, state, YearScenes.Input, YearScenes.Form, YearScenes.Gains, YearScenes.Plant, YearScenes.Program, YearScenes.Weather, Year.Value);
+        }
+    }
+
+    // Without fans a summer noon runs hotter than with them, and hotter than with a dry pad.
+    [Fact]
+    public void Losing_air_or_water_at_noon_is_hotter()
+    {
+        int hour = (Of("power-out-hot").Day * 24) + 13;
+        Assert.True(Of("power-out-hot").Runs[0].WorstC > Year.Value.Hours.InsideC[hour]);
+        Assert.True(Of("power-out-hot").Runs[0].WorstC > Of("pump-dead").Runs[0].WorstC);
+    }
+
+    // Newton: with the power out the house's air falls towards the outside and never below it by more than a clear sky can take.
+    [Fact]
+    public void A_house_without_heat_falls_towards_the_outside()
+    {
+        RehearsalRun run = Of("power-out-cold").Runs[0];
+        Assert.True(run.InsideC[0] > run.InsideC[12] && run.InsideC[12] > run.InsideC[60]);
+        Assert.True(run.WorstC > Year.Value.Hours.OutsideC.Min() - 5);
+    }
+
+    // With all power off nothing pulses: steps of seconds and of minutes must tell the same story (step refinement, 0.1 K).
+    [Fact]
+    public void Without_power_seconds_and_minutes_agree()
+    {
+        RehearsalRun seconds = Of("power-out-cold").Runs[0];
+        RehearsalRun minutes = RehearsalStage.Try(
+            "power-out-cold", Supposed.AsInTheFile, YearScenes.Input, YearScenes.Form, YearScenes.Gains, YearScenes.Plant, YearScenes.Program, YearScenes.Weather, Year.Value);
+        double rms = Math.Sqrt(seconds.InsideC.Zip(minutes.InsideC, (a, b) => (double)(a - b) * (a - b)).Average());
+        Assert.True(rms <= 0.1, $"{rms} K");
+    }
+}
