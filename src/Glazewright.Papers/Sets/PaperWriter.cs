@@ -65,12 +65,13 @@ public static class PaperWriter
 
         IReadOnlyList<Sheet> sheets = Sheets(source);
         Add("drawings.pdf", PaperReader.Everyone, "Drawing sheets", PdfBookWriter.Bytes(PdfBook.OfSheets(name + ": drawings", "Drawing sheets, preliminary", answers.Date, sheets)));
-        foreach (Sheet sheet in sheets)
+        (byte[] Svg, byte[]? Dxf)[] drawn = [.. sheets.AsParallel().AsOrdered().Select(s => (SvgWriter.Bytes(s), s.Views.Count > 0 ? DxfWriter.Bytes(s, source.Job.Units) : null))];
+        foreach ((Sheet sheet, (byte[] svg, byte[]? dxf)) in sheets.Zip(drawn))
         {
-            Add($"drawings/{FileName(sheet.Id)}.svg", PaperReader.Everyone, sheet.Title, SvgWriter.Bytes(sheet));
-            if (sheet.Views.Count > 0)
+            Add($"drawings/{FileName(sheet.Id)}.svg", PaperReader.Everyone, sheet.Title, svg);
+            if (dxf is not null)
             {
-                Add($"drawings/{FileName(sheet.Id)}.dxf", PaperReader.Everyone, sheet.Title + ", true size for other drawing programs", DxfWriter.Bytes(sheet, source.Job.Units));
+                Add($"drawings/{FileName(sheet.Id)}.dxf", PaperReader.Everyone, sheet.Title + ", true size for other drawing programs", dxf);
             }
         }
 

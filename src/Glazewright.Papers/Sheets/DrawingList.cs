@@ -1,4 +1,8 @@
+using System.Globalization;
 using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Sets;
 
@@ -41,6 +45,15 @@ public static class DrawingList
             usedMm += rowMm;
         }
 
+        // Job and code data follow the list, in its last column if there is room.
+        Table code = Code(source, columnMm);
+        double codeMm = TableSetting.HeightMm(code) + 12;
+        if (usedMm + codeMm > heightMm)
+        {
+            columns.Add([]);
+            usedMm = 0;
+        }
+
         List<Sheet> sheets = [];
         for (int c = 0; c < columns.Count; c += 2)
         {
@@ -49,8 +62,12 @@ public static class DrawingList
             SheetDraft draft = new(source, c == 0 ? "list" : FormattableString.Invariant($"list-{c / 2 + 1}"), title, number);
             for (int k = 0; k < 2 && c + k < columns.Count; k++)
             {
-                IEnumerable<IReadOnlyList<string>> shown = c + k == 0 ? columns[0] : columns[c + k];
-                draft.Table(k == 0 ? "Drawings" : "", Of(shown), new(room.Left + k * (columnMm + GapMm), room.Top + (k == 0 ? 0 : 5.5)));
+                double x = room.Left + k * (columnMm + GapMm);
+                double y = columns[c + k].Count == 0 ? room.Top : draft.Table(k == 0 ? "Drawings" : "", Of(columns[c + k]), new(x, room.Top + (k == 0 ? 0 : 5.5))) + 6;
+                if (c + k == columns.Count - 1)
+                {
+                    draft.Table("Job and code", code, new(x, y));
+                }
             }
 
             if (c == 0)
@@ -63,6 +80,41 @@ public static class DrawingList
 
         return sheets;
     }
+
+    private static Table Code(PaperSource source, double widthMm)
+    {
+        Job job = source.Job;
+        Said said = new(job.Units);
+        string Edition(LoadEdition edition) => edition == LoadEdition.Asce716 ? "ASCE/SEI 7-16" : "ASCE/SEI 7-22";
+        string Or(string text) => text.Length > 0 ? text : "not given";
+        List<IReadOnlyList<string>> rows =
+        [
+            ["Place", string.Create(CultureInfo.InvariantCulture, $"{Or(job.Site.Place)}; {Math.Abs(job.Site.LatitudeDeg):0.0}° {(job.Site.LatitudeDeg >= 0 ? "N" : "S")}, {said.Round(job.Site.ElevationM, Unit.Metre)} above the sea")],
+            ["Authority; code", $"{Or(job.Occupancy.Authority)}; {Or(job.Occupancy.BuildingCode)}"],
+            ["Who enters", string.Create(CultureInfo.InvariantCulture, $"{Who(job.Occupancy.Visitors)}; risk category {job.Occupancy.RiskCategory}")],
+            ["Ground snow", $"{said.Text(job.Site.Snow.GroundPa, Unit.AreaLoad)}, {Edition(job.Site.Snow.Edition)}"],
+            ["Basic wind", $"{said.Round(job.Site.Wind.SpeedMs, Unit.MetrePerSecond)}, exposure {job.Site.Wind.Exposure}, {Edition(job.Site.Wind.Edition)}"],
+            ["Soil", $"{Or(job.Site.Ground.Soil)}; presumed {said.Round(job.Site.Ground.BearingPa, Unit.AreaLoad)}"],
+        ];
+        foreach (BuildingForm b in source.Form.Buildings.Take(6))
+        {
+            rows.Add([b.IsHouse ? "House " + b.Id : b.Name, $"{said.Round(b.FloorAreaM2, Unit.SquareMetre)}, {LengthText.Of(b.Roof.RidgeM, SheetStyle.Lengths(job))} high"]);
+        }
+
+        if (source.Form.Buildings.Count > 6)
+        {
+            rows.Add(["All buildings", said.Round(source.Form.Buildings.Sum(b => b.FloorAreaM2), Unit.SquareMetre)]);
+        }
+
+        return new Table([new("What", 40), new("As in the job", widthMm - 40)], rows);
+    }
+
+    private static string Who(Visitors visitors) => visitors switch
+    {
+        Visitors.StaffOnly => "staff only",
+        Visitors.Customers => "customers too",
+        _ => "pupils or tours too",
+    };
 
     private static string Scale(Sheet sheet)
     {

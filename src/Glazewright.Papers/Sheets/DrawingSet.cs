@@ -32,16 +32,12 @@ public static class DrawingSet
         }
 
         Dictionary<char, int> last = new() { ['G'] = -1 };
-        List<(string Number, Sheet Sheet)> drawn = [];
-        foreach (Planned planned in plan)
-        {
-            drawn.Add((Next(last, planned.Letter), null!));
-        }
+        string[] numbers = [.. plan.Select(p => Next(last, p.Letter))];
 
-        for (int i = 0; i < plan.Count; i++)
-        {
-            drawn[i] = (drawn[i].Number, plan[i].Draw(drawn[i].Number));
-        }
+        // Sheets know nothing of each other: they are drawn side by side, and lie in their order.
+        Sheet[] sheets = new Sheet[plan.Count];
+        Parallel.For(0, sheets.Length, i => sheets[i] = plan[i].Draw(numbers[i]));
+        (string Number, Sheet Sheet)[] drawn = [.. numbers.Zip(sheets)];
 
         // The list is drawn last, as it must know all the others, and closes the general sheets.
         IReadOnlyList<Sheet> lists = DrawingList.Draw(source, drawn, () => Next(last, 'G'));
@@ -50,7 +46,7 @@ public static class DrawingSet
 
     private static IEnumerable<Planned> OfHouse(PaperSource source, HouseResults house)
     {
-        yield return new('A', n => HousePlan.Draw(source, house, n));
+        yield return new('A', n => HousePlan.Draw(source, house, n, Following(n)));
         yield return new('A', n => HouseSection.Draw(source, house, n));
         yield return new('A', n => ElevationSheet.Draw(source, house, n));
         yield return new('A', n => CoverSheets.Roof(source, house, n));
@@ -81,6 +77,9 @@ public static class DrawingSet
         last[letter] = last.GetValueOrDefault(letter) + 1;
         return string.Create(CultureInfo.InvariantCulture, $"{letter}-{last[letter]}");
     }
+
+    // The section follows its floor plan.
+    private static string Following(string number) => string.Create(CultureInfo.InvariantCulture, $"{number[..2]}{int.Parse(number[2..], CultureInfo.InvariantCulture) + 1}");
 
     private readonly record struct Planned(char Letter, Func<string, Sheet> Draw);
 }

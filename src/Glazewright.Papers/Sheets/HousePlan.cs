@@ -15,7 +15,8 @@ public static class HousePlan
     /// <param name="source">What the papers are made from.</param>
     /// <param name="house">Which house.</param>
     /// <param name="number">Sheet number.</param>
-    public static Sheet Draw(PaperSource source, HouseResults house, string number)
+    /// <param name="section">Number of the sheet with the cross-section; empty to leave its mark out.</param>
+    public static Sheet Draw(PaperSource source, HouseResults house, string number, string section = "")
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(house);
@@ -26,7 +27,7 @@ public static class HousePlan
         Table key = Key(kinds);
         double keyMm = kinds.Length == 0 ? 0 : Math.Min(TableSetting.HeightMm(key) + 6, 0.5 * room.Height);
         Box view = new(room.Left, room.Top, room.Width, room.Height - 14 - keyMm);
-        View drawn = ViewOf(house, kinds, view, style);
+        View drawn = ViewOf(house, kinds, view, style, section);
         string title = $"House {house.Form.Id}: floor plan";
         List<Entity> paper =
         [
@@ -69,7 +70,7 @@ public static class HousePlan
             [.. Enumerable.Range(0, half).Select(i => (IReadOnlyList<string>)[.. Cells(i), .. Cells(half + i)])]);
     }
 
-    private static View ViewOf(HouseResults house, (string Label, IReadOnlyList<PlacedItem> Items)[] kinds, Box roomMm, LengthStyle style)
+    private static View ViewOf(HouseResults house, (string Label, IReadOnlyList<PlacedItem> Items)[] kinds, Box roomMm, LengthStyle style, string section)
     {
         BuildingForm b = house.Form;
         IReadOnlyList<Spot> ring = PlanSymbols.Footprint(b);
@@ -103,7 +104,19 @@ public static class HousePlan
 
         all.Add(new Entity.Dimensions(ring[0], new(0, 1), [0, b.WidthM], across.Count > 2 ? clearMm + 10 : clearMm, style) { Source = b.Id + "/width" });
         all.AddRange(Numbers(b, kinds, scale));
+        all.AddRange(Section(b, house, scale, section));
         return new View("floor", $"Floor plan of house {b.Id}", scale, window, new(roomMm.Left, roomMm.Top), all);
+    }
+
+    /// <summary>Where the cross-section cuts, marked outside the left wall unless a door or equipment stands there.</summary>
+    private static IEnumerable<Entity> Section(BuildingForm b, HouseResults house, DrawingScale scale, string section)
+    {
+        double x = b.FrameLinesXM.Count > 0 ? b.FrameLinesXM[TypicalFrame.Typical(b)] : b.LengthM / 2;
+        Spot foot = SheetStyle.Flat(b.Origin + x * b.AlongX);
+        Spot outward = new(-b.AlongY.XM, -b.AlongY.YM);
+        Spot along = new(b.AlongX.XM, b.AlongX.YM);
+        bool blocked = PlanSymbols.Reach(b, house).Any(p => (p - foot).Dot(outward) > 0.1 && Math.Abs((p - foot).Dot(along)) * scale.MmPerM < 22);
+        return section.Length == 0 || blocked ? [] : SheetMarks.Section(foot + 1.5 / scale.MmPerM * outward, outward, -1 * along, "1", section, scale.MmPerM, b.Id + "/section");
     }
 
     /// <summary>Stations across the house: walls and edges of benches, or the walls alone where they crowd.</summary>

@@ -25,10 +25,10 @@ public static class YearSheet
         Said said = new(source.Job.Units);
         SheetDraft draft = new(source, "year-" + house.Form.Id, $"House {house.Form.Id}: the year", number);
         Box room = draft.Room;
-        string weather = (year.Synthetic ? "synthetic weather, not measured: " : "") + year.Weather;
+        string weather = (year.Synthetic ? "not measured, " : "") + year.Weather;
         double halfMm = room.Width / 2 - 4;
         double carpetMm = Math.Min(78, 0.36 * room.Height);
-        draft.Heading($"Temperature against the wish, {weather}", new(room.Left, room.Top), halfMm);
+        draft.Heading("Temperature against the wish", new(room.Left, room.Top), halfMm);
         draft.Heading($"Air at the crop, {said.Of(0, Unit.Celsius).Unit}", new(room.Left + halfMm + 8, room.Top), halfMm);
         if (ClimateAnswer.Carpet(source, year, halfMm, carpetMm) is { } held)
         {
@@ -46,7 +46,7 @@ public static class YearSheet
 
         double y = room.Top + carpetMm + 12;
         double barsMm = (room.Width - 16) / 3;
-        double barsHighMm = Math.Min(58, 0.26 * room.Height);
+        double barsHighMm = Math.Clamp(room.Bottom - y - 54, 40, 90);
         MonthSeries Months(string name, Func<YearMonth, double> of) => new(name, [.. year.Months.Select(of)]);
         double Energy(double valueJ, Unit unit) => said.Of(valueJ, unit).Value;
         if (year.Months.Count == 12)
@@ -74,6 +74,7 @@ public static class YearSheet
         double tariffX = room.Left + hours.WidthMm + sums.WidthMm + 16;
         draft.Notes(
             [
+                $"Weather: {weather}.",
                 $"Tariffs: {source.Job.Tariffs.FuelShown}{(source.Job.Tariffs.PriceDate.Length > 0 ? ", " + source.Job.Tariffs.PriceDate : ", undated")}; the range is the spread the job states.",
                 "Held: every minute the air at the crop within the band of the wish. Bars and sums are of this house; demand of several houses does not add up.",
             ],
