@@ -161,6 +161,9 @@ internal sealed class YearRun
     /// <summary>What was told to the equipment in the last step.</summary>
     public ReadOnlySpan<Command> Commands => commands;
 
+    /// <summary>What the control box read in the last step.</summary>
+    public ReadOnlySpan<int> Readings => readings;
+
     /// <summary>The state now.</summary>
     public YearSnapshot Save()
     {
