@@ -207,7 +207,7 @@ public sealed partial class HouseModel
             state.Profile = (state.Profile + flushed) / (1.0 + flushed);
             double plug = (1.0 - 0.5 * d.Circulation) * d.BelowShare * state.Profile;
             d.HeatEndOverMean = 1.0 + (PadToFan.EndOverMean(TransferUnits) - 1.0) * plug;
-            double waterUnits = (vapourBelowPerPa * d.KappaBelow + InSeries(d.Exchange, d.OutsideAbove) + d.OutsideBelow + d.Downward) / d.Intake;
+            double waterUnits = (perPaBelow * d.KappaBelow + InSeries(d.Exchange, d.OutsideAbove) + d.OutsideBelow + d.Downward) / d.Intake;
             d.WaterEndOverMean = 1.0 + (PadToFan.EndOverMean(waterUnits) - 1.0) * plug;
         }
         else

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using Glazewright.Science.Maths;
 
 namespace Glazewright.Science.Climate;
@@ -11,7 +12,8 @@ public sealed partial class HouseModel
     // σ × emissivities × views × areas by curtain and leaves: they change with the curtain and the season, not with the minute.
     private double viewClosed = double.NaN, viewLeaves = double.NaN, canopyCover;
     private PerPart floorView, canopyView, curtainView;
-    private double lowerPairView, upperPairView, wallRoofView, wallRoofOpaqueView, wallOpaqueRoofView, wallOpaqueRoofOpaqueView;
+    private PerPart ringView;
+    private double lowerPairView, upperPairView;
     private double floorCurtainView, canopyCurtainView, canopyFloorView, floorSkyView, canopySkyView, curtainSkyView;
     private double floorFilm, curtainFilmBelow;
 
@@ -26,7 +28,7 @@ public sealed partial class HouseModel
             viewLeaves = d.LeafAreaIndex;
             canopyCover = viewLeaves > 0.0 ? 1.0 - Elementary.Exp(-0.94 * viewLeaves) : 0.0;
             capacity.Canopy = (1200.0 * viewLeaves + 200.0) * area;
-            surfaces[(int)WetSurface.Canopy].HoldsKg = house.FilmHoldsKgPerM2 * viewLeaves * area;
+            holdsKg[(int)WetSurface.Canopy] = house.FilmHoldsKgPerM2 * viewLeaves * area;
         }
 
         viewClosed = closed;
@@ -52,10 +54,7 @@ public sealed partial class HouseModel
         lowerPairView = 0.8 * StefanBoltzmann * Math.Max(0.0, lowerM2 - 2.0 * area * (1.0 - ceiling)) * lowerClear * lowerOpaque;
         upperPairView = 0.8 * StefanBoltzmann * Math.Max(0.0, upperM2 - area) * upperClear * upperOpaque;
         double walls = 0.8 * sigmaArea * (1.0 - ceiling) * clothLets;
-        wallRoofView = walls * lowerClear * upperClear;
-        wallRoofOpaqueView = walls * lowerClear * upperOpaque;
-        wallOpaqueRoofView = walls * lowerOpaque * upperClear;
-        wallOpaqueRoofOpaqueView = walls * lowerOpaque * upperOpaque;
+        ringView.Four = walls * Vector256.Create(lowerClear * upperClear, lowerClear * upperOpaque, lowerOpaque * upperOpaque, lowerOpaque * upperClear);
         double through = house.UpperClear.LongWaveTransmittance * upperClear * sigmaArea;
         floorSkyView = through * ceiling * clothLets * (1.0 - cover) * floorE;
         canopySkyView = through * ceiling * clothLets * cover;
@@ -76,59 +75,52 @@ public sealed partial class HouseModel
     private static double UnderRoof(double airAboveSurfaceK, double roofFactor) =>
         airAboveSurfaceK > 0.0 ? roofFactor * ThirdRoot.Of(airAboveSurfaceK) : 0.6 * FourthRoot.Of(-airAboveSurfaceK);
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double InnerFilm(in Part part, double airAboveSurfaceK) =>
+        airAboveSurfaceK > 0.0 || part.IsWall ? part.WarmFactor * ThirdRoot.Of(Math.Abs(airAboveSurfaceK)) : 0.6 * FourthRoot.Of(-airAboveSurfaceK);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void SetShell(HouseState state, in Drive d)
     {
         ref PerNode t = ref state.Temperature;
-        double windFilm = WindFilm(d.WindMPerS), skyK = d.SkyC + 273.15, sky2 = skyK * skyK, outsideK = d.OutsideC + 273.15, outside2 = outsideK * outsideK;
-        for (int p = 0; p < HouseNodes.PartCount; p++)
+        double skyK = d.SkyC + 273.15, outsideK = d.OutsideC + 273.15;
+        Vector256<double> area = areaM2.Four, outerK = t.Outer.Four + Vector256.Create(273.15), outer2 = outerK * outerK;
+        rates.OuterAir.Four = WindFilm(d.WindMPerS) * area;
+        rates.OuterSky.Four = skyWPerK4.Four * (outer2 + Vector256.Create(skyK * skyK)) * (outerK + Vector256.Create(skyK));
+        rates.OuterGround.Four = groundWPerK4.Four * (outer2 + Vector256.Create(outsideK * outsideK)) * (outerK + Vector256.Create(outsideK));
+        Part[] all = parts;
+        if (all.Length == HouseNodes.PartCount)
         {
-            ref Part part = ref parts[p];
-            if (part.AreaM2 <= 0.0)
-            {
-                continue;
-            }
-
-            double outerK = t.Outer[p] + 273.15, outer2 = outerK * outerK;
-            rates.OuterAir[p] = windFilm * part.AreaM2;
-            rates.OuterSky[p] = part.SkyWPerK4 * (outer2 + sky2) * (outerK + skyK);
-            rates.OuterGround[p] = part.GroundWPerK4 * (outer2 + outside2) * (outerK + outsideK);
-            double differenceK = (part.IsAbove ? d.AboveC : d.BelowC) - t.Inner[p];
-            double film = part.IsWall ? 1.31 * ThirdRoot.Of(Math.Abs(differenceK)) : UnderRoof(differenceK, part.RoofFactor);
-            part.FilmWPerM2K = double.MaxNative(double.MaxNative(film, d.ForcedFilm), LeastFilm);
-            rates.InnerAir[p] = part.FilmWPerM2K * part.AreaM2;
+            Vector256<double> film = Vector256.Create(
+                InnerFilm(in all[0], d.AboveC - t.Inner[0]), InnerFilm(in all[1], d.BelowC - t.Inner[1]),
+                InnerFilm(in all[2], d.AboveC - t.Inner[2]), InnerFilm(in all[3], d.BelowC - t.Inner[3]));
+            rates.InnerAir.Four = Vector256.MaxNative(film, Vector256.Create(double.MaxNative(d.ForcedFilm, LeastFilm))) * area;
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void SetInside(HouseState state, in Drive d)
     {
         ref PerNode t = ref state.Temperature;
         double area = house.FloorAreaM2, closed = d.Closed;
-        double floorWarmerK = t.Floor - d.BelowC;
-        floorFilm = floorWarmerK > 0.0 ? 1.7 * ThirdRoot.Of(floorWarmerK) : 1.3 * FourthRoot.Of(-floorWarmerK);
-        floorFilm = double.MaxNative(double.MaxNative(floorFilm, d.ForcedFilm), LeastFilm);
+        double floorWarmerK = t.Floor - d.BelowC, least = double.MaxNative(d.ForcedFilm, LeastFilm);
+        floorFilm = double.MaxNative(floorWarmerK > 0.0 ? 1.7 * ThirdRoot.Of(floorWarmerK) : 1.3 * FourthRoot.Of(-floorWarmerK), least);
         rates.FloorAir = floorFilm * area;
         rates.CanopyAir = double.MaxNative(2.0 * (d.Moving ? 8.0 : 5.0) * d.LeafAreaIndex * area, 0.1 * area);
-        curtainFilmBelow = double.MaxNative(double.MaxNative(UnderRoof(d.BelowC - t.Curtain, 1.7), d.ForcedFilm), LeastFilm);
+        curtainFilmBelow = double.MaxNative(UnderRoof(d.BelowC - t.Curtain, 1.7), least);
         rates.CurtainBelow = curtainFilmBelow * area * double.MaxNative(closed, 0.02);
 
         // Long wave, exact at the old temperatures: σ (a² + b²) (a + b) times the view.
-        double f = t.Floor + 273.15, k = t.Canopy + 273.15, p0 = t.Inner[0] + 273.15, p1 = t.Inner[1] + 273.15, p2 = t.Inner[2] + 273.15, p3 = t.Inner[3] + 273.15;
-        double f2 = f * f, k2 = k * k, p02 = p0 * p0, p12 = p1 * p1, p22 = p2 * p2, p32 = p3 * p3;
-        rates.FloorParts[0] = floorView[0] * (f2 + p02) * (f + p0);
-        rates.FloorParts[1] = floorView[1] * (f2 + p12) * (f + p1);
-        rates.FloorParts[2] = floorView[2] * (f2 + p22) * (f + p2);
-        rates.FloorParts[3] = floorView[3] * (f2 + p32) * (f + p3);
-        rates.CanopyParts[0] = canopyView[0] * (k2 + p02) * (k + p0);
-        rates.CanopyParts[1] = canopyView[1] * (k2 + p12) * (k + p1);
-        rates.CanopyParts[2] = canopyView[2] * (k2 + p22) * (k + p2);
-        rates.CanopyParts[3] = canopyView[3] * (k2 + p32) * (k + p3);
+        double f = t.Floor + 273.15, k = t.Canopy + 273.15, f2 = f * f, k2 = k * k;
+        Vector256<double> p = t.Inner.Four + Vector256.Create(273.15), p2 = p * p;
+        rates.FloorParts.Four = floorView.Four * (Vector256.Create(f2) + p2) * (Vector256.Create(f) + p);
+        rates.CanopyParts.Four = canopyView.Four * (Vector256.Create(k2) + p2) * (Vector256.Create(k) + p);
         rates.CanopyFloor = canopyFloorView * (k2 + f2) * (k + f);
-        rates.LowerPair = lowerPairView * (p12 + p32) * (p1 + p3);
-        rates.UpperPair = upperPairView * (p02 + p22) * (p0 + p2);
-        rates.WallRoof = wallRoofView * (p12 + p02) * (p1 + p0);
-        rates.WallRoofOpaque = wallRoofOpaqueView * (p12 + p22) * (p1 + p2);
-        rates.WallOpaqueRoof = wallOpaqueRoofView * (p32 + p02) * (p3 + p0);
-        rates.WallOpaqueRoofOpaque = wallOpaqueRoofOpaqueView * (p32 + p22) * (p3 + p2);
+        Vector256<double> next = Next(p), next2 = next * next;
+        rates.Ring.Four = ringView.Four * (next2 + p2) * (next + p);
+        Vector128<double> above = p.GetLower(), below = p.GetUpper(), pairs = (above * above + below * below) * (above + below); // clear and opaque of one space
+        rates.UpperPair = upperPairView * pairs.GetElement(0);
+        rates.LowerPair = lowerPairView * pairs.GetElement(1);
         double sky = d.SkyC + 273.15, sky2 = sky * sky;
         if (house.UpperClear.LongWaveTransmittance > 0.0)
         {
@@ -140,15 +132,16 @@ public sealed partial class HouseModel
         {
             double c = t.Curtain + 273.15, c2 = c * c;
             rates.CurtainAbove = double.MaxNative(UnderRoof(t.Curtain - d.AboveC, 1.7), LeastFilm) * area * closed;
-            rates.CurtainParts[0] = curtainView[0] * (c2 + p02) * (c + p0);
-            rates.CurtainParts[1] = curtainView[1] * (c2 + p12) * (c + p1);
-            rates.CurtainParts[2] = curtainView[2] * (c2 + p22) * (c + p2);
-            rates.CurtainParts[3] = curtainView[3] * (c2 + p32) * (c + p3);
+            rates.CurtainParts.Four = curtainView.Four * (Vector256.Create(c2) + p2) * (Vector256.Create(c) + p);
             rates.FloorCurtain = floorCurtainView * (f2 + c2) * (f + c);
             rates.CanopyCurtain = canopyCurtainView * (k2 + c2) * (k + c);
             rates.CurtainSky = curtainSkyView * (c2 + sky2) * (c + sky);
         }
     }
+
+    /// <summary>Each part's neighbour in the ring of parts.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<double> Next(Vector256<double> parts) => Vector256.Shuffle(parts, Vector256.Create(1L, 2, 3, 0));
 
     private void SetGains(HouseState state, in Drive d, in HouseForcing f)
     {
@@ -157,26 +150,19 @@ public sealed partial class HouseModel
         double lampRadiant = Clamp(f.LampRadiantFraction, 0.0, 1.0, 0.0);
         double radiantW = heatW * heatRadiant + lampW * lampRadiant, freeW = heatW - heatW * heatRadiant;
         double airBelowW = Sun(f.SunAirBelowW), airAboveW = Sun(f.SunAirAboveW), curtainW = Sun(f.SunCurtainW), canopyW = Sun(f.SunCanopyW), floorW = Sun(f.SunFloorW);
-        double upperClearW = Sun(f.SunUpperClearW), lowerClearW = Sun(f.SunLowerClearW), massW = Sun(f.SunMassW);
-        double upperInnerW = Sun(f.SunUpperOpaqueInnerW), lowerInnerW = Sun(f.SunLowerOpaqueInnerW);
-        double upperOuterW = Sun(f.SunUpperOpaqueOuterW), lowerOuterW = Sun(f.SunLowerOpaqueOuterW);
-        ref PerSurface carriedW = ref state.CarriedW;
+        double massW = Sun(f.SunMassW), upperClearW = Sun(f.SunUpperClearW), lowerClearW = Sun(f.SunLowerClearW);
+        Vector256<double> innerW = Vector256.Create(0.5 * upperClearW, 0.5 * lowerClearW, Sun(f.SunUpperOpaqueInnerW), Sun(f.SunLowerOpaqueInnerW));
+        Vector256<double> outerW = Vector256.Create(0.5 * upperClearW, 0.5 * lowerClearW, Sun(f.SunUpperOpaqueOuterW), Sun(f.SunLowerOpaqueOuterW));
+        gain.Inner.Four = innerW + state.CarriedW.Shell;
+        gain.Outer.Four = outerW;
         gain.AirBelow = airBelowW + freeW * (1.0 - heatAbove) + lampW * (1.0 - lampRadiant) + LatentJPerKg * (d.Dried - d.FogEvaporated) + state.CarriedBelowW;
         gain.AirAbove = airAboveW + freeW * heatAbove + state.CarriedAboveW;
-        gain.Inner[0] = 0.5 * upperClearW + carriedW[0];
-        gain.Outer[0] = 0.5 * upperClearW;
-        gain.Inner[1] = 0.5 * lowerClearW + carriedW[1];
-        gain.Outer[1] = 0.5 * lowerClearW;
-        gain.Inner[2] = upperInnerW + carriedW[2];
-        gain.Outer[2] = upperOuterW;
-        gain.Inner[3] = lowerInnerW + carriedW[3];
-        gain.Outer[3] = lowerOuterW;
-        gain.Curtain = curtainW + carriedW[4];
+        gain.Curtain = curtainW + state.CarriedW[4];
         bool leaves = d.LeafAreaIndex > 0.0; // without leaves the floor takes what was meant for them
-        gain.Canopy = (leaves ? canopyW : 0.0) + radiantW * canopyCover + carriedW[5];
-        gain.Floor = floorW + (leaves ? 0.0 : canopyW) + radiantW * (1.0 - canopyCover) + carriedW[6];
+        gain.Canopy = (leaves ? canopyW : 0.0) + radiantW * canopyCover + state.CarriedW[5];
+        gain.Floor = floorW + (leaves ? 0.0 : canopyW) + radiantW * (1.0 - canopyCover) + state.CarriedW[6];
         gain.Mass = massW;
-        fluxes.SunW = airBelowW + airAboveW + curtainW + upperClearW + lowerClearW + upperInnerW + lowerInnerW + upperOuterW + lowerOuterW + canopyW + floorW + massW;
+        fluxes.SunW = airBelowW + airAboveW + curtainW + canopyW + floorW + massW + Vector256.Sum(innerW + outerW);
         fluxes.HeatW = heatW;
         fluxes.LampW = lampW;
     }
@@ -188,25 +174,13 @@ public sealed partial class HouseModel
     private void BookHeat(HouseState state, in Drive d, double stepS)
     {
         ref PerNode t = ref state.Temperature;
-        double shellW = 0.0, storedJ = 0.0;
-        for (int p = 0; p < HouseNodes.PartCount; p++)
-        {
-            if (parts[p].AreaM2 > 0.0)
-            {
-                double outerC = t.Outer[p];
-                shellW += (rates.OuterAir[p] + rates.OuterGround[p]) * (outerC - d.OutsideC) + rates.OuterSky[p] * (outerC - d.SkyC);
-                storedJ += capacity.Inner[p] * (t.Inner[p] - was.Inner[p]) + capacity.Outer[p] * (outerC - was.Outer[p]);
-            }
-        }
-
-        for (int layer = 0; layer < HouseParameters.GroundLayerCount; layer++)
-        {
-            storedJ += capacity.Ground[layer] * (t.Ground[layer] - was.Ground[layer]);
-        }
-
-        storedJ += capacity.AirBelow * (t.AirBelow - was.AirBelow) + capacity.AirAbove * (t.AirAbove - was.AirAbove) + capacity.Curtain * (t.Curtain - was.Curtain)
-            + capacity.Canopy * (t.Canopy - was.Canopy) + capacity.Floor * (t.Floor - was.Floor) + capacity.Mass * (t.Mass - was.Mass);
-        fluxes.ShellLossW = shellW;
+        Vector256<double> outer = t.Outer.Four;
+        Vector256<double> shell = (rates.OuterAir.Four + rates.OuterGround.Four) * (outer - Vector256.Create(d.OutsideC)) + rates.OuterSky.Four * (outer - Vector256.Create(d.SkyC));
+        Vector256<double> stored = capacity.Inner.Four * (t.Inner.Four - was.Inner.Four) + capacity.Outer.Four * (outer - was.Outer.Four)
+            + capacity.Inside * (t.Inside - was.Inside) + capacity.Ground.Upper * (t.Ground.Upper - was.Ground.Upper);
+        Vector128<double> deepest = capacity.Ground.Deepest * (t.Ground.Deepest - was.Ground.Deepest);
+        double storedJ = Vector256.Sum(stored) + Vector128.Sum(deepest) + capacity.AirAbove * (t.AirAbove - was.AirAbove) + capacity.Mass * (t.Mass - was.Mass);
+        fluxes.ShellLossW = Vector256.Sum(shell);
         fluxes.ThroughCoverLossW = rates.FloorSky * (t.Floor - d.SkyC) + rates.CanopySky * (t.Canopy - d.SkyC) + rates.CurtainSky * (t.Curtain - d.SkyC);
         // A stream between the two airs moves heat inside the house: what it brings one, the outgoing air of the other lacks.
         fluxes.AirLossW = rates.OutsideBelow * (t.AirBelow - d.OutsideC) + rates.OutsideAbove * (t.AirAbove - d.OutsideC) + rates.IntakeBelow * (t.AirBelow - d.IntakeC)

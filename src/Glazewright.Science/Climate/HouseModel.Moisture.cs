@@ -1,84 +1,76 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 
 namespace Glazewright.Science.Climate;
 
 public sealed partial class HouseModel
 {
-    private double vapourBelowPerPa; // kg/(s Pa): all surfaces that meet the air below
+    // One number a surface, worked on four at a time. A surface condenses, dries while its film lasts, gives the rest of its film at a steady rate, or does not end (leaves, a floor kept wet).
+    private PerSurface latentJPerKg, holdsKg; // heat that goes with its vapour: 0 where condensation is not to heat; what it holds before it runs
+    private PerSurface perPa, fixedKgPerS, toldW, evaporatedKgPerS;
+    private double perPaBelow, perPaAbove; // kg/(s Pa): all surfaces that meet that air
+    private bool leavesEndless, floorEndless;
     private double bookedLatentW;
-
-    /// <summary>How a surface gives or takes vapour over one step.</summary>
-    private enum Exchange
-    {
-        /// <summary>Dry and above the dew point.</summary>
-        None,
-
-        /// <summary>Condensing, or drying with film enough.</summary>
-        Film,
-
-        /// <summary>The film ends within the step: what is left goes, at a steady rate.</summary>
-        Rest,
-
-        /// <summary>A source that does not end: leaves, a floor kept wet.</summary>
-        Endless,
-    }
 
     private void SetLatent(HouseState state, in Drive d, in HouseForcing f, double stepS)
     {
         double perS = 1.0 / stepS;
-        double filmFactor = HouseFilms.VapourPerFilm(d.PressurePa); // kg/(s Pa m²) for each W/(m² K)
-        ref PerSurface film = ref state.Film;
-        vapourBelowPerPa = 0.0;
-        for (int p = 0; p < HouseNodes.PartCount; p++)
-        {
-            if (surfaces[p].IsThere)
-            {
-                double airPa = parts[p].IsAbove ? d.VapourAbovePa : d.VapourBelowPa;
-                gain.Inner[p] -= Wet(state, p, state.SaturationPa[p] - airPa, filmFactor * parts[p].FilmWPerM2K * parts[p].AreaM2, Exchange.Film, stepS, perS);
-            }
-        }
+        double filmFactor = HouseFilms.VapourPerFilm(d.PressurePa); // kg/(s Pa) for each W/K
+        Vector256<double> film = state.Film.Shell, most = filmFactor * rates.InnerAir.Four;
+        Vector256<double> deficit = state.SaturationPa.Shell - Vector256.Create(d.VapourAbovePa, d.VapourBelowPa, d.VapourAbovePa, d.VapourBelowPa);
+        Vector256<double> latent = latentJPerKg.Shell, told, link;
+        (Vector256<double> gives, Vector256<double> rest) = Wet(film, deficit, most, Vector256<double>.Zero, stepS, perS);
+        perPa.Shell = gives;
+        fixedKgPerS.Shell = rest;
+        told = (rest + gives * deficit) * latent;
+        link = gives * latent * state.SaturationSlope.Shell;
+        toldW.Shell = told;
+        rates.Latent.Shell = link;
+        gain.Inner.Four -= told;
+        Vector128<double> spaces = gives.GetLower() + gives.GetUpper();
 
-        const int Curtain = (int)WetSurface.Curtain, Canopy = (int)WetSurface.Canopy, Floor = (int)WetSurface.Floor;
-        double open = film[Curtain] > 0.0 ? 0.05 : 0.0;
+        double clothFilmKg = state.Film[(int)WetSurface.Curtain], leavesFilmKg = state.Film[(int)WetSurface.Canopy], floorFilmKg = state.Film[(int)WetSurface.Floor];
+        double open = clothFilmKg > 0.0 ? 0.05 : 0.0;
         double clothPerPa = filmFactor * curtainFilmBelow * house.FloorAreaM2 * (d.Closed > open ? d.Closed : open);
-        gain.Curtain -= Wet(state, Curtain, state.SaturationPa[Curtain] - d.VapourBelowPa, clothPerPa, Exchange.Film, stepS, perS);
-        double leavesPa = state.SaturationPa[Canopy] - d.VapourBelowPa;
-        double leavesPerPa = Leaves(in d, in f, leavesPa, film[Canopy], out Exchange leavesHow);
-        gain.Canopy -= Wet(state, Canopy, leavesPa, leavesPerPa, leavesHow, stepS, perS);
-        double floorPa = state.SaturationPa[Floor] - d.VapourBelowPa;
-        double floorPerPa = Ground(film[Floor], floorPa, filmFactor, out Exchange floorHow);
-        gain.Floor -= Wet(state, Floor, floorPa, floorPerPa, floorHow, stepS, perS);
+        deficit = state.SaturationPa.Inside - Vector256.Create(d.VapourBelowPa);
+        double leavesPerPa = Leaves(in d, in f, deficit.GetElement(1), leavesFilmKg, out leavesEndless);
+        double floorPerPa = Ground(floorFilmKg, deficit.GetElement(2), filmFactor, out floorEndless);
+        most = Vector256.Create(clothPerPa, leavesPerPa, floorPerPa, 0.0);
+        latent = latentJPerKg.Inside;
+        (gives, rest) = Wet(state.Film.Inside, deficit, most, Endless(), stepS, perS);
+        perPa.Inside = gives;
+        fixedKgPerS.Inside = rest;
+        told = (rest + gives * deficit) * latent;
+        toldW.Inside = told;
+        rates.Latent.Inside = gives * latent * state.SaturationSlope.Inside;
+        gain.Curtain -= told.GetElement(0);
+        gain.Canopy -= told.GetElement(1);
+        gain.Floor -= told.GetElement(2);
+        perPaAbove = spaces.GetElement(0);
+        perPaBelow = spaces.GetElement(1) + Vector256.Sum(gives);
     }
 
-    /// <summary>Sets a surface's exchange of vapour over the step.</summary>
-    /// <returns>Latent heat at the old temperatures, W, to be taken from the surface's gain; what changes with its temperature stands in the latent link.</returns>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private double Wet(HouseState state, int s, double deficitPa, double perPa, Exchange how, double stepS, double perS)
-    {
-        ref Surface w = ref surfaces[s];
-        double filmKg = state.Film[s];
-        if (how == Exchange.Film && deficitPa > 0.0)
-        {
-            // Above 0 the surface dries.
-            how = filmKg <= 0.0 ? Exchange.None : perPa * deficitPa * stepS > filmKg ? Exchange.Rest : Exchange.Film;
-        }
+    private Vector256<double> Endless() =>
+        Vector256.Create(0L, leavesEndless ? -1 : 0, floorEndless ? -1 : 0, 0).AsDouble();
 
-        how = perPa > 0.0 ? how : Exchange.None;
-        w.How = how;
-        w.PerPa = how is Exchange.Film or Exchange.Endless ? perPa : 0.0;
-        w.FixedKgPerS = how == Exchange.Rest ? filmKg * perS : 0.0;
-        vapourBelowPerPa += w.Above ? 0.0 : w.PerPa;
-        double latent = w.Heats ? LatentJPerKg : 0.0;
-        rates.Latent[s] = w.PerPa * latent * state.SaturationSlope[s];
-        w.ToldW = (w.FixedKgPerS + w.PerPa * deficitPa) * latent;
-        return w.ToldW;
+    /// <summary>Exchange of vapour over the step: what a surface gives for each pascal, and what of its film goes whatever the air holds, kg/s.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static (Vector256<double> PerPa, Vector256<double> Fixed) Wet(
+        Vector256<double> filmKg, Vector256<double> deficitPa, Vector256<double> mostPerPa, Vector256<double> endless, double stepS, double perS)
+    {
+        Vector256<double> none = Vector256<double>.Zero;
+        // Above a deficit of 0 a surface dries: a dry one gives nothing, one whose film ends within the step gives that.
+        Vector256<double> drying = Vector256.AndNot(Vector256.GreaterThan(deficitPa, none), endless);
+        Vector256<double> ends = drying & Vector256.GreaterThan(mostPerPa * deficitPa * stepS, filmKg), wet = Vector256.GreaterThan(filmKg, none);
+        return (Vector256.AndNot(mostPerPa, ends | Vector256.AndNot(drying, wet)), ends & wet & (filmKg * perS));
     }
 
     // Stanghellini 1987, in the form of Katsoulas and Stanghellini 2019.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private double Leaves(in Drive d, in HouseForcing f, double deficitPa, double filmKg, out Exchange how)
+    private double Leaves(in Drive d, in HouseForcing f, double deficitPa, double filmKg, out bool endless)
     {
-        how = Exchange.None;
+        endless = false;
         if (d.LeafAreaIndex <= 0.0)
         {
             return 0.0;
@@ -86,13 +78,12 @@ public sealed partial class HouseModel
 
         double boundary = LeafResistance.BoundarySPerM(d.Moving);
         double leaves = house.FloorAreaM2 * LeafResistance.CanopyFactor(d.LeafAreaIndex, d.OutsideDensity, d.PressurePa);
-        how = Exchange.Film;
         if (deficitPa <= 0.0 || filmKg > 1e-6 * house.FloorAreaM2)
         {
             return leaves / boundary;
         }
 
-        how = Exchange.Endless;
+        endless = true;
         double lightW = (Sun(f.SunCanopyW) + Clamp(f.LampW, 0.0, 1e9, 0.0) * Clamp(f.LampRadiantFraction, 0.0, 1.0, 0.0) * canopyCover)
             / (d.LeafAreaIndex * house.FloorAreaM2);
         double stomata = LeafResistance.StomatalSPerM(house.LeastStomatalResistanceSPerM, lightW, Clamp(f.Co2Ppm, 200.0, 2000.0, 420.0), deficitPa);
@@ -100,10 +91,10 @@ public sealed partial class HouseModel
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private double Ground(double filmKg, double deficitPa, double filmFactor, out Exchange how)
+    private double Ground(double filmKg, double deficitPa, double filmFactor, out bool endless)
     {
         double wholeFloor = filmFactor * floorFilm * house.FloorAreaM2;
-        how = Exchange.Film;
+        endless = false;
         if (deficitPa <= 0.0)
         {
             return wholeFloor;
@@ -113,7 +104,7 @@ public sealed partial class HouseModel
         double wet = holds > 0.0 && filmKg > 0.0 ? Math.Min(1.0, filmKg / holds) : 0.0;
         if (house.WetFloorFraction > wet)
         {
-            how = Exchange.Endless;
+            endless = true;
             return wholeFloor * house.WetFloorFraction;
         }
 
@@ -130,46 +121,22 @@ public sealed partial class HouseModel
         double knownAbove = d.AirKgAbove * perS * oldAbove + d.OutsideAbove * d.OutsideHumidity;
         double fromAbove = d.Exchange + d.Downward, fromBelow = d.Exchange + d.Upward;
         double below, above;
-        Surface[] all = surfaces;
         bool again;
         do
         {
-            double perPaBelow = 0.0, perPaAbove = 0.0, rightBelow = knownBelow, rightAbove = knownAbove;
-            for (int s = 0; s < all.Length; s++)
-            {
-                ref Surface w = ref all[s];
-                double source = w.FixedKgPerS + w.PerPa * state.SaturationPa[s];
-                if (w.Above)
-                {
-                    rightAbove += source;
-                    perPaAbove += w.PerPa;
-                }
-                else
-                {
-                    rightBelow += source;
-                    perPaBelow += w.PerPa;
-                }
-            }
-
+            Vector256<double> shellSource = fixedKgPerS.Shell + perPa.Shell * state.SaturationPa.Shell, insideSource = fixedKgPerS.Inside + perPa.Inside * state.SaturationPa.Inside;
+            Vector128<double> source = shellSource.GetLower() + shellSource.GetUpper();
+            double rightBelow = knownBelow + source.GetElement(1) + Vector256.Sum(insideSource), rightAbove = knownAbove + source.GetElement(0);
             double diagonalBelow = fixedBelow + perPaBelow * d.KappaBelow, diagonalAbove = fixedAbove + perPaAbove * d.KappaAbove;
             double determinant = 1.0 / (diagonalBelow * diagonalAbove - fromAbove * fromBelow);
             below = (rightBelow * diagonalAbove + fromAbove * rightAbove) * determinant;
             above = (rightAbove * diagonalBelow + fromBelow * rightBelow) * determinant;
             double belowPa = d.KappaBelow * below, abovePa = d.KappaAbove * above;
-            again = false;
-            for (int s = 0; s < all.Length; s++)
-            {
-                ref Surface w = ref all[s];
-                w.EvaporatedKgPerS = w.FixedKgPerS + w.PerPa * (state.SaturationPa[s] - (w.Above ? abovePa : belowPa));
-                if (w.How == Exchange.Film && w.EvaporatedKgPerS * stepS > state.Film[s])
-                {
-                    // The film would go below nothing: give what there is and solve once more.
-                    w.How = Exchange.Rest;
-                    w.FixedKgPerS = state.Film[s] * perS;
-                    w.PerPa = 0.0;
-                    again = true;
-                }
-            }
+            Vector256<double> shell = shellSource - perPa.Shell * Vector256.Create(abovePa, belowPa, abovePa, belowPa), inside = insideSource - perPa.Inside * belowPa;
+            evaporatedKgPerS.Shell = shell;
+            evaporatedKgPerS.Inside = inside;
+            again = Vector256.GreaterThanAny(shell * stepS, state.Film.Shell) || Vector256.GreaterThanAny(Vector256.AndNot(inside, Endless()) * stepS, state.Film.Inside);
+            again = again && EndFilms(state, stepS, perS);
         }
         while (again);
 
@@ -207,75 +174,66 @@ public sealed partial class HouseModel
     private void BookLatent(HouseState state, in Drive d, double mistBelowKgPerS, double mistAboveKgPerS)
     {
         ref PerNode t = ref state.Temperature;
-        double booked = LatentJPerKg * (d.FogEvaporated - d.Dried) - state.CarriedBelowW - state.CarriedAboveW;
-        for (int s = 0; s < HouseNodes.SurfaceCount; s++)
-        {
-            ref Surface w = ref surfaces[s];
-            double warmerK = s switch
-            {
-                (int)WetSurface.Curtain => t.Curtain - was.Curtain,
-                (int)WetSurface.Canopy => t.Canopy - was.Canopy,
-                (int)WetSurface.Floor => t.Floor - was.Floor,
-                _ => t.Inner[s] - was.Inner[s],
-            };
-            double toldW = rates.Latent[s] * warmerK + w.ToldW;
-            booked += toldW - state.CarriedW[s];
-            state.CarriedW[s] = w.Heats ? toldW - LatentJPerKg * w.EvaporatedKgPerS : 0.0;
-        }
-
+        Vector256<double> shell = rates.Latent.Shell * (t.Inner.Four - was.Inner.Four) + toldW.Shell, inside = rates.Latent.Inside * (t.Inside - was.Inside) + toldW.Inside;
+        double booked = LatentJPerKg * (d.FogEvaporated - d.Dried) - state.CarriedBelowW - state.CarriedAboveW
+            + Vector256.Sum((shell - state.CarriedW.Shell) + (inside - state.CarriedW.Inside));
+        state.CarriedW.Shell = shell - latentJPerKg.Shell * evaporatedKgPerS.Shell;
+        state.CarriedW.Inside = inside - latentJPerKg.Inside * evaporatedKgPerS.Inside;
         bookedLatentW = booked;
         state.CarriedBelowW = house.CondensationHeats ? LatentJPerKg * mistBelowKgPerS : 0.0;
         state.CarriedAboveW = house.CondensationHeats ? LatentJPerKg * mistAboveKgPerS : 0.0;
     }
 
-    private void BookFilms(HouseState state, in Drive d, double mistKg, double airStoredKg, double stepS, double perS)
+    // A film would go below nothing: it gives what there is, and the airs are solved once more. False when it is rounding only.
+    private bool EndFilms(HouseState state, double stepS, double perS)
     {
-        const int Canopy = (int)WetSurface.Canopy, Floor = (int)WetSurface.Floor;
-        double storedKg = airStoredKg, condensed = 0.0, transpired = 0.0, irrigated = 0.0;
-        double toFloorKg = mistKg + d.FogFallen * (1.0 - canopyCover) * stepS;
+        bool any = false;
         for (int s = 0; s < HouseNodes.SurfaceCount; s++)
         {
-            ref Surface w = ref surfaces[s];
-            double evaporated = w.EvaporatedKgPerS, beforeKg = state.Film[s], filmKg = beforeKg;
-            if (w.How == Exchange.Endless && evaporated > 0.0)
+            bool endless = s == (int)WetSurface.Canopy ? leavesEndless : s == (int)WetSurface.Floor && floorEndless;
+            if (!endless && perPa[s] > 0.0 && evaporatedKgPerS[s] * stepS > state.Film[s])
             {
-                transpired += s == Canopy ? evaporated : 0.0;
-                irrigated += s == Floor ? evaporated : 0.0;
-            }
-            else
-            {
-                filmKg = w.How == Exchange.Rest ? 0.0 : double.MaxNative(filmKg - evaporated * stepS, 0.0);
-                condensed -= s == Floor ? 0.0 : evaporated;
-            }
-
-            filmKg += s == Canopy ? d.FogFallen * canopyCover * stepS : s == Floor ? toFloorKg : 0.0;
-            double overKg = double.MaxNative(filmKg - w.HoldsKg, 0.0);
-            filmKg -= overKg;
-            state.Film[s] = filmKg;
-            storedKg += filmKg - beforeKg;
-            if (s == Floor)
-            {
-                fluxes.DrainedKgPerS = overKg * perS;
-            }
-            else
-            {
-                toFloorKg += overKg;
+                any = true;
+                perPaAbove -= s is (int)WetSurface.UpperClear or (int)WetSurface.UpperOpaque ? perPa[s] : 0.0;
+                perPaBelow -= s is (int)WetSurface.UpperClear or (int)WetSurface.UpperOpaque ? 0.0 : perPa[s];
+                fixedKgPerS[s] = state.Film[s] * perS;
+                perPa[s] = 0.0;
             }
         }
 
-        fluxes.TranspirationKgPerS = transpired;
-        fluxes.IrrigatedFloorKgPerS = irrigated;
-        fluxes.CondensedKgPerS = condensed;
-        fluxes.FogEvaporatedKgPerS = d.FogEvaporated;
-        fluxes.FogFallenKgPerS = d.FogFallen;
-        fluxes.WaterStoredKgPerS = storedKg * perS;
+        return any;
     }
 
-    /// <summary>A surface that can be wet: what is fixed of it, and its exchange over the last step.</summary>
-    private struct Surface
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private void BookFilms(HouseState state, in Drive d, double mistKg, double airStoredKg, double stepS, double perS)
     {
-        public bool Heats, Above, IsThere;
-        public Exchange How;
-        public double HoldsKg, PerPa, FixedKgPerS, ToldW, EvaporatedKgPerS;
+        Vector256<double> none = Vector256<double>.Zero;
+        // What gives the rest of its film at a steady rate ends at nothing, to the rounding.
+        Vector256<double> before = state.Film.Shell, given = evaporatedKgPerS.Shell, holds = holdsKg.Shell, film, over;
+        film = Vector256.MaxNative(before - given * stepS, none);
+        film = Vector256.AndNot(film, Vector256.GreaterThan(fixedKgPerS.Shell, none));
+        over = Vector256.MaxNative(film - holds, none);
+        film -= over;
+        state.Film.Shell = film;
+        double storedKg = airStoredKg + Vector256.Sum(film - before), toFloorKg = mistKg + d.FogFallen * (1.0 - canopyCover) * stepS + Vector256.Sum(over);
+        double condensed = -Vector256.Sum(given);
+
+        before = state.Film.Inside;
+        given = evaporatedKgPerS.Inside;
+        Vector256<double> source = Endless() & Vector256.GreaterThan(given, none) & given, fromFilm = given - source;
+        film = Vector256.MaxNative(before - fromFilm * stepS, none);
+        film = Vector256.AndNot(film, Vector256.GreaterThan(fixedKgPerS.Inside, none));
+        double clothKg = film.GetElement(0), leavesKg = film.GetElement(1) + d.FogFallen * canopyCover * stepS;
+        double clothOverKg = double.MaxNative(clothKg - holdsKg[(int)WetSurface.Curtain], 0.0), leavesOverKg = double.MaxNative(leavesKg - holdsKg[(int)WetSurface.Canopy], 0.0);
+        double floorKg = film.GetElement(2) + toFloorKg + clothOverKg + leavesOverKg, drainedKg = double.MaxNative(floorKg - holdsKg[(int)WetSurface.Floor], 0.0);
+        film = Vector256.Create(clothKg - clothOverKg, leavesKg - leavesOverKg, floorKg - drainedKg, 0.0);
+        state.Film.Inside = film;
+        fluxes.DrainedKgPerS = drainedKg * perS;
+        fluxes.TranspirationKgPerS = source.GetElement(1);
+        fluxes.IrrigatedFloorKgPerS = source.GetElement(2);
+        fluxes.CondensedKgPerS = condensed - fromFilm.GetElement(0) - fromFilm.GetElement(1);
+        fluxes.FogEvaporatedKgPerS = d.FogEvaporated;
+        fluxes.FogFallenKgPerS = d.FogFallen;
+        fluxes.WaterStoredKgPerS = (storedKg + Vector256.Sum(film - before)) * perS;
     }
 }

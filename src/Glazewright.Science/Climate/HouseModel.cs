@@ -18,13 +18,13 @@ public sealed partial class HouseModel
     private readonly HouseParameters house;
     private readonly HouseSolver solver = new();
     private readonly Part[] parts;
-    private readonly Surface[] surfaces = new Surface[HouseNodes.SurfaceCount];
     private readonly double upperShare, lowerShare; // of clear area in the shell above and below, for radiation
     private readonly double belowShare; // of the shell, for leaks
     private readonly double airShareBelow; // of the air
     private HouseFluxes fluxes;
     private HouseRates rates;
     private PerNode capacity, gain, was;
+    private PerPart areaM2, skyWPerK4, groundWPerK4;
 
     /// <summary>Builds the model of a house.</summary>
     /// <param name="house">Sizes and properties.</param>
@@ -39,12 +39,10 @@ public sealed partial class HouseModel
         double lowerM2 = house.LowerClear.AreaM2 + house.LowerOpaque.AreaM2, upperM2 = house.UpperClear.AreaM2 + house.UpperOpaque.AreaM2;
         belowShare = lowerM2 + upperM2 > 0.0 ? lowerM2 / (lowerM2 + upperM2) : 0.5;
         airShareBelow = house.AirBelowM3 / (house.AirBelowM3 + house.AirAboveM3);
-        for (int s = 0; s < surfaces.Length; s++)
+        for (int s = 0; s < HouseNodes.SurfaceCount; s++)
         {
-            surfaces[s].Heats = house.CondensationHeats || s == (int)WetSurface.Canopy;
-            surfaces[s].Above = s is (int)WetSurface.UpperClear or (int)WetSurface.UpperOpaque;
-            surfaces[s].IsThere = s >= HouseNodes.PartCount || parts[s].AreaM2 > 0.0;
-            surfaces[s].HoldsKg = s switch
+            latentJPerKg[s] = house.CondensationHeats || s == (int)WetSurface.Canopy ? LatentJPerKg : 0.0;
+            holdsKg[s] = s switch
             {
                 < HouseNodes.PartCount => house.FilmHoldsKgPerM2 * parts[s].AreaM2,
                 (int)WetSurface.Floor => house.FloorHoldsKgPerM2 * house.FloorAreaM2,
@@ -86,7 +84,7 @@ public sealed partial class HouseModel
 
         double vapourPa = relativeHumidityFraction * VapourTable.PressurePa(temperatureC);
         state.WaterBelow = state.WaterAbove = 0.621945 * vapourPa / (pressurePa - vapourPa);
-        KeepSaturation(state);
+        state.KeepSaturation();
         return state;
     }
 
@@ -112,29 +110,12 @@ public sealed partial class HouseModel
         HouseBounds bounds = new() { OutsideC = d.OutsideC, SkyC = d.SkyC, DeepC = d.DeepC, IntakeC = d.IntakeC };
         solver.Step(
             ref state.Temperature, ref was, ref capacity, ref gain, ref rates, in bounds, d.Closed > 0.0, parts[2].AreaM2 > 0.0, parts[3].AreaM2 > 0.0, 1.0 / stepS);
-        KeepSaturation(state);
+        state.KeepSaturation();
         SolveHumidity(state, in d, in forcing, stepS);
         BookHeat(state, in d, stepS);
     }
 
     private static double ShareOf(double clearM2, double opaqueM2) => clearM2 + opaqueM2 > 0.0 ? clearM2 / (clearM2 + opaqueM2) : 1.0;
-
-    private void KeepSaturation(HouseState state)
-    {
-        ref PerNode t = ref state.Temperature;
-        for (int p = 0; p < HouseNodes.PartCount; p++)
-        {
-            if (surfaces[p].IsThere)
-            {
-                state.SaturationPa[p] = VapourTable.PressurePa(t.Inner[p], out state.SaturationSlope[p]);
-            }
-        }
-
-        state.SaturationPa[4] = VapourTable.PressurePa(t.Curtain, out state.SaturationSlope[4]);
-        state.SaturationPa[5] = VapourTable.PressurePa(t.Canopy, out state.SaturationSlope[5]);
-        state.SaturationPa[6] = VapourTable.PressurePa(t.Floor, out state.SaturationSlope[6]);
-        state.KeepAirSaturation();
-    }
 
     private void SetFixed()
     {
@@ -143,6 +124,9 @@ public sealed partial class HouseModel
         {
             capacity.Inner[p] = capacity.Outer[p] = parts[p].HalfCapacityJPerK;
             rates.Core[p] = parts[p].CoreWPerK;
+            areaM2[p] = parts[p].AreaM2;
+            skyWPerK4[p] = parts[p].SkyWPerK4;
+            groundWPerK4[p] = parts[p].GroundWPerK4;
         }
 
         capacity.Floor = house.Ground[0].CapacityJPerM3K * Math.Min(house.Ground[0].ThicknessM * 0.1, 0.005) * house.FloorAreaM2;
@@ -167,14 +151,13 @@ public sealed partial class HouseModel
         rates.MassAir = Math.Max(5.5 * house.MassSurfaceM2, 0.01);
     }
 
-    /// <summary>A shell part with what is worked out of it once, and its film of the last step.</summary>
-    private struct Part
+    /// <summary>A shell part with what is worked out of it once.</summary>
+    private readonly struct Part
     {
         public readonly bool IsAbove, IsWall;
         public readonly double AreaM2, InnerEmissivity, CoreWPerK, HalfCapacityJPerK;
         public readonly double SkyWPerK4, GroundWPerK4; // σ ε view area
-        public readonly double RoofFactor; // 1.7 (cos s)^−⅔
-        public double FilmWPerM2K;
+        public readonly double WarmFactor; // air warmer than the surface, by the third root: 1.7 (cos s)^−⅔ under a roof, 1.31 at a wall
 
         public Part(ShellPart part, bool isAbove)
         {
@@ -186,7 +169,7 @@ public sealed partial class HouseModel
             SkyWPerK4 = StefanBoltzmann * part.OuterEmissivity * part.SkyViewFraction * part.AreaM2;
             GroundWPerK4 = StefanBoltzmann * part.OuterEmissivity * (1.0 - part.SkyViewFraction) * part.AreaM2;
             IsWall = part.SlopeCosine < 0.2;
-            RoofFactor = IsWall ? 0.0 : HouseFilms.UnderRoofWPerM2K(1.0, part.SlopeCosine);
+            WarmFactor = IsWall ? 1.31 : HouseFilms.UnderRoofWPerM2K(1.0, part.SlopeCosine);
         }
     }
 }

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 
 namespace Glazewright.Science.Climate;
 
@@ -16,15 +17,16 @@ internal sealed class HouseSolver
     private const int Layers = HouseParameters.GroundLayerCount;
 
     private double forPerS = double.NaN;
-    private double mInverse, mPart, groundPart;
-    private PerLayer layerInverse, layerPart;
+    private double mInverse, mPart, groundPart, massPerS;
+    private PerPart innerPerS, outerPerS; // capacity over the step, W/K
+    private PerLayer layerInverse, layerPart, groundPerS;
 
     /// <summary>Takes one step.</summary>
     /// <param name="t">Temperatures, °C; changed in place.</param>
     /// <param name="was">The temperatures before.</param>
     /// <param name="capacity">Heat capacities, J/K.</param>
     /// <param name="gain">Heat put into each node, W.</param>
-    /// <param name="g">Links; those of ground and mass must stay what they were while the length of step stays.</param>
+    /// <param name="g">Links; those of ground and mass, and their and the shell's capacities, must stay what they were while the length of step stays.</param>
     /// <param name="bounds">Temperatures given.</param>
     /// <param name="curtain">True when the cloth touches more than the air below.</param>
     /// <param name="opaqueAbove">True when that part is there.</param>
@@ -37,75 +39,54 @@ internal sealed class HouseSolver
     {
         if (perS != forPerS)
         {
-            FactorGround(ref capacity, ref g, perS);
+            Factor(ref capacity, ref g, perS);
         }
 
         was = t;
         double outsideC = bounds.OutsideC, skyC = bounds.SkyC;
 
         // Ground from below, then the mass.
-        PerLayer right = default;
-        right[5] = capacity.Ground[5] * perS * t.Ground[5] + gain.Ground[5] + g.Deep * bounds.DeepC;
-        right[4] = capacity.Ground[4] * perS * t.Ground[4] + gain.Ground[4] + layerPart[5] * right[5];
-        right[3] = capacity.Ground[3] * perS * t.Ground[3] + gain.Ground[3] + layerPart[4] * right[4];
-        right[2] = capacity.Ground[2] * perS * t.Ground[2] + gain.Ground[2] + layerPart[3] * right[3] + g.Edge * outsideC;
-        right[1] = capacity.Ground[1] * perS * t.Ground[1] + gain.Ground[1] + layerPart[2] * right[2];
-        right[0] = capacity.Ground[0] * perS * t.Ground[0] + gain.Ground[0] + layerPart[1] * right[1];
-        double mRight = capacity.Mass * perS * t.Mass + gain.Mass;
+        double r5 = groundPerS[5] * t.Ground[5] + g.Deep * bounds.DeepC;
+        double r4 = groundPerS[4] * t.Ground[4] + layerPart[5] * r5;
+        double r3 = groundPerS[3] * t.Ground[3] + layerPart[4] * r4;
+        double r2 = groundPerS[2] * t.Ground[2] + layerPart[3] * r3 + g.Edge * outsideC;
+        double r1 = groundPerS[1] * t.Ground[1] + layerPart[2] * r2;
+        double r0 = groundPerS[0] * t.Ground[0] + layerPart[1] * r1;
+        double mRight = massPerS * t.Mass + gain.Mass;
 
-        // Outer faces.
-        double o0Inverse, o1Inverse, o2Inverse = 0.0, o3Inverse = 0.0, o0Right, o1Right, o2Right = 0.0, o3Right = 0.0;
-        double p0Sum, p1Sum, p2Sum = 0.0, p3Sum = 0.0, p0Right, p1Right, p2Right = 0.0, p3Right = 0.0;
-        double c0 = g.Core[0], c1 = g.Core[1], c2 = g.Core[2], c3 = g.Core[3];
-        o0Right = capacity.Outer[0] * perS * t.Outer[0] + gain.Outer[0] + (g.OuterAir[0] + g.OuterGround[0]) * outsideC + g.OuterSky[0] * skyC;
-        o0Inverse = 1.0 / (capacity.Outer[0] * perS + g.OuterAir[0] + g.OuterGround[0] + g.OuterSky[0] + c0);
-        p0Right = (capacity.Inner[0] * perS + g.Latent[0]) * t.Inner[0] + gain.Inner[0] + c0 * o0Inverse * o0Right;
-        p0Sum = capacity.Inner[0] * perS + g.Latent[0] + c0 - c0 * c0 * o0Inverse + g.InnerAir[0] + g.FloorParts[0] + g.CanopyParts[0] + g.CurtainParts[0]
-            + g.UpperPair + g.WallRoof + g.WallOpaqueRoof;
-        o1Right = capacity.Outer[1] * perS * t.Outer[1] + gain.Outer[1] + (g.OuterAir[1] + g.OuterGround[1]) * outsideC + g.OuterSky[1] * skyC;
-        o1Inverse = 1.0 / (capacity.Outer[1] * perS + g.OuterAir[1] + g.OuterGround[1] + g.OuterSky[1] + c1);
-        p1Right = (capacity.Inner[1] * perS + g.Latent[1]) * t.Inner[1] + gain.Inner[1] + c1 * o1Inverse * o1Right;
-        p1Sum = capacity.Inner[1] * perS + g.Latent[1] + c1 - c1 * c1 * o1Inverse + g.InnerAir[1] + g.FloorParts[1] + g.CanopyParts[1] + g.CurtainParts[1]
-            + g.LowerPair + g.WallRoof + g.WallRoofOpaque;
-        if (opaqueAbove)
-        {
-            o2Right = capacity.Outer[2] * perS * t.Outer[2] + gain.Outer[2] + (g.OuterAir[2] + g.OuterGround[2]) * outsideC + g.OuterSky[2] * skyC;
-            o2Inverse = 1.0 / (capacity.Outer[2] * perS + g.OuterAir[2] + g.OuterGround[2] + g.OuterSky[2] + c2);
-            p2Right = (capacity.Inner[2] * perS + g.Latent[2]) * t.Inner[2] + gain.Inner[2] + c2 * o2Inverse * o2Right;
-            p2Sum = capacity.Inner[2] * perS + g.Latent[2] + c2 - c2 * c2 * o2Inverse + g.InnerAir[2] + g.FloorParts[2] + g.CanopyParts[2] + g.CurtainParts[2]
-                + g.UpperPair + g.WallRoofOpaque + g.WallOpaqueRoofOpaque;
-        }
-
-        if (opaqueBelow)
-        {
-            o3Right = capacity.Outer[3] * perS * t.Outer[3] + gain.Outer[3] + (g.OuterAir[3] + g.OuterGround[3]) * outsideC + g.OuterSky[3] * skyC;
-            o3Inverse = 1.0 / (capacity.Outer[3] * perS + g.OuterAir[3] + g.OuterGround[3] + g.OuterSky[3] + c3);
-            p3Right = (capacity.Inner[3] * perS + g.Latent[3]) * t.Inner[3] + gain.Inner[3] + c3 * o3Inverse * o3Right;
-            p3Sum = capacity.Inner[3] * perS + g.Latent[3] + c3 - c3 * c3 * o3Inverse + g.InnerAir[3] + g.FloorParts[3] + g.CanopyParts[3] + g.CurtainParts[3]
-                + g.LowerPair + g.WallOpaqueRoof + g.WallOpaqueRoofOpaque;
-        }
+        // Outer faces, all four at once, then what is stored and what leaves each inner face.
+        Vector256<double> core = g.Core.Four, toOutside = g.OuterAir.Four + g.OuterGround.Four, toSky = g.OuterSky.Four, stores = outerPerS.Four;
+        Vector256<double> oInverse = Vector256<double>.One / (stores + toOutside + toSky + core);
+        Vector256<double> oRight = stores * t.Outer.Four + gain.Outer.Four + toOutside * outsideC + toSky * skyC;
+        Vector256<double> floorParts = g.FloorParts.Four, canopyParts = g.CanopyParts.Four, curtainParts = g.CurtainParts.Four, innerAir = g.InnerAir.Four, ring = g.Ring.Four;
+        stores = innerPerS.Four + g.Latent.Shell;
+        Vector256<double> pRight = stores * t.Inner.Four + gain.Inner.Four + core * oInverse * oRight;
+        Vector256<double> pSum = stores + (core - core * core * oInverse) + innerAir + floorParts + canopyParts + curtainParts
+            + (ring + Vector256.Shuffle(ring, Vector256.Create(3L, 0, 1, 2))) + Vector256.Create(g.UpperPair, g.LowerPair, g.UpperPair, g.LowerPair);
+        double p0Sum = pSum.GetElement(0), p1Sum = pSum.GetElement(1), p2Sum = pSum.GetElement(2), p3Sum = pSum.GetElement(3);
+        double p0Right = pRight.GetElement(0), p1Right = pRight.GetElement(1), p2Right = pRight.GetElement(2), p3Right = pRight.GetElement(3);
 
         // The nine: what is stored and what leaves each, then who meets whom.
         double cSum = capacity.Curtain * perS + g.Latent[4] + g.CurtainBelow + g.CurtainAbove + g.FloorCurtain + g.CanopyCurtain + g.CurtainSky
-            + g.CurtainParts[0] + g.CurtainParts[1] + g.CurtainParts[2] + g.CurtainParts[3];
+            + Vector256.Sum(curtainParts);
         double cRight = (capacity.Curtain * perS + g.Latent[4]) * t.Curtain + gain.Curtain + g.CurtainSky * skyC;
         double kSum = capacity.Canopy * perS + g.Latent[5] + g.CanopyAir + g.CanopyCurtain + g.CanopyFloor + g.CanopySky
-            + g.CanopyParts[0] + g.CanopyParts[1] + g.CanopyParts[2] + g.CanopyParts[3];
+            + Vector256.Sum(canopyParts);
         double kRight = (capacity.Canopy * perS + g.Latent[5]) * t.Canopy + gain.Canopy + g.CanopySky * skyC;
         double fSum = capacity.Floor * perS + g.Latent[6] + g.FloorAir + g.FloorCurtain + g.CanopyFloor + g.FloorSky + groundPart
-            + g.FloorParts[0] + g.FloorParts[1] + g.FloorParts[2] + g.FloorParts[3];
-        double fRight = (capacity.Floor * perS + g.Latent[6]) * t.Floor + gain.Floor + g.FloorSky * skyC + layerPart[0] * right[0];
-        double aSum = capacity.AirAbove * perS + g.OutsideAbove + g.Upward + g.Exchange + g.CurtainAbove + g.InnerAir[0] + g.InnerAir[2];
+            + Vector256.Sum(floorParts);
+        double fRight = (capacity.Floor * perS + g.Latent[6]) * t.Floor + gain.Floor + g.FloorSky * skyC + layerPart[0] * r0;
+        double aSum = capacity.AirAbove * perS + g.OutsideAbove + g.Upward + g.Exchange + g.CurtainAbove + innerAir.GetElement(0) + innerAir.GetElement(2);
         double aRight = capacity.AirAbove * perS * t.AirAbove + gain.AirAbove + g.OutsideAbove * outsideC;
-        double bSum = capacity.AirBelow * perS + g.OutsideBelow + g.IntakeBelow + g.Downward + g.Exchange + g.CurtainBelow + g.InnerAir[1] + g.InnerAir[3]
+        double bSum = capacity.AirBelow * perS + g.OutsideBelow + g.IntakeBelow + g.Downward + g.Exchange + g.CurtainBelow + innerAir.GetElement(1) + innerAir.GetElement(3)
             + g.FloorAir + g.CanopyAir + g.MassAir - g.MassAir * mPart;
         double bRight = capacity.AirBelow * perS * t.AirBelow + gain.AirBelow + g.OutsideBelow * outsideC + g.IntakeBelow * bounds.IntakeC + mPart * mRight;
-        double cP0 = g.CurtainParts[0], cP1 = g.CurtainParts[1], cP2 = g.CurtainParts[2], cP3 = g.CurtainParts[3];
+        double cP0 = curtainParts.GetElement(0), cP1 = curtainParts.GetElement(1), cP2 = curtainParts.GetElement(2), cP3 = curtainParts.GetElement(3);
         double cK = g.CanopyCurtain, cF = g.FloorCurtain, cA = g.CurtainAbove, cB = g.CurtainBelow;
-        double p2P3 = g.WallOpaqueRoofOpaque, p2P1 = g.WallRoofOpaque, p2P0 = g.UpperPair, p2K = g.CanopyParts[2], p2F = g.FloorParts[2], p2A = g.InnerAir[2], p2B = 0.0;
-        double p3P1 = g.LowerPair, p3P0 = g.WallOpaqueRoof, p3K = g.CanopyParts[3], p3F = g.FloorParts[3], p3A = 0.0, p3B = g.InnerAir[3];
-        double p1P0 = g.WallRoof, p1K = g.CanopyParts[1], p1F = g.FloorParts[1], p1A = 0.0, p1B = g.InnerAir[1];
-        double p0K = g.CanopyParts[0], p0F = g.FloorParts[0], p0A = g.InnerAir[0], p0B = 0.0;
+        double p2P3 = ring.GetElement(2), p2P1 = ring.GetElement(1), p2P0 = g.UpperPair, p2K = canopyParts.GetElement(2), p2F = floorParts.GetElement(2), p2A = innerAir.GetElement(2), p2B = 0.0;
+        double p3P1 = g.LowerPair, p3P0 = ring.GetElement(3), p3K = canopyParts.GetElement(3), p3F = floorParts.GetElement(3), p3A = 0.0, p3B = innerAir.GetElement(3);
+        double p1P0 = ring.GetElement(0), p1K = canopyParts.GetElement(1), p1F = floorParts.GetElement(1), p1A = 0.0, p1B = innerAir.GetElement(1);
+        double p0K = canopyParts.GetElement(0), p0F = floorParts.GetElement(0), p0A = innerAir.GetElement(0), p0B = 0.0;
         double kF = g.CanopyFloor, kA = 0.0, kB = g.CanopyAir, fA = 0.0, fB = g.FloorAir, aB = g.Exchange;
 
         double cInverse, p2Inverse = 0.0, p3Inverse = 0.0, p1Inverse, p0Inverse, kInverse, fInverse, part;
@@ -342,15 +323,11 @@ internal sealed class HouseSolver
         if (opaqueBelow)
         {
             p3C = (p3Right + p3B * bC + p3A * aC + p3F * fC + p3K * kC + p3P0 * p0C + p3P1 * p1C) * p3Inverse;
-            t.Inner[3] = p3C;
-            t.Outer[3] = (o3Right + c3 * p3C) * o3Inverse;
         }
 
         if (opaqueAbove)
         {
             p2C = (p2Right + p2B * bC + p2A * aC + p2F * fC + p2K * kC + p2P0 * p0C + p2P1 * p1C + p2P3 * p3C) * p2Inverse;
-            t.Inner[2] = p2C;
-            t.Outer[2] = (o2Right + c2 * p2C) * o2Inverse;
         }
 
         if (curtain)
@@ -362,33 +339,30 @@ internal sealed class HouseSolver
             cC = (cRight + cB * bC) * cInverse;
         }
 
+        Vector256<double> inner = Vector256.Create(p0C, p1C, p2C, p3C);
+        t.Inner.Four = inner;
+        t.Outer.Four = (oRight + core * inner) * oInverse;
+        t.Inside = Vector256.Create(cC, kC, fC, bC);
         t.AirAbove = aC;
-        t.AirBelow = bC;
-        t.Curtain = cC;
-        t.Canopy = kC;
-        t.Floor = fC;
-        t.Inner[0] = p0C;
-        t.Inner[1] = p1C;
-        t.Outer[0] = (o0Right + c0 * p0C) * o0Inverse;
-        t.Outer[1] = (o1Right + c1 * p1C) * o1Inverse;
         t.Mass = (mRight + g.MassAir * bC) * mInverse;
-        double above = fC;
-        for (int layer = 0; layer < Layers; layer++)
-        {
-            above = right[layer] * layerInverse[layer] + layerPart[layer] * above;
-            t.Ground[layer] = above;
-        }
+        double g0C = r0 * layerInverse[0] + layerPart[0] * fC;
+        double g1C = r1 * layerInverse[1] + layerPart[1] * g0C;
+        double g2C = r2 * layerInverse[2] + layerPart[2] * g1C;
+        double g3C = r3 * layerInverse[3] + layerPart[3] * g2C;
+        double g4C = r4 * layerInverse[4] + layerPart[4] * g3C;
+        (t.Ground[0], t.Ground[1], t.Ground[2], t.Ground[3], t.Ground[4], t.Ground[5]) = (g0C, g1C, g2C, g3C, g4C, r5 * layerInverse[5] + layerPart[5] * g4C);
     }
 
-    // Each layer seen from the one above: what it lets through (groundPart, layerPart) is constant for a length of step.
-    private void FactorGround(ref PerNode capacity, ref HouseRates g, double perS)
+    // Constant for a length of step: what is stored, and what each layer lets through, seen from the one above (groundPart, layerPart).
+    private void Factor(ref PerNode capacity, ref HouseRates g, double perS)
     {
         forPerS = perS;
         double below = g.Deep, lets = 0.0;
         for (int layer = Layers - 1; layer >= 0; layer--)
         {
             double up = layer > 0 ? g.Below[layer - 1] : g.FloorGround;
-            double sum = capacity.Ground[layer] * perS + up + (layer == Layers - 1 ? below : below - below * lets) + (layer == 2 ? g.Edge : 0.0);
+            groundPerS[layer] = capacity.Ground[layer] * perS;
+            double sum = groundPerS[layer] + up + (layer == Layers - 1 ? below : below - below * lets) + (layer == 2 ? g.Edge : 0.0);
             layerInverse[layer] = 1.0 / sum;
             lets = up / sum;
             layerPart[layer] = lets;
@@ -396,7 +370,10 @@ internal sealed class HouseSolver
         }
 
         groundPart = g.FloorGround - g.FloorGround * layerPart[0];
-        mInverse = 1.0 / (capacity.Mass * perS + g.MassAir);
+        massPerS = capacity.Mass * perS;
+        innerPerS.Four = capacity.Inner.Four * perS;
+        outerPerS.Four = capacity.Outer.Four * perS;
+        mInverse = 1.0 / (massPerS + g.MassAir);
         mPart = g.MassAir * mInverse;
     }
 }

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 
 namespace Glazewright.Science.Climate;
 
@@ -8,9 +9,8 @@ public sealed class HouseState
     internal PerNode Temperature;
     internal PerSurface Film; // kg
     internal PerSurface CarriedW; // latent heat that a surface's temperature is still owed
-    internal PerSurface SaturationPa, SaturationSlope; // at the surfaces' temperatures
-    internal double SaturationBelowPa, SaturationAbovePa; // at the airs' temperatures
-    internal double SlopeBelow, SlopeAbove;
+    internal PerSurface SaturationPa, SaturationSlope; // at the temperatures of the surfaces and of the air below
+    internal double SaturationAbovePa, SlopeAbove; // at the temperature of the air above
     internal double WaterBelow, WaterAbove; // humidity ratios
     internal double CarriedBelowW, CarriedAboveW; // of the airs
 
@@ -22,7 +22,7 @@ public sealed class HouseState
     }
 
     /// <summary>Length of a saved state.</summary>
-    public static int SavedLength => HouseNodes.SolvedCount + 4 * HouseNodes.SurfaceCount + 5;
+    public static int SavedLength => HouseNodes.SolvedCount + 4 * PerSurface.Lanes + 5;
 
     /// <summary>Air below the curtain (its mean along the house while fans pull), °C.</summary>
     public double AirBelowC => Temperature.AirBelow;
@@ -83,10 +83,10 @@ public sealed class HouseState
         into = into[HouseNodes.SolvedCount..];
         Span<double> film = Film, carried = CarriedW, pressure = SaturationPa, slope = SaturationSlope;
         film.CopyTo(into);
-        carried.CopyTo(into[HouseNodes.SurfaceCount..]);
-        pressure.CopyTo(into[(2 * HouseNodes.SurfaceCount)..]);
-        slope.CopyTo(into[(3 * HouseNodes.SurfaceCount)..]);
-        into = into[(4 * HouseNodes.SurfaceCount)..];
+        carried.CopyTo(into[PerSurface.Lanes..]);
+        pressure.CopyTo(into[(2 * PerSurface.Lanes)..]);
+        slope.CopyTo(into[(3 * PerSurface.Lanes)..]);
+        into = into[(4 * PerSurface.Lanes)..];
         (into[0], into[1], into[2], into[3], into[4]) = (WaterBelow, WaterAbove, CarriedBelowW, CarriedAboveW, Profile);
     }
 
@@ -124,18 +124,32 @@ public sealed class HouseState
         saved[..HouseNodes.SolvedCount].CopyTo(Temperature.Row);
         saved = saved[HouseNodes.SolvedCount..];
         saved[..HouseNodes.SurfaceCount].CopyTo(Film);
-        saved.Slice(HouseNodes.SurfaceCount, HouseNodes.SurfaceCount).CopyTo(CarriedW);
-        saved.Slice(2 * HouseNodes.SurfaceCount, HouseNodes.SurfaceCount).CopyTo(SaturationPa);
-        saved.Slice(3 * HouseNodes.SurfaceCount, HouseNodes.SurfaceCount).CopyTo(SaturationSlope);
-        saved = saved[(4 * HouseNodes.SurfaceCount)..];
+        saved.Slice(PerSurface.Lanes, PerSurface.Lanes).CopyTo(CarriedW);
+        saved.Slice(2 * PerSurface.Lanes, PerSurface.Lanes).CopyTo(SaturationPa);
+        saved.Slice(3 * PerSurface.Lanes, PerSurface.Lanes).CopyTo(SaturationSlope);
+        saved = saved[(4 * PerSurface.Lanes)..];
         (WaterBelow, WaterAbove, CarriedBelowW, CarriedAboveW, Profile) = (saved[0], saved[1], saved[2], saved[3], saved[4]);
         KeepAirSaturation();
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal double SaturationBelowPa => SaturationPa[PerSurface.Lanes - 1];
+
+    internal double SlopeBelow => SaturationSlope[PerSurface.Lanes - 1];
+
     internal void KeepAirSaturation()
     {
-        SaturationBelowPa = VapourTable.PressurePa(Temperature.AirBelow, out SlopeBelow);
+        SaturationPa[PerSurface.Lanes - 1] = VapourTable.PressurePa(Temperature.AirBelow, out SaturationSlope[PerSurface.Lanes - 1]);
+        SaturationAbovePa = VapourTable.PressurePa(Temperature.AirAbove, out SlopeAbove);
+    }
+
+    /// <summary>Saturation at all surfaces and in both airs.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal void KeepSaturation()
+    {
+        SaturationPa.Shell = VapourTable.PressurePa(Temperature.Inner.Four, out Vector256<double> slope);
+        SaturationSlope.Shell = slope;
+        SaturationPa.Inside = VapourTable.PressurePa(Temperature.Inside, out slope);
+        SaturationSlope.Inside = slope;
         SaturationAbovePa = VapourTable.PressurePa(Temperature.AirAbove, out SlopeAbove);
     }
 }

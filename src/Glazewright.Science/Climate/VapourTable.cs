@@ -1,4 +1,6 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using Glazewright.Science.Maths;
 
 namespace Glazewright.Science.Climate;
@@ -36,6 +38,27 @@ public static class VapourTable
         ref readonly Piece k = ref all[piece];
         slopePaPerK = (k.First + x * (2.0 * k.Second + x * 3.0 * k.Third)) * PerKelvin;
         return k.Value + x * (k.First + x * (k.Second + x * k.Third));
+    }
+
+    /// <summary>Saturation pressure, Pa, and its slope, Pa/K, at four temperatures side by side: what <see cref="PressurePa(double, out double)"/> gives at each.</summary>
+    /// <param name="temperatureC">Temperatures, °C.</param>
+    /// <param name="slopePaPerK">d(pressure)/d(temperature), Pa/K.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static Vector256<double> PressurePa(Vector256<double> temperatureC, out Vector256<double> slopePaPerK)
+    {
+        Vector256<double> at = (temperatureC - Vector256.Create(LowestC)) * (double)PerKelvin;
+        at = Vector256.ConditionalSelect(Vector256.GreaterThan(at, Vector256<double>.Zero), at, Vector256<double>.Zero);
+        at = Vector256.ConditionalSelect(Vector256.LessThan(at, Vector256.Create((double)Pieces)), at, Vector256.Create((double)Pieces));
+        ref Piece all = ref MemoryMarshal.GetArrayDataReference(Table);
+        int i0 = Math.Min((int)at.GetElement(0), Pieces - 1), i1 = Math.Min((int)at.GetElement(1), Pieces - 1);
+        int i2 = Math.Min((int)at.GetElement(2), Pieces - 1), i3 = Math.Min((int)at.GetElement(3), Pieces - 1);
+        ref Piece p0 = ref Unsafe.Add(ref all, i0), p1 = ref Unsafe.Add(ref all, i1), p2 = ref Unsafe.Add(ref all, i2), p3 = ref Unsafe.Add(ref all, i3);
+        Vector256<double> x = at - Vector256.Create((double)i0, i1, i2, i3);
+        Vector256<double> first = Vector256.Create(p0.First, p1.First, p2.First, p3.First);
+        Vector256<double> second = Vector256.Create(p0.Second, p1.Second, p2.Second, p3.Second);
+        Vector256<double> third = Vector256.Create(p0.Third, p1.Third, p2.Third, p3.Third);
+        slopePaPerK = (first + x * (2.0 * second + x * 3.0 * third)) * (double)PerKelvin;
+        return Vector256.Create(p0.Value, p1.Value, p2.Value, p3.Value) + x * (first + x * (second + x * third));
     }
 
     /// <summary>Humidity ratio of saturated air, kg/kg dry air.</summary>

@@ -24,7 +24,7 @@ public class HouseSolverTests
         NodeId[] nodes = [.. Enumerable.Range(0, HouseNodes.SolvedCount).Select(i => plan.AddNode($"{i}"))];
         NodeId outside = plan.AddBoundary("outside"), sky = plan.AddBoundary("sky"), deep = plan.AddBoundary("deep"), intake = plan.AddBoundary("intake");
         NodeId[] old = [.. Enumerable.Range(0, HouseNodes.SurfaceCount).Select(i => plan.AddBoundary($"old {i}"))];
-        const int Below = 0, Above = 1, Cloth = 2, Inner = 3, Outer = 7, Canopy = 11, Floor = 12, Ground = 13, Mass = 19;
+        const int Inner = 0, Outer = 4, Cloth = 8, Canopy = 9, Floor = 10, Below = 11, Above = 12, Mass = 13, Ground = 14;
         List<Func<HouseRates, double>> rates = [];
         void Join(NodeId a, NodeId b, Func<HouseRates, double> rate)
         {
