@@ -19,9 +19,9 @@ public sealed partial class HouseModel
         double share = relativeHumidityPercent / 100.0;
         state.WaterBelow = Ratio(share * state.SaturationBelowPa);
         state.WaterAbove = Ratio(share * state.SaturationAbovePa);
-        for (int s = 0; s < surfaces.Length; s++)
+        for (int s = 0; s < HouseNodes.SurfaceCount; s++)
         {
-            state.Film[s] = surfaces[s].IsThere ? filmShare * surfaces[s].HoldsKg : 0.0;
+            state.Film[s] = filmShare * holdsKg[s];
         }
 
         double Ratio(double vapourPa) => 0.621945 * vapourPa / (pressurePa - vapourPa);
