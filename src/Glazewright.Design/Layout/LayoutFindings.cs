@@ -44,10 +44,12 @@ internal static class LayoutFindings
     public static void LouversShort(string house, ExhaustPlant exhaust, int count, int fits, double sizeM, string where, List<Finding> findings)
     {
         double freeM2 = exhaust.LouverFreeM2 * fits / count;
-        double flow = exhaust.Wet[^1].FlowM3PerS;
-        string through = fits > 0
-            ? Text($"all {PlantWords.Cfm(flow)} cfm through them go {PlantWords.Fpm(flow / freeM2)} fpm and take {Math.Pow(count / (double)fits, 2):0.0} times the pressure")
-            : "no air comes in but by the pad's own shutters or the doors";
+        Plant.OperatingPoint all = exhaust.Wet[^1];
+        string through = fits == 0
+            ? "no air comes in but by the pad's own shutters or the doors"
+            : exhaust.ByLouvers is { } by && by.Count >= fits
+                ? Text($"with every fan on {PlantWords.Cfm(by[fits - 1].FlowM3PerS)} cfm pass them at {PlantWords.Fpm(by[fits - 1].FlowM3PerS / freeM2)} fpm and {PlantWords.InWg(by[fits - 1].StaticPa)} in. w.g. across the fans, instead of {PlantWords.Cfm(all.FlowM3PerS)} cfm at {PlantWords.InWg(all.StaticPa)}")
+                : Text($"all {PlantWords.Cfm(all.FlowM3PerS)} cfm through them would go {PlantWords.Fpm(all.FlowM3PerS / freeM2)} fpm");
         findings.Add(new Finding(
             "layout/louvers-short", Severity.Miss, $"{house}/louver-{fits + 1}",
             Text($"{fits} of {count} louvers of {sizeM / 0.0254:0} in fit on {where}: {PlantWords.Sqft(freeM2)} of {PlantWords.Sqft(exhaust.LouverFreeM2)} ft² free; {through}. The others are not drawn."),

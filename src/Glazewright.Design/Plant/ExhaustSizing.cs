@@ -101,7 +101,7 @@ internal static class ExhaustSizing
         return best ?? most;
     }
 
-    public static ExhaustPlant Plant(string house, ExhaustRun run, Intake intake)
+    public static ExhaustPlant Plant(string house, ExhaustRun run, Intake intake, double densityKgPerM3)
     {
         EqList<FanUnit> units = run.Fans
             .Select((f, i) => new FanUnit($"{house}/fan-{i + 1}", f.Id, f.DiameterM, f.FrameM)).ToEqList();
@@ -110,6 +110,14 @@ internal static class ExhaustSizing
         return new ExhaustPlant(
             units, run.Dry, run.Wet, intake.LouverFreeM2, intake.LouverGrossM2, intake.Louver.TravelS,
             flow / Math.Max(intake.SectionM2, 1), flow / faceM2,
-            intake.LouverCount, intake.LouverTyped ? 0 : intake.Louver.SizeM);
+            intake.LouverCount, intake.LouverTyped ? 0 : intake.Louver.SizeM,
+            Enumerable.Range(1, intake.LouverCount).Select(n => AllOn(run.Fans, intake.With(n), densityKgPerM3)).ToEqList());
+    }
+
+    private static OperatingPoint AllOn(List<FanEntry> fans, Intake intake, double densityKgPerM3)
+    {
+        FanGroup[] groups = [.. fans.GroupBy(f => f.Id).Select(g => new FanGroup(Pick.Curve(g.First().Points, densityKgPerM3), g.Count()))];
+        FanSystem.TryFind(groups, [.. intake.Wet(0).Select(p => p.Path)], densityKgPerM3, out var point);
+        return new OperatingPoint(fans.Count, point.FlowM3PerS, point.StaticPa, point.PowerW);
     }
 }

@@ -122,8 +122,14 @@ internal sealed record Intake(
     public Intake AsAsked()
     {
         double oneM2 = Louver.SizeM * Louver.SizeM;
-        int count = Math.Max((int)Math.Ceiling(LouverAskedM2 / (oneM2 * Louver.FreeFraction) - 1e-9), LouverCount);
-        return this with { LouverCount = count, LouverGrossM2 = count * oneM2, LouverFreeM2 = count * oneM2 * Louver.FreeFraction };
+        return With(Math.Max((int)Math.Ceiling(LouverAskedM2 / (oneM2 * Louver.FreeFraction) - 1e-9), LouverCount));
+    }
+
+    /// <summary>The same intake with another count of its louvers.</summary>
+    public Intake With(int louvers)
+    {
+        double grossM2 = louvers * Louver.SizeM * Louver.SizeM;
+        return this with { LouverCount = louvers, LouverGrossM2 = grossM2, LouverFreeM2 = grossM2 * Louver.FreeFraction };
     }
 
     /// <summary>What the louvers take at a flow, Pa.</summary>

@@ -50,6 +50,7 @@ public sealed record PlantResult(
 /// <param name="FanFaceSpeedMs">Air speed at the fan faces, m/s.</param>
 /// <param name="LouverCount">How many louvers were chosen; 0 where the job types their openings.</param>
 /// <param name="LouverSizeM">Frame of one, square, m; 0 where typed.</param>
+/// <param name="ByLouvers">All fans on, pad running, through only 1, 2 … of the louvers chosen: for walls that cannot take them all; empty where typed.</param>
 public sealed record ExhaustPlant(
     EqList<FanUnit> Fans,
     EqList<OperatingPoint> Dry,
@@ -60,7 +61,8 @@ public sealed record ExhaustPlant(
     double HouseSpeedMs,
     double FanFaceSpeedMs,
     int LouverCount = 0,
-    double LouverSizeM = 0);
+    double LouverSizeM = 0,
+    EqList<OperatingPoint>? ByLouvers = null);
 
 /// <summary>One fan.</summary>
 /// <param name="Id">Path id (<c>A/fan-1</c>).</param>

@@ -9,9 +9,6 @@ internal static class PlantSafetyFindings
 {
     private static readonly Source Practice = new Source.CommonPractice("the trade's safety rules for greenhouse plant");
 
-    /// <summary>Resistance of the supply cable taken for the voltage drop, Ω/m: about 4/0 aluminium (NEC chapter 9, from memory).</summary>
-    public const double CableOhmPerM = 0.33e-3;
-
     /// <summary>Output of the first heater over the design loss from which it is called coarse: our judgement.</summary>
     private const double CoarseRatio = 1.5;
 

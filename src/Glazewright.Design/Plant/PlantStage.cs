@@ -10,7 +10,7 @@ namespace Glazewright.Design.Plant;
 public static class PlantStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 4;
+    public const int Version = 5;
 
     /// <summary>Sizes the plant of one house.</summary>
     /// <param name="input">What Plant reads of the job.</param>
@@ -65,7 +65,7 @@ public static class PlantStage
             pressure?.Plant, pressure?.Fans ?? 0, pressure?.Beyond ?? false, vents, loads);
         return new PlantResult(
             input.House,
-            run is null || intake is null ? null : PlantAnswers.Exhaust(facts, ExhaustSizing.Plant(input.House, run, intake)),
+            run is null || intake is null ? null : PlantAnswers.Exhaust(facts, ExhaustSizing.Plant(input.House, run, intake, density)),
             wetWall is null ? null : PlantAnswers.WetWall(facts, wetWall),
             fog is null ? null : PlantAnswers.Fog(facts, fog),
             heat is null ? null : PlantAnswers.Heat(facts, heat),

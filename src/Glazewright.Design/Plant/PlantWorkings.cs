@@ -276,13 +276,6 @@ internal static class PlantWorkings
         figures.Add(Figure.Derive(
             $"{house}/plant/connected-current", "Current with everything on", Unit.Ampere,
             Term.Of("power", figures.First(x => x.Id.EndsWith("/connected-power", StringComparison.Ordinal))) / (volts * phases * 0.8), new Source.CommonPractice("power factor 0.8")));
-        figures.Add(Figure.Derive(
-            $"{house}/plant/voltage-drop", "Voltage drop from the pole then", Unit.Fraction,
-            2.0 * Term.Of("current", figures[^1])
-                * Term.Of("cable", "Cable, Ω/m (about 4/0 aluminium)", PlantSafetyFindings.CableOhmPerM, Unit.None, new Source.Standard("NEC chapter 9", "table 9", Source.Mark.FromMemory))
-                * Term.Of("run", "Distance to the pole", lot.PoleDistanceM, Unit.Metre, new Source.Given("/utilities/poleDistance")) / volts,
-            new Source.CommonPractice("single-phase, there and back; 3 to 5 % is the usual limit"),
-            "This house only; the electrician sizes the real cable."));
     }
 
     private static WorkingInput Input(string symbol, string label, double value, Unit unit) =>

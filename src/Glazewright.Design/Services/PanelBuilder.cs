@@ -78,7 +78,7 @@ internal sealed class PanelBuilder
 
         return new PanelSchedule(
             id, place.Words, place.IsDefault, _system.Words, feeder.BreakerA, spaces.ToBuy(), spaces.Used, circuits.OrderBy(c => c.First).Select(c => c.Circuit).ToEqList(),
-            cooling.ToEqList(), heating.ToEqList(), LegBalance.Imbalance(worst), feeder);
+            cooling.ToEqList(), heating.ToEqList(), LegBalance.Imbalance(worst), feeder, _system.NeutralV);
     }
 
     private LegLoad Load(CircuitDraft draft)

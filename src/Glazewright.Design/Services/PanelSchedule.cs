@@ -95,6 +95,7 @@ public sealed record FeederRun(
 /// <param name="HeatingLegVa">Demand on each leg while heating, VA.</param>
 /// <param name="ImbalanceFraction">Fullest leg over the mean less one, in the season in which the fuller leg is larger.</param>
 /// <param name="Feeder">What feeds it.</param>
+/// <param name="LegV">Voltage from a leg to neutral, V.</param>
 public sealed record PanelSchedule(
     string Id,
     string Place,
@@ -107,4 +108,5 @@ public sealed record PanelSchedule(
     EqList<double> CoolingLegVa,
     EqList<double> HeatingLegVa,
     double ImbalanceFraction,
-    FeederRun Feeder);
+    FeederRun Feeder,
+    double LegV = 120);

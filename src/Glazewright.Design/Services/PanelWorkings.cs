@@ -49,7 +49,7 @@ internal static class PanelWorkings
                 legs.Aggregate(Term.Max) / (Term.Total(legs) / Term.Of("n", "Legs", worst.Count, Unit.Count, Layout)) - 1, Practice));
         }
 
-        bool lopsided = panel.ImbalanceFraction > NearImbalanceFraction && (worst.Max() - mean) / 120 > NearImbalanceA;
+        bool lopsided = panel.ImbalanceFraction > NearImbalanceFraction && (worst.Max() - mean) / panel.LegV > NearImbalanceA;
         findings.Add(new Finding(
             "services/panel", lopsided ? Severity.Near : Severity.Note, "",
             Text($"Panel {panel.Id}, {panel.Place}: {panel.System}, {panel.MainA:0} A, {panel.Circuits.Count} circuits in {panel.SpacesUsed} of {panel.Spaces} spaces; fullest leg {panel.Feeder.DemandA:0} A, {100 * panel.ImbalanceFraction:0} % over the mean."),

@@ -7,6 +7,8 @@ using Glazewright.Design.Form;
 using Glazewright.Design.Layout;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Tests.Duty;
+using Glazewright.Science.Air;
+using Glazewright.Science.Flow;
 
 namespace Glazewright.Design.Tests.Layout;
 
@@ -119,6 +121,48 @@ public class WallFitTests
         Assert.Contains($"{drawn} of 5 fans fit", told.What, StringComparison.Ordinal);
         string moved = ((FormattableString)$"{plant.Exhaust!.Choice.Wet[drawn - 1].FlowM3PerS / 0.00047194745:N0} cfm").ToString(System.Globalization.CultureInfo.InvariantCulture);
         Assert.Contains(moved, told.What, StringComparison.Ordinal);
+    }
+
+    // By hand: orifice of what fits in series with the section's velocity heads, against the fan's own table at the air's density.
+    [Fact]
+    public void Louvers_that_find_no_place_leave_the_fans_an_operating_point_of_its_own()
+    {
+        House house = Make(8, 30, 6, 2.6, 0, FaceName.End2);
+        house = house with { Equipment = house.Equipment with { WetWall = false, InsectScreenPorosityFraction = 0, ExhaustFixed = [new FixedItem("exhaust-36", 4)] } };
+        (_, PlantResult plant, _, BuildingForm form) = Run(house, 12);
+        ExhaustPlant exhaust = plant.Exhaust!.Choice;
+        LouverEntry louver = CatalogueReader.Generic.Louvers.Single(l => l.SizeM == exhaust.LouverSizeM);
+        FanEntry fan = CatalogueReader.Generic.Fans.Single(f => f.Id == "exhaust-36");
+        double density = AirState.FromWetBulb(33.3, 23.7, s_duty.Value.PressurePa).DensityKgPerM3;
+        Assert.True(exhaust.LouverCount > 1);
+        Assert.Equal(exhaust.LouverCount, exhaust.ByLouvers!.Count);
+        Assert.Equal(exhaust.Wet[^1].FlowM3PerS, exhaust.ByLouvers[^1].FlowM3PerS, 6);
+        for (int n = 1; n <= exhaust.LouverCount; n++)
+        {
+            Design.Plant.OperatingPoint p = exhaust.ByLouvers[n - 1];
+            double freeM2 = n * louver.SizeM * louver.SizeM * louver.FreeFraction;
+            double orificePa = 0.5 * density * Math.Pow(p.FlowM3PerS / (louver.DischargeCoefficient * freeM2), 2);
+            double housePa = Intake.HouseHeads * 0.5 * density * Math.Pow(p.FlowM3PerS / form.SectionAreaM2, 2);
+            Assert.Equal(p.StaticPa, orificePa + housePa, 0.01);
+            double at = p.StaticPa / (density / 1.2);
+            int k = Math.Clamp(fan.Points.TakeWhile(x => x.StaticPa <= at).Count(), 1, fan.Points.Count - 1);
+            (FanPoint a, FanPoint b) = (fan.Points[k - 1], fan.Points[k]);
+            double flow = a.FlowM3PerS + ((at - a.StaticPa) / (b.StaticPa - a.StaticPa) * (b.FlowM3PerS - a.FlowM3PerS));
+            Assert.Equal(p.FlowM3PerS, 4 * flow, 0.005);
+        }
+    }
+
+    [Fact]
+    public void Missing_louvers_are_told_with_what_is_left()
+    {
+        House house = Make(8, 30, 6, 2.6, 0, FaceName.End2);
+        house = house with { Equipment = house.Equipment with { WetWall = false, ExhaustFixed = [new FixedItem("exhaust-36", 4)] } };
+        (_, PlantResult plant, _, _) = Run(house, 12);
+        ExhaustPlant exhaust = plant.Exhaust!.Choice;
+        List<Finding> findings = [];
+        LayoutFindings.LouversShort("A", exhaust, exhaust.LouverCount, 1, exhaust.LouverSizeM, "the wall", findings);
+        string left = ((FormattableString)$"{exhaust.ByLouvers![0].FlowM3PerS / 0.00047194745:N0} cfm").ToString(System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Contains(left, findings.Single().What, StringComparison.Ordinal);
     }
 
     private static (House House, PlantResult Plant, LayoutResult Layout, BuildingForm Form) Run(House house, double flowM3PerS)

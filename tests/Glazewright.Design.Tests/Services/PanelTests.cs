@@ -152,6 +152,7 @@ public class PanelTests
         ServicesResult services = Run(Full() with { Units = UnitSystem.Metric, Utilities = Full().Utilities with { Phase = Phase.Three, ServiceV = 400 } }).Services;
         Sound(services);
         Circuit[] outlets = [.. Branches(services).Where(c => c.Kind == LoadKind.Receptacles)];
+        Assert.All(services.Panels, p => Assert.Equal(230, p.LegV));
         Assert.All(outlets, c => Assert.Equal((1, 230.0), (c.Poles, c.NominalV)));
         Assert.All(Branches(services).Where(c => c.Label.Contains("exhaust", StringComparison.Ordinal)), c => Assert.Equal((1, 230.0, ""), (c.Poles, c.NominalV, c.Note)));
         Assert.Contains(services.Report.Findings, f => f.Code == "services/voltage" && f.What.Contains("another voltage", StringComparison.Ordinal));
