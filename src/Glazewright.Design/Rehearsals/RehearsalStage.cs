@@ -53,46 +53,40 @@ public static class RehearsalStage
         ArgumentNullException.ThrowIfNull(plant);
         ArgumentNullException.ThrowIfNull(program);
         ArgumentNullException.ThrowIfNull(year);
-        return new RehearsalResult(input.House, Plans(input, plant, program, weather).Select(Ends).ToEqList());
-
-        RehearsalRun One(Plan plan, Supposed supposed, double stepS)
-        {
-            cancel.ThrowIfCancellationRequested();
-            Failure failure = plan.Fails(supposed);
-            YearRun run = new(input, form, gains, plant, program, weather, ProgramControl.Of(program), failure);
-            run.Load(year.Midnights[plan.Day]);
-            return Follow(plan, supposed, run, failure, stepS);
-        }
-
-        Rehearsal Ends(Plan plan)
-        {
-            Supposed[] corners = Supposed.Corners(plan.SetsCurtain);
-            (Supposed State, RehearsalRun Run)[] byHarm =
-            [
-                .. corners.Select(s => (s, One(plan, s, MinuteS)))
-                    .OrderBy(t => t.Item2.ToLimitMin ?? int.MaxValue)
-                    .ThenBy(t => plan.IsCold ? t.Item2.WorstC : -t.Item2.WorstC),
-            ];
-            return new Rehearsal(
-                plan.Id, plan.What, plan.Day, plan.FromMinute, plan.LimitC, plan.IsCold, corners.Length,
-                [One(plan, Supposed.AsInTheFile, StepS), One(plan, byHarm[0].State, StepS), One(plan, byHarm[^1].State, StepS)]);
-        }
+        House house = new(input, form, gains, plant, program, weather, year, cancel);
+        return new RehearsalResult(input.House, Plans(house).Select(p => Ends(house, p)).ToEqList());
     }
 
-    /// <summary>One failure in one state by the minute, for tests.</summary>
-    internal static RehearsalRun Try(
+    /// <summary>One failure in one state by the minute.</summary>
+    internal static RehearsalRun ByTheMinute(
         string id, Supposed supposed, YearInput input, BuildingForm form, GainTable gains, PlantResult plant, ProgramDocument program, MinuteWeather weather, YearResult year)
     {
-        Plan plan = Plans(input, plant, program, weather).Single(p => p.Id == id);
-        Failure failure = plan.Fails(supposed);
-        YearRun run = new(input, form, gains, plant, program, weather, ProgramControl.Of(program), failure);
-        run.Load(year.Midnights[plan.Day]);
-        return Follow(plan, supposed, run, failure, MinuteS);
+        House house = new(input, form, gains, plant, program, weather, year, default);
+        return Follow(house, Plans(house).Single(p => p.Id == id), supposed, MinuteS);
     }
 
-    private static RehearsalRun Follow(Plan plan, Supposed supposed, YearRun run, Failure failure, double stepS)
+    private static Rehearsal Ends(House house, Plan plan)
     {
-        int steps = (int)(60 / stepS), first = plan.Day * MinutesInDay;
+        Supposed[] corners = Supposed.Corners(plan.SetsCurtain);
+        Supposed[] byHarm =
+        [
+            .. corners.Select(s => (State: s, Run: Follow(house, plan, s, MinuteS)))
+                .OrderBy(t => t.Run.ToLimitMin ?? int.MaxValue)
+                .ThenBy(t => plan.IsCold ? t.Run.WorstC : -t.Run.WorstC)
+                .Select(t => t.State),
+        ];
+        Supposed[] shown = [Supposed.AsInTheFile, byHarm[0], byHarm[^1]];
+        return new Rehearsal(
+            plan.Id, plan.What, plan.Day, plan.FromMinute, plan.LimitC, plan.IsCold, corners.Length, shown.Select(s => Follow(house, plan, s, StepS)).ToEqList());
+    }
+
+    private static RehearsalRun Follow(House house, Plan plan, Supposed supposed, double stepS)
+    {
+        house.Cancel.ThrowIfCancellationRequested();
+        Failure failure = plan.Fails(supposed);
+        YearRun run = new(house.Input, house.Form, house.Gains, house.Plant, house.Program, house.Weather, ProgramControl.Of(house.Program), failure);
+        run.Load(house.Year.Midnights[plan.Day]);
+        int steps = (int)(MinuteS / stepS), first = plan.Day * MinutesInDay;
         for (int m = 0; m < plan.FromMinute; m++)
         {
             failure.CurtainIsSet = m >= plan.FromMinute - Lead;
@@ -123,9 +117,10 @@ public static class RehearsalStage
         return new RehearsalRun(supposed.Words, toLimit, worst, EqList.Own(trace.ToArray()));
     }
 
-    private static List<Plan> Plans(YearInput input, PlantResult plant, ProgramDocument program, MinuteWeather weather)
+    private static List<Plan> Plans(House house)
     {
-        YearTargets targets = new(input.Schedule, weather);
+        (PlantResult plant, ProgramDocument program, MinuteWeather weather) = (house.Plant, house.Program, house.Weather);
+        YearTargets targets = new(house.Input.Schedule, weather);
         int cold = DayOf(weather, targets, low: true), hot = DayOf(weather, targets, low: false);
         bool[] travels = [.. program.Actuators.Select(a => ProgramCompiler.Moves(a.Kind))];
         int heater = Largest(plant, program), curtain = IndexOf(program, ActuatorKind.Curtain), pump = IndexOf(program, ActuatorKind.WetWallPump);
@@ -182,6 +177,10 @@ public static class RehearsalStage
 
     private static int IndexOf(ProgramDocument program, ActuatorKind kind) =>
         Enumerable.Range(0, program.Actuators.Count).FirstOrDefault(i => program.Actuators[i].Kind == kind, -1);
+
+    /// <summary>What every run stands on.</summary>
+    private sealed record House(
+        YearInput Input, BuildingForm Form, GainTable Gains, PlantResult Plant, ProgramDocument Program, MinuteWeather Weather, YearResult Year, CancellationToken Cancel);
 
     /// <summary>One failure to try.</summary>
     private sealed record Plan(

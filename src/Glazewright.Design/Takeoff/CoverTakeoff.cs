@@ -23,25 +23,20 @@ internal static class CoverTakeoff
             foreach (FaceForm face in building.Faces)
             {
                 Hole[] openings = [.. Openings(building, face, layouts)];
-                Hole[] holes = [.. openings, .. LeanedOn(building, face, form)];
                 foreach (CoverZone zone in face.Zones)
                 {
-                    CoverBuying buying = CoverBuying.Of(zone.Cover.Kind, input.Units);
-                    Fixings(book, building, face, zone, buying, purlinM, openings);
-                    if (buying.Form is CoverForm.Sheet or CoverForm.Panel)
-                    {
-                        IReadOnlyList<CutPiece> pieces = SheetLayout.Place(ToFace(zone, holes, tick), buying.Rules);
-                        placed.AddRange(pieces.Select(piece => (zone.Cover.Kind, zone.Id, buying, piece)));
-                    }
+                    Fixings(book, building, face, zone, CoverBuying.Of(zone.Cover.Kind, input.Units), purlinM, openings);
                 }
             }
+
+            placed.AddRange(Placed(building, form, layouts, input.Units).Select(p => (p.Zone.Cover.Kind, p.Zone.Id, p.Buying, p.Piece)));
         }
 
         Panels(book, placed, tick);
         return Marked(placed, tick);
     }
 
-    /// <summary>The pieces of a building where they lie, as <see cref="Book"/> counts them.</summary>
+    /// <summary>The pieces of a building where they lie, face by face and zone by zone.</summary>
     public static IEnumerable<(CoverZone Zone, CoverBuying Buying, CutPiece Piece)> Placed(BuildingForm building, FormResult form, EqList<LayoutResult> layouts, UnitSystem units)
     {
         ShopTick tick = ShopTick.For(units);

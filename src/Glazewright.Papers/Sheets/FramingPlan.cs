@@ -59,7 +59,7 @@ public static class FramingPlan
 
         MarkFinder finder = new(source.Takeoff.Marks);
         List<(MemberSolid Member, double X, double Y, double X2, double Y2)> pieces = [];
-        foreach (MemberSolid m in source.Body.Members.Where(m => m.House == b.Id && m.Line.Role is MemberRole.Rafter or MemberRole.Ridge or MemberRole.Eave or MemberRole.Purlin && m.House == b.Id))
+        foreach (MemberSolid m in source.Body.Members.Where(m => m.House == b.Id && m.Line.Role is MemberRole.Rafter or MemberRole.Ridge or MemberRole.Eave or MemberRole.Purlin))
         {
             Point3 from = m.Line.A - b.Origin;
             Point3 to = m.Line.B - b.Origin;

@@ -136,45 +136,10 @@ public static class HousePlan
         return crowded > 2 ? [0, house.Form.WidthM] : stations;
     }
 
-    /// <summary>Numbered rings beside the equipment, each at the first place where it covers no other.</summary>
-    internal static IEnumerable<Entity> Numbers(BuildingForm b, (string Label, IReadOnlyList<PlacedItem> Items)[] kinds, DrawingScale scale)
-    {
-        const double radiusMm = 3;
-        List<Spot> taken = [];
-        List<Entity> rings = [];
-        double mm = 1 / scale.MmPerM;
-        (double X, double Y)[] tries = [(0, -6), (6, -3), (-6, -3), (0, 6), (6, 3), (-6, 3), (9, 0), (-9, 0), (12, -6), (-12, -6), (12, 6), (-12, 6), (0, -12), (0, 12), (18, 0), (-18, 0)];
-        for (int k = 0; k < kinds.Length; k++)
-        {
-            foreach (PlacedItem item in kinds[k].Items)
-            {
-                Point3 middle = b.Origin + (item.Corner.XM + item.Size.XM / 2) * b.AlongX + (item.Corner.YM + item.Size.YM / 2) * b.AlongY;
-                Spot at = SheetStyle.Flat(middle);
-                Spot? free = tries.Where(t => item.Face != FaceName.End1 || t.X >= 0).Select(t => (Spot?)(at + mm * new Spot(t.X, t.Y))).FirstOrDefault(s => taken.All(o => (o - s!.Value).Length() > (2 * radiusMm + 0.4) * mm));
-                if (free is not Spot place)
-                {
-                    continue;
-                }
-
-                taken.Add(place);
-                yield return new Entity.Polyline([at, place]) { Role = Role.Dimension, Source = item.Id };
-                rings.Add(new Entity.Fill([SheetMarks.Ring(place, radiusMm * mm)], Paint.Of(Tone.Sheet)) { Role = Role.Fill, Source = item.Id });
-                rings.Add(new Entity.Arc(place, radiusMm * mm) { Role = Role.Dimension, Source = item.Id });
-                rings.Add(new Entity.Label(place, (k + 1).ToString(CultureInfo.InvariantCulture))
-                {
-                    Role = Role.Text,
-                    Face = Face.SemiBold,
-                    Along = Along.Middle,
-                    Across = Across.Middle,
-                    Source = item.Id,
-                });
-            }
-        }
-
-        // Rings over all lines, so that no line runs through a number.
-        foreach (Entity ring in rings)
-        {
-            yield return ring;
-        }
-    }
+    /// <summary>Numbered rings beside the equipment, each at the first place where it covers no other; never outside end 1, where the dimensions stand.</summary>
+    internal static IEnumerable<Entity> Numbers(BuildingForm b, (string Label, IReadOnlyList<PlacedItem> Items)[] kinds, DrawingScale scale) => Tags.Draw(
+        kinds.SelectMany((kind, k) => kind.Items.Select(item => new Tag(
+            SheetStyle.Flat(b.Origin + (item.Corner.XM + item.Size.XM / 2) * b.AlongX + (item.Corner.YM + item.Size.YM / 2) * b.AlongY),
+            (k + 1).ToString(CultureInfo.InvariantCulture), item.Id, item.Face == FaceName.End1))),
+        scale.MmPerM);
 }

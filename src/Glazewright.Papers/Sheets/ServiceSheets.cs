@@ -74,7 +74,7 @@ public static class ServiceSheets
         {
             double mm = 1 / scale.MmPerM;
             List<Entity> all = [.. PlanSymbols.Building(b, house, hung: false)];
-            List<(Spot, string, string)> tags = [];
+            List<Tag> tags = [];
             for (int i = 0; i < lines.Length; i++)
             {
                 string mark = (i + 1).ToString(CultureInfo.InvariantCulture);
@@ -84,7 +84,7 @@ public static class ServiceSheets
                     all.AddRange(Point(lines[i].Kind, at, mm, lines[i].Id));
                     if (lines[i].Kind is not (LoadKind.Lights or LoadKind.Receptacles))
                     {
-                        tags.Add((at, mark, lines[i].Id));
+                        tags.Add(new Tag(at, mark, lines[i].Id));
                     }
                 }
             }
@@ -119,7 +119,7 @@ public static class ServiceSheets
         bool us = source.Job.Units == UnitSystem.Us;
         SheetDraft draft = new(source, "piping-" + b.Id, $"House {b.Id}: gas, water, controls", number);
         Box room = draft.Room;
-        List<(Spot At, string Text, string Source)> tags = [];
+        List<Tag> tags = [];
         List<IReadOnlyList<string>> rows = [];
         PlacedItem? Placed(string id) => house.Layout.Placed.FirstOrDefault(p => p.Id == id);
         Spot At(PlacedItem p, double share) => SheetStyle.Flat(b.Origin + (p.Corner.XM + share * p.Size.XM) * b.AlongX + (p.Corner.YM + share * p.Size.YM) * b.AlongY);
@@ -130,7 +130,7 @@ public static class ServiceSheets
             rows.Add([mark, what, size, item is null ? note + (note.Length > 0 ? "; " : "") + "place not in the job" : note]);
             if (item is not null)
             {
-                tags.Add((At(item, share), mark, item.Id));
+                tags.Add(new Tag(At(item, share), mark, item.Id));
             }
         }
 

@@ -56,7 +56,7 @@ public class RehearsalTests
         static RehearsalRun Shut(string id, bool isDamp)
         {
             Supposed state = Supposed.Corners(true).Single(s => s.Damp == isDamp && s.WindMs < 1 && s.CurtainFraction == 1);
-            return RehearsalStage.Try(
+            return RehearsalStage.ByTheMinute(
                 id, state, YearScenes.Input, YearScenes.Form, YearScenes.Gains, YearScenes.Plant, YearScenes.Program, YearScenes.Weather, Year.Value);
         }
     }
@@ -84,7 +84,7 @@ public class RehearsalTests
     public void Without_power_seconds_and_minutes_agree()
     {
         RehearsalRun seconds = Of("power-out-cold").Runs[0];
-        RehearsalRun minutes = RehearsalStage.Try(
+        RehearsalRun minutes = RehearsalStage.ByTheMinute(
             "power-out-cold", Supposed.AsInTheFile, YearScenes.Input, YearScenes.Form, YearScenes.Gains, YearScenes.Plant, YearScenes.Program, YearScenes.Weather, Year.Value);
         double rms = Math.Sqrt(seconds.InsideC.Zip(minutes.InsideC, (a, b) => (double)(a - b) * (a - b)).Average());
         Assert.True(rms <= 0.1, $"{rms} K");
