@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using Glazewright.Papers.Sets;
 
 namespace Glazewright.Cli.Commands;
 
@@ -54,6 +55,25 @@ internal static class CommonOptions
         });
         return date;
     }
+
+    /// <summary>The reader whose set is written.</summary>
+    public static Option<string?> For()
+    {
+        string[] readers = [.. PaperReaders.All.Select(PaperReaders.Word)];
+        Option<string?> reader = new("--for") { Description = $"Writes one reader's set alone, without cost or margin: {string.Join(", ", readers)}. Without it: the whole package, the contractor's.", HelpName = "READER" };
+        reader.Validators.Add(result =>
+        {
+            string typed = result.Tokens.Count > 0 ? result.Tokens[0].Value : "";
+            if (!readers.Contains(typed))
+            {
+                result.AddError($"--for takes one of {string.Join(", ", readers)}; '{(typed.Length > 30 ? typed[..30] + "…" : typed)}' is no reader.");
+            }
+        });
+        return reader;
+    }
+
+    /// <summary>The reader that was typed, or null.</summary>
+    public static PaperReader? Reader(string? typed) => typed is null ? null : PaperReaders.All.First(r => PaperReaders.Word(r) == typed);
 
     public static Option<int> Threads()
     {

@@ -14,12 +14,13 @@ internal static class DesignCommand
         Option<string?> weather = CommonOptions.Weather();
         Option<string[]> programs = CommonOptions.Programs();
         Option<string?> date = CommonOptions.Date();
+        Option<string?> reader = CommonOptions.For();
         Option<int> threads = CommonOptions.Threads();
         Option<bool> json = CommonOptions.Json();
-        Command command = new("design", "Designs a job and writes its package: answers, drawings, lists, price, every figure with its working.\n\nExample: glazewright design yard.json --out yard-package") { job, to, weather, programs, date, threads, json };
+        Command command = new("design", "Designs a job and writes its package: answers, drawings, lists, price, every figure with its working.\n\nExample: glazewright design yard.json --out yard-package") { job, to, weather, programs, date, reader, threads, json };
         command.SetAction(parsed => DesignRun.Run(
             desk,
-            new DesignWish(parsed.GetValue(job)!, parsed.GetValue(to)!, parsed.GetValue(weather), parsed.GetValue(date), parsed.GetValue(threads), parsed.GetValue(json), parsed.GetValue(programs)!)));
+            new DesignWish(parsed.GetValue(job)!, parsed.GetValue(to)!, parsed.GetValue(weather), parsed.GetValue(date), parsed.GetValue(threads), parsed.GetValue(json), parsed.GetValue(programs)!, CommonOptions.Reader(parsed.GetValue(reader)))));
         return command;
     }
 }

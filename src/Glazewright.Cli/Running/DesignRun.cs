@@ -17,8 +17,9 @@ namespace Glazewright.Cli.Running;
 /// <param name="Threads">Most threads.</param>
 /// <param name="Json">JSON instead of text.</param>
 /// <param name="Programs">Edited control programs.</param>
+/// <param name="Reader">Whose set is written; null for the whole package.</param>
 internal sealed record DesignWish(
-    string JobPath, string OutPath, string? WeatherPath, string? Date, int Threads, bool Json, IReadOnlyList<string> Programs);
+    string JobPath, string OutPath, string? WeatherPath, string? Date, int Threads, bool Json, IReadOnlyList<string> Programs, PaperReader? Reader);
 
 /// <summary>Loads, evaluates, writes: the package is swapped in only when all of it is there.</summary>
 internal static class DesignRun
@@ -38,7 +39,7 @@ internal static class DesignRun
         }
 
         // The target is looked at first: nobody waits for a package that cannot be written.
-        if (!OutputFolder.TryOpen(wish.OutPath, out OutputFolder? folder, out OutputProblem? problem))
+        if (!OutputFolder.TryOpen(wish.OutPath, out OutputFolder? folder, out OutputProblem? problem, wish.Reader is { } reader ? PaperReaders.Word(reader) : ""))
         {
             return Refusal.Of(desk, wish.Json, problem);
         }
@@ -73,7 +74,7 @@ internal static class DesignRun
     {
         source = Evaluating.Run(loaded, programs, wish.Threads, say, desk.Cancel);
         say("Writing papers");
-        files = PaperWriter.Write(source, desk.Cancel);
+        files = PaperWriter.Write(source, wish.Reader, desk.Cancel);
         try
         {
             foreach (PaperFile file in files)

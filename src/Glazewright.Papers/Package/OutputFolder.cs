@@ -23,8 +23,11 @@ public sealed class OutputFolder : IDisposable
     private readonly List<string> _kept = [];
     private bool _done;
 
-    private OutputFolder(string target, SwapNames names, FileStream @lock)
+    private readonly string _set;
+
+    private OutputFolder(string target, SwapNames names, FileStream @lock, string set)
     {
+        _set = set;
         _target = target;
         _names = names;
         _lock = @lock;
@@ -37,8 +40,9 @@ public sealed class OutputFolder : IDisposable
     /// <param name="path">The folder the package goes to; it need not exist, its parent must or is made.</param>
     /// <param name="folder">The opened folder, when the answer is true.</param>
     /// <param name="problem">What is wrong, when it is false.</param>
+    /// <param name="set">The reader whose set is written; empty for any other package.</param>
     /// <returns>True when writing may begin.</returns>
-    public static bool TryOpen(string path, [NotNullWhen(true)] out OutputFolder? folder, [NotNullWhen(false)] out OutputProblem? problem)
+    public static bool TryOpen(string path, [NotNullWhen(true)] out OutputFolder? folder, [NotNullWhen(false)] out OutputProblem? problem, string set = "")
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         folder = null;
@@ -52,9 +56,9 @@ public sealed class OutputFolder : IDisposable
             @lock = Lock(names, path);
             TargetChecks.Replaceable(names.Old, path);
             List<string> kept = SwapRepair.Run(target, names);
-            TargetChecks.Of(target, path);
+            TargetChecks.Of(target, path, set);
             Directory.CreateDirectory(names.Fresh);
-            folder = new OutputFolder(target, names, @lock);
+            folder = new OutputFolder(target, names, @lock, set);
             folder._kept.AddRange(kept);
             problem = null;
             return true;
@@ -104,7 +108,7 @@ public sealed class OutputFolder : IDisposable
         problem = null;
         try
         {
-            File.WriteAllText(Path.Combine(_names.Fresh, PackageManifest.FileName), new PackageManifest(_entries).Write(), new UTF8Encoding(false));
+            File.WriteAllText(Path.Combine(_names.Fresh, PackageManifest.FileName), new PackageManifest(_entries, _set).Write(), new UTF8Encoding(false));
             bool replaces = Directory.Exists(_target);
             if (replaces)
             {

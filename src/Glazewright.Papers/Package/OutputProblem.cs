@@ -9,6 +9,9 @@ public enum OutputProblemKind
     /// <summary>The target holds files and no package of ours, or one whose manifest is damaged.</summary>
     NotOurs,
 
+    /// <summary>The target holds a package for another reader: what the user keeps there would go with it.</summary>
+    OtherReader,
+
     /// <summary>The target's name is longer than the disk takes.</summary>
     NameTooLong,
 

@@ -12,7 +12,8 @@ public sealed record ManifestEntry(string Name, long Bytes, string Sha256);
 
 /// <summary>The list of a package's files: only files named here are ever replaced or removed.</summary>
 /// <param name="Entries">The files, by name.</param>
-public sealed record PackageManifest(IReadOnlyList<ManifestEntry> Entries)
+/// <param name="Set">The reader whose set it is; empty for any other package.</param>
+public sealed record PackageManifest(IReadOnlyList<ManifestEntry> Entries, string Set = "")
 {
     /// <summary>Name of the manifest in the package.</summary>
     public const string FileName = "manifest.json";
@@ -24,7 +25,13 @@ public sealed record PackageManifest(IReadOnlyList<ManifestEntry> Entries)
     public string Write()
     {
         StringBuilder json = new();
-        json.Append("{\n  \"").Append(Mark).Append("\": 1,\n  \"files\": [\n");
+        json.Append("{\n  \"").Append(Mark).Append("\": 1,\n");
+        if (Set.Length > 0)
+        {
+            json.Append("  \"for\": ").Append(JsonText.Quote(Set)).Append(",\n");
+        }
+
+        json.Append("  \"files\": [\n");
         ManifestEntry[] sorted = [.. Entries.OrderBy(e => e.Name, StringComparer.Ordinal)];
         for (int i = 0; i < sorted.Length; i++)
         {
@@ -61,7 +68,7 @@ public sealed record PackageManifest(IReadOnlyList<ManifestEntry> Entries)
             }
         }
 
-        return new PackageManifest(entries);
+        return new PackageManifest(entries, document.Find("/for") is TextNode set ? set.Text : "");
     }
 
     /// <summary>The entry of a content.</summary>

@@ -19,7 +19,7 @@ internal static class TargetChecks
     }
 
     /// <summary>Refuses a target that is no folder, holds other things, or holds an earlier package that may not be replaced.</summary>
-    public static void Of(string target, string path)
+    public static void Of(string target, string path, string set)
     {
         if (!Directory.Exists(target))
         {
@@ -36,6 +36,12 @@ internal static class TargetChecks
             throw File.Exists(Path.Combine(target, PackageManifest.FileName))
                 ? Problem(OutputProblemKind.NotOurs, $"'{path}' holds files, and its {PackageManifest.FileName} is damaged or another program's", $"the {PackageManifest.FileName} as it was written, an empty folder, or a new name")
                 : Problem(OutputProblemKind.NotOurs, $"'{path}' holds files and none of our packages ({PackageManifest.FileName} is missing)", "an empty folder, a new name, or a folder that holds an earlier package");
+        }
+
+        // Edited and added files are carried over into the new package: none may reach another reader that way.
+        if (PackageManifest.Of(target) is { } earlier && earlier.Set != set)
+        {
+            throw Problem(OutputProblemKind.OtherReader, $"'{path}' holds {(earlier.Set.Length > 0 ? $"the set for the {earlier.Set}" : "a package that is no reader's set")}, which {(set.Length > 0 ? $"the set for the {set}" : "the new package")} must not mix with", "a folder of its own for each reader");
         }
 
         Replaceable(target, path);

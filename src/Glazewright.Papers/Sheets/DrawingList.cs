@@ -16,17 +16,17 @@ public static class DrawingList
 
     /// <summary>The sheets of the list: one, or more when the set is long.</summary>
     /// <param name="source">What the papers are made from.</param>
-    /// <param name="drawn">Number and sheet of every other drawing.</param>
+    /// <param name="drawn">Number of every other drawing, with its sheet and readers.</param>
     /// <param name="next">Gives the next number of the general sheets.</param>
-    public static IReadOnlyList<Sheet> Draw(PaperSource source, IReadOnlyList<(string Number, Sheet Sheet)> drawn, Func<string> next)
+    public static IReadOnlyList<Sheet> Draw(PaperSource source, IReadOnlyList<(string Number, DrawnSheet Drawn)> drawn, Func<string> next)
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(drawn);
         ArgumentNullException.ThrowIfNull(next);
         Box room = Furniture.RoomMm(SheetStyle.Size(source.Job));
-        List<IReadOnlyList<string>> rows = [.. drawn.Select(d => (IReadOnlyList<string>)[d.Number, d.Sheet.Title, Scale(d.Sheet)])];
+        List<IReadOnlyList<string>> rows = [.. drawn.Select(d => (IReadOnlyList<string>)[d.Number, d.Drawn.Sheet.Title, PaperReaders.Initials(d.Drawn.Readers), Scale(d.Drawn.Sheet)])];
         double columnMm = (room.Width - LegendMm - 2 * GapMm) / 2;
-        Table Of(IEnumerable<IReadOnlyList<string>> some) => new([new("Sheet", 16), new("Drawing", columnMm - 16 - 34), new("Scale", 34)], [.. some]);
+        Table Of(IEnumerable<IReadOnlyList<string>> some) => new([new("Sheet", 16), new("Drawing", columnMm - 16 - 20 - 30), new("For", 20), new("Scale", 30)], [.. some]);
 
         // Rows fill two columns beside the legend on the first sheet, two on each further one.
         double heightMm = room.Height - 8;
@@ -75,7 +75,7 @@ public static class DrawingList
                 Legend(draft, source.Job, room.Right - LegendMm);
             }
 
-            sheets.Add(draft.Done(string.Join("; ", drawn.Select(d => $"{d.Number} {d.Sheet.Title}")) + ".", SheetStyle.Preliminary));
+            sheets.Add(draft.Done(string.Join("; ", drawn.Select(d => $"{d.Number} {d.Drawn.Sheet.Title}")) + ".", SheetStyle.Preliminary));
         }
 
         return sheets;
@@ -172,6 +172,7 @@ public static class DrawingList
         y += 4;
         draft.Notes(
             [
+                $"For: {string.Join(", ", PaperReaders.All.Select(r => $"{PaperReaders.Initial(r)} {PaperReaders.Word(r)}"))}; their sets hold these sheets and no others.",
                 "Member marks: C column, E end post, R rafter, T tie, L along the house; S sheet, P panel: as on the cut list. F pier.",
                 $"Plan sizes {Plan(job.Datum.Plan)}; heights from {Heights(job.Datum.Heights)}; eaves to {(job.Datum.Eave == EaveDatum.TopOfSteel ? "the top of the steel" : "under the gutter")}. {(draft.Style == LengthStyle.FeetInches ? "Feet, inches and sixteenths" : "Millimetres")}. Written dimensions rule; do not scale.",
                 "Left and right as seen looking from end 2 to end 1.",

@@ -40,7 +40,7 @@ public class ReadersTests
     [Theory, MemberData(nameof(Examples))]
     public void All_lettering_of_every_sheet_can_be_read(string example)
     {
-        foreach (Sheet sheet in PaperWriter.Sheets(Made[example].Value))
+        foreach (Sheet sheet in DrawingSet.Of(Made[example].Value).Select(d => d.Sheet))
         {
             Page page = Plot.Of(sheet);
             Assert.True(TextClashes.On(page).Concat(TextClashes.OnLines(page)).ToArray() is [], $"{sheet.Id}: {string.Join("; ", TextClashes.On(page).Concat(TextClashes.OnLines(page)))}");

@@ -330,6 +330,32 @@ public sealed class OutputFolderTests : IDisposable
     [DllImport("libc", EntryPoint = "setfsuid")]
     private static extern int ActAs(uint user);
 
+    // What a user keeps beside the contractor's package is carried over: it must not slip into a set that is handed on.
+    [Fact]
+    public void A_set_never_takes_the_place_of_another_readers_package()
+    {
+        Write(Target, ("price.csv", "secret"));
+        File.WriteAllText(Path.Combine(Target, "margin.txt"), "mine");
+        Assert.False(OutputFolder.TryOpen(Target, out _, out OutputProblem? problem, "grower"));
+        Assert.Equal(OutputProblemKind.OtherReader, problem.Kind);
+
+        string set = Path.Combine(_room, "set");
+        for (int again = 0; again < 2; again++)
+        {
+            Assert.True(OutputFolder.TryOpen(set, out OutputFolder? folder, out problem, "grower"), problem?.Wrong);
+            using (folder)
+            {
+                folder.Add("report.pdf", "one"u8);
+                Assert.True(folder.TryFinish(out problem), problem?.Wrong);
+            }
+        }
+
+        Assert.Equal("grower", PackageManifest.Of(set)!.Set);
+        Assert.False(OutputFolder.TryOpen(set, out _, out problem, "crew"));
+        Assert.Equal(OutputProblemKind.OtherReader, problem.Kind);
+        Assert.Equal(OutputProblemKind.OtherReader, Refused(set).Kind);
+    }
+
     private static string[] Write(string target, params (string Name, string Text)[] files)
     {
         Assert.True(OutputFolder.TryOpen(target, out OutputFolder? folder, out OutputProblem? problem), problem?.Wrong);

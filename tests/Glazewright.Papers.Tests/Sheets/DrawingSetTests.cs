@@ -23,7 +23,7 @@ public class DrawingSetTests
 
         // The sample's lot holds two houses of its own length.
         source = lengthM > 104 * Ft || houses > 2 ? source with { Job = source.Job with { Lot = source.Job.Lot with { SizeXM = 0, SizeYM = 0 } } } : source;
-        foreach (Sheet sheet in DrawingSet.Of(source))
+        foreach (Sheet sheet in DrawingSet.Of(source).Select(d => d.Sheet))
         {
             Page page = Plot.Of(sheet);
             TextClash[] clashes = [.. TextClashes.On(page), .. sheet.Id == "cover" ? [] : TextClashes.OnLines(page)];
@@ -37,8 +37,8 @@ public class DrawingSetTests
     [InlineData(1), InlineData(2), InlineData(10)]
     public void The_list_of_drawings_is_true(int houses)
     {
-        IReadOnlyList<Sheet> sheets = DrawingSet.Of(SampleSource.Make(houses: houses));
-        Assert.Equal(sheets.Count, sheets.Select(s => s.Id).Distinct().Count());
+        Sheet[] sheets = [.. DrawingSet.Of(SampleSource.Make(houses: houses)).Select(d => d.Sheet)];
+        Assert.Equal(sheets.Length, sheets.Select(s => s.Id).Distinct().Count());
         Sheet[] lists = [.. sheets.Where(s => s.Id == "list" || s.Id.StartsWith("list-", StringComparison.Ordinal))];
         string[] listed = [.. lists.SelectMany(l => l.OnPaper.OfType<Entity.Label>()).Select(l => l.Text)];
         foreach (Sheet sheet in sheets.Except(lists))
