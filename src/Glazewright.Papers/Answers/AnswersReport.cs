@@ -8,7 +8,7 @@ using Glazewright.Papers.Sheets;
 
 namespace Glazewright.Papers.Answers;
 
-/// <summary>The grower's report: the questions of the first hour, each with a number, a picture and a caution.</summary>
+/// <summary>The questions of the first hour, each answered with a number, a picture and a caution: what stands behind the grower's report.</summary>
 public static class AnswersReport
 {
     private const int MostFindings = 12;
@@ -23,27 +23,15 @@ public static class AnswersReport
         QuestionAnswered[] answers = [.. Answers(source)];
         List<Block> blocks =
         [
-            new Block.Opening(name, "What your greenhouse will do, predicted", Facts(source)),
+            new Block.Opening(name, "Your questions, answered with their numbers", Facts(source)),
         ];
-        if (source.Houses.Count > 0)
-        {
-            blocks.Add(SectionOf(source, source.Houses[0], 104));
-        }
-
-        blocks.Add(new Block.TableOf(new Table(
-            [new("You asked", 66), new("Short answer", 92), new("", 19)],
-            [.. answers.Select(a => (IReadOnlyList<string>)[a.Question, a.Brief, Word(a.Standing)])])));
+        blocks.Add(ShortTable(source));
         blocks.Add(Cautions.Weather(source));
         if (job.Occupancy.Visitors != Visitors.StaffOnly)
         {
-            blocks.Add(new Block.Caution("People come in", FormattableString.Invariant($"With {(job.Occupancy.Visitors == Visitors.Customers ? "customers" : "pupils")} inside it is no mere farm building: risk category {job.Occupancy.RiskCategory}, exits, door widths and accessible routes are for the plan reviewer to settle before anything is ordered.")));
+            blocks.Add(Cautions.People(source));
         }
 
-        Sheet? range = RangeSection.Picture(source, Said.WidthMm, 54);
-        blocks.Add(new Block.Heading(1, "Plan and sections"));
-        blocks.Add(new Block.Picture(RangePlan.Picture(source, Said.WidthMm, 84), "Range plan. Lot lines and setbacks are on the drawing sheet."));
-        blocks.AddRange(range is null ? [] : [new Block.Picture(range, "How far the houses shade each other at noon of the shortest day.")]);
-        blocks.AddRange(source.Houses.Skip(1).Select(h => SectionOf(source, h, 92)));
         blocks.Add(new Block.Heading(1, "Your questions"));
         foreach (QuestionAnswered answer in answers)
         {
@@ -70,9 +58,10 @@ public static class AnswersReport
     public static IReadOnlyList<ShortAnswer> InShort(PaperSource source) =>
         [.. Answers(source).Select(a => new ShortAnswer(a.Question, a.Brief, Word(a.Standing)))];
 
-    private static Block SectionOf(PaperSource source, HouseResults house, double heightMm) => new Block.Picture(
-        HouseSection.Picture(source, house, Said.WidthMm, heightMm),
-        $"House {house.Form.Id}, cross-section looking {Compass.Word(house.Form.Face(FaceName.End1).AzimuthDeg)}, with the noon sun of the shortest and longest day.");
+    /// <summary>The questions with their short answers, as a table.</summary>
+    internal static Block ShortTable(PaperSource source) => new Block.TableOf(new Table(
+        [new("You asked", 66), new("Short answer", 92), new("", 19)],
+        [.. Answers(source).Select(a => (IReadOnlyList<string>)[a.Question, a.Brief, Word(a.Standing)])]));
 
     /// <summary>The answers that everyone on the job may read: all but what it costs to build.</summary>
     internal static IEnumerable<QuestionAnswered> OpenAnswers(PaperSource source)
@@ -107,7 +96,7 @@ public static class AnswersReport
     private static IEnumerable<QuestionAnswered> Answers(PaperSource source) =>
         PriceAnswer.Of(source) is QuestionAnswered price ? OpenAnswers(source).Append(price) : OpenAnswers(source);
 
-    private static IReadOnlyList<string> Facts(PaperSource source)
+    internal static IReadOnlyList<string> Facts(PaperSource source)
     {
         Job job = source.Job;
         Said said = new(job.Units);
@@ -121,9 +110,8 @@ public static class AnswersReport
 
     private static IEnumerable<Block> Findings(PaperSource source)
     {
-        Finding[] all = [.. WhiteList.Findings(source)];
-        string[] worst = [.. all.Where(f => f.Severity is Severity.Danger or Severity.Miss).OrderByDescending(f => f.Severity).Select(f => (f.Id.Length > 0 ? f.Id + ": " : "") + f.What + (f.Mend.Length > 0 ? " → " + f.Mend : "")).Distinct()];
-        int dangers = all.Count(f => f.Severity == Severity.Danger);
+        string[] worst = [.. ToSettle(source)];
+        int dangers = WhiteList.Findings(source).Count(f => f.Severity == Severity.Danger);
         if (worst.Length > 0)
         {
             yield return new Block.Heading(1, "To be settled before anything is ordered");
@@ -133,6 +121,13 @@ public static class AnswersReport
         OpenCounts counts = OpenCounts.Of(source);
         yield return new Block.Paragraph($"All {counts.Findings} findings on the house and what it does, the {counts.Defaults} values that were taken as usual because the job does not say, and what the computation leaves out stand in basis.pdf. What the contractor assumes for buying and pricing is not counted here.", Quiet: true);
     }
+
+    /// <summary>Dangers and misses with what would mend them, the worst first.</summary>
+    internal static IEnumerable<string> ToSettle(PaperSource source) => WhiteList.Findings(source)
+        .Where(f => f.Severity is Severity.Danger or Severity.Miss)
+        .OrderByDescending(f => f.Severity)
+        .Select(f => (f.Id.Length > 0 ? f.Id + ": " : "") + f.What + (f.Mend.Length > 0 ? " → " + f.Mend : ""))
+        .Distinct();
 
     internal static string Word(Standing standing) => standing switch
     {

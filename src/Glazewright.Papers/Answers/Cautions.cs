@@ -1,3 +1,4 @@
+using Glazewright.Design.Brief;
 using Glazewright.Papers.Reports;
 using Glazewright.Papers.Sets;
 
@@ -16,6 +17,10 @@ internal static class Cautions
             synthetic ? "Synthetic weather" : "What these predictions rest on",
             (synthetic ? "The weather year is synthetic: made from monthly normals with a fixed seed, not measured. " : "") + $"Weather: {year}. " + text);
     }
+
+    public static Block People(PaperSource source) => new Block.Caution(
+        "People come in",
+        FormattableString.Invariant($"With {(source.Job.Occupancy.Visitors == Visitors.Customers ? "customers" : "pupils")} inside it is no mere farm building: risk category {source.Job.Occupancy.RiskCategory}, exits, door widths and accessible routes are for the plan reviewer to settle before anything is ordered."));
 
     public static IEnumerable<Block> Of(PaperSource source)
     {

@@ -12,6 +12,8 @@ namespace Glazewright.Papers.Answers;
 /// <summary>What if something fails?</summary>
 internal static class FailureAnswer
 {
+    private const double StepMin = 5;
+
     public static QuestionAnswered? Of(PaperSource source, HouseResults house)
     {
         EqList<Rehearsal> rehearsals = house.Rehearsals;
@@ -27,8 +29,8 @@ internal static class FailureAnswer
         [
             new Block.TableOf(new Table(
                 [new Column("What fails", 74), new Column("Day", 26), new Column("What happens", 44), new Column("Worst air at the crop", 28, Along.End)],
-                [.. rehearsals.Select(r => (IReadOnlyList<string>)[Capital(r.What), DayReport.Name(r.Day), Time(r, said), Worst(r, said)])])),
-            new Block.Picture(Trace(shown, said), $"{Capital(shown.What)}: air at the crop from the failure on, as in the file and at both ends of what was tried."),
+                [.. rehearsals.Select(r => (IReadOnlyList<string>)[Said.Capital(r.What), DayReport.Name(r.Day), Time(r, said), Worst(r, said)])])),
+            new Block.Picture(Trace(shown, said), $"{Said.Capital(shown.What)}: air at the crop from the failure on, as in the file and at both ends of what was tried."),
             new Block.Paragraph(
                 "Tried on the model on the typical year's coldest and hottest days with a crop, in calm (0.5 m/s) and windy (8 m/s) air, in a damp and a dry house, with the curtain open and shut, and as the file has it: the times are from the harshest to the mildest of these, rounded down to five minutes. A worse year is colder. Alarms that reach someone, and backup heat or power, are what these times ask for.", Quiet: true),
         ];
@@ -59,17 +61,22 @@ internal static class FailureAnswer
         ? string.Create(CultureInfo.InvariantCulture, $"{minutes} min")
         : string.Create(CultureInfo.InvariantCulture, $"{minutes / 60} h{(minutes % 60 > 0 ? $" {minutes % 60} min" : "")}");
 
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+    // Whole hours, not more than seven of them.
+    private static IReadOnlyList<(double At, string Text)> Hours(double lengthH)
+    {
+        double stepH = Math.Max(1, Math.Ceiling(lengthH / 7));
+        return [.. Enumerable.Range(0, (int)(lengthH / stepH) + 1).Select(i => (i * stepH / Math.Max(lengthH, stepH), string.Create(CultureInfo.InvariantCulture, $"+{i * stepH:0} h")))];
+    }
 
     private static Sheet Trace(Rehearsal r, Said said)
     {
         string unit = said.Of(20, Unit.Celsius).Unit;
         int steps = r.Runs[0].InsideC.Count - 1;
         return StripChart.Draw(
-            "failure-" + r.Id, Capital(r.What), unit,
+            "failure-" + r.Id, Said.Capital(r.What), unit,
             [.. r.Runs.Select(x => new Strip(x.State, [.. x.InsideC.Select(c => said.Of(c, Unit.Celsius).Value)]))],
             null,
-            [.. Enumerable.Range(0, 7).Select(i => (i / 6.0, string.Create(CultureInfo.InvariantCulture, $"+{steps * 5 * i / 6.0 / 60:0.#} h")))],
+            Hours(steps * StepMin / 60.0),
             Said.WidthMm, 40);
     }
 }

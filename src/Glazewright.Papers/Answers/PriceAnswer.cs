@@ -37,7 +37,7 @@ internal static class PriceAnswer
         {
             blocks.Add(new Block.Bullets([
                 .. quote.Scope.GroupBy(s => s.By).OrderBy(g => g.Key).Select(g =>
-                    $"{By(g.Key)}: {string.Join(", ", g.OrderBy(s => s.System).Select(s => Words(s.System) + (s.Note.Length > 0 ? $" ({s.Note})" : "")))}."),
+                    $"{By(g.Key)}: {Systems(g)}."),
             ]));
         }
 
@@ -49,7 +49,10 @@ internal static class PriceAnswer
         return new QuestionAnswered("What does it cost to build?", $"{Said.Money(quote.Price)} ({Said.Money(quote.LowPrice)} to {Said.Money(quote.HighPrice)})", sentence, Standing.None, blocks);
     }
 
-    private static string By(ScopeBy by) => by switch
+    /// <summary>Systems with their notes, in one line.</summary>
+    internal static string Systems(IEnumerable<ScopeLine> lines) => string.Join(", ", lines.OrderBy(s => s.System).Select(s => Words(s.System) + (s.Note.Length > 0 ? $" ({s.Note})" : "")));
+
+    internal static string By(ScopeBy by) => by switch
     {
         ScopeBy.Us => "By us",
         ScopeBy.Owner => "By you",
@@ -58,7 +61,7 @@ internal static class PriceAnswer
         _ => "By us as an allowance, settled later",
     };
 
-    private static string Words(ScopeSystem system) => system switch
+    internal static string Words(ScopeSystem system) => system switch
     {
         ScopeSystem.AirAndLamps => "circulation fans, lamps, other air equipment",
         ScopeSystem.Permits => "permits and engineer",

@@ -9,11 +9,9 @@ using Glazewright.Papers.Sheets;
 
 namespace Glazewright.Papers.Answers;
 
-/// <summary>What a plan reviewer or engineer looks for first: criteria, shapes, ways out, loads, members, reactions, workings.</summary>
+/// <summary>What a plan reviewer or engineer looks for first: criteria, shapes, ways out, loads, members, reactions.</summary>
 public static class ReviewReport
 {
-    private static readonly string[] OpenRooms = ["/form/", "/frame/", "form/", "frame/"];
-
     /// <summary>The report.</summary>
     /// <param name="source">What the papers are made from.</param>
     public static Report Of(PaperSource source)
@@ -51,8 +49,7 @@ public static class ReviewReport
         blocks.AddRange(structure.Blocks);
         blocks.Add(new Block.Heading(2, "Base reactions of a typical frame"));
         blocks.Add(new Block.TableOf(Reactions(source)));
-        blocks.Add(new Block.Heading(1, "Workings"));
-        blocks.AddRange(Workings(source));
+        blocks.Add(new Block.Paragraph("Every load, section, check and reaction is worked out in calculation.pdf.", Quiet: true));
         return new Report(
             name + ": design criteria",
             "Design criteria and preliminary structure",
@@ -122,28 +119,5 @@ public static class ReviewReport
             [.. source.Houses.SelectMany(h => h.Frame.Reactions.Select(r => (IReadOnlyList<string>)[
                 h.Form.Id, Compass.Word(h.Form.Face(r.Side).AzimuthDeg), said.Text(r.DownN, Unit.Newton), said.Text(r.UpN, Unit.Newton), said.Text(r.ThrustN, Unit.Newton), said.Text(r.MomentNm, Unit.NewtonMetre),
             ]))]);
-    }
-
-    private static IEnumerable<Block> Workings(PaperSource source)
-    {
-        Said said = new(source.Job.Units);
-        Figure[] figures =
-        [
-            .. source.Reports().SelectMany(r => r.Figures).Where(f => !f.Confidential && OpenRooms.Any(room => f.Id.StartsWith(room, StringComparison.Ordinal) || f.Id.Contains(room, StringComparison.Ordinal))),
-        ];
-        yield return new Block.Paragraph("Formulas are in SI units (m, Pa, N, kg, °C, s). A number printed beside a symbol is the one that was used.", Quiet: true);
-
-        // A caution that many rows carry is said once; each of them points at it.
-        string[] shared = [.. figures.Where(f => f.Caution.Length > 0).GroupBy(f => f.Caution).Where(g => g.Count() > 1).Select(g => g.Key)];
-        for (int i = 0; i < shared.Length; i++)
-        {
-            yield return new Block.Caution(Mark(i), shared[i]);
-        }
-
-        yield return new Block.TableOf(new Table(
-            [new("Figure", 56), new("Value", 30, Along.End), new("Working and source", 88)],
-            [.. figures.Select(f => (IReadOnlyList<string>)[$"{f.Label} ({f.Id})", said.Text(f.Value, f.Unit), Array.IndexOf(shared, f.Caution) is int at and >= 0 ? $"{WorkingWords.Of(f with { Caution = "" })} {Mark(at)}" : WorkingWords.Of(f)])]));
-
-        static string Mark(int index) => FormattableString.Invariant($"Caution {index + 1}");
     }
 }

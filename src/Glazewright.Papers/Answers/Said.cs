@@ -58,6 +58,8 @@ internal sealed class Said(UnitSystem units)
 
     public static string Month(int number) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(number);
 
+    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
     public static string Listed(IEnumerable<string> items)
     {
         string[] all = [.. items];

@@ -6,17 +6,30 @@ namespace Glazewright.Papers.Answers;
 /// <summary>A figure's working in one paragraph.</summary>
 internal static class WorkingWords
 {
-    public static string Of(Figure figure)
+    private const int LongMethod = 60;
+
+    /// <summary>The whole working.</summary>
+    /// <param name="figure">The figure.</param>
+    /// <param name="methodMark">Where its method is told, or empty to tell it here.</param>
+    /// <param name="cautionMark">Where its caution is told, or empty to tell it here.</param>
+    public static string Of(Figure figure, string methodMark = "", string cautionMark = "")
     {
+        string caution = cautionMark.Length > 0 ? " " + cautionMark : figure.Caution.Length > 0 ? " Caution: " + figure.Caution : "";
         string working = figure.Working switch
         {
-            Working.Derived derived => derived.Formula + Inputs(derived.Inputs),
-            Working.Observed observed => observed.Method + Inputs(observed.Inputs) + (observed.Limits.Length > 0 ? " Limits: " + observed.Limits + "." : ""),
-            _ => "stated",
+            _ when methodMark.Length > 0 && figure.Working is Working.Observed told => methodMark + Inputs(told.Inputs),
+            Working.Derived derived => $"{derived.Formula}{Inputs(derived.Inputs)} [{SourceText(figure.Source)}]",
+            Working.Observed observed => observed.Method + Inputs(observed.Inputs) + Limits(observed) + $" [{SourceText(figure.Source)}]",
+            _ => $"stated [{SourceText(figure.Source)}]",
         };
-        string caution = figure.Caution.Length > 0 ? " Caution: " + figure.Caution : "";
-        return $"{working} [{SourceText(figure.Source)}]{caution}";
+        return working + caution;
     }
+
+    /// <summary>Method, limits and source of a figure from a loop or a solver, when they are worth telling apart from its numbers; else empty.</summary>
+    public static string Method(Figure figure) =>
+        figure.Working is Working.Observed observed && observed.Method.Length + observed.Limits.Length > LongMethod ? $"{observed.Method}.{Limits(observed)} [{SourceText(figure.Source)}]" : "";
+
+    private static string Limits(Working.Observed observed) => observed.Limits.Length > 0 ? " Limits: " + observed.Limits + "." : "";
 
     public static string SourceText(Source source) => source switch
     {

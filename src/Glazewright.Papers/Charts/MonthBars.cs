@@ -57,7 +57,11 @@ public static class MonthBars
                 Role = Role.Curve,
                 Pen = new Pen(0.35, [3, 1.2], Paint.Of(Tone.Ink)),
             });
-            all.Add(new Entity.Label(new(box.Plot.Right, y - 1), name) { Role = Role.Text, Along = Along.End, Masked = true });
+
+            // Named beside the unit, where no bar can lie under the words.
+            double x = box.Plot.Left + Lettering.WidthMm(unit, Face.Regular, Lettered.SmallestMm) + 8;
+            all.Add(new Entity.Polyline([new(x, 2), new(x + 9, 2)]) { Role = Role.Curve, Pen = new Pen(0.35, [3, 1.2], Paint.Of(Tone.Ink)) });
+            all.Add(new Entity.Label(new(x + 11, 3.2), name) { Role = Role.Text });
         }
 
         all.AddRange(ChartKey.Row(series.Select((s, i) => (s.Name, Tones.Series(i))), new(box.Plot.Right, 3.2)));

@@ -52,6 +52,25 @@ public sealed record MarkGroup(string Id, string Title, Box? ClipMm, IReadOnlyLi
         return this with { ClipMm = clip, Marks = [.. Marks.Select(m => Moved(m, byMm))] };
     }
 
+    /// <summary>The same marks larger or smaller, paper and pens and all.</summary>
+    /// <param name="factor">How many times as large.</param>
+    public MarkGroup Scaled(double factor)
+    {
+        Box? clip = ClipMm is Box box ? new Box(box.Left * factor, box.Top * factor, box.Width * factor, box.Height * factor) : null;
+        return this with { ClipMm = clip, Marks = [.. Marks.Select(m => Scaled(m, factor))] };
+    }
+
+    private static Mark Scaled(Mark mark, double by) => mark switch
+    {
+        Mark.Lines lines => lines with { Points = [.. lines.Points.Select(p => by * p)], Pen = Scaled(lines.Pen, by) },
+        Mark.Curve curve => curve with { Centre = by * curve.Centre, RadiusMm = by * curve.RadiusMm, Pen = Scaled(curve.Pen, by) },
+        Mark.Area area => area with { Rings = [.. area.Rings.Select(r => (IReadOnlyList<Spot>)[.. r.Select(p => by * p)])] },
+        Mark.Words words => words with { Start = by * words.Start, CapHeightMm = by * words.CapHeightMm },
+        _ => throw new InvalidOperationException("Marks are a closed set."),
+    };
+
+    private static Pen Scaled(Pen pen, double by) => pen with { WidthMm = by * pen.WidthMm, DashesMm = [.. pen.DashesMm.Select(d => by * d)] };
+
     private static Mark Moved(Mark mark, Spot by) => mark switch
     {
         Mark.Lines lines => lines with { Points = Moved(lines.Points, by) },
@@ -67,6 +86,10 @@ public sealed record MarkGroup(string Id, string Title, Box? ClipMm, IReadOnlyLi
 /// <summary>A page ready to be written.</summary>
 public sealed record Page(double WidthMm, double HeightMm, IReadOnlyList<MarkGroup> Groups)
 {
+    /// <summary>The same page larger or smaller.</summary>
+    /// <param name="factor">How many times as large.</param>
+    public Page Scaled(double factor) => new(WidthMm * factor, HeightMm * factor, [.. Groups.Select(g => g.Scaled(factor))]);
+
     /// <summary>All lettering of the page.</summary>
     public IEnumerable<Mark.Words> Words() => Groups.SelectMany(g => g.Marks).OfType<Mark.Words>();
 }

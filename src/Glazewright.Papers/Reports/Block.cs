@@ -60,6 +60,9 @@ public abstract record Block
     /// <summary>A caution, in a box that cannot be overlooked.</summary>
     public sealed record Caution(string Title, string Text) : Block;
 
+    /// <summary>The contents: every heading of levels 1 and 2 with its page.</summary>
+    public sealed record Contents : Block;
+
     /// <summary>What follows starts a page.</summary>
     public sealed record NewPage : Block;
 }
@@ -72,4 +75,8 @@ public abstract record Block
 /// <param name="Size">Paper.</param>
 /// <param name="Blocks">What it says.</param>
 public sealed record Report(
-    string Title, string Subject, string Foot, DateOnly? Date, SheetSize Size, IReadOnlyList<Block> Blocks);
+    string Title, string Subject, string Foot, DateOnly? Date, SheetSize Size, IReadOnlyList<Block> Blocks)
+{
+    /// <summary>How many times as large everything is set: above 1 for what is read at arm's length.</summary>
+    public double Enlarged { get; init; } = 1;
+}

@@ -6,7 +6,11 @@ namespace Glazewright.Papers.Reports;
 /// <summary>Sets blocks as pieces of a given width.</summary>
 internal static class BlockSetting
 {
-    public static IEnumerable<Piece> Set(Block block, double widthMm) => block switch
+    /// <summary>A block as pieces.</summary>
+    /// <param name="block">The block.</param>
+    /// <param name="widthMm">Width of a line.</param>
+    /// <param name="contents">Headings of the report and, once it is laid out, their pages.</param>
+    public static IEnumerable<Piece> Set(Block block, double widthMm, ContentsLines contents) => block switch
     {
         Block.Opening opening => [Opening(opening, widthMm)],
         Block.Heading heading => [Heading(heading, widthMm)],
@@ -26,6 +30,7 @@ internal static class BlockSetting
         Block.TableOf table => TableRows(Fitted(table.Table, widthMm)),
         Block.Picture picture => [Picture(picture, widthMm)],
         Block.Caution caution => [Caution(caution, widthMm)],
+        Block.Contents => contents.Set(widthMm),
         Block.NewPage => [new Piece(0, 0, _ => []) { OpensPage = true }],
         _ => throw new InvalidOperationException("Blocks are a closed set."),
     };

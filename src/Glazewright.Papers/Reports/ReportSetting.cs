@@ -12,9 +12,17 @@ public static class ReportSetting
     public static PdfBook Of(Report report)
     {
         ArgumentNullException.ThrowIfNull(report);
+        if (report.Enlarged != 1)
+        {
+            // Set on a smaller page, then all of it made larger.
+            PdfBook small = Of(report with { Enlarged = 1, Size = report.Size with { WidthMm = report.Size.WidthMm / report.Enlarged, HeightMm = report.Size.HeightMm / report.Enlarged } });
+            return small with { Pages = [.. small.Pages.Select(p => p.Scaled(report.Enlarged))], Outline = [.. small.Outline.Select(o => o with { TopMm = o.TopMm * report.Enlarged })] };
+        }
+
         double widthMm = report.Size.WidthMm - 2 * ReportType.MarginMm;
-        List<Piece> pieces = [.. report.Blocks.SelectMany((b, i) => BlockSetting.Set(b, widthMm).Select(p => Introduces(report.Blocks, i) ? p with { KeepWithNext = true } : p))];
-        List<List<MarkGroup>> pages = [[]];
+        ContentsLines contents = new([.. report.Blocks.OfType<Block.Heading>().Where(h => h.Level <= 2).Select(h => (h.Level, h.Text))]);
+        List<Piece> pieces = [.. report.Blocks.SelectMany((b, i) => BlockSetting.Set(b, widthMm, contents).Select(p => Introduces(report.Blocks, i) ? p with { KeepWithNext = true } : p))];
+        List<List<(Piece Piece, Spot At)>> pages = [[]];
         List<OutlineEntry> outline = [];
         const double top = ReportType.MarginMm;
         double bottom = report.Size.HeightMm - ReportType.MarginMm - ReportType.FootMm / 2;
@@ -31,7 +39,7 @@ public static class ReportSetting
                 atTop = true;
                 if (piece.Head is Piece head && i > 0 && pieces[i - 1].Head == head)
                 {
-                    pages[^1].AddRange(head.Draw(new(ReportType.MarginMm, y)));
+                    pages[^1].Add((head, new(ReportType.MarginMm, y)));
                     y += head.HeightMm;
                 }
             }
@@ -42,11 +50,12 @@ public static class ReportSetting
                 outline.Add(new OutlineEntry(title, depth, pages.Count - 1, Math.Max(0, y - 4)));
             }
 
-            pages[^1].AddRange(piece.Draw(new(ReportType.MarginMm, y)));
+            pages[^1].Add((piece, new(ReportType.MarginMm, y)));
             y += piece.HeightMm;
         }
 
-        return new PdfBook(report.Title, report.Subject, report.Date, [.. pages.Select((g, n) => Finished(report, g, n, pages.Count))], outline);
+        contents.Pages = [.. outline.Select(o => o.PageIndex + 1)];
+        return new PdfBook(report.Title, report.Subject, report.Date, [.. pages.Select((placed, n) => Finished(report, [.. placed.SelectMany(p => p.Piece.Draw(p.At))], n, pages.Count))], outline);
     }
 
     /// <summary>The report as a PDF file.</summary>
@@ -56,20 +65,23 @@ public static class ReportSetting
     private static bool Introduces(IReadOnlyList<Block> blocks, int at) =>
         at > 0 && at + 1 < blocks.Count && blocks[at] is Block.Paragraph { Text.Length: < 600 } && blocks[at - 1] is Block.Heading && blocks[at + 1] is Block.Picture;
 
-    /// <summary>Height a piece needs with all that must stay with it, spaces included; what can't stay together on any page need not.</summary>
+    /// <summary>Height a piece needs with all that must stay with it, spaces included. What cannot stay together on any page stays with its beginning: a heading with the head and the first row of a long table.</summary>
     private static double Needed(List<Piece> pieces, int first, double roomMm)
     {
         double height = 0;
+        double beginning = 0;
         for (int i = first; i < pieces.Count; i++)
         {
             height += pieces[i].BeforeMm + pieces[i].HeightMm;
+            bool stillOpening = pieces[i].KeepWithNext && pieces[i].Head is null;
+            beginning = beginning == 0 && !stillOpening ? height : beginning;
             if (!pieces[i].KeepWithNext)
             {
                 break;
             }
         }
 
-        return height > roomMm ? pieces[first].BeforeMm + pieces[first].HeightMm : height;
+        return height <= roomMm ? height : beginning > 0 && beginning <= roomMm ? beginning : pieces[first].BeforeMm + pieces[first].HeightMm;
     }
 
     private static Page Finished(Report report, List<MarkGroup> groups, int index, int count)

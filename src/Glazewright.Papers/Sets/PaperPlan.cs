@@ -5,6 +5,7 @@ using Glazewright.Design.Program;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Dxf;
+using Glazewright.Papers.Erection;
 using Glazewright.Papers.Exchange;
 using Glazewright.Papers.Gltf;
 using Glazewright.Papers.Ifc;
@@ -41,7 +42,13 @@ internal static class PaperPlan
 
     private static IEnumerable<PlannedPaper> Reports(PaperSource source)
     {
-        yield return new("answers.pdf", "Answers: what the greenhouse will do", [Grower], () => ReportSetting.Pdf(AnswersReport.Of(source)));
+        yield return new("grower.pdf", "Your greenhouse: what it will do, in pictures", [Grower], () => ReportSetting.Pdf(GrowerReport.Of(source)));
+        if (QuoteReport.Of(source) is { } quote)
+        {
+            yield return new("quote.pdf", "Quote, a draft until signed", [Grower], () => ReportSetting.Pdf(quote));
+        }
+
+        yield return new("answers.pdf", "Answers: each question with its numbers", [Grower], () => ReportSetting.Pdf(AnswersReport.Of(source)));
         yield return new("basis.pdf", "What the answers rest on: findings, defaults, limits", [Grower, Reviewer], () => ReportSetting.Pdf(BasisReport.Of(source)));
         if (LightReport.Of(source) is { } light)
         {
@@ -64,6 +71,8 @@ internal static class PaperPlan
         }
 
         yield return new("review.pdf", "Design criteria and preliminary structure", [Reviewer], () => ReportSetting.Pdf(ReviewReport.Of(source)));
+        yield return new("calculation.pdf", "Calculations: every figure with its working, source and caution", [Grower, Reviewer], () => ReportSetting.Pdf(CalculationReport.Of(source)));
+        yield return new("crew.pdf", "For the crew: set out, stand, cover, hang, with room to sign", [Crew], () => ReportSetting.Pdf(CrewReport.Of(source)));
         if (source.Houses.Count > 0)
         {
             yield return new("control.pdf", "The control program in plain words", [Controls, Grower], () => ReportSetting.Pdf(ControlReport.Of(source)));

@@ -6,6 +6,7 @@ using System.Xml.Linq;
 using Glazewright.Design.Contracts;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Erection;
 using Glazewright.Papers.Reports;
 using Glazewright.Papers.Sets;
 using UglyToad.PdfPig;
@@ -99,7 +100,7 @@ public partial class PaperWriterTests
     public void No_page_has_clashing_texts(UnitSystem units, int houses, string name, string date)
     {
         PaperSource source = SampleSource.Make(units, houses, name.Length == 0 ? new string('n', 500) : name, date);
-        foreach (Report report in (Report[])[AnswersReport.Of(source), BasisReport.Of(source), ReviewReport.Of(source)])
+        foreach (Report report in (Report[])[AnswersReport.Of(source), BasisReport.Of(source), ReviewReport.Of(source), GrowerReport.Of(source), QuoteReport.Of(source)!, CalculationReport.Of(source), CrewReport.Of(source)])
         {
             Assert.All(ReportSetting.Of(report).Pages, p => Assert.Empty(TextClashes.On(p)));
         }

@@ -1,0 +1,38 @@
+using System.Globalization;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Layout;
+using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Reports;
+using Glazewright.Papers.Sets;
+using Glazewright.Papers.Sheets;
+
+namespace Glazewright.Papers.Erection;
+
+/// <summary>Where each piece of equipment goes: distance from end 1, from the left wall, and height of its underside.</summary>
+internal static class Hanging
+{
+    public static IEnumerable<Block> Of(PaperSource source, HouseResults house)
+    {
+        LengthStyle style = SheetStyle.Lengths(source.Job);
+        PlacedItem[] items = [.. house.Layout.Placed.Where(p => p.Kind is not (PlacedKind.Bench or PlacedKind.Aisle or PlacedKind.Curtain))];
+        if (items.Length == 0)
+        {
+            return [];
+        }
+
+        string L(double m) => LengthText.Of(m, style);
+        return
+        [
+            .. CrewReport.Page(house, "hang and set equipment"),
+            new Block.Paragraph("Distances to the near corner of each piece as drawn; the hung weight of the frame's design and the maker's brackets rule. Guards on before power; disconnect in sight of each motor; heaters and vents at their clearances.", Quiet: true),
+            new Block.TableOf(new Table(
+                [new("Piece", 52), new("Wall or floor", 26), new("From end 1", 28, Along.End), new("From left wall", 28, Along.End), new("Underside", 26, Along.End), new("Done", 14)],
+                [
+                    .. items.Select(p => (IReadOnlyList<string>)
+                    [
+                        p.Label.Length > 0 ? p.Label : p.Id, p.Face == Design.Form.FaceName.Floor ? "inside" : Exchange.ServicesCsv.Wall(p.Face), L(Math.Max(0, p.Corner.XM)), L(Math.Max(0, p.Corner.YM)), L(Math.Max(0, p.Corner.ZM)), "",
+                    ]),
+                ])),
+        ];
+    }
+}
