@@ -32,7 +32,7 @@ public static class CrewReport
             new Block.Heading(1, "Left to do"),
             new Block.TableOf(Blank("What", "Who", "Done", 16)),
         ]);
-        return new Report(name + ": for the crew", "Erection pages", name + " · preliminary, for the crew", PaperDate.Of(source.Job), PaperDate.Size(source.Job), blocks) { Enlarged = 1.2 };
+        return new Report(name + ": for the crew", "Erection pages", name + " · preliminary, for the crew", PaperDate.Of(source.Job), PaperDate.Size(source.Job), blocks) { TypeFactor = 1.2 };
     }
 
     /// <summary>A heading that opens a page of a house.</summary>

@@ -78,5 +78,5 @@ public sealed record Report(
     string Title, string Subject, string Foot, DateOnly? Date, SheetSize Size, IReadOnlyList<Block> Blocks)
 {
     /// <summary>How many times as large everything is set: above 1 for what is read at arm's length.</summary>
-    public double Enlarged { get; init; } = 1;
+    public double TypeFactor { get; init; } = 1;
 }

@@ -12,11 +12,11 @@ public static class ReportSetting
     public static PdfBook Of(Report report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        if (report.Enlarged != 1)
+        if (report.TypeFactor != 1)
         {
             // Set on a smaller page, then all of it made larger.
-            PdfBook small = Of(report with { Enlarged = 1, Size = report.Size with { WidthMm = report.Size.WidthMm / report.Enlarged, HeightMm = report.Size.HeightMm / report.Enlarged } });
-            return small with { Pages = [.. small.Pages.Select(p => p.Scaled(report.Enlarged))], Outline = [.. small.Outline.Select(o => o with { TopMm = o.TopMm * report.Enlarged })] };
+            PdfBook small = Of(report with { TypeFactor = 1, Size = report.Size with { WidthMm = report.Size.WidthMm / report.TypeFactor, HeightMm = report.Size.HeightMm / report.TypeFactor } });
+            return small with { Pages = [.. small.Pages.Select(p => p.Scaled(report.TypeFactor))], Outline = [.. small.Outline.Select(o => o with { TopMm = o.TopMm * report.TypeFactor })] };
         }
 
         double widthMm = report.Size.WidthMm - 2 * ReportType.MarginMm;

@@ -12,7 +12,7 @@ public sealed class GuideTests : IDisposable
     public void Every_command_of_the_guide_runs()
     {
         string[] lines = [.. Block("command-line.md", "sh")];
-        Assert.Equal(10, lines.Length);
+        Assert.Equal(11, lines.Length);
         foreach (string line in lines)
         {
             string[] words = line.Split(' ');
