@@ -17,6 +17,8 @@ internal static class StageWords
             "duty" => "Design days",
             "plant" => "Climate equipment",
             "layout" => "Where it sits",
+            "framing" => "Headers, sills, jambs",
+            "framed-body" => "Members with holes framed",
             "light-map" => "Light on the benches",
             "program" => "Control program",
             "year" => "A year, minute by minute",

@@ -34,7 +34,7 @@ public static class BodyStage
                 own.Sum(m => m.CutLengthM * m.MassPerM),
                 "Sum over all members of cut length times mass per length",
                 [],
-                "Tube only: no plates, bolts, bracing or door framing",
+                "Tube only: no plates, bolts or bracing, no framing of openings",
                 new Source.FirstPrinciples("mass of the sections"),
                 "Preliminary: sections are not yet reviewed by a licensed engineer."));
         }
@@ -44,12 +44,14 @@ public static class BodyStage
             new StageReport(
                 figures.ToEqList(),
                 [],
-                ["Members stand on the dimension lines out to out of steel; connection plates, bracing, and framing around doors, fans and pads are not modelled."]));
+                ["Members stand on the dimension lines out to out of steel; connection plates and bracing are not modelled; framing around holes in walls is added when what stands in them is known."]));
     }
 
-    private static MemberSolid Solid(MemberLine line, BuildingForm house, FrameResult frame)
+    private static MemberSolid Solid(MemberLine line, BuildingForm house, FrameResult frame) => Solid(line, house, frame, SectionOf(line.Role, frame));
+
+    /// <summary>A member cut to its place: an upright of an end wall that reaches the roof ends under the rafter.</summary>
+    internal static MemberSolid Solid(MemberLine line, BuildingForm house, FrameResult frame, SectionChoice section)
     {
-        SectionChoice section = SectionOf(line.Role, frame);
         SectionChoice rafter = SectionOf(MemberRole.Rafter, frame);
         bool left = line.A.YM - house.Origin.YM < house.Roof.RidgeOffsetM;
         double pitch = left ? house.Roof.LeftPitch : house.Roof.RightPitch;
@@ -61,7 +63,7 @@ public static class BodyStage
             MemberRole.Column => (line.LengthM - underM + section.DepthM * pitch, 0, slopeRad * DegPerRad),
 
             // Post ends on the underside of the rafter, long point towards the ridge.
-            MemberRole.EndPost => (line.LengthM - underM + section.WidthM / 2 * pitch, 0, slopeRad * DegPerRad),
+            MemberRole.EndPost or MemberRole.Jamb when ReachesRoof(line, house) => (line.LengthM - underM + section.WidthM / 2 * pitch, 0, slopeRad * DegPerRad),
 
             // Plumb cuts at eave and ridge, measured along the top face.
             MemberRole.Rafter => (line.LengthM, slopeRad * DegPerRad, slopeRad * DegPerRad),
@@ -77,6 +79,10 @@ public static class BodyStage
         return new MemberSolid(
             line, house.Id, section.Section, section.DepthM, section.WidthM, section.WallM, section.MassPerM, lengthM, angleADeg, angleBDeg);
     }
+
+    /// <summary>Whether an upright ends at the roof line, not under a sill.</summary>
+    internal static bool ReachesRoof(MemberLine line, BuildingForm house) =>
+        line.B.ZM > house.Roof.HeightM((line.B - house.Origin).Dot(house.AlongY), house.WidthM) - 0.02;
 
     // Roles the frame stage does not size take the section of their nearest kin.
     private static SectionChoice SectionOf(MemberRole role, FrameResult frame) =>

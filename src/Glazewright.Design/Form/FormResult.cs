@@ -132,8 +132,17 @@ public enum MemberRole
     /// <summary>Girt on a side wall.</summary>
     Girt,
 
-    /// <summary>Post in an end wall.</summary>
+    /// <summary>Post in an end wall, or what holes have left of it.</summary>
     EndPost,
+
+    /// <summary>Upright beside a hole in a wall.</summary>
+    Jamb,
+
+    /// <summary>Over a hole in a wall.</summary>
+    Header,
+
+    /// <summary>Under a hole in a wall.</summary>
+    Sill,
 }
 
 /// <summary>The centre line of a frame member, range axes.</summary>

@@ -66,7 +66,7 @@ internal sealed record FrameLoadSite(
     internal static LoadEdition EditionOf(Brief.LoadEdition edition) =>
         edition == Brief.LoadEdition.Asce716 ? LoadEdition.Asce716 : LoadEdition.Asce722;
 
-    private static double WallPa(BuildingForm form, FaceName face)
+    internal static double WallPa(BuildingForm form, FaceName face)
     {
         FaceForm wall = form.Face(face);
         double newtons = wall.Zones.Sum(z => z.GrossM2 * (Cover(z.Cover.Kind).MassKgPerM2 * Gravity + FixingsPa));

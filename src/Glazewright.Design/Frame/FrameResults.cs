@@ -39,7 +39,7 @@ internal static class FrameResults
                 FrameWorkings.Figures(input, form, site, trial, purlin.Use, girt.Use).ToEqList(),
                 FrameFindings.Of(input, form, site, trial, sections).ToEqList(),
                 [
-                    "One typical interior frame on its dimension lines; end frames, door and fan framing are not analysed.",
+                    "One typical interior frame on its dimension lines; end frames are not analysed.",
                     "Joints between rafters and columns and at the ridge are taken as rigid, bases as chosen; knee braces and haunches are not modelled.",
                     "Slopes are taken as not slippery: no snow is counted as slid off by the smooth sheet.",
                     "The house is taken as enclosed in wind; doors or vents left open in a storm make it partially enclosed and the loads higher.",

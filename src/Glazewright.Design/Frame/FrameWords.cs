@@ -13,7 +13,7 @@ internal static class FrameWords
         "Uplift anchorage: anchor bolts, embedment, pier pull-out and its soil.",
         "Foundations: bearing, lateral load and moment on piers, frost, settlement.",
         "Bracing along the house: rod, cable or portal bracing, purlin and girt bracing of the frames.",
-        "End walls: posts, end frames, pull of curtain wires and cables, fan wall and wet wall weight.",
+        "End walls: end frames, pull of curtain wires and cables; posts and framing of openings beyond simple spans.",
         "Erection: stability and wind while partly built or partly sheeted.",
         "Sheets, panels and fasteners: their strength, and the edge and corner zones of wind on roof sheets, purlins and fasteners.",
         "Snow and rain from elsewhere: drift and sliding from other roofs, partial snow on continuous purlins, ponding, rain.",

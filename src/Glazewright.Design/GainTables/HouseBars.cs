@@ -54,7 +54,7 @@ public static class HouseBars
             {
                 MemberRole.EndPost => new Vector3d(1, 0, 0),
                 MemberRole.Column or MemberRole.Girt => new Vector3d(0, 1, 0),
-                MemberRole.Purlin when against.Length > 0 => against[0].Normal,
+                MemberRole.Purlin or MemberRole.Jamb or MemberRole.Header or MemberRole.Sill when against.Length > 0 => against[0].Normal,
                 _ => new Vector3d(0, 0, 1),
             };
             ShadeBar bar = ShadeBar.FourSided(a, b, depth, m.WidthM, m.DepthM);

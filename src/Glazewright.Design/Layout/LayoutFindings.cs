@@ -80,7 +80,7 @@ internal static class LayoutFindings
                 findings.Add(new Finding(
                     "layout/posts-headed-off", Severity.Note, $"{house.Id}/{(face == FaceName.End1 ? "end1" : "end2")}",
                     Text($"{posts} of {WallFraming.Posts(house, face).Count} posts of the {(face == FaceName.End1 ? "end 1" : "end 2")} wall stand in openings ({by}): each ends on a header and on a sill, and the jambs take its wind."),
-                    "Header, sill and jambs by the engineer; they are drawn, not sized, and not in the takeoff.", Practice));
+                    "Their first sizes stand with the wall; the engineer confirms them.", Practice));
             }
         }
     }

@@ -30,7 +30,7 @@ internal static class LayoutWorkings
             findings.ToEqList(),
             [
                 benchM2 > 0 ? "Aisles are the free strips along the house; cross aisles and end turns are not drawn." : "No benches are typed: bench area and aisles are not known.",
-                "Places are proposals on the dimension lines; headers, sills and jambs around doors, fans, louvers and wet wall are drawn but not sized; hangers and pipe runs are not laid out.",
+                "Places are proposals on the dimension lines; hangers and pipe runs are not laid out.",
                 .. flues.Count > 0
                     ? (string[])["Vents of heaters are a first proposal through a wall: pipe sizes and longest runs are assumptions until the maker's table replaces them. Not laid out: the vent of a boiler for bench pipes, and pipe is not in the takeoff. Not checked: gas meters and regulators, walks (7 ft above public ones), roof terminals, drifted snow, openings of other buildings, wind. An open flue is taken as having a draft fan; a gravity vent goes up through the roof and is not laid out."]
                     : [],

@@ -8,6 +8,7 @@ using Glazewright.Design.Cuts;
 using Glazewright.Design.Duty;
 using Glazewright.Design.Form;
 using Glazewright.Design.Frame;
+using Glazewright.Design.Framing;
 using Glazewright.Design.GainTables;
 using Glazewright.Design.Layout;
 using Glazewright.Design.LightMaps;
@@ -98,13 +99,30 @@ public sealed class Evaluation
         }
     }
 
+    /// <summary>Members with the holes of the walls framed: what is bought, cut and drawn. Light and heat, which the holes' equipment rests on, read those before.</summary>
+    public Keyed<BodyResult> FramedBody
+    {
+        get
+        {
+            Keyed<BodyResult> body = Body;
+            Keyed<FramingResult>[] framed = [.. Job.Houses.Select(h => Framing(h.Id))];
+            return Run(
+                "framed-body",
+                FramingStage.Version,
+                "",
+                0,
+                [body.Hash, .. framed.Select(f => f.Hash)],
+                (_, _) => body.Value with { Members = framed.SelectMany(f => f.Value.Members).ToEqList() });
+        }
+    }
+
     /// <summary>Quantities.</summary>
     public Keyed<TakeoffResult> Takeoff
     {
         get
         {
             Keyed<FormResult> form = Form;
-            Keyed<BodyResult> body = Body;
+            Keyed<BodyResult> body = FramedBody;
             Keyed<PlantResult>[] plants = [.. Job.Houses.Select(h => Plant(h.Id))];
             Keyed<LayoutResult>[] layouts = [.. Job.Houses.Select(h => Layout(h.Id))];
             Keyed<ServicesResult> services = Services;
@@ -287,6 +305,24 @@ public sealed class Evaluation
             LayoutInput.From(Job, house),
             [form.Hash, plant.Hash],
             (i, _) => LayoutStage.Run(i, form.Value, plant.Value));
+    }
+
+    /// <summary>Framing around the holes in the walls of a house.</summary>
+    /// <param name="house">House id.</param>
+    /// <returns>The result.</returns>
+    public Keyed<FramingResult> Framing(string house)
+    {
+        Keyed<FormResult> form = Form;
+        Keyed<FrameResult> frame = Frame(house);
+        Keyed<BodyResult> body = Body;
+        Keyed<LayoutResult> layout = Layout(house);
+        return Run(
+            "framing",
+            FramingStage.Version,
+            house,
+            FrameInput.From(Job, house),
+            [form.Hash, frame.Hash, body.Hash, layout.Hash],
+            (i, _) => FramingStage.Run(i, form.Value.Building(house), frame.Value, body.Value, layout.Value));
     }
 
     /// <summary>How the plant of a house behaves away from its sizing point.</summary>

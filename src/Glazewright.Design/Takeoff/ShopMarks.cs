@@ -50,15 +50,20 @@ internal static class ShopMarks
         MemberRole.EndPost => 1,
         MemberRole.Rafter => 2,
         MemberRole.CollarTie => 3,
+        MemberRole.Jamb => 5,
+        MemberRole.Header or MemberRole.Sill => 6,
         _ => 4,
     };
 
-    private static string Letter(MemberRole role) => role switch
+    /// <summary>Letter of a role's marks.</summary>
+    public static string Letter(MemberRole role) => role switch
     {
         MemberRole.Column => "C",
         MemberRole.EndPost => "E",
         MemberRole.Rafter => "R",
         MemberRole.CollarTie => "T",
+        MemberRole.Jamb => "J",
+        MemberRole.Header or MemberRole.Sill => "H",
         _ => "L",
     };
 

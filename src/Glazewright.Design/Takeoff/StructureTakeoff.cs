@@ -2,6 +2,7 @@ using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
+using Glazewright.Design.Framing;
 
 namespace Glazewright.Design.Takeoff;
 
@@ -23,21 +24,18 @@ internal static class StructureTakeoff
         book.Add(ScopeSystem.Sitework, "site/erosion", "Silt fence, seeding", 2 * (toX - fromX + toY - fromY + (4 * m)), "m", extent);
     }
 
-    /// <summary>Piers under columns and end posts; slabs of link buildings and aisles. Foundation not checked.</summary>
-    public static int Concrete(LineBook book, TakeoffInput input, FormResult form)
+    /// <summary>Piers under columns, end posts and jambs; slabs of link buildings and aisles. Foundation not checked.</summary>
+    public static void Concrete(LineBook book, TakeoffInput input, FormResult form, BodyResult body)
     {
-        int piers = 0;
         foreach (TakeoffHouse house in input.Houses)
         {
             BuildingForm building = form.Building(house.Id);
-            int columns = building.Members.Count(m => m.Role == MemberRole.Column);
-            int posts = building.Members.Count(m => m.Role == MemberRole.EndPost);
+            EqList<Pier> piers = PierPlan.Of(house.Id, body.Members, house.PierDiameterM);
             double eachM3 = PierM3(house);
-            string count = FormattableString.Invariant($"{house.Id}: {columns} columns, {posts} end posts");
-            piers += columns + posts;
-            book.Add(ScopeSystem.Concrete, "concrete/pier", "Pier: drill, form, set anchor (foundation not checked)", columns + posts, "each", count);
+            string count = FormattableString.Invariant($"{house.Id}: {piers.Count(p => p.Mark == "F1")} columns, {piers.Count(p => p.Mark == "F2")} end posts, {piers.Count(p => p.Mark == "F3")} under jambs");
+            book.Add(ScopeSystem.Concrete, "concrete/pier", "Pier: drill, form, set anchor (foundation not checked)", piers.Count, "each", count);
             book.Add(ScopeSystem.Concrete, "concrete/pier-concrete", "Pier concrete (foundation not checked)",
-                (columns + posts) * eachM3 * (1 + TakeoffRules.ConcreteWasteFraction), "m³", count);
+                piers.Count * eachM3 * (1 + TakeoffRules.ConcreteWasteFraction), "m³", count);
             double pavedM2 = Math.Max(0, building.FloorAreaM2 - house.Benches.Sum(b => b.WidthM * b.LengthM));
             book.Add(ScopeSystem.Concrete, "concrete/slab", $"Slab {book.Size(SlabM)} with mesh, aisles", pavedM2, "m²", $"{house.Id}: floor without benches");
             if (house.EdgeInsulated)
@@ -54,11 +52,9 @@ internal static class StructureTakeoff
             book.Add(ScopeSystem.Concrete, "concrete/slab-edge", "Thickened slab edge (foundation not checked)",
                 building.PerimeterM * TakeoffRules.SlabEdgeM * TakeoffRules.SlabEdgeM, "m³", $"{link.Id}: perimeter");
         }
-
-        return piers;
     }
 
-    public static void Frame(LineBook book, TakeoffInput input, FormResult form, BodyResult body, EqList<ShopMark> marks, int piers)
+    public static void Frame(LineBook book, TakeoffInput input, FormResult form, BodyResult body, EqList<ShopMark> marks)
     {
         foreach (var section in marks.GroupBy(mark => mark.Section))
         {
@@ -76,11 +72,15 @@ internal static class StructureTakeoff
             book.Add(ScopeSystem.Frame, "frame/knee", "Eave, ridge and tie connection, plates and bolts (not designed)", (3 * frames) + (2 * ties), "each",
                 $"{house.Id}: {frames} frames, {ties} ties");
             book.Add(ScopeSystem.Frame, "frame/clip", "Purlin and girt clip with screws", lines * frames, "each", $"{house.Id}: {lines} lines over {frames} frames");
+            MemberSolid[] around = [.. body.Members.Where(m => m.House == house.Id)];
+            int ends = (2 * around.Count(m => m.Line.Role is MemberRole.Header or MemberRole.Sill))
+                + around.Count(m => m.Line.Role is MemberRole.Jamb or MemberRole.EndPost) + around.Count(m => m.Line.Role is MemberRole.Jamb or MemberRole.EndPost && !PierPlan.HasFoot(m));
+            book.Add(ScopeSystem.Frame, "frame/opening-joint", "Joint of header, sill, jamb or post end, clip and screws (not designed)", ends, "each", $"{house.Id}: ends that do not stand on a pier");
             book.Add(ScopeSystem.Frame, "frame/erect", "Stand frames, plumb, brace", frames, "each", $"{house.Id}: {frames} frames");
             book.Add(ScopeSystem.Frame, "frame/bracing", "Rod bracing, two bays a side in walls and roof (not designed)", 8, "each", $"{house.Id}: allowance");
         }
 
-        book.Add(ScopeSystem.Frame, "frame/base", "Base plate with anchor bolts (not designed)", piers, "each", "one a pier");
+        book.Add(ScopeSystem.Frame, "frame/base", "Base plate with anchor bolts (not designed)", body.Members.Count(PierPlan.HasFoot), "each", "one a column, post or jamb on a pier");
         int pieces = marks.Sum(mark => mark.Count);
         book.Add(ScopeSystem.Frame, "frame/cut", "Saw, drill, mark, repair zinc", pieces, "each", "one a piece");
         foreach (LinkBuilding link in input.Links)

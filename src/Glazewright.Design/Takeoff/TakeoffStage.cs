@@ -12,12 +12,12 @@ namespace Glazewright.Design.Takeoff;
 public static class TakeoffStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 3;
+    public const int Version = 4;
 
     /// <summary>Takes off the range.</summary>
     /// <param name="input">What the job says of scope, piers, benches, links and services.</param>
     /// <param name="form">Shapes.</param>
-    /// <param name="body">Members.</param>
+    /// <param name="body">Members, holes of walls framed.</param>
     /// <param name="plants">Plants of the houses.</param>
     /// <param name="layouts">Layouts of the houses: openings for fans, louvers and wet walls.</param>
     /// <param name="panels">Panel schedules; without them circuits and their wire are counted by rule.</param>
@@ -28,8 +28,8 @@ public static class TakeoffStage
         LineBook book = new(input.Scope, input.Units);
         EqList<ShopMark> marks = ShopMarks.Of(body.Members, ShopTick.For(input.Units));
         StructureTakeoff.Ground(book, form);
-        int piers = StructureTakeoff.Concrete(book, input, form);
-        StructureTakeoff.Frame(book, input, form, body, marks, piers);
+        StructureTakeoff.Concrete(book, input, form, body);
+        StructureTakeoff.Frame(book, input, form, body, marks);
         EqList<SheetPiece> sheets = CoverTakeoff.Book(book, input, form, layouts);
         foreach (var kind in sheets.Where(s => CoverBuying.Of(s.CoverKind, input.Units).Form == CoverForm.Sheet).GroupBy(s => s.CoverKind))
         {
@@ -49,6 +49,6 @@ public static class TakeoffStage
         StructureTakeoff.Benches(book, input);
         ServicesTakeoff.Whole(book, form, body);
         EqList<TakeoffLine> lines = book.Finish();
-        return new TakeoffResult(marks, sheets, lines, TakeoffWorkings.Report(input, form, marks, sheets, lines));
+        return new TakeoffResult(marks, sheets, lines, TakeoffWorkings.Report(input, form, body, marks, sheets, lines));
     }
 }

@@ -1,5 +1,7 @@
+using Glazewright.Design.Body;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
+using Glazewright.Design.Framing;
 
 namespace Glazewright.Design.Takeoff;
 
@@ -11,7 +13,7 @@ internal static class TakeoffWorkings
     private static readonly Source Counting = new Source.FirstPrinciples("counting and measuring the model");
 
     public static StageReport Report(
-        TakeoffInput input, FormResult form, EqList<ShopMark> marks, EqList<SheetPiece> sheets, EqList<TakeoffLine> lines)
+        TakeoffInput input, FormResult form, BodyResult body, EqList<ShopMark> marks, EqList<SheetPiece> sheets, EqList<TakeoffLine> lines)
     {
         List<Figure> figures = [];
         foreach (var section in marks.GroupBy(mark => mark.Section))
@@ -32,7 +34,7 @@ internal static class TakeoffWorkings
 
         for (int i = 0; i < input.Houses.Count; i++)
         {
-            Piers(figures, input.Houses[i], form.Building(input.Houses[i].Id), i);
+            Piers(figures, input.Houses[i], body, i);
             if (input.Houses[i].Benches.Count > 0)
             {
                 figures.Add(Figure.Derive(
@@ -51,10 +53,10 @@ internal static class TakeoffWorkings
         ]));
     }
 
-    private static void Piers(List<Figure> figures, TakeoffHouse house, BuildingForm building, int index)
+    private static void Piers(List<Figure> figures, TakeoffHouse house, BodyResult body, int index)
     {
-        int count = building.Members.Count(m => m.Role is MemberRole.Column or MemberRole.EndPost);
-        Term term = Term.Of("count", "Columns and end posts", count, Unit.Count, Counting)
+        int count = PierPlan.Of(house.Id, body.Members, house.PierDiameterM).Count;
+        Term term = Term.Of("count", "Piers under columns, end posts and jambs", count, Unit.Count, Counting)
             * (Math.PI / 4)
             * Term.Pow(Term.Of("diameter", "Pier diameter", house.PierDiameterM, Unit.Metre, new Source.Given($"/houses/{index}/frame/pierDiameter")), 2)
             * Term.Of("depth", "Pier depth", house.PierDepthM, Unit.Metre, new Source.Given($"/houses/{index}/frame/pierDepth"));

@@ -15,7 +15,7 @@ public static class CalculationReport
         ("form", "Shape"),
         ("frame", "Frame: loads, members, reactions"),
         ("body", "Members bought"),
-        ("openings", "Framing of openings"),
+        ("framing", "Framing of openings"),
         ("gain", "Where the sun's heat goes"),
         ("light", "Light at the crop"),
         ("duty", "Design days: heat, air, moisture"),

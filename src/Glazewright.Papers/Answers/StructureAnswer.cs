@@ -2,6 +2,7 @@ using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.Frame;
+using Glazewright.Design.Framing;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Reports;
 using Glazewright.Papers.Sets;
@@ -57,12 +58,27 @@ internal static class StructureAnswer
                     check?.Clause ?? "",
                 ]);
             }
+
+
+            // Around the openings: the hardest-worked of each kind in each wall.
+            foreach (OpeningCheck check in house.Framing.Checks.GroupBy(c => (c.Face, c.Role)).Select(g => g.MaxBy(c => c.UseFraction)!).OrderBy(c => c.Role).ThenBy(c => c.Face))
+            {
+                rows.Add([house.Form.Id, $"{Words(check.Role)}, {Wall(check.Face)}", check.Section, FormattableString.Invariant($"{100 * check.UseFraction:0} %"), check.DeflectionFraction > check.StrengthFraction ? "service wind or weight" : check.Combination, check.Clause]);
+            }
         }
 
         return new Table([new("House", 15), new("Member", 22), new("Section", 36), new("Used", 17, Along.End), new("Combination", 48), new("Check", 39)], rows);
     }
 
     private static string Edition(LoadEdition edition) => edition == LoadEdition.Asce716 ? "ASCE/SEI 7-16" : "ASCE/SEI 7-22";
+
+    private static string Wall(FaceName face) => face switch
+    {
+        FaceName.End1 => "end 1",
+        FaceName.End2 => "end 2",
+        FaceName.Left => "left wall",
+        _ => "right wall",
+    };
 
     private static string Words(MemberRole role) => role switch
     {

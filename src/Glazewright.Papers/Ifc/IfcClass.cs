@@ -18,6 +18,9 @@ internal sealed record IfcClass(string Name, string Predefined, string ObjectTyp
         {
             MemberRole.Column or MemberRole.EndPost => new("IFCCOLUMN", "COLUMN"),
             MemberRole.Ridge or MemberRole.Eave => new("IFCBEAM", "BEAM"),
+            MemberRole.Header => new("IFCBEAM", "LINTEL"),
+            MemberRole.Jamb => new("IFCMEMBER", "STUD"),
+            MemberRole.Sill => new("IFCMEMBER", "USERDEFINED", "Sill"),
             MemberRole.Rafter => new("IFCMEMBER", "RAFTER"),
             MemberRole.CollarTie => new("IFCMEMBER", "COLLAR"),
             MemberRole.Purlin => new("IFCMEMBER", "PURLIN"),

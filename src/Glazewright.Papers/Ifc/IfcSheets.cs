@@ -15,7 +15,7 @@ internal sealed class IfcSheets(StepFile file, Func<string, string> id)
         string word = member.Line.Role switch
         {
             MemberRole.Column or MemberRole.EndPost => "Column",
-            MemberRole.Ridge or MemberRole.Eave => "Beam",
+            MemberRole.Ridge or MemberRole.Eave or MemberRole.Header => "Beam",
             _ => "Member",
         };
         Properties(key, "Common", $"Pset_{word}Common", elements, [Value("Reference", $"IFCIDENTIFIER({StepText.Label(part.Mark.Length > 0 ? part.Mark : member.Section)})"), Value("LoadBearing", "IFCBOOLEAN(.T.)")]);

@@ -8,6 +8,7 @@ using Glazewright.Design.Document;
 using Glazewright.Design.Duty;
 using Glazewright.Design.Form;
 using Glazewright.Design.Frame;
+using Glazewright.Design.Framing;
 using Glazewright.Design.GainTables;
 using Glazewright.Design.Layout;
 using Glazewright.Design.LightMaps;
@@ -26,7 +27,7 @@ namespace Glazewright.Papers.Sets;
 /// <summary>Everything the papers are made from: the job and what every stage said.</summary>
 /// <param name="Job">The job.</param>
 /// <param name="Form">Shapes of all buildings.</param>
-/// <param name="Body">Members with their sizes.</param>
+/// <param name="Body">Members with their sizes, holes of walls framed.</param>
 /// <param name="Houses">What the stages said of each house, in the job's order.</param>
 /// <param name="Takeoff">What must be bought or made.</param>
 /// <param name="Cuts">How bars are cut.</param>
@@ -66,6 +67,7 @@ public sealed record PaperSource(
             evaluation.Program(h.Id).Value,
             evaluation.Year(h.Id).Value)
         {
+            Framing = evaluation.Framing(h.Id).Value,
             Rehearsals = evaluation.Rehearsals(h.Id).Value.All,
             Behaviour = evaluation.Behaviour(h.Id).Value,
             Choices = evaluation.Choices(h.Id).Value,
@@ -74,7 +76,7 @@ public sealed record PaperSource(
         return new PaperSource(
             evaluation.Job,
             evaluation.Form.Value,
-            evaluation.Body.Value,
+            evaluation.FramedBody.Value,
             houses,
             evaluation.Takeoff.Value,
             evaluation.Cuts.Value,
@@ -113,6 +115,7 @@ public sealed record PaperSource(
             yield return (PaperStage.Design, house.Duty.Report);
             yield return (PaperStage.Design, house.Plant.Report);
             yield return (PaperStage.Design, house.Layout.Report);
+            yield return (PaperStage.Design, house.Framing.Report);
             yield return (PaperStage.Design, house.Light.Report);
             yield return (PaperStage.Design, house.Program.Report);
             yield return (PaperStage.Design, house.Year.Report);
@@ -159,6 +162,9 @@ public sealed record HouseResults(
     ProgramDocument Program,
     YearResult Year)
 {
+    /// <summary>Headers, sills and jambs around holes in the walls.</summary>
+    public FramingResult Framing { get; init; } = new("", [], [], [], StageReport.Empty);
+
     /// <summary>How the plant behaves away from its sizing point.</summary>
     public BehaviourResult Behaviour { get; init; } = new("", null, null, null, null, null, []);
 

@@ -1,8 +1,10 @@
 using System.Globalization;
+using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.Frame;
+using Glazewright.Design.Framing;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Exchange;
@@ -31,7 +33,7 @@ public static class FoundationPlan
         Box room = draft.Room;
         Box plan = room with { Height = room.Height - StripMm };
         HouseGrid grid = new(b, plan with { Height = plan.Height - SheetDraft.TitleMm }, draft.Style);
-        draft.Add("foundation", $"Foundation plan of house {b.Id}{grid.Part}", plan, grid.Window, grid.Scale, (scale, _) => Plan(house, grid, number));
+        draft.Add("foundation", $"Foundation plan of house {b.Id}{grid.Part}", plan, grid.Window, grid.Scale, (scale, _) => Plan(source, house, grid, number));
         draft.North(new(room.Right - 10, plan.Bottom - 22), 6);
         FrameChoice frame = house.House.Frame;
         double y = plan.Bottom + 4;
@@ -42,14 +44,18 @@ public static class FoundationPlan
         }
 
         double tableMm = room.Width - DetailMm - 8;
-        double below = draft.Table("Piers", Piers(house, source.Job.Units, draft.Style), new(room.Left, y)) + 4;
+        double below = draft.Table("Piers", Piers(source, house, draft.Style), new(room.Left, y)) + 4;
         below = draft.Table("Reactions of a typical frame at its bases, allowable-stress level; greatest of each, not acting together", Reactions(house, source.Job.Units), new(room.Left, below)) + 2;
         draft.Notes(Fitting(Notes(house, source.Job, draft.Style), tableMm, room.Bottom - below), new(room.Left, below), tableMm);
-        string words = string.Create(CultureInfo.InvariantCulture, $"{Count(b, MemberRole.Column)} piers F1 under columns, {Count(b, MemberRole.EndPost)} piers F2 under end posts.");
+        string words = string.Create(CultureInfo.InvariantCulture, $"{Count(source, house, "F1")} piers F1 under columns, {Count(source, house, "F2")} piers F2 under end posts, {Count(source, house, "F3")} piers F3 under jambs.");
         return draft.Done(words, SheetStyle.Preliminary, "Piers as typed in the job: foundation and anchors are not designed here.");
     }
 
-    /// <summary>Piers under members of a role.</summary>
+    private static int Count(PaperSource source, HouseResults house, string mark) => Of(source, house).Count(p => p.Mark == mark);
+
+    private static EqList<Pier> Of(PaperSource source, HouseResults house) => PierPlan.Of(house.Form.Id, source.Body.Members, house.House.Frame.PierDiameterM);
+
+    /// <summary>Members of a role, before holes are framed.</summary>
     internal static int Count(BuildingForm b, MemberRole role) => b.Members.Count(m => m.Role == role);
 
     private static bool HasPiers(FrameChoice frame) => frame is { PierDiameterM: > 0, PierDepthM: > 0 };
@@ -69,7 +75,7 @@ public static class FoundationPlan
         return kept;
     }
 
-    private static List<Entity> Plan(HouseResults house, HouseGrid grid, string number)
+    private static List<Entity> Plan(PaperSource source, HouseResults house, HouseGrid grid, string number)
     {
         BuildingForm b = house.Form;
         double mm = 1 / grid.Scale.MmPerM;
@@ -80,8 +86,18 @@ public static class FoundationPlan
             : [grid.At(grid.EndM, 0), grid.At(0, 0), grid.At(0, b.WidthM), grid.At(grid.EndM, b.WidthM)];
         all.Add(new Entity.Polyline(edge) { Role = Role.Hidden, Source = b.Id + "/wall" });
         TakenRoom taken = new();
-        foreach (MemberLine member in b.Members.Where(m => m.Role is MemberRole.Column or MemberRole.EndPost))
+        Dictionary<string, string> marks = Of(source, house).ToDictionary(p => p.Member, p => p.Mark);
+        foreach (Pier pier in Of(source, house))
         {
+            Point3 own = pier.Foot - b.Origin;
+            Spot at = grid.At(own.Dot(b.AlongX), own.Dot(b.AlongY));
+            taken.Add(TakenRoom.Round(grid.Scale.MmPerM * new Spot(at.X, -at.Y), 2 * radius / mm, 2 * radius / mm));
+        }
+
+        foreach (MemberSolid solid in source.Body.Members.Where(m => m.House == b.Id && PierPlan.HasFoot(m)))
+        {
+            MemberLine member = solid.Line;
+            string mark = marks.GetValueOrDefault(member.Id, "");
             Point3 own = member.A - b.Origin;
             (double x, double y) = (own.Dot(b.AlongX), own.Dot(b.AlongY));
             if (x > grid.EndM + 1e-6)
@@ -91,23 +107,29 @@ public static class FoundationPlan
 
             Spot at = grid.At(x, y);
             bool column = member.Role == MemberRole.Column;
-            if (radius > 0)
+            if (radius > 0 && mark.Length > 0)
             {
                 all.Add(new Entity.Hatch([SheetMarks.Ring(at, radius)], HatchPattern.Concrete, 1.1) { Source = member.Id + "/pier" });
                 all.Add(new Entity.Arc(at, radius) { Role = Role.Visible, Source = member.Id + "/pier" });
             }
 
-            double half = 0.5 * (house.Frame.Section(column ? MemberRole.Column : MemberRole.EndPost)?.WidthM ?? 0.1);
+            double half = 0.5 * solid.WidthM;
             all.Add(new Entity.Fill([new Box(at.X - half, at.Y - half, 2 * half, 2 * half).Corners()], Paint.Of(Tone.Ink)) { Role = Role.Fill, Source = member.Id });
-            string mark = column ? "F1" : "F2";
             bool far = x > b.LengthM / 2;
             bool high = y > b.WidthM / 2;
             double wide = Lettering.WidthMm(mark, Face.Regular, Lettered.SmallestMm);
             double offMm = radius / mm + 1;
 
-            // Beside the grid line, inside the wall; end posts inward of theirs.
-            Spot shift = column ? new(0.9 + wide / 2, (high ? 1 : -1) * (offMm + 1.25)) : new((far ? -1 : 1) * (offMm + wide / 2), 0);
-            if (taken.Take(TakenRoom.Round(grid.Scale.MmPerM * new Spot(at.X, -at.Y) + shift, wide, Lettered.SmallestMm)))
+            // Beside the grid line, inside the wall, on the side where no pier stands; end posts and jambs inward of theirs.
+            bool side = !column && (y < 0.05 || y > b.WidthM - 0.05);
+            double aside = 0.9 + wide / 2;
+            double inward = (high ? 1 : -1) * (offMm + 1.25);
+            double ahead = (far ? -1 : 1) * (offMm + wide / 2);
+            Spot[] tries = side ? [new(0, inward)]
+                : column ? [new(aside, inward), new(-aside, inward)]
+                : [new(ahead, 0), new(ahead, 2), new(ahead, -2)];
+            Spot? free = mark.Length == 0 ? null : tries.Select(t => (Spot?)t).FirstOrDefault(t => taken.Take(TakenRoom.Round(grid.Scale.MmPerM * new Spot(at.X, -at.Y) + t!.Value, wide, Lettered.SmallestMm)));
+            if (free is Spot shift)
             {
                 all.Add(new Entity.Label(at, mark) { Role = Role.Text, Across = Across.Middle, Along = Along.Middle, ShiftMm = shift, Source = member.Id });
             }
@@ -171,8 +193,9 @@ public static class FoundationPlan
         return all;
     }
 
-    private static Table Piers(HouseResults house, UnitSystem units, LengthStyle style)
+    private static Table Piers(PaperSource source, HouseResults house, LengthStyle style)
     {
+        UnitSystem units = source.Job.Units;
         FrameChoice frame = house.House.Frame;
         string Concrete(int count)
         {
@@ -188,8 +211,9 @@ public static class FoundationPlan
         return new Table(
             [new("Mark", 16), new("Under", 74), new("Count", 18, Along.End), new("Diameter", 30, Along.End), new("Depth", 30, Along.End), new("Concrete, all", 34, Along.End)],
             [
-                Row("F1", frame.FixedBase ? "columns, cast in (base fixed)" : "columns, on base plates (base pinned)", Count(house.Form, MemberRole.Column)),
-                Row("F2", "end-wall posts", Count(house.Form, MemberRole.EndPost)),
+                Row("F1", frame.FixedBase ? "columns, cast in (base fixed)" : "columns, on base plates (base pinned)", Count(source, house, "F1")),
+                Row("F2", "end-wall posts", Count(source, house, "F2")),
+                .. Count(source, house, "F3") is int jambs and > 0 ? (IReadOnlyList<string>[])[Row("F3", "jambs of openings", jambs)] : [],
             ]);
     }
 
@@ -219,7 +243,7 @@ public static class FoundationPlan
             yield return f.What;
         }
 
-        yield return "Interior frames are analysed; bases of end frames and end posts are not. Not checked: " + string.Join("; ", house.Frame.NotChecked.Select(t => t.Split(':')[0].TrimEnd('.').ToLowerInvariant())) + ".";
+        yield return "Interior frames are analysed; bases of end frames, end posts and jambs are not. Piers that meet are dug as one. Not checked: " + string.Join("; ", house.Frame.NotChecked.Select(t => t.Split(':')[0].TrimEnd('.').ToLowerInvariant())) + ".";
         yield return $"Soil: {(job.Site.Ground.Soil.Length > 0 ? job.Site.Ground.Soil : "not given")}; {(job.Site.Ground.FrostDepthM > 0 ? "frost " + SheetStyle.Length(job.Site.Ground.FrostDepthM, style) : "no frost")}. Anchor places to within {(style == LengthStyle.FeetInches ? "1/8\"" : "3 mm")} of the template (common practice).";
     }
 }

@@ -16,6 +16,8 @@ internal static class MemberSchedule
     public static readonly MemberRole[] Along = [MemberRole.Ridge, MemberRole.Eave, MemberRole.Purlin, MemberRole.Girt];
     public static readonly MemberRole[] Frame = [MemberRole.Column, MemberRole.Rafter, MemberRole.CollarTie, MemberRole.EndPost];
 
+    public static readonly MemberRole[] Around = [MemberRole.Jamb, MemberRole.Header, MemberRole.Sill];
+
     /// <summary>Marks of the house's members of some roles, with their count in this house.</summary>
     public static Table Lines(PaperSource source, HouseResults house, LengthStyle style, IReadOnlyList<MemberRole> roles)
     {

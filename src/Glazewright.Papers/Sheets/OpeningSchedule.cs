@@ -24,14 +24,14 @@ public static class OpeningSchedule
         Box room = draft.Room;
         string[] notes =
         [
-            "Marks: D door, W window, V vent, Q hole for equipment. Left edges run from the wall's corner as on the wall sheets: side walls from end 1, end walls from the left wall. Rough openings are first sizes (doors 2\" wider and 1\" higher, equipment 1/2\" more; common practice): the supplier's drawing governs. Jambs, headers, sills and flashing go round each.",
+            "Marks: D door, W window, V vent, Q hole for equipment. Left edges run from the wall's corner as on the wall sheets: side walls from end 1, end walls from the left wall. Rough openings are first sizes (doors 2\" wider and 1\" higher, equipment 1/2\" more; common practice): the supplier's drawing governs. Headers, sills and jambs: pieces with the wall on its sheet; flashing goes round each.",
             "Ways out: width, hardware, swing, landing and signs are for the code adopted locally to settle. Areas are those of the openings as the shape has them.",
         ];
         double notesMm = SheetDraft.NotesMm(notes, room.Width);
         Table table = Rows(source, house, draft.Style);
         double y = draft.Table("Doors, windows, vents and equipment", MemberSchedule.Cut(table, room.Height - notesMm - 12), new(room.Left, room.Top)) + 4;
         draft.Notes(draft.Style == LengthStyle.FeetInches ? notes : [.. notes.Select(n => n.Replace("2\" wider and 1\" higher, equipment 1/2\" more", "51 mm wider and 25 mm higher, equipment 13 mm more", StringComparison.Ordinal))], new(room.Left, y), room.Width);
-        return draft.Done($"Schedule of {table.Rows.Count} kinds of openings.", SheetStyle.Preliminary, "Headers and jambs are not sized.");
+        return draft.Done($"Schedule of {table.Rows.Count} kinds of openings.", SheetStyle.Preliminary, "Headers, sills and jambs: first sizes on the wall sheets.");
     }
 
     /// <summary>Mark of each door, window and vent by the id that <see cref="WallFraming"/> or the shape gives it.</summary>

@@ -1,9 +1,12 @@
 using System.Globalization;
+using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Form;
+using Glazewright.Design.Framing;
 using Glazewright.Design.Layout;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Sets;
+using Glazewright.Papers.Solids;
 
 namespace Glazewright.Papers.Sheets;
 
@@ -43,7 +46,7 @@ public static class WallSheet
         List<WallGroup> first = WallView.Groups(house, faces[0], 1);
         List<WallGroup> second = WallView.Groups(house, faces[1], first.Count + 1);
         List<WallGroup>[] groups = [first, second];
-        Table key = Schedule([.. first, .. second], style);
+        Table key = Schedule(source, house, [(faces[0], first), (faces[1], second)], style);
         double keyMm = key.Rows.Count == 0 ? 0 : Math.Min(TableSetting.HeightMm(key) + 4, 0.5 * room.Height);
         bool ends = WallView.IsEnd(faces[0]);
         double wallM = WallView.LengthM(b, faces[0]);
@@ -63,8 +66,8 @@ public static class WallSheet
             .. SheetStyle.Border(
                 source.Job, title, number, scale.Text, SheetStyle.Preliminary,
                 ends
-                    ? "Posts, headers, sills, jambs are drawn, not sized. End frames are portals; rods stand in side walls and roof, first and last free bay."
-                    : "Dashed crosses: bays supposed to be rod-braced, as the takeoff counts them; not designed. Headers and jambs are not sized."),
+                    ? "Posts, headers, sills, jambs: first sizes as simple spans; joints are not designed. End frames are portals; rods stand in side walls and roof, first and last free bay."
+                    : "Dashed crosses: bays supposed to be rod-braced, as the takeoff counts them; not designed. Headers, sills and jambs: first sizes as simple spans."),
         ];
         for (int i = 0; i < faces.Length; i++)
         {
@@ -97,22 +100,34 @@ public static class WallSheet
         return $"{name}{use}, faces {SheetStyle.Facing(house.Form, face)}, seen {seen}";
     }
 
-    private static Table Schedule(IReadOnlyList<WallGroup> groups, LengthStyle style)
+    private static Table Schedule(PaperSource source, HouseResults house, IReadOnlyList<(FaceName Face, List<WallGroup> Groups)> walls, LengthStyle style)
     {
+        MarkFinder finder = new(source.Takeoff.Marks);
+        Dictionary<string, MemberSolid> members = source.Body.Members.Where(m => m.House == house.Form.Id).ToDictionary(m => m.Line.Id);
+        string Pieces(FaceName face, WallGroup g, Func<FramedOpening, IEnumerable<string>> of) => string.Join(", ", house.Framing.Openings
+            .Where(f => f.Face == face && g.Members.Any(o => o.Id == f.Id)).SelectMany(of).Where(members.ContainsKey).Select(id => members[id])
+            .GroupBy(m => m.Line.Role == MemberRole.EndPost ? "post" : m.Line.Role == MemberRole.Column ? "column" : m.Section.Replace("tube-", "", StringComparison.Ordinal))
+            .Select(alike => alike.Key is "post" or "column" ? alike.Key : $"{Marks(alike)} {alike.Key}"));
+        string Marks(IEnumerable<MemberSolid> alike)
+        {
+            string[] all = [.. alike.Select(finder.Of).Distinct().Order(StringComparer.Ordinal)];
+            return all.Length <= 2 ? string.Join(", ", all) : $"{all[0]} to {all[^1]}";
+        }
+
         string Size(double wideM, double highM) => $"{LengthText.Of(wideM, style)} × {LengthText.Of(highM, style)}";
         string Cut(WallGroup g)
         {
             int posts = g.Members.SelectMany(o => o.PostsCut).Distinct().Count();
-            return !g.First.Framed ? "on the intake box" : posts == 0 ? "none" : posts.ToString(CultureInfo.InvariantCulture);
+            return !g.First.Framed ? "on the box" : posts == 0 ? "none" : posts.ToString(CultureInfo.InvariantCulture);
         }
 
         return new Table(
             [
-                new("No.", 10, Along.End), new("Opening", 54), new("Count", 16, Along.End), new("Size", 40), new("Rough opening", 44),
-                new("Left edges, from left", 110), new("Sill", 24, Along.End), new("Head", 26, Along.End), new("Posts headed off", 40),
+                new("No.", 10, Along.End), new("Opening", 48), new("Count", 13, Along.End), new("Size", 32), new("Rough opening", 41),
+                new("Left edges, from left", 62), new("Sill", 20, Along.End), new("Head", 20, Along.End), new("Posts cut", 20), new("Header", 35), new("Sill piece", 35), new("Jambs", 50),
             ],
             [
-                .. groups.Select(g => (IReadOnlyList<string>)
+                .. walls.SelectMany(w => w.Groups.Select(g => (IReadOnlyList<string>)
                 [
                     g.Number.ToString(CultureInfo.InvariantCulture),
                     g.First.Label,
@@ -123,7 +138,10 @@ public static class WallSheet
                     LengthText.Of(g.First.VM, style),
                     LengthText.Of(g.First.VM + g.First.HeightM, style),
                     Cut(g),
-                ]),
+                    Pieces(w.Face, g, f => [f.Header]),
+                    Pieces(w.Face, g, f => [f.Sill]),
+                    Pieces(w.Face, g, f => [f.LeftJamb, f.RightJamb]),
+                ])),
             ]);
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Form;
 using Glazewright.Design.Layout;
@@ -19,8 +20,6 @@ internal sealed record WallGroup(int Number, IReadOnlyList<WallOpening> Members)
 /// <summary>One wall seen square on: posts or columns, rod bracing, holes with jambs, headers and sills, what stands in them, dimensions and levels.</summary>
 internal static class WallView
 {
-    private const double JambM = 0.0508;
-
     public static bool IsEnd(FaceName face) => face is FaceName.End1 or FaceName.End2;
 
     public static double LengthM(BuildingForm b, FaceName face) => IsEnd(face) ? b.WidthM : b.LengthM;
@@ -45,16 +44,7 @@ internal static class WallView
         IReadOnlyList<Spot> outline = IsEnd(face) ? Profile.Points(b) : [new(0, 0), new(0, eaveM), new(wallM, eaveM), new(wallM, 0)];
         List<Entity> all = [];
         IReadOnlyList<WallPost> posts = WallFraming.Posts(b, face);
-        foreach (WallPost post in posts)
-        {
-            double wideM = source.Body.Members.FirstOrDefault(m => m.Line.Id == post.Id)?.WidthM ?? 0.1;
-            all.AddRange(Post(post, wideM, holes, wallM));
-        }
-
-        foreach (WallOpening hole in holes.Where(h => h.Framed))
-        {
-            all.AddRange(Frame(hole, holes));
-        }
+        all.AddRange(Sticks(source, b, face, wallM));
 
         foreach (Bay bay in BracedBays.On(b, face))
         {
@@ -105,52 +95,31 @@ internal static class WallView
         ? group.Members.SelectMany(o => (double[])[o.UM, o.UM + o.WidthM])
         : [group.Members.Min(o => o.UM), group.Members.Max(o => o.UM + o.WidthM)];
 
-    /// <summary>The pieces of a post that are left between the holes it would stand in.</summary>
-    private static IEnumerable<Entity> Post(WallPost post, double wideM, WallOpening[] holes, double wallM)
+    /// <summary>Columns, posts and what is left of them, jambs, headers and sills as the members are.</summary>
+    private static IEnumerable<Entity> Sticks(PaperSource source, BuildingForm b, FaceName face, double wallM)
     {
-        double at = 0;
-        double middle = Math.Clamp(post.UM, wideM / 2, Math.Max(wallM - wideM / 2, wideM / 2));
-        foreach (WallOpening hole in holes.Where(h => h.PostsCut.Contains(post.Id)).OrderBy(h => h.VM))
+        FacePlane plane = b.Face(face).Plane;
+        foreach (MemberSolid m in source.Body.Members.Where(m => m.House == b.Id && Stands(m, face) && Math.Abs((m.Line.A - plane.Origin).Dot(plane.Normal)) < 0.05))
         {
-            if (hole.VM - JambM > at + 0.05)
+            Point2 from = plane.On(m.Line.A);
+            Point2 to = plane.On(m.Line.B);
+            double half = m.WidthM / 2;
+            if (Math.Abs((m.Line.B - plane.Origin).Dot(plane.Normal)) > 0.05)
             {
-                yield return Stick(middle, at, hole.VM - JambM);
+                continue;
             }
 
-            at = Math.Max(at, hole.VM + hole.HeightM + JambM);
-        }
-
-        if (post.TopM > at + 0.05)
-        {
-            yield return Stick(middle, at, post.TopM);
-        }
-
-        Entity.Polyline Stick(double u, double from, double to) =>
-            new(new Box(u - wideM / 2, from, wideM, to - from).Corners(), true) { Role = Role.Beyond, Source = post.Id };
-    }
-
-    private static IEnumerable<Entity> Frame(WallOpening hole, WallOpening[] holes)
-    {
-        string id = hole.Id + "/framing";
-        double half = (hole.RoughWidthM - hole.WidthM) / 2;
-        double left = hole.UM - half;
-        double right = left + hole.RoughWidthM;
-        double head = hole.VM + hole.RoughHeightM;
-        foreach (double jambM in (double[])[left - JambM, right])
-        {
-            // A jamb stands on the floor, or on the header of what is below it.
-            double foot = holes
-                .Where(h => h.Framed && h != hole && h.VM + h.HeightM <= hole.VM + 1e-6 && h.UM - JambM < jambM + JambM - 0.01 && h.UM + h.WidthM + JambM > jambM + 0.01)
-                .Select(h => h.VM + h.RoughHeightM + JambM).DefaultIfEmpty(0).Max();
-            yield return new Entity.Polyline(new Box(jambM, Math.Min(foot, head - JambM), JambM, head - Math.Min(foot, head - JambM)).Corners(), true) { Role = Role.Beyond, Source = id };
-        }
-
-        yield return new Entity.Polyline(new Box(left - JambM, head, hole.RoughWidthM + 2 * JambM, JambM).Corners(), true) { Role = Role.Beyond, Source = id };
-        if (hole.VM > 0.05)
-        {
-            yield return new Entity.Polyline(new Box(left, hole.VM - JambM, hole.RoughWidthM, JambM).Corners(), true) { Role = Role.Beyond, Source = id };
+            bool upright = m.Line.Role is not (MemberRole.Header or MemberRole.Sill);
+            double middle = upright ? Math.Clamp(from.UM, half, Math.Max(wallM - half, half)) : 0;
+            Box box = upright
+                ? new Box(middle - half, from.VM, m.WidthM, to.VM - from.VM)
+                : new Box(Math.Min(from.UM, to.UM), from.VM - half, Math.Abs(to.UM - from.UM), m.WidthM);
+            yield return new Entity.Polyline(box.Corners(), true) { Role = Role.Beyond, Source = m.Line.Id };
         }
     }
+
+    private static bool Stands(MemberSolid m, FaceName face) => m.Line.Role is MemberRole.Jamb or MemberRole.Header or MemberRole.Sill
+        || m.Line.Role == (IsEnd(face) ? MemberRole.EndPost : MemberRole.Column);
 
     private static IEnumerable<Entity> Thing(WallOpening t)
     {

@@ -1,10 +1,12 @@
 using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
+using Glazewright.Design.Framing;
 using Glazewright.Design.Takeoff;
 
 namespace Glazewright.Papers.Solids;
 
-/// <summary>Floors and piers: a gravel floor in houses, a slab in link buildings, a pier under each column and post. Their tops are at the finished floor.</summary>
+/// <summary>Floors and piers: a gravel floor in houses, a slab in link buildings, a pier under each column, post and jamb that stands on the ground. Their tops are at the finished floor.</summary>
 internal static class GroundSolids
 {
     private const double SlabM = 0.1016;
@@ -22,7 +24,8 @@ internal static class GroundSolids
         }
 
         SolidShape pier = new([Prism.Square(new Profile.Disc(Prism.Round(frame.PierDiameterM / 2)), 0, frame.PierDepthM)]);
-        foreach (SolidPart standing in members.Where(m => m.Kind is SolidKind.Member { Solid.Line.Role: MemberRole.Column or MemberRole.EndPost }))
+        HashSet<string> over = [.. PierPlan.Of(building.Id, members.Select(m => m.Kind).OfType<SolidKind.Member>().Select(m => m.Solid).ToEqList(), frame.PierDiameterM).Select(p => p.Member)];
+        foreach (SolidPart standing in members.Where(m => over.Contains(m.Id)))
         {
             Point3 foot = standing.Frame.Origin;
             yield return new SolidPart(

@@ -25,6 +25,8 @@ internal sealed class MarkFinder(EqList<ShopMark> marks)
             MemberRole.EndPost => "E",
             MemberRole.Rafter => "R",
             MemberRole.CollarTie => "T",
+            MemberRole.Jamb => "J",
+            MemberRole.Header or MemberRole.Sill => "H",
             _ => "L",
         };
         return _marks[(member.Section, small, large)]

@@ -9,7 +9,7 @@ using Glazewright.Science.Light;
 namespace Glazewright.Papers.Solids;
 
 /// <summary>
-/// Frame members as tubes with sawn ends, where the light stage has them: columns and posts end under the rafters, rafters are plumb at eave and ridge, ties
+/// Frame members as tubes with sawn ends, where the light stage has them: columns, posts and jambs that reach the roof end under the rafters, rafters are plumb at eave and ridge, ties
 /// end under both rafters, members along are square. Members along and rafters share the depth below the roof: joints are not designed, so nothing is notched.
 /// </summary>
 internal static class MemberSolids
@@ -28,7 +28,8 @@ internal static class MemberSolids
             Point3 deep = Unit(Point(bar.Bar.HalfDepth));
             SolidFrame frame = new(a, deep.Cross(along), along);
             double lengthM = (Point(bar.Bar.B) - a).LengthM;
-            (EndCut start, EndCut end) = Ends(house, member.Line.Role, a, frame, lengthM, rafterM);
+            bool reachesRoof = a.ZM + lengthM > house.Roof.HeightM(a.YM, house.WidthM) - 0.02;
+            (EndCut start, EndCut end) = Ends(house, member.Line.Role, reachesRoof, a, frame, lengthM, rafterM);
             Profile.Tube tube = Tube(member);
             if (Least(start, end, tube) < LeastM)
             {
@@ -48,7 +49,7 @@ internal static class MemberSolids
         _ => role.ToString(),
     };
 
-    private static (EndCut Start, EndCut End) Ends(BuildingForm house, MemberRole role, Point3 a, SolidFrame frame, double lengthM, double rafterM)
+    private static (EndCut Start, EndCut End) Ends(BuildingForm house, MemberRole role, bool reachesRoof, Point3 a, SolidFrame frame, double lengthM, double rafterM)
     {
         RoofProfile roof = house.Roof;
         Point3 across = new(0, 1, 0);
@@ -64,7 +65,8 @@ internal static class MemberSolids
         bool isLeft = a.YM < roof.RidgeOffsetM;
         return role switch
         {
-            MemberRole.Column or MemberRole.EndPost => (new EndCut(0), Under(isLeft)),
+            MemberRole.Column => (new EndCut(0), Under(isLeft)),
+            MemberRole.EndPost or MemberRole.Jamb when reachesRoof => (new EndCut(0), Under(isLeft)),
             MemberRole.Rafter => (Plane(frame, new(0, isLeft ? 0 : house.WidthM, 0), across), Plane(frame, new(0, roof.RidgeOffsetM, 0), across)),
             MemberRole.CollarTie => (Under(left: true), Under(left: false)),
             _ => (new EndCut(0), new EndCut(lengthM)),

@@ -1,9 +1,11 @@
 using Glazewright.Cli.Running;
 using Glazewright.Cli.Tests.Commands;
+using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
+using Glazewright.Design.Framing;
 using Glazewright.Design.Pipeline;
 using Glazewright.Design.Price;
 using Glazewright.Design.Takeoff;
@@ -72,7 +74,10 @@ public class ReadersTests
             Assert.All(house.Frame.Reactions, r => Assert.Contains(Shown.Of(r.DownN, Unit.Newton, source.Job.Units).Text, foundation));
             double concreteM3 = source.Takeoff.Report.Figures.Single(f => f.Id == house.Form.Id + "/takeoff/pier-concrete").Value;
             double each = Math.PI / 4 * house.House.Frame.PierDiameterM * house.House.Frame.PierDiameterM * house.House.Frame.PierDepthM;
-            int piers = house.Form.Members.Count(m => m.Role is MemberRole.Column or MemberRole.EndPost);
+            MemberSolid[] feet = [.. source.Body.Members.Where(m => m.House == house.Form.Id && PierPlan.HasFoot(m))];
+            EqList<Pier> under = PierPlan.Of(house.Form.Id, source.Body.Members, house.House.Frame.PierDiameterM);
+            int piers = under.Count;
+            Assert.All(feet, m => Assert.Contains(under, p => (p.Foot - m.Line.A).LengthM < Math.Max(1e-6, house.House.Frame.PierDiameterM / 2)));
             Assert.Equal(concreteM3, piers * each, 1e-9);
             Assert.Contains(piers > 0 ? house.Form.Members.Count(m => m.Role == MemberRole.Column).ToString(System.Globalization.CultureInfo.InvariantCulture) : "0", foundation);
             string[] frame = [.. Plot.Of(TypicalFrame.Draw(source, house, "S-3")).Words().Select(w => w.Text), .. Plot.Of(FramingPlan.Draw(source, house, "S-2")).Words().Select(w => w.Text)];

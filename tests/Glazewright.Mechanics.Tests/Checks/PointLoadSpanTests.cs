@@ -56,4 +56,36 @@ public class PointLoadSpanTests
         Assert.Equal(1200 * L + 1400, r.StartN + r.EndN, 1e-9);
         Assert.Equal(-r.MomentNm, PointLoadSpan.Of(L, -1200, [.. points.Select(p => p with { ForceN = -p.ForceN })], E, I).MomentNm, 1e-9);
     }
+
+    /// <summary>Case 5 of the table: an even load over the first part of the span. M = R₁²/2w with R₁ = wa(2L − a)/2L.</summary>
+    [Theory]
+    [InlineData(0.6)]
+    [InlineData(1.8)]
+    [InlineData(3.0)]
+    public void Load_over_the_first_part_is_case_5(double a)
+    {
+        const double W = 700;
+        PointSpanResult r = PointLoadSpan.Of(L, [new SpanStrip(0, a, W)], [], E, I);
+        double start = W * a * (2 * L - a) / (2 * L);
+        Assert.Equal(start, r.StartN, 1e-9);
+        Assert.Equal(W * a * a / (2 * L), r.EndN, 1e-9);
+        Assert.Equal(start * start / (2 * W), r.MomentNm, 1e-9);
+
+        // Deflection of case 5 at midspan: within the load wx(a²(2L − a)² − 2ax²(2L − a) + Lx³)/24EIL, past it wa²(L − x)(4xL − 2x² − a²)/24EIL.
+        double x = L / 2;
+        double sag = x <= a
+            ? W * x * (a * a * Math.Pow(2 * L - a, 2) - 2 * a * x * x * (2 * L - a) + L * Math.Pow(x, 3)) / (24 * E * I * L)
+            : W * a * a * (L - x) * (4 * x * L - 2 * x * x - a * a) / (24 * E * I * L);
+        Assert.Equal(sag, r.DeflectionM, 1e-12);
+    }
+
+    [Fact]
+    public void Strips_end_to_end_are_one_load()
+    {
+        PointSpanResult parts = PointLoadSpan.Of(L, [new(0, 0.9, 500), new(0.9, 2.2, 500), new(2.2, L, 500)], [new(1.1, 300)], E, I);
+        PointSpanResult whole = PointLoadSpan.Of(L, 500, [new(1.1, 300)], E, I);
+        Assert.Equal(whole.MomentNm, parts.MomentNm, 1e-9);
+        Assert.Equal(whole.DeflectionM, parts.DeflectionM, 1e-12);
+        Assert.Equal(whole.EndN, parts.EndN, 1e-9);
+    }
 }

@@ -1,0 +1,83 @@
+using Glazewright.Design.Body;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Design.Layout;
+
+namespace Glazewright.Design.Framing;
+
+/// <summary>Reads a wall and its holes out of form and layout.</summary>
+internal static class HoleList
+{
+    private const double Gravity = 9.80665;
+
+    /// <summary>Mass of what stands in a hole, kg/m² of it (common practice, on the heavy side): wet pads with their water, fans with shutter and guard, louvers and vents with their drive.</summary>
+    internal const double WetPadKgPerM2 = 100;
+
+    internal const double FanKgPerM2 = 60;
+
+    internal const double LouverKgPerM2 = 30;
+
+    /// <summary>Mass of a door leaf or window, kg/m² (5 psf; common practice).</summary>
+    internal const double LeafKgPerM2 = 25;
+
+    internal static WallFace Of(BuildingForm house, LayoutResult layout, IReadOnlyList<MemberSolid> members, FaceName face)
+    {
+        bool end = face is FaceName.End1 or FaceName.End2;
+        FacePlane plane = house.Face(face).Plane;
+        double lengthM = end ? house.WidthM : house.LengthM;
+        Dictionary<string, MemberSolid> byId = members.ToDictionary(m => m.Line.Id);
+        List<Upright> uprights =
+        [
+            .. WallFraming.Posts(house, face).Select(p =>
+            {
+                MemberSolid m = byId[p.Id];
+
+                // The first and the last frame stand inside the end walls.
+                double half = m.WidthM / 2;
+                return new Upright(p.Id, end ? p.UM : Math.Clamp(p.UM, half, lengthM - half), m.WidthM, !end);
+            }),
+        ];
+        if (end)
+        {
+            uprights.AddRange(members
+                .Where(m => m.Line.Role == MemberRole.Column && Math.Abs((m.Line.A - plane.Origin).Dot(plane.Normal)) < 0.05)
+                .Select(m => new Upright(m.Line.Id, Math.Clamp(plane.On(m.Line.A).UM, m.DepthM / 2, lengthM - m.DepthM / 2), m.DepthM, true)));
+        }
+
+        return new WallFace(lengthM, [.. uprights.OrderBy(u => u.UM)], [.. WallFraming.Openings(house, layout, face).Where(o => o.Framed).Select(o => Hole(house, face, o))], Line(house, face));
+    }
+
+    private static WallHole Hole(BuildingForm house, FaceName face, WallOpening o)
+    {
+        double fromM = o.UM - (o.RoughWidthM - o.WidthM) / 2;
+        double areaM2 = o.WidthM * o.HeightM;
+        string id = o.Id.Contains('/', StringComparison.Ordinal) ? o.Id : $"{house.Face(face).Id}/{o.Id}";
+        (double sill, double jamb) = o.Label switch
+        {
+            "Door" => (0, LeafKgPerM2),
+            "Double door" => (0, LeafKgPerM2 / 2),
+            "Window" => (LeafKgPerM2, 0.0),
+            "Vent" => (LouverKgPerM2, 0),
+            _ when o.Label.StartsWith("Wet", StringComparison.Ordinal) => (WetPadKgPerM2, 0),
+            _ when o.Label.StartsWith("Louver", StringComparison.Ordinal) => (LouverKgPerM2, 0),
+            _ => (FanKgPerM2, 0),
+        };
+        return new WallHole(id, o.Id, fromM, fromM + o.RoughWidthM, o.VM, o.VM + o.RoughHeightM, HoleFill.HeadAndSill, 0, sill * areaM2 * Gravity, jamb * areaM2 * Gravity, o.PostsCut);
+    }
+
+    // Eave, ridge, eave; a side wall has one height.
+    private static Point2[] Line(BuildingForm house, FaceName face)
+    {
+        RoofProfile roof = house.Roof;
+        if (face is FaceName.Left or FaceName.Right)
+        {
+            double eaveM = face == FaceName.Left ? roof.LeftEaveM : roof.RightEaveM;
+            return [new(0, eaveM), new(house.LengthM, eaveM)];
+        }
+
+        FacePlane plane = house.Face(face).Plane;
+        bool along = plane.U.Dot(house.AlongY) > 0;
+        Point2[] points = [new(0, roof.LeftEaveM), new(roof.RidgeOffsetM, roof.RidgeM), new(house.WidthM, roof.RightEaveM)];
+        return along ? points : [.. points.Reverse().Select(p => new Point2(house.WidthM - p.UM, p.VM))];
+    }
+}
