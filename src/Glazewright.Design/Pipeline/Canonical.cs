@@ -125,19 +125,25 @@ public static class Canonical
             .GetConstructors(BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic)
             .Where(c => c.GetParameters() is not [var only] || only.ParameterType != type)
             .MaxBy(c => c.GetParameters().Length);
-        PropertyInfo[] parts = [.. (constructor?.GetParameters() ?? []).Select(p =>
+        Func<object, object?>[] parts = [.. (constructor?.GetParameters() ?? []).Select(p => Reader(
             type.GetProperty(p.Name!, BindingFlags.Instance | BindingFlags.Public | BindingFlags.IgnoreCase)
-            ?? throw new NotSupportedException($"{type}: no property for constructor parameter '{p.Name}'."))];
+            ?? throw new NotSupportedException($"{type}: no property for constructor parameter '{p.Name}'.")))];
         string name = type.FullName!;
         return (s, v) =>
         {
             s.Text(name);
-            foreach (PropertyInfo part in parts)
+            foreach (Func<object, object?> part in parts)
             {
-                Write(s, part.GetValue(v));
+                Write(s, part(v));
             }
         };
     }
+
+    // A field is read as it stands; a property's getter would be compiled for this first, and a package has more than a thousand.
+    private static Func<object, object?> Reader(PropertyInfo property) =>
+        property.DeclaringType!.GetField($"<{property.Name}>k__BackingField", BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.DeclaredOnly) is { } field
+            ? field.GetValue
+            : property.GetValue;
 
     private sealed class Sink : IDisposable
     {
