@@ -82,6 +82,24 @@ public enum OpeningKind
 
     /// <summary>Evaporative pad.</summary>
     WetWall,
+
+    /// <summary>Curtain of slats that rolls up over its opening and runs in guides beside it.</summary>
+    RollUpDoor,
+
+    /// <summary>Leaf that hangs from a track over its opening and slides aside before the wall.</summary>
+    SlidingDoor,
+}
+
+/// <summary>What kinds of openings have in common.</summary>
+public static class OpeningKinds
+{
+    /// <summary>Whether people or carts go through it.</summary>
+    /// <param name="kind">Kind.</param>
+    public static bool IsDoor(this OpeningKind kind) => kind is OpeningKind.Door or OpeningKind.DoubleDoor or OpeningKind.RollUpDoor or OpeningKind.SlidingDoor;
+
+    /// <summary>Whether its place is fixed by the job alone: doors, windows and vents.</summary>
+    /// <param name="kind">Kind.</param>
+    public static bool IsTyped(this OpeningKind kind) => kind.IsDoor() || kind is OpeningKind.Window or OpeningKind.Vent;
 }
 
 /// <summary>An opening in a face. Along a side wall u runs with x from end 1; along an end wall with y from the left; up a roof v runs along the slope from the eave.</summary>
@@ -94,7 +112,11 @@ public enum OpeningKind
 /// <param name="HeightM">Size along v, m.</param>
 /// <param name="Exit">True for a way out.</param>
 public sealed record Opening(
-    string Id, OpeningKind Kind, FaceName Face, double OffsetM, double SillM, double WidthM, double HeightM, bool Exit);
+    string Id, OpeningKind Kind, FaceName Face, double OffsetM, double SillM, double WidthM, double HeightM, bool Exit)
+{
+    /// <summary>What a roll-up or sliding door hangs on its header, kg: curtain and coil, or leaf and track; null for the usual weight of its size.</summary>
+    public double? HungKg { get; init; }
+}
 
 /// <summary>Frame choices.</summary>
 /// <param name="RafterSection">Section name (<c>tube-4x2x0.120</c>); empty to size it.</param>

@@ -16,6 +16,8 @@ internal static class HeatPaths
     public static double OpeningUWPerM2K(OpeningKind kind) => kind switch
     {
         OpeningKind.Door or OpeningKind.DoubleDoor => 2.5,
+        OpeningKind.RollUpDoor => 5.5,
+        OpeningKind.SlidingDoor => 2.5,
         OpeningKind.Window => 3.0,
         OpeningKind.Fan => 5.0,
         OpeningKind.Louver => 5.5,

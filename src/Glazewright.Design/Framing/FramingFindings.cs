@@ -9,10 +9,11 @@ namespace Glazewright.Design.Framing;
 /// <summary>What the people of the job must hear about the framing of openings.</summary>
 internal static class FramingFindings
 {
+    private static readonly Source Doors = new Source.CommonPractice("room for large doors");
     private static readonly Source Geometry = new Source.FirstPrinciples("geometry of the wall");
 
     internal static IEnumerable<Finding> Of(FrameInput input, BuildingForm house, FrameResult frame, IReadOnlyList<(FaceName Face, FramedWall Wall)> walls) =>
-        walls.SelectMany(w => (Finding[])[.. Overworked(input, w.Face, w.Wall), .. Room(house, frame, w.Face, w.Wall), .. Columns(house, w.Face, w.Wall)]);
+        walls.SelectMany(w => (Finding[])[.. Overworked(input, w.Face, w.Wall), .. Room(house, frame, w.Face, w.Wall), .. Columns(house, w.Face, w.Wall), .. LargeDoors(house, frame, w.Face, w.Wall)]);
 
     private static IEnumerable<Finding> Overworked(FrameInput input, FaceName face, FramedWall wall)
     {
@@ -104,6 +105,32 @@ internal static class FramingFindings
                     "framing/column-in-opening", Severity.Miss, hole.Id,
                     Text($"{in_.Length} column(s) of the frame stand in this opening of {Word(face)}: a frame cannot be cut by a header."),
                     "Move it between two frames, make it narrower or the bays wider, or put it in an end wall.", Geometry);
+            }
+        }
+    }
+
+    // The coil of a roll-up door wants room under the roof, the leaf of a sliding door wall beside it.
+    private static IEnumerable<Finding> LargeDoors(BuildingForm house, FrameResult frame, FaceName face, FramedWall wall)
+    {
+        foreach (WallHole hole in wall.Wall.Holes)
+        {
+            double roomM = UnderRoofM(house, frame, face, wall, hole.FromUM, hole.ToUM) - hole.HeadVM;
+            if (roomM < hole.CoilM - 0.003)
+            {
+                yield return new Finding(
+                    "framing/no-room-for-coil", Severity.Miss, hole.Id,
+                    Text($"The coil of this roll-up door wants about {FrameWords.Feet(hole.CoilM)} over its head; there {(roomM > 0 ? Text($"are {FrameWords.Feet(roomM)}") : "is none")} under the roof of {Word(face)}."),
+                    "A lower door, a place nearer the ridge, a higher eave, or a sliding door.", Doors);
+            }
+
+            bool Free(double from, double to) => from >= 0 && to <= wall.Wall.LengthM
+                && !wall.Wall.Holes.Any(o => o != hole && o.Spans(from, to) && o.FootVM < hole.HeadVM && o.HeadVM > hole.FootVM);
+            if (hole.AsideM > 0 && !Free(hole.FromUM - hole.AsideM, hole.FromUM) && !Free(hole.ToUM, hole.ToUM + hole.AsideM))
+            {
+                yield return new Finding(
+                    "framing/no-room-to-slide", Severity.Miss, hole.Id,
+                    Text($"This sliding door wants {FrameWords.Feet(hole.AsideM)} of free wall beside it; {Word(face)} has it on neither side."),
+                    "Another place along the wall, a narrower door, or a roll-up door.", Doors);
             }
         }
     }

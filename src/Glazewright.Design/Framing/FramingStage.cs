@@ -16,15 +16,15 @@ public static class FramingStage
     internal static readonly FaceName[] Walls = [FaceName.End1, FaceName.End2, FaceName.Left, FaceName.Right];
 
     /// <summary>Frames the holes of one house.</summary>
-    /// <param name="input">Loads and steel: what Frame reads of the job.</param>
+    /// <param name="input">What Framing reads of the job.</param>
     /// <param name="house">Its form.</param>
     /// <param name="frame">Its sections.</param>
     /// <param name="body">Members of all houses, before holes.</param>
     /// <param name="layout">What stands in the walls.</param>
     /// <returns>Members, checks, findings.</returns>
-    public static FramingResult Run(FrameInput input, BuildingForm house, FrameResult frame, BodyResult body, LayoutResult layout)
+    public static FramingResult Run(FramingInput input, BuildingForm house, FrameResult frame, BodyResult body, LayoutResult layout)
     {
-        FrameLoadSite site = FrameLoadSite.Of(input, house);
+        FrameLoadSite site = FrameLoadSite.Of(input.Frame, house);
         MemberSolid[] before = [.. body.Members.Where(m => m.House == house.Id)];
         TubeSection post = TubeNames.Of(before.FirstOrDefault(m => m.Line.Role == MemberRole.EndPost)?.Section ?? before.First(m => m.Line.Role == MemberRole.Column).Section);
         List<(FaceName Face, FramedWall Wall)> walls = [];
@@ -33,7 +33,7 @@ public static class FramingStage
             WallFace wall = HoleList.Of(house, layout, before, face);
             if (wall.Holes.Count > 0 || face is FaceName.End1 or FaceName.End2)
             {
-                walls.Add((face, WallSizing.Of(input, site, wall, house.Face(face).Id, post, FrameLoadSite.WallPa(house, face), Math.Min(house.LengthM, house.WidthM))));
+                walls.Add((face, WallSizing.Of(input.Frame, site, wall, house.Face(face).Id, post, FrameLoadSite.WallPa(house, face), Math.Min(house.LengthM, house.WidthM))));
             }
         }
 

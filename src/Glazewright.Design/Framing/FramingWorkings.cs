@@ -1,4 +1,5 @@
 using Glazewright.Design.Body;
+using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.Frame;
@@ -12,11 +13,12 @@ internal static class FramingWorkings
 {
     internal static readonly Source Aisc = new Source.Standard("ANSI/AISC 360-16", "E3, F7, G4, H1, appendix 8", Source.Mark.FromMemory);
 
+    private static readonly Source Practice = new Source.CommonPractice("weights of doors");
     private static readonly Source Statics = new Source.FirstPrinciples("statics of a simple span");
     private static readonly Source Limit = new Source.Standard("IBC", "table 1604.3 (wind: 0.42 of strength level); sag of heads and sills: common practice", Source.Mark.FromMemory);
 
     internal static StageReport Report(
-        FrameInput input, BuildingForm house, FrameResult frame, IReadOnlyList<MemberSolid> before, IReadOnlyList<MemberSolid> after, IReadOnlyList<(FaceName Face, FramedWall Wall)> walls)
+        FramingInput input, BuildingForm house, FrameResult frame, IReadOnlyList<MemberSolid> before, IReadOnlyList<MemberSolid> after, IReadOnlyList<(FaceName Face, FramedWall Wall)> walls)
     {
         List<Figure> figures = [];
         (Stick Stick, StickUse Use)[] all =
@@ -28,10 +30,11 @@ internal static class FramingWorkings
             if (of.Length > 0)
             {
                 (Stick stick, StickUse use) = of.MaxBy(p => p.Use.Use);
-                figures.AddRange(Hardest(input, $"{house.Id}/framing/{word}", word, stick, use));
+                figures.AddRange(Hardest(input.Frame, $"{house.Id}/framing/{word}", word, stick, use));
             }
         }
 
+        figures.AddRange(house.Faces.SelectMany(f => f.Openings).Select(o => o.Opening).Where(o => o.Kind is OpeningKind.RollUpDoor or OpeningKind.SlidingDoor).Select(o => Hung(input, house.Id, o)));
         if (walls.Count > 0)
         {
             figures.Add(Figure.Observe(
@@ -48,10 +51,22 @@ internal static class FramingWorkings
         }
 
         return new StageReport(
-            figures.ToEqList(), FramingFindings.Of(input, house, frame, walls).ToEqList(),
+            figures.ToEqList(), FramingFindings.Of(input.Frame, house, frame, walls).ToEqList(),
             [
                 "Framing of openings is made of simple spans: joints, welds and screws, what holds the heads of posts and jambs at rafter and eave, anchors and piers under jambs, door guides and tracks are not designed. Doors and louvers are shut in the storm. The light these members take is not counted; posts they cut still shade.",
             ]);
+    }
+
+    private static Figure Hung(FramingInput input, string house, Opening o)
+    {
+        string id = $"{house}/framing/{o.Id}-hung";
+        string label = $"What {o.Id} hangs on its header";
+        return o.HungKg is { } kg
+            ? Figure.State(id, label, Unit.Kilogram, kg, new Source.Given(FormattableString.Invariant($"{input.Frame.Pointer}/openings/{input.OpeningIds.ToList().IndexOf(o.Id)}/hung")))
+            : Figure.Derive(
+                id, label, Unit.Kilogram,
+                Term.Of("m", "Mass of its area, kg/m²", HoleList.HungKgPerM2, Unit.None, Practice) * Term.Of("w", "Width", o.WidthM, Unit.Metre, Statics) * Term.Of("h", "Height", o.HeightM, Unit.Metre, Statics),
+                Practice, "The maker's weight governs: give it as hung.");
     }
 
     private static IEnumerable<Figure> Hardest(FrameInput input, string id, string word, Stick stick, StickUse u)

@@ -1,4 +1,5 @@
 using Glazewright.Design.Body;
+using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.Layout;
@@ -19,6 +20,12 @@ internal static class HoleList
 
     /// <summary>Mass of a door leaf or window, kg/m² (5 psf; common practice).</summary>
     internal const double LeafKgPerM2 = 25;
+
+    /// <summary>Mass of a roll-up door (curtain, coil, brackets) or a sliding leaf with its track, kg/m² (5 psf; common practice where the maker's weight is not given).</summary>
+    internal const double HungKgPerM2 = 25;
+
+    /// <summary>Clear height for the coil of a roll-up door over its head, m (18 in; common practice, the maker's drawing governs).</summary>
+    private const double CoilM = 0.4572;
 
     internal static WallFace Of(BuildingForm house, LayoutResult layout, IReadOnlyList<MemberSolid> members, FaceName face)
     {
@@ -47,6 +54,9 @@ internal static class HoleList
         return new WallFace(lengthM, [.. uprights.OrderBy(u => u.UM)], [.. WallFraming.Openings(house, layout, face).Where(o => o.Framed).Select(o => Hole(house, face, o))], Line(house, face));
     }
 
+    /// <summary>What a large door hangs on its header, kg.</summary>
+    internal static double HungKg(Opening opening) => opening.HungKg ?? HungKgPerM2 * opening.WidthM * opening.HeightM;
+
     private static WallHole Hole(BuildingForm house, FaceName face, WallOpening o)
     {
         double fromM = o.UM - (o.RoughWidthM - o.WidthM) / 2;
@@ -62,6 +72,19 @@ internal static class HoleList
             _ when o.Label.StartsWith("Louver", StringComparison.Ordinal) => (LouverKgPerM2, 0),
             _ => (FanKgPerM2, 0),
         };
+        OpeningForm? typed = o.IsDoor ? house.Face(face).Openings.FirstOrDefault(f => f.Opening.Id == o.Id) : null;
+        if (typed?.Opening.Kind is OpeningKind.RollUpDoor or OpeningKind.SlidingDoor)
+        {
+            bool roll = typed.Opening.Kind == OpeningKind.RollUpDoor;
+            double hungN = HungKg(typed.Opening) * Gravity;
+            return new WallHole(
+                id, o.Id, fromM, fromM + o.RoughWidthM, o.VM, o.VM + o.RoughHeightM, roll ? HoleFill.Jambs : HoleFill.HeadAndSill, hungN, 0, 0, o.PostsCut)
+            {
+                CoilM = roll ? CoilM : 0,
+                AsideM = roll ? 0 : o.WidthM,
+            };
+        }
+
         return new WallHole(id, o.Id, fromM, fromM + o.RoughWidthM, o.VM, o.VM + o.RoughHeightM, HoleFill.HeadAndSill, 0, sill * areaM2 * Gravity, jamb * areaM2 * Gravity, o.PostsCut);
     }
 

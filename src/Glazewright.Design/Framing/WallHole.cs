@@ -29,6 +29,12 @@ internal sealed record WallHole(
 {
     private const double LeastSillM = 0.05;
 
+    /// <summary>Clear height a coil takes over its head, inside, m; 0 for none.</summary>
+    internal double CoilM { get; init; }
+
+    /// <summary>Wall a leaf slides along beside it, m; 0 for none.</summary>
+    internal double AsideM { get; init; }
+
     internal bool HasSill => SillVM > LeastSillM;
 
     internal double FootVM => HasSill ? SillVM : 0;

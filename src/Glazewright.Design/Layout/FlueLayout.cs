@@ -110,7 +110,7 @@ internal static class FlueLayout
         foreach (WallPlan wall in walls)
         {
             foreach (OpeningForm o in house.Face(wall.Name).Openings
-                .Where(o => o.Opening.Kind is OpeningKind.Door or OpeningKind.DoubleDoor or OpeningKind.Window or OpeningKind.Vent))
+                .Where(o => o.Opening.Kind.IsTyped()))
             {
                 (Point3 corner, Point3 size) = wall.Box(WallPlan.Of(o.Opening), 0);
                 openings.Add(new AirOpening(o.Opening.Kind is OpeningKind.Vent ? "vent" : o.Opening.Kind is OpeningKind.Window ? "window" : "door", corner, size, false, false));

@@ -80,7 +80,7 @@ public static class WallFraming
             id, label, isDoor, p.UM, p.VM, p.WidthM, p.HeightM, p.WidthM + wideM, p.HeightM + highM,
             framed ? posts.Where(q => Cuts(q, p)).Select(q => q.Id).ToEqList() : [], framed);
         IEnumerable<WallOpening> doors = house.Face(face).Openings
-            .Where(o => o.Opening.Kind is OpeningKind.Door or OpeningKind.DoubleDoor or OpeningKind.Window or OpeningKind.Vent)
+            .Where(o => o.Opening.Kind.IsTyped())
             .Select(o => Hole(o.Opening.Id, Word(o.Opening.Kind), true, WallPlan.Of(o.Opening), DoorWidthM, DoorHeightM, true));
         bool boxed = layout.Placed.Any(p => p.Face == face && p.Kind == PlacedKind.IntakeBox);
         IEnumerable<WallOpening> equipment = layout.Placed
@@ -99,6 +99,8 @@ public static class WallFraming
     {
         OpeningKind.Door => "Door",
         OpeningKind.DoubleDoor => "Double door",
+        OpeningKind.RollUpDoor => "Roll-up door",
+        OpeningKind.SlidingDoor => "Sliding door",
         OpeningKind.Window => "Window",
         _ => "Vent",
     };

@@ -61,7 +61,7 @@ internal sealed class WallPlan
         Module = module;
         LengthM = face is FaceName.End1 or FaceName.End2 ? form.WidthM : form.LengthM;
         _taken.AddRange(_face.Openings
-            .Where(o => o.Opening.Kind is OpeningKind.Door or OpeningKind.DoubleDoor or OpeningKind.Window or OpeningKind.Vent)
+            .Where(o => o.Opening.Kind.IsTyped())
             .Select(o => Of(o.Opening)));
         _taken.AddRange(_face.LeanedOn.Select(piece =>
         {

@@ -320,7 +320,7 @@ public sealed class Evaluation
             "framing",
             FramingStage.Version,
             house,
-            FrameInput.From(Job, house),
+            FramingInput.From(Job, house),
             [form.Hash, frame.Hash, body.Hash, layout.Hash],
             (i, _) => FramingStage.Run(i, form.Value.Building(house), frame.Value, body.Value, layout.Value));
     }

@@ -94,16 +94,18 @@ internal static class StructureTakeoff
         foreach (OpeningForm opening in form.Buildings.SelectMany(b => b.Faces).SelectMany(f => f.Openings))
         {
             Opening o = opening.Opening;
-            (string item, string label)? door = o.Kind switch
+            (string Item, string Label, double Quantity, string Per)? door = o.Kind switch
             {
-                OpeningKind.Door => ("doors/single", "Single door, frame, threshold, hardware"),
-                OpeningKind.DoubleDoor => ("doors/double", "Double door, frame, threshold, hardware"),
-                OpeningKind.Window => ("doors/window", "Window"),
+                OpeningKind.Door => ("doors/single", "Single door, frame, threshold, hardware", 1, "each"),
+                OpeningKind.DoubleDoor => ("doors/double", "Double door, frame, threshold, hardware", 1, "each"),
+                OpeningKind.RollUpDoor => ("doors/roll-up", "Roll-up door with guides, coil and hand chain", opening.AreaM2, "m²"),
+                OpeningKind.SlidingDoor => ("doors/sliding", "Sliding door with track, hangers and floor guide", opening.AreaM2, "m²"),
+                OpeningKind.Window => ("doors/window", "Window", 1, "each"),
                 _ => null,
             };
-            if (door is ({ } item2, { } label2))
+            if (door is { } d)
             {
-                book.Add(ScopeSystem.Doors, item2, label2, 1, "each", opening.Id);
+                book.Add(ScopeSystem.Doors, d.Item, d.Label, d.Quantity, d.Per, opening.Id);
             }
         }
 

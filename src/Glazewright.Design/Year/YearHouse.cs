@@ -59,8 +59,8 @@ internal sealed record YearHouse(
 
             foreach (OpeningForm opening in face.Openings)
             {
-                bool door = opening.Opening.Kind is OpeningKind.Door or OpeningKind.DoubleDoor;
-                opaqueBelow.Add(opening.AreaM2, cosine, Core(door ? DoorU : 5.5), 8000, 0);
+                bool door = opening.Opening.Kind.IsDoor();
+                opaqueBelow.Add(opening.AreaM2, cosine, Core(door && opening.Opening.Kind != OpeningKind.RollUpDoor ? DoorU : 5.5), 8000, 0);
                 doorM2 += door ? opening.AreaM2 : 0;
             }
         }

@@ -99,10 +99,10 @@ public static class ReviewReport
         {
             foreach (FaceForm face in b.Faces)
             {
-                foreach (Opening door in face.Openings.Select(o => o.Opening).Where(o => o.Kind is OpeningKind.Door or OpeningKind.DoubleDoor))
+                foreach (Opening door in face.Openings.Select(o => o.Opening).Where(o => o.Kind.IsDoor()))
                 {
                     rows.Add([
-                        b.Id, door.Id, Compass.Word(face.AzimuthDeg) + " wall", LengthText.Of(door.WidthM, style), LengthText.Of(door.HeightM, style), door.Kind == OpeningKind.Door ? "one leaf" : "two leaves", door.Exit ? "way out" : "",
+                        b.Id, door.Id, Compass.Word(face.AzimuthDeg) + " wall", LengthText.Of(door.WidthM, style), LengthText.Of(door.HeightM, style), door.Kind switch { OpeningKind.Door => "one leaf", OpeningKind.DoubleDoor => "two leaves", OpeningKind.RollUpDoor => "roll-up", _ => "sliding" }, door.Exit ? "way out" : "",
                     ]);
                 }
             }

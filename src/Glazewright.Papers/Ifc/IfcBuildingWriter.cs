@@ -121,6 +121,8 @@ internal sealed class IfcBuildingWriter(StepFile file, string bodyContext, strin
     {
         OpeningKind.Door => ".NOTDEFINED.",
         OpeningKind.DoubleDoor => ".DOUBLE_DOOR_SINGLE_SWING.",
+        OpeningKind.RollUpDoor => ".ROLLINGUP.",
+        OpeningKind.SlidingDoor => ".NOTDEFINED.",
         _ => ".SINGLE_PANEL.",
     };
 

@@ -94,7 +94,7 @@ public static class OpeningSchedule
                         line.Mark, first.Label, $"{ElevationSheet.Title(line.Face)}, {SheetStyle.Facing(house.Form, line.Face)}", line.Holes.Count.ToString(CultureInfo.InvariantCulture), Size(first.WidthM, first.HeightM),
                         first.Framed ? Size(first.RoughWidthM, first.RoughHeightM) : "on the intake box", Edges(line.Holes, style), LengthText.Of(first.VM, style),
                         said.Text(form?.AreaM2 ?? first.WidthM * first.HeightM, Unit.SquareMetre),
-                        form is null || !first.IsDoor || form.Opening.Kind is not (OpeningKind.Door or OpeningKind.DoubleDoor) ? "" : form.Opening.Exit ? "yes" : "no", cut == 0 ? "" : cut.ToString(CultureInfo.InvariantCulture),
+                        form is null || !first.IsDoor || !form.Opening.Kind.IsDoor() ? "" : form.Opening.Exit ? "yes" : "no", cut == 0 ? "" : cut.ToString(CultureInfo.InvariantCulture),
                     ];
                 }),
             ]);

@@ -101,6 +101,13 @@ internal static class PlanSymbols
                 }
 
                 break;
+            case OpeningKind.RollUpDoor or OpeningKind.SlidingDoor:
+                // A coil inside along the whole opening, dashed; a leaf before the wall.
+                yield return new Entity.Fill([gap], Paint.Of(Tone.Sheet)) { Role = Role.Fill, Source = form.Id };
+                yield return o.Kind == OpeningKind.RollUpDoor
+                    ? new Entity.Polyline([a, b, b + -0.4 * outward, a + -0.4 * outward], true) { Role = Role.Hidden, Source = form.Id }
+                    : new Entity.Polyline([a + 0.05 * outward, b + 0.05 * outward, b + 0.1 * outward, a + 0.1 * outward], true) { Role = Role.Visible, Source = form.Id };
+                break;
             case OpeningKind.Fan:
                 IReadOnlyList<Spot> box = [a, b, b + 0.45 * outward, a + 0.45 * outward];
                 yield return new Entity.Polyline(box, true) { Role = Role.Equipment, Source = form.Id };

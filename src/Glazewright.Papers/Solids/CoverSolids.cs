@@ -91,7 +91,7 @@ internal static class CoverSolids
     private static SolidPart? Leaf(BuildingForm building, FaceForm face, OpeningForm opening)
     {
         Opening o = opening.Opening;
-        if (o.Kind is not (OpeningKind.Door or OpeningKind.DoubleDoor or OpeningKind.Window or OpeningKind.Vent))
+        if (!o.Kind.IsTyped())
         {
             return null;
         }
@@ -109,7 +109,7 @@ internal static class CoverSolids
         IEnumerable<Prism> within = panes.Select(p => Prism.Square(new Profile.Area(p, []), LeafM / 4, LeafM * 3 / 4));
         SolidFrame at = axes with { Origin = axes.At(o.OffsetM, o.SillM, 0) - LeafM / 2 * axes.AlongZ };
         return new SolidPart(
-            opening.Id, o.Kind switch { OpeningKind.DoubleDoor => "Double door", _ => o.Kind.ToString() } + (o.Exit ? ", way out" : ""), "", new SolidKind.Leaf(o), at,
+            opening.Id, o.Kind switch { OpeningKind.DoubleDoor => "Double door", OpeningKind.RollUpDoor => "Roll-up door", OpeningKind.SlidingDoor => "Sliding door", _ => o.Kind.ToString() } + (o.Exit ? ", way out" : ""), "", new SolidKind.Leaf(o), at,
             new SolidShape([Prism.Square(rim, 0, LeafM), .. within]))
         {
             Fills = opening.Id,

@@ -20,7 +20,7 @@ public class FramingStageTests
         BuildingForm house = form.Building("A");
         FrameInput input = FrameInput.From(job, "A");
         FrameResult frame = FrameStage.Run(input, house, default);
-        return FramingStage.Run(input, house, frame, BodyStage.Run(form, [frame]), new LayoutResult("A", [], 0, StageReport.Empty));
+        return FramingStage.Run(FramingInput.From(job, "A"), house, frame, BodyStage.Run(form, [frame]), new LayoutResult("A", [], 0, StageReport.Empty));
     }
 
     private static Opening Door(double offsetM, double wideM, double highM = 2.1, FaceName face = FaceName.End1) =>
@@ -147,5 +147,62 @@ public class FramingStageTests
         StickUse use = StickCheck.Of(input, Mechanics.Loads.LoadEdition.Asce716, stick, tube, demand);
         double pe = Math.PI * Math.PI * 200e9 * tube.StrongInertiaM4 / 16;
         Assert.Equal(300 * 16 / 8.0 / (1 - use.AxialN / pe), use.WindMomentNm, 1e-3 * use.WindMomentNm);
+    }
+
+    private static Opening Large(OpeningKind kind, double offsetM, double wideM, double highM, double? hungKg = null) =>
+        new("big", kind, FaceName.End1, offsetM, 0, wideM, highM, false) { HungKg = hungKg };
+
+    [Fact]
+    public void Heavier_door_makes_its_header_heavier_and_is_cited()
+    {
+        double Header(FramingResult r) => r.Members.Single(m => m.Line.Role == MemberRole.Header).MassPerM;
+        FramingResult usual = Run([Large(OpeningKind.SlidingDoor, 2.2, 3.4, 2.4)]);
+        FramingResult heavy = Run([Large(OpeningKind.SlidingDoor, 2.2, 3.4, 2.4, 900)]);
+        Assert.True(Header(heavy) > Header(usual));
+        Figure said = usual.Report.Figures.Single(f => f.Id == "A/framing/big-hung");
+        Assert.Equal(25 * 3.4 * 2.4, said.Value, 1e-9);
+        Figure given = heavy.Report.Figures.Single(f => f.Id == "A/framing/big-hung");
+        Assert.Equal(new Source.Given("/houses/0/openings/0/hung"), given.Source);
+    }
+
+    [Fact]
+    public void Weight_hung_on_a_header_bends_it_as_an_even_load_and_half_of_it_reaches_each_jamb()
+    {
+        WallFace Wall(double hungN) => new(
+            8, [new("l", 0.05, 0.1, true), new("p", 4, 0.05, false), new("r", 7.95, 0.1, true)],
+            [new WallHole("big", "big", 2.5, 5.5, 0, 2.4, HoleFill.HeadAndSill, hungN, 0, 0, ["p"])], [new(0, 3.5), new(8, 3.5)]);
+        FrameInput input = FrameInput.From(TestJobs.OneHouse(), "A");
+        FrameLoadSite site = FrameLoadSite.Of(input, FormStage.Run(FormInput.From(TestJobs.OneHouse())).Building("A"));
+        StickDemand[] Demands(double hungN)
+        {
+            FramedWall w = WallSizing.Of(input, site, Wall(hungN), "w", TubeNames.Of("tube-4x4x0.188"), 0, 7.9);
+            return [.. w.Uses.Select((u, i) => (u, w.Grid.Sticks[i].Kind)).Where(p => p.Kind is StickKind.Jamb).Select(p => p.u!.Demand)];
+        }
+
+        // A light door and a lighter one: the same tubes, so jambs differ by half of what hangs.
+        StickDemand[] with = Demands(60);
+        StickDemand[] without = Demands(0);
+        Assert.Equal(2, with.Length);
+        Assert.All(with.Zip(without), p => Assert.Equal(30, p.First.AxialN - p.Second.AxialN, 0.01));
+    }
+
+    [Fact]
+    public void Roll_up_door_gives_its_wind_to_the_jambs_and_wants_room_for_its_coil()
+    {
+        FramingResult roll = Run([Large(OpeningKind.RollUpDoor, 2.2, 3.4, 2.0)]);
+        FramingResult slide = Run([Large(OpeningKind.SlidingDoor, 2.2, 3.4, 2.0)]);
+        double Strength(FramingResult r, MemberRole role) => r.Checks.Where(c => c.Role == role).Max(c => c.StrengthFraction);
+        Assert.True(roll.Report.Figures.Single(f => f.Id == "A/framing/header-force").Value < slide.Report.Figures.Single(f => f.Id == "A/framing/header-force").Value);
+        Assert.True(Strength(roll, MemberRole.Jamb) > 0);
+        Assert.DoesNotContain(roll.Report.Findings, f => f.Code == "framing/no-room-for-coil");
+        Assert.Contains(Run([Large(OpeningKind.RollUpDoor, 0.4, 2.0, 2.1)]).Report.Findings, f => f.Code == "framing/no-room-for-coil");
+    }
+
+    [Fact]
+    public void Sliding_door_wants_free_wall_on_one_side()
+    {
+        Assert.DoesNotContain(Run([Large(OpeningKind.SlidingDoor, 0.6, 3.4, 2.0)]).Report.Findings, f => f.Code == "framing/no-room-to-slide");
+        Finding told = Assert.Single(Run([Large(OpeningKind.SlidingDoor, 2.2, 4.2, 2.0)]).Report.Findings, f => f.Code == "framing/no-room-to-slide");
+        Assert.Equal("A/end1/big", told.Id);
     }
 }

@@ -59,7 +59,8 @@ internal static class OpeningFields
         double alongM = face is FaceName.End1 or FaceName.End2 ? widthM : lengthM;
         double? offsetM = f.LengthMOrBlank("offset", "0 ft", "1000 ft", "in the middle of the face", "Nearer edge from end 1 (side walls, roofs) or from the left wall (end walls).");
         bool exit = f.Flag("exit", kind is OpeningKind.Door or OpeningKind.DoubleDoor, "A way out.");
-        return new Opening(id, kind, face, offsetM ?? (alongM - openingWidthM) / 2, sillM, openingWidthM, heightM, exit);
+        double? hungKg = f.QuantityOrBlank("hung", QuantityKind.Mass, "1 lb", "5000 lb", "the usual weight of its size", "What a roll-up door (curtain and coil) or sliding door (leaf and track) hangs on its header, by the maker; other kinds have no use for it.");
+        return new Opening(id, kind, face, offsetM ?? (alongM - openingWidthM) / 2, sillM, openingWidthM, heightM, exit) { HungKg = hungKg };
     }
 
     private static (string Width, string Height, string Sill) Usual(OpeningKind kind) => kind switch
@@ -70,6 +71,7 @@ internal static class OpeningFields
         OpeningKind.Fan => ("3'-3\"", "3'-3\"", "3'-0\""),
         OpeningKind.Louver => ("3'-0\"", "3'-0\"", "3'-0\""),
         OpeningKind.Vent => ("8'-0\"", "3'-0\"", "3'-0\""),
+        OpeningKind.RollUpDoor or OpeningKind.SlidingDoor => ("10'-0\"", "8'-0\"", "0 ft"),
         _ => ("10'-0\"", "5'-0\"", "2'-0\""),
     };
 
