@@ -1,4 +1,5 @@
 using System.Globalization;
+using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.Frame;
@@ -96,14 +97,14 @@ internal static class FramingFindings
             yield break;
         }
 
-        foreach (WallHole hole in wall.Wall.Holes)
+        foreach (Opening door in house.Face(face).Openings.Select(o => o.Opening).Where(o => o.Kind.IsDoor()))
         {
-            Upright[] in_ = [.. wall.Wall.Uprights.Where(u => hole.Spans(u.UM - u.WidthM / 2, u.UM + u.WidthM / 2))];
-            if (in_.Length > 0 && house.Face(face).Openings.Any(o => o.Opening.Id == hole.OpeningId))
+            int columns = wall.Wall.Uprights.Count(u => u.IsColumn && u.UM + u.WidthM / 2 > door.OffsetM + 0.001 && u.UM - u.WidthM / 2 < door.OffsetM + door.WidthM - 0.001);
+            if (columns > 0)
             {
                 yield return new Finding(
-                    "framing/column-in-opening", Severity.Miss, hole.Id,
-                    Text($"{in_.Length} column(s) of the frame stand in this opening of {Word(face)}: a frame cannot be cut by a header."),
+                    "framing/column-in-opening", Severity.Miss, $"{house.Face(face).Id}/{door.Id}",
+                    Text($"{(columns == 1 ? "A column" : Text($"{columns} columns"))} of the frame {(columns == 1 ? "stands" : "stand")} in this opening of {Word(face)}: a frame cannot be cut by a header."),
                     "Move it between two frames, make it narrower or the bays wider, or put it in an end wall.", Geometry);
             }
         }

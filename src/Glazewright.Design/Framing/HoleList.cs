@@ -10,6 +10,7 @@ namespace Glazewright.Design.Framing;
 internal static class HoleList
 {
     private const double Gravity = 9.80665;
+    private const double LeastPartM = 0.1;
 
     /// <summary>Mass of what stands in a hole, kg/m² of it (common practice, on the heavy side): wet pads with their water, fans with shutter and guard, louvers and vents with their drive.</summary>
     internal const double WetPadKgPerM2 = 100;
@@ -51,7 +52,29 @@ internal static class HoleList
                 .Select(m => new Upright(m.Line.Id, Math.Clamp(plane.On(m.Line.A).UM, m.DepthM / 2, lengthM - m.DepthM / 2), m.DepthM, true)));
         }
 
-        return new WallFace(lengthM, [.. uprights.OrderBy(u => u.UM)], [.. WallFraming.Openings(house, layout, face).Where(o => o.Framed).Select(o => Hole(house, face, o))], Line(house, face));
+        return new WallFace(lengthM, [.. uprights.OrderBy(u => u.UM)], [.. WallFraming.Openings(house, layout, face).Where(o => o.Framed).SelectMany(o => Between(Hole(house, face, o), uprights))], Line(house, face));
+    }
+
+    // Columns of frames cannot be cut: a hole across them is framed bay by bay.
+    private static IEnumerable<WallHole> Between(WallHole hole, List<Upright> uprights)
+    {
+        Upright[] inside = [.. uprights.Where(u => u.IsColumn && hole.Spans(u.UM - u.WidthM / 2, u.UM + u.WidthM / 2)).OrderBy(u => u.UM)];
+        double[] edges = [hole.FromUM, .. inside.SelectMany(u => (double[])[u.UM - u.WidthM / 2, u.UM + u.WidthM / 2]), hole.ToUM];
+        (double From, double To)[] parts = [.. edges.Chunk(2).Select(e => (e[0], e[1])).Where(e => e.Item2 - e.Item1 > LeastPartM)];
+        return inside.Length == 0 || parts.Length == 0
+            ? [hole]
+            : parts.Select((p, i) =>
+            {
+                double share = (p.To - p.From) / hole.WidthM;
+                return hole with
+                {
+                    Id = FormattableString.Invariant($"{hole.Id}/bay-{i + 1}"),
+                    FromUM = p.From,
+                    ToUM = p.To,
+                    OnHeaderN = share * hole.OnHeaderN,
+                    OnSillN = share * hole.OnSillN,
+                };
+            });
     }
 
     /// <summary>What a large door hangs on its header, kg.</summary>

@@ -47,6 +47,9 @@ internal static class StickCheck
     /// <summary>A head or sill sags by no more than its span over this, so that doors and shutters move (common practice).</summary>
     internal const double WeightSpanOverRatio = 240;
 
+    // Longer members fail by their moments; strengths need no more.
+    private const double LongestM = 60;
+
     internal static readonly TubeSection[] List = FrameSizing.ByMass(
     [
         "tube-2x2x0.120", "tube-3x2x0.120", "tube-4x2x0.120", "tube-4x2x0.188", "tube-6x2x0.188", "tube-6x3x0.188", "tube-6x4x0.188", "tube-8x4x0.188", "tube-8x4x0.250",
@@ -57,7 +60,8 @@ internal static class StickCheck
     {
         double spanM = stick.SpanM;
         Steel steel = FrameTrial.SteelOf(input, section);
-        MemberCapacity capacity = TubeCheck.CapacityOf(section, steel, new MemberLengths(spanM, spanM, spanM), DesignMethod.Lrfd);
+        double lengthM = Math.Min(spanM, LongestM);
+        MemberCapacity capacity = TubeCheck.CapacityOf(section, steel, new MemberLengths(lengthM, lengthM, lengthM), DesignMethod.Lrfd);
         PointSpanResult wind = PointLoadSpan.Of(spanM, demand.Wind.Strips, demand.Wind.Points, steel.ElasticPa, section.StrongInertiaM4);
         PointSpanResult weight = PointLoadSpan.Of(demand.WeightSpanM, demand.Weight.Strips, demand.Weight.Points, steel.ElasticPa, section.WeakInertiaM4);
         double eulerN = Math.PI * Math.PI * steel.ElasticPa * section.StrongInertiaM4 / (spanM * spanM);

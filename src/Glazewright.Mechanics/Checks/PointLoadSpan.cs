@@ -31,7 +31,7 @@ public static class PointLoadSpan
     private const double RoundingM = 1e-9;
 
     /// <summary>Solves a span under one even load and forces.</summary>
-    /// <param name="spanM">Span, m, 0.01 to 30.</param>
+    /// <param name="spanM">Span, m, 0.01 to 100.</param>
     /// <param name="lineNPerM">Even load over the whole span, N/m.</param>
     /// <param name="points">Forces, each at 0 to the span.</param>
     /// <param name="elasticPa">Young's modulus, Pa.</param>
@@ -42,7 +42,7 @@ public static class PointLoadSpan
         Of(spanM, [new SpanStrip(0, spanM, lineNPerM)], points, elasticPa, inertiaM4);
 
     /// <summary>Solves a span under even loads over its parts and forces.</summary>
-    /// <param name="spanM">Span, m, 0.01 to 30.</param>
+    /// <param name="spanM">Span, m, 0.01 to 100.</param>
     /// <param name="strips">Even loads, each from 0 to the span; they may overlap.</param>
     /// <param name="points">Forces, each at 0 to the span.</param>
     /// <param name="elasticPa">Young's modulus, Pa.</param>
@@ -56,7 +56,7 @@ public static class PointLoadSpan
     public static PointSpanResult Of(
         double spanM, IReadOnlyList<SpanStrip> strips, IReadOnlyList<SpanPoint> points, double elasticPa, double inertiaM4)
     {
-        Require.Within(spanM, 0.01, 30);
+        Require.Within(spanM, 0.01, 100);
         Require.Within(elasticPa, 1, 1e13);
         Require.Within(inertiaM4, 1e-15, 1);
         ArgumentNullException.ThrowIfNull(points);

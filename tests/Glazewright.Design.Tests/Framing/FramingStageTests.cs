@@ -205,4 +205,56 @@ public class FramingStageTests
         Finding told = Assert.Single(Run([Large(OpeningKind.SlidingDoor, 2.2, 4.2, 2.0)]).Report.Findings, f => f.Code == "framing/no-room-to-slide");
         Assert.Equal("A/end1/big", told.Id);
     }
+
+    [Fact]
+    public void Wet_wall_along_a_side_wall_is_framed_from_column_to_column()
+    {
+        FramingResult r = Run([new Opening("pad", OpeningKind.Vent, FaceName.Left, 5, 0.6, 18, 1.2, false)]);
+        MemberSolid[] headers = [.. r.Members.Where(m => m.Line.Role == MemberRole.Header)];
+        double bayM = TestJobs.House("A", 0, 0).LengthM / TestJobs.House("A", 0, 0).BayCount;
+        Assert.True(headers.Length > 4);
+        Assert.All(headers, h => Assert.InRange(h.CutLengthM, 0.1, bayM));
+        Assert.Equal(headers.Length, r.Openings.Count(o => o.Id == "pad"));
+        Assert.DoesNotContain(r.Report.Findings, f => f.Code == "framing/overworked");
+    }
+
+    /// <summary>Whatever is typed into the walls: numbers stay finite, ids are one of a kind, and each hole names members that are there.</summary>
+    [Fact]
+    public void Any_openings_are_framed()
+    {
+        Job job = TestJobs.OneHouse();
+        FrameInput input = FrameInput.From(job, "A");
+        FormResult plain = FormStage.Run(FormInput.From(job with { Houses = [job.Houses[0] with { Openings = [] }] }));
+        FrameResult frame = FrameStage.Run(input, plain.Building("A"), TestContext.Current.CancellationToken);
+        Random random = new(7);
+        for (int trial = 0; trial < 150; trial++)
+        {
+            List<Opening> openings = [];
+            for (int k = 0; k < 7; k++)
+            {
+                FaceName face = FramingStage.Walls[random.Next(4)];
+                double lengthM = face is FaceName.End1 or FaceName.End2 ? 7.9 : 31.7;
+                double wide = 0.3 + random.NextDouble() * (random.Next(4) == 0 ? lengthM - 0.5 : 2);
+                double u = random.NextDouble() * (lengthM - wide);
+                double v = random.Next(2) * random.NextDouble() * 1.2;
+                double high = 0.3 + random.NextDouble() * (2.2 - v - 0.3);
+                bool clear = openings.TrueForAll(o => o.Face != face || u > o.OffsetM + o.WidthM || u + wide < o.OffsetM || v > o.SillM + o.HeightM || v + high < o.SillM);
+                OpeningKind kind = v == 0 ? new[] { OpeningKind.Door, OpeningKind.RollUpDoor, OpeningKind.SlidingDoor }[random.Next(3)] : OpeningKind.Vent;
+                if (clear)
+                {
+                    openings.Add(new Opening($"o{k}", kind, face, u, v, wide, high, false));
+                }
+            }
+
+            Job with = job with { Houses = [job.Houses[0] with { Openings = openings.ToEqList() }] };
+            FormResult form = FormStage.Run(FormInput.From(with));
+            FramingResult r = FramingStage.Run(FramingInput.From(with, "A"), form.Building("A"), frame, BodyStage.Run(form, [frame]), new LayoutResult("A", [], 0, StageReport.Empty));
+            Assert.All(r.Checks, c => Assert.True(double.IsFinite(c.UseFraction) && c.UseFraction >= 0, c.Id));
+            Assert.All(r.Members, m => Assert.True(double.IsFinite(m.CutLengthM), m.Line.Id));
+            HashSet<string> ids = [.. r.Members.Select(m => m.Line.Id)];
+            Assert.Equal(r.Members.Count, ids.Count);
+            Assert.All(r.Openings, o => Assert.True(ids.Contains(o.Header) && ids.Contains(o.LeftJamb) && ids.Contains(o.RightJamb), o.Id));
+            Assert.Equal(openings.Count, r.Openings.Select(o => (o.Face, o.Id)).Distinct().Count());
+        }
+    }
 }
