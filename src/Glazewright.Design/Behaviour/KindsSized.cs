@@ -28,7 +28,7 @@ internal static class KindsSized
             "Roof and side vents",
             plant.Vents is not null,
             Text($"{Sqft(roofM2)} ft² in the roof, {Sqft(sideM2)} ft² in the side{(plant.Vents is null ? ", 15 % of the floor each" : "")}"),
-            Text($"{Cfm(stack)} cfm by warmth alone at 4 K, {Cfm(wind)} by a 4.5 mph wind alone, {Cfm(both)} together: {100 * both / Math.Max(duty.VentilationM3PerS, 0.01):0} % of what the design day asks"),
+            Text($"{Cfm(stack)} cfm by warmth alone at 4 K, {Cfm(wind)} cfm by a 4.5 mph wind alone, {Cfm(both)} cfm together: {100 * both / Math.Max(duty.VentilationM3PerS, 0.01):0} % of what the design day asks"),
             "Wind closes or tears them: stops by wind and rain; screens take half the air.");
         double pipeW = e.BenchPipeW > 0 ? e.BenchPipeW : duty.HeatLossDrawnW;
         yield return new KindSized(

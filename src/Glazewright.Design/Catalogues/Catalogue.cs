@@ -10,6 +10,7 @@ namespace Glazewright.Design.Catalogues;
 /// <param name="Heaters">Heaters.</param>
 /// <param name="Curtains">Curtain cloths with their drive.</param>
 /// <param name="Circulation">Circulation fans.</param>
+/// <param name="Oscillating">Oscillating fans.</param>
 /// <param name="PressureFans">Filter fans.</param>
 /// <param name="Lamps">Lamps.</param>
 /// <param name="Pipes">Hot-water pipe.</param>
@@ -22,6 +23,7 @@ public sealed record Catalogue(
     EqList<HeaterEntry> Heaters,
     EqList<CurtainEntry> Curtains,
     EqList<CirculationEntry> Circulation,
+    EqList<OscillatingEntry> Oscillating,
     EqList<PressureFanEntry> PressureFans,
     EqList<LampEntry> Lamps,
     EqList<PipeEntry> Pipes,
@@ -32,7 +34,7 @@ public sealed record Catalogue(
         [
             .. Fans.Select(e => e.Id), .. Louvers.Select(e => e.Id), .. Pads.Select(e => e.Id), .. Fogs.Select(e => e.Id),
             .. Heaters.Select(e => e.Id), .. Curtains.Select(e => e.Id), .. Circulation.Select(e => e.Id),
-            .. PressureFans.Select(e => e.Id), .. Lamps.Select(e => e.Id), .. Pipes.Select(e => e.Id),
+            .. Oscillating.Select(e => e.Id), .. PressureFans.Select(e => e.Id), .. Lamps.Select(e => e.Id), .. Pipes.Select(e => e.Id),
         ];
 }
 
@@ -156,6 +158,18 @@ public sealed record CurtainEntry(
 /// <param name="PowerW">Power, W.</param>
 /// <param name="MassKg">Mass, kg.</param>
 public sealed record CirculationEntry(string Id, string Name, double DiameterM, double FlowM3PerS, double PowerW, double MassKg);
+
+/// <summary>A fan whose head sweeps from side to side.</summary>
+/// <param name="Id">Catalogue id.</param>
+/// <param name="Name">In words.</param>
+/// <param name="DiameterM">Diameter, m.</param>
+/// <param name="FlowM3PerS">Free-air flow, m³/s.</param>
+/// <param name="PowerW">Power, W.</param>
+/// <param name="VoltageV">Voltage, V.</param>
+/// <param name="SweepDeg">Whole arc it sweeps, degrees.</param>
+/// <param name="MassKg">Mass, kg.</param>
+public sealed record OscillatingEntry(
+    string Id, string Name, double DiameterM, double FlowM3PerS, double PowerW, double VoltageV, double SweepDeg, double MassKg);
 
 /// <summary>A filter fan.</summary>
 /// <param name="Id">Catalogue id.</param>

@@ -70,6 +70,9 @@ public static class CatalogueReader
             Entries(root, "circulation", e => new CirculationEntry(
                 e.Id, e.Name, e.Of("diameter", QuantityKind.Length), e.Of("flow", QuantityKind.AirFlow), e.Of("power", QuantityKind.Power),
                 e.Of("mass", QuantityKind.Mass))),
+            Entries(root, "oscillating", e => new OscillatingEntry(
+                e.Id, e.Name, e.Of("diameter", QuantityKind.Length), e.Of("flow", QuantityKind.AirFlow), e.Of("power", QuantityKind.Power),
+                e.Of("volts", QuantityKind.Voltage), e.Number("sweepDegrees"), e.Of("mass", QuantityKind.Mass))),
             Entries(root, "pressureFans", e => new PressureFanEntry(
                 e.Id, e.Name, e.Of("diameter", QuantityKind.Length), e.Of("volts", QuantityKind.Voltage),
                 e.Of("filterLoss", QuantityKind.Pressure), e.Of("filterAt", QuantityKind.AirFlow), e.Of("mass", QuantityKind.Mass), Points(e))),

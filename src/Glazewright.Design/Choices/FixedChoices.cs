@@ -65,7 +65,7 @@ internal static class FixedChoices
             double need = Circulation.FlowM3PerS(Math.Max(form.FloorAreaM2, 1));
             yield return new FixedChoice(
                 Text($"{air.Count} circulation fans"),
-                Text($"{Cfm(need)} cfm, 2 a square foot"),
+                Text($"{Cfm(need)} cfm, 2 cfm a square foot"),
                 Text($"{Cfm(air.Count * air.FlowEachM3PerS)} cfm, {Mph(air.CropSpeedMs)} mph around the loop"),
                 air.Count * air.FlowEachM3PerS / need - 1,
                 ours.Circulation is { } x ? Text($"{x.Count}") : "none");
@@ -87,7 +87,7 @@ internal static class FixedChoices
             yield return new FixedChoice(
                 "Positive pressure",
                 Text($"{InWg(e.PositivePressurePa)} in. w.g."),
-                Text($"{InWg(pressure.HeldPa)} in. in calm air; fails at {Mph(pressure.FailsAtWindMs)} mph"),
+                Text($"{InWg(pressure.HeldPa)} in. w.g. in calm air; fails at {Mph(pressure.FailsAtWindMs)} mph"),
                 pressure.HeldPa / e.PositivePressurePa - 1,
                 "not sized by us: it is the job's wish");
         }

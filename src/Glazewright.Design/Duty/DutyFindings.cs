@@ -61,7 +61,7 @@ internal static class DutyFindings
             bool balance = r.VentilationBalanceM3PerS > r.VentilationRuleM3PerS;
             yield return new Finding(
                 "duty/ventilation-methods-differ", Severity.Note, house,
-                Text($"The factor rule asks for {Cfm(r.VentilationRuleM3PerS)} cfm, the energy balance for {Cfm(r.VentilationBalanceM3PerS)}. ")
+                Text($"The factor rule asks for {Cfm(r.VentilationRuleM3PerS)} cfm, the energy balance for {Cfm(r.VentilationBalanceM3PerS)} cfm. ")
                     + (balance
                         ? Text($"The balance is higher: {f.Load.SolarW / f.Form.FloorAreaM2:0} W of sun a square metre of floor heat the air and the crop turns only {Share(f.Run.CropLatentW, f.Load.SolarW)} of it into vapour; the rule takes off about 190 W/m².")
                         : Text($"The rule is higher: it takes off about 190 W a square metre, while here {(f.Load.SolarW - f.Run.CropLatentW) / f.Form.FloorAreaM2:0} are left after the crop has turned {Share(f.Run.CropLatentW, f.Load.SolarW)} of the sun into vapour, or the short run sets the rule.")),

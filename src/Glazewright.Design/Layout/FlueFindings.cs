@@ -1,5 +1,6 @@
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
+using Glazewright.Design.Plant;
 
 namespace Glazewright.Design.Layout;
 
@@ -14,18 +15,15 @@ internal static class FlueFindings
         {
             findings.Add(new Finding(
                 "layout/flue-beyond-table", Severity.Miss, line.Heater,
-                LayoutFindings.Text($"A burner of {line.InputW / 293.07107:0} kBtu/h is beyond our table of vent pipes (400): diameter and longest run are not known."),
+                LayoutFindings.Text($"A burner of {line.InputW / 293.07107:0} kBtu/h is beyond our table of vent pipes (400 kBtu/h): diameter and longest run are not known."),
                 "Take both from the maker's table.", FlueRules.Assumed));
         }
 
         if (line.Face is not { } face)
         {
-            string clear = line.Sealed
-                ? LayoutFindings.Text($"{line.ClearM / 0.0254:0} in from doors, vents, louvers and wet wall")
-                : "4 ft below or beside or 1 ft above doors and vents, and 3 ft above louvers, wet wall and filter intake within 10 ft";
             findings.Add(new Finding(
-                "layout/flue-blocked", line.Sealed ? Severity.Miss : Severity.Danger, line.Heater,
-                LayoutFindings.Text($"No place on any wall takes the vent terminal {line.LeastHeightM / 0.3048:0.0} ft above the floor (12 in above the snow), {clear}, off columns and braces. Flue gas near an opening comes back in: carbon monoxide kills."),
+                "layout/flue-blocked", Severity.Miss, line.Heater,
+                LayoutFindings.Text($"No place on any wall takes the vent terminal {line.LeastHeightM / 0.3048:0.0} ft above the floor (12 in above the snow), {line.ClearM / 0.0254:0} in from doors, vents, louvers and wet wall, off columns and braces. Flue gas near an opening comes back in: carbon monoxide kills."),
                 Cure, FlueRules.Terminals));
             return;
         }
@@ -58,6 +56,63 @@ internal static class FlueFindings
             }
         }
     }
+
+    public static void OfGravity(FlueLine line, BuildingForm house, PlantResult plant, List<AirOpening> openings, List<Finding> findings)
+    {
+        GravityVent g = line.Gravity!;
+        if (line.VentM <= 0)
+        {
+            findings.Add(new Finding(
+                "layout/flue-beyond-table", Severity.Miss, line.Heater,
+                LayoutFindings.Text($"A burner of {line.InputW / 293.07107:0} kBtu/h is beyond the {g.CapacityW / 293.07107:0} kBtu/h that 8 in type B vent carries at a rise of {g.RiseM / 0.3048:0.0} ft."),
+                "Smaller heaters, or a vent calculated by the fitter.", GravityRules.Table));
+        }
+
+        if (g.FansPullPa > g.DraftPa)
+        {
+            findings.Add(new Finding(
+                "layout/flue-reversed", Severity.Danger, line.Heater,
+                LayoutFindings.Text($"All exhaust fans pull the house {g.FansPullPa:0} Pa below outside; warm gas {g.RiseM / 0.3048:0.0} ft high draws with {g.DraftPa:0} Pa at most: air comes down the vent and flue gas into the house. Carbon monoxide kills."),
+                "Sealed combustion. No interlock makes a gravity vent safe in a house with exhaust fans.", GravityRules.Draft));
+        }
+
+        if (g.OverRoofM > GravityRules.BraceM)
+        {
+            findings.Add(new Finding(
+                "layout/flue-tall", Severity.Near, line.Heater,
+                LayoutFindings.Text($"The vent stands {g.OverRoofM / 0.3048:0.0} ft above the roof for what is near it and for its own draft: it wants bracing, and sliding snow pushes it."),
+                "A heater nearer to the ridge or to another wall.", LayoutFindings.Practice));
+        }
+
+        if (plant.Curtain is not null)
+        {
+            findings.Add(new Finding(
+                "layout/flue-through-curtain", Severity.Near, line.Heater,
+                "The vent passes the curtain's plane: the cloth needs a fixed, fire-safe opening around the pipe, and cannot be drawn across it.",
+                "Sealed combustion out by a wall, or the heater outside the curtain's travel.", LayoutFindings.Practice));
+        }
+
+        if (plant.Vents is { RoofM2: > 0 })
+        {
+            findings.Add(new Finding(
+                "layout/flue-roof-vents", Severity.Near, line.Heater,
+                "The house has roof vents whose places are not in the job: the cap stands 4 ft beside or 1 ft above any that is open.",
+                "Keep vents away from the heaters' corners.", GravityRules.Roof));
+        }
+
+        var cap = new Point3(line.AlongM, g.AcrossM, line.HeightM);
+        if (openings.Find(o => o.Name == AirOpening.ExhaustFan && o.DistanceM(cap) < 4 * FlueRules.FootM) is not null)
+        {
+            findings.Add(new Finding(
+                "layout/flue-near-intake", Severity.Near, line.Heater, "The vent ends less than 4 ft from an exhaust fan: its stream disturbs the draft.",
+                "Put the heater at the other end.", LayoutFindings.Practice));
+        }
+    }
+
+    public static void OfBoiler(FlueLine line, List<Finding> findings) => findings.Add(new Finding(
+        "layout/boiler-place", Severity.Near, line.Heater,
+        LayoutFindings.Text($"The boiler of the bench pipes ({line.InputW / 293.07107:0} kBtu/h in) has no place in the job: its vent is sized and priced by an allowance of pipe, not laid out. A boiler room with its own air is usual."),
+        "Let the fitter place boiler and vent by the maker's table.", FlueRules.Assumed));
 
     private static Point3 TerminalOf(FlueLine line, BuildingForm house) => line.Face switch
     {

@@ -2,13 +2,14 @@ using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.Plant;
+using Glazewright.Design.Services;
 using Glazewright.Mechanics.Loads;
 
 namespace Glazewright.Design.Layout;
 
 /// <summary>
-/// Where the vent of each fuel-burning heater leaves the house: the shortest way through a wall to a terminal clear of doors, louvers, wet wall, filter
-/// intake, neighbours, columns and snow.
+/// Where the vent of each fuel-burning heater leaves the house. Sealed ones: the shortest way through a wall to a terminal clear of doors, louvers, wet
+/// wall, filter intake, neighbours, columns and snow. Open ones: straight up through the roof. A boiler's pipe is sized only: where it stands is not in the job.
 /// </summary>
 internal static class FlueLayout
 {
@@ -21,7 +22,8 @@ internal static class FlueLayout
         LayoutInput input, FormResult form, BuildingForm house, PlantResult plant, List<PlacedItem> placed, List<Finding> findings)
     {
         List<HeaterUnit> burners = [.. (plant.Heat?.Choice.Heaters ?? []).Where(h => !h.Electric)];
-        if (burners.Count == 0)
+        bool boiler = input.Fuel != FuelKind.None && plant.BenchPipeW > 0;
+        if (burners.Count == 0 && !boiler)
         {
             return [];
         }
@@ -43,12 +45,73 @@ internal static class FlueLayout
                 continue;
             }
 
-            FlueLine line = One(burner, box, leastM, house, form, walls, openings);
+            FlueLine line = burner.SealedCombustion
+                ? One(burner, box, leastM, house, form, walls, openings)
+                : GravityLayout.One(burner, box, house, form, plant, openings);
             lines.Add(line);
-            FlueFindings.Of(line, form, house, openings, findings);
+            if (line.Gravity is null)
+            {
+                FlueFindings.Of(line, form, house, openings, findings);
+            }
+            else
+            {
+                FlueFindings.OfGravity(line, house, plant, openings, findings);
+            }
+
+            placed.AddRange(Pipes(line, box, house));
+        }
+
+        if (boiler)
+        {
+            FlueLine line = Boiler(house.Id, plant.BenchPipeW, leastM);
+            lines.Add(line);
+            FlueFindings.OfBoiler(line, findings);
         }
 
         return lines;
+    }
+
+    private static FlueLine Boiler(string house, double outputW, double leastM)
+    {
+        double inputW = outputW / FluidServices.BoilerEfficiency;
+        (double ventM, double mostM) = FlueRules.Pipe(inputW);
+        return new FlueLine(
+            $"{house}/boiler", inputW, true, false, ventM, ventM, null, 0, 0, 0, 0, 0, mostM, 0, leastM, FlueRules.DirectVentM(inputW), "", 0)
+        { Unplaced = true };
+    }
+
+    // What of a vent is seen: both pipes outside the wall, or the pipe from the heater to its cap.
+    private static IEnumerable<PlacedItem> Pipes(FlueLine line, PlacedItem box, BuildingForm house)
+    {
+        double pipeM = line.VentM > 0 ? line.VentM : 6 * 0.0254;
+        string id = line.Heater + "/vent";
+        if (line.Gravity is { } g)
+        {
+            double fromM = box.Corner.ZM + box.Size.ZM;
+            yield return new PlacedItem(
+                id, PlacedKind.Vent, "Gravity vent", new Point3(line.AlongM - pipeM / 2, g.AcrossM - pipeM / 2, fromM), new Point3(pipeM, pipeM, line.HeightM - fromM), line.Face!.Value);
+            yield break;
+        }
+
+        if (line.Face is not { } face)
+        {
+            yield break;
+        }
+
+        const double OutM = FlueRules.FootM;
+        double z = line.HeightM - pipeM / 2;
+        foreach ((string part, string label, double offM) in ((string, string, double)[])[("", "Vent terminal", -ApartM / 2), ("-air", "Combustion-air pipe", ApartM / 2)])
+        {
+            double along = line.AlongM + offM - pipeM / 2;
+            (Point3 corner, Point3 size) = face switch
+            {
+                FaceName.Left => (new Point3(along, -OutM, z), new Point3(pipeM, OutM, pipeM)),
+                FaceName.Right => (new Point3(along, house.WidthM, z), new Point3(pipeM, OutM, pipeM)),
+                FaceName.End1 => (new Point3(-OutM, along, z), new Point3(OutM, pipeM, pipeM)),
+                _ => (new Point3(house.LengthM, along, z), new Point3(OutM, pipeM, pipeM)),
+            };
+            yield return new PlacedItem(id + part, PlacedKind.Vent, label, corner, size, face);
+        }
     }
 
     /// <summary>Depth of the ground snow by its density, m.</summary>
@@ -61,7 +124,7 @@ internal static class FlueLayout
         bool condensing = burner.EfficiencyFraction > CondensingFraction;
         (double ventM, double mostM) = FlueRules.Pipe(inputW);
         double pipeM = ventM > 0 ? ventM : 6 * 0.0254;
-        double wideM = burner.SealedCombustion ? pipeM + ApartM : pipeM;
+        double wideM = pipeM + ApartM;
         FluePath? best = null;
         WallPlan? through = null;
         WallPlace taken = default;
@@ -86,7 +149,7 @@ internal static class FlueLayout
                     bool better = best is null || (roomy && !bestRoomy) || (roomy == bestRoomy && path.EquivalentM < best.EquivalentM - 1e-9);
                     var place = new WallPlace(u - wideM / 2, v - pipeM / 2, wideM, pipeM);
                     if (better
-                        && openings.TrueForAll(o => FlueRules.Keeps(path.Terminal, o, burner.SealedCombustion, inputW))
+                        && openings.TrueForAll(o => FlueRules.Keeps(path.Terminal, o, inputW))
                         && !facing.Exists(f => f.GapM < TouchingM && u > f.FromM && u < f.ToM)
                         && wall.Free(place))
                     {
@@ -99,9 +162,9 @@ internal static class FlueLayout
         through?.Add(taken.Wider(ApartM));
         AirOpening? nearest = best is null ? null : openings.MinBy(o => o.DistanceM(best.Terminal));
         return new FlueLine(
-            burner.Id, inputW, burner.SealedCombustion, condensing, ventM, burner.SealedCombustion ? ventM : 0, through?.Name, taken.MiddleM,
+            burner.Id, inputW, true, condensing, ventM, ventM, through?.Name, taken.MiddleM,
             best?.HeightM ?? 0, best?.RunM ?? 0, best?.Elbows ?? 0, best?.EquivalentM ?? 0, mostM, best?.FallM ?? 0, leastM,
-            burner.SealedCombustion ? FlueRules.DirectVentM(inputW) : 4 * FlueRules.FootM, nearest?.Name ?? "", nearest?.DistanceM(best!.Terminal) ?? 0);
+            FlueRules.DirectVentM(inputW), nearest?.Name ?? "", nearest?.DistanceM(best!.Terminal) ?? 0);
     }
 
     private static List<AirOpening> Openings(List<WallPlan> walls, BuildingForm house, List<PlacedItem> placed)

@@ -43,13 +43,20 @@ internal static class FlueRules
         _ => 12 * 0.0254,
     };
 
-    /// <summary>Whether a terminal at a point keeps the rule of its kind to an opening.</summary>
-    public static bool Keeps(Point3 at, AirOpening opening, bool sealedCombustion, double inputW)
+    /// <summary>Whether a direct-vent terminal at a point keeps its rule to an opening.</summary>
+    public static bool Keeps(Point3 at, AirOpening opening, double inputW) =>
+        !(opening.Forced && NearForced(at, opening)) && opening.DistanceM(at) >= DirectVentM(inputW) - 1e-6;
+
+    /// <summary>
+    /// Height a gravity vent's cap must have for an opening, m: 1 ft above one less than 4 ft beside it, 3 ft above one within 10 ft that fans blow or draw air
+    /// in by (louvers and wet wall counted too: our reading, the safe side); zero when it is far enough.
+    /// </summary>
+    public static double LeastCapM(Point3 at, AirOpening opening)
     {
-        bool nearForced = NearForced(at, opening) && (opening.Forced || (opening.Drawn && !sealedCombustion));
-        return !nearForced && (sealedCombustion
-            ? opening.DistanceM(at) >= DirectVentM(inputW) - 1e-6
-            : opening.LevelM(at) >= BesideM - 1e-6 || at.ZM <= opening.FromZM - BesideM + 1e-6 || at.ZM >= opening.ToZM + FootM - 1e-6);
+        double beside = opening.LevelM(at);
+        return (opening.Forced || opening.Drawn) && beside < ForcedWithinM - 1e-6 ? opening.ToZM + ForcedAboveM
+            : beside < BesideM - 1e-6 ? opening.ToZM + FootM
+            : 0;
     }
 
     /// <summary>Near enough to a drawn or forced inlet, or to an exhaust fan's stream (4 ft, common practice), to take another place where one is free.</summary>

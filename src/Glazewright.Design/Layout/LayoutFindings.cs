@@ -48,11 +48,11 @@ internal static class LayoutFindings
         string through = fits == 0
             ? "no air comes in but by the pad's own shutters or the doors"
             : exhaust.ByLouvers is { } by && by.Count >= fits
-                ? Text($"with every fan on {PlantWords.Cfm(by[fits - 1].FlowM3PerS)} cfm pass them at {PlantWords.Fpm(by[fits - 1].FlowM3PerS / freeM2)} fpm and {PlantWords.InWg(by[fits - 1].StaticPa)} in. w.g. across the fans, instead of {PlantWords.Cfm(all.FlowM3PerS)} cfm at {PlantWords.InWg(all.StaticPa)}")
+                ? Text($"with every fan on {PlantWords.Cfm(by[fits - 1].FlowM3PerS)} cfm pass them at {PlantWords.Fpm(by[fits - 1].FlowM3PerS / freeM2)} fpm and {PlantWords.InWg(by[fits - 1].StaticPa)} in. w.g. across the fans, instead of {PlantWords.Cfm(all.FlowM3PerS)} cfm at {PlantWords.InWg(all.StaticPa)} in. w.g.")
                 : Text($"all {PlantWords.Cfm(all.FlowM3PerS)} cfm through them would go {PlantWords.Fpm(all.FlowM3PerS / freeM2)} fpm");
         findings.Add(new Finding(
             "layout/louvers-short", Severity.Miss, $"{house}/louver-{fits + 1}",
-            Text($"{fits} of {count} louvers of {sizeM / 0.0254:0} in fit on {where}: {PlantWords.Sqft(freeM2)} of {PlantWords.Sqft(exhaust.LouverFreeM2)} ft² free; {through}. The others are not drawn."),
+            Text($"{fits} of {count} louvers of {sizeM / 0.0254:0} in fit on {where}: {PlantWords.Sqft(freeM2)} ft² of {PlantWords.Sqft(exhaust.LouverFreeM2)} ft² free; {through}. The others are not drawn."),
             "A taller eave for another row, the door on another wall, or louvers typed on a side wall.", Practice));
     }
 

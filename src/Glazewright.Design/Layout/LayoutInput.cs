@@ -12,7 +12,8 @@ namespace Glazewright.Design.Layout;
 /// <param name="MainAisleM">Width of the main aisle wanted, m.</param>
 /// <param name="Metric">Places on a grid of 5 cm instead of 2 in.</param>
 /// <param name="GroundSnowPa">Ground snow, Pa: vent terminals stand above it.</param>
-public sealed record LayoutInput(string House, string Pointer, FaceName FanFace, EqList<Bench> Benches, double MainAisleM, bool Metric, double GroundSnowPa)
+/// <param name="Fuel">Fuel on the lot: a boiler burns it.</param>
+public sealed record LayoutInput(string House, string Pointer, FaceName FanFace, EqList<Bench> Benches, double MainAisleM, bool Metric, double GroundSnowPa, FuelKind Fuel)
 {
     /// <summary>Projects the job.</summary>
     /// <param name="job">The job.</param>
@@ -28,7 +29,8 @@ public sealed record LayoutInput(string House, string Pointer, FaceName FanFace,
         }
 
         Brief.House h = job.Houses[index];
-        return new LayoutInput(h.Id, $"/houses/{index}", h.Equipment.FanFace, h.Benches, h.MainAisleM, job.Units == UnitSystem.Metric, job.Site.Snow.GroundPa);
+        return new LayoutInput(h.Id, $"/houses/{index}", h.Equipment.FanFace, h.Benches, h.MainAisleM, job.Units == UnitSystem.Metric, job.Site.Snow.GroundPa,
+            job.Utilities.Fuel);
     }
 
     /// <summary>The wall opposite a wall; other faces give themselves.</summary>

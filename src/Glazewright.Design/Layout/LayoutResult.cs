@@ -47,6 +47,9 @@ public enum PlacedKind
 
     /// <summary>Oscillating fan over the crop.</summary>
     OscillatingFan,
+
+    /// <summary>Vent of a heater: the pipes outside a wall, or the pipe up through the roof.</summary>
+    Vent,
 }
 
 /// <summary>Where each piece of equipment of one house sits.</summary>
@@ -56,7 +59,7 @@ public enum PlacedKind
 /// <param name="Report">Figures and findings (conflicts).</param>
 public sealed record LayoutResult(string House, EqList<PlacedItem> Placed, double BenchM2, StageReport Report)
 {
-    /// <summary>Vents of the fuel-burning heaters, in the heaters' order.</summary>
+    /// <summary>Vents of the fuel-burning heaters, in the heaters' order, then the boiler's.</summary>
     public EqList<FlueLine> Flues { get; init; } = [];
 }
 

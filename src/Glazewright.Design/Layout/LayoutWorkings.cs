@@ -32,7 +32,7 @@ internal static class LayoutWorkings
                 benchM2 > 0 ? "Aisles are the free strips along the house; cross aisles and end turns are not drawn." : "No benches are typed: bench area and aisles are not known.",
                 "Places are proposals on the dimension lines; hangers and pipe runs are not laid out.",
                 .. flues.Count > 0
-                    ? (string[])["Vents of heaters are a first proposal through a wall: pipe sizes and longest runs are assumptions until the maker's table replaces them. Not laid out: the vent of a boiler for bench pipes, and pipe is not in the takeoff. Not checked: gas meters and regulators, walks (7 ft above public ones), roof terminals, drifted snow, openings of other buildings, wind. An open flue is taken as having a draft fan; a gravity vent goes up through the roof and is not laid out."]
+                    ? (string[])["Vents of heaters are a first proposal: pipe sizes and longest runs of direct vents are assumptions until the maker's table replaces them, gravity vents are sized by the fuel gas code's table for a straight pipe (offsets and elbows carry less). A boiler's vent is sized, not laid out. Not checked: gas meters and regulators, walks (2.1 m, 7 ft above public ones), purlins and rafters in a gravity vent's way, drifted snow, openings of other buildings, wind."]
                     : [],
             ]);
     }
@@ -57,8 +57,14 @@ internal static class LayoutWorkings
         foreach (FlueLine f in flues)
         {
             string id = $"{input.House}/layout/{f.Heater[(f.Heater.LastIndexOf('/') + 1)..]}";
+            if (f.Gravity is { } g)
+            {
+                Gravity(id, f, g, figures);
+                continue;
+            }
+
             figures.Add(Figure.Derive(
-                $"{id}-vent-clearance", f.Sealed ? "Direct vent: least distance to air openings" : "Vent with draft fan: least distance below or beside air openings", Unit.Metre,
+                $"{id}-vent-clearance", "Direct vent: least distance to air openings", Unit.Metre,
                 Term.Of("c", "By kind and input", f.ClearM, Unit.Metre, FlueRules.Terminals), FlueRules.Terminals, "The maker's instructions and the adopted code govern."));
             if (f.Face is null)
             {
@@ -71,5 +77,25 @@ internal static class LayoutWorkings
                     + Term.Of("n", "Elbows", f.Elbows, Unit.Count, Geometry) * Term.Of("e", "An elbow as straight pipe", FlueRules.ElbowM, Unit.Metre, FlueRules.Assumed),
                 FlueRules.Assumed, "Carbon monoxide: the maker's table and a licensed fitter decide size and length."));
         }
+    }
+
+    private static void Gravity(string id, FlueLine f, GravityVent g, List<Figure> figures)
+    {
+        var rise = Figure.Derive(
+            $"{id}-vent-rise", "Rise of the gravity vent", Unit.Metre,
+            Term.Of("c", "Cap above the floor", f.HeightM, Unit.Metre, GravityRules.Roof) - Term.Of("h", "Flue collar above the floor", f.HeightM - g.RiseM, Unit.Metre, Geometry),
+            Geometry, "The highest of: above the roof by its pitch, 6 ft (1.8 m) above the collar, above openings and neighbours near it.");
+        figures.Add(rise);
+        figures.Add(Figure.Derive(
+            $"{id}-vent-load", "Fuel input over what the pipe carries", Unit.Fraction,
+            Term.Of("i", "Input", f.InputW, Unit.Watt, Geometry) / Term.Of("m", "Carried at that rise", g.CapacityW, Unit.Watt, GravityRules.Table), GravityRules.Table,
+            "Type B, straight, between the table's rows by straight lines; inputs at sea-level rating."));
+        figures.Add(Figure.Derive(
+            $"{id}-vent-draft", "Theoretical draft", Unit.Pascal,
+            Term.Of("k", "Pressure of outside air over its gas constant, times gravity", GravityRules.DraftPa(1, 101_325, GravityRules.OutsideK, double.PositiveInfinity) * GravityRules.OutsideK, Unit.None, GravityRules.Draft)
+                * Term.Of("H", rise)
+                * (Term.Of("a", "1 over outside temperature (10 °C)", 1 / GravityRules.OutsideK, Unit.None, GravityRules.Draft)
+                    - Term.Of("b", "1 over mean gas temperature (150 °C, common practice)", 1 / GravityRules.GasK, Unit.None, GravityRules.Draft)),
+            GravityRules.Draft, "Without friction and at sea level: the most there can be."));
     }
 }

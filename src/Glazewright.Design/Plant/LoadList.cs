@@ -122,7 +122,8 @@ internal static class LoadList
 
         if (oscillatingFans > 0)
         {
-            Add("oscillating", "Oscillating fans", oscillatingFans, OscillatingFans.PowerW, 115, false, StartRatio, false);
+            OscillatingEntry swept = OscillatingFans.Entry(catalogue);
+            Add("oscillating", "Oscillating fans", oscillatingFans, swept.PowerW, swept.VoltageV, false, StartRatio, false);
         }
 
         Add("control", "Control box, sensors, alarm", 1, ControlW, 115, false, 1, true);

@@ -1,37 +1,35 @@
+using Glazewright.Design.Catalogues;
 using Glazewright.Design.Form;
 using Glazewright.Science.Flow;
 
 namespace Glazewright.Design.Plant;
 
-/// <summary>Oscillating fans over the crop: one generic size, what one covers, how many it takes.</summary>
+/// <summary>
+/// Oscillating fans over the crop: what one covers and how many the floor takes, by two wishes: the passing jet's peak, and the mean over a sweep.
+/// The wish that asks for more fans governs.
+/// </summary>
 internal static class OscillatingFans
 {
-    public const string Entry = "oscillating-18";
-    public const double DiameterM = 0.45;
-    public const double FlowM3PerS = 0.7;
-    public const double PowerW = 85;
-    public const double SweepDeg = 90;
+    public static OscillatingEntry Entry(Catalogue catalogue) => catalogue.Oscillating[0];
 
-    /// <summary>Least and wished air speed at the crop, m/s (common practice: 0.2 to 0.5).</summary>
-    public const double LeastMs = 0.2;
-    public const double WishedMs = 0.5;
+    /// <summary>Speed on the jet's axis that leaves the least mean over a sweep, m/s.</summary>
+    public static double AxisForMeanMs(OscillatingEntry fan) => OscillatingPlant.MeanMs / SweptJet.MeanToPeakRatio(fan.SweepDeg);
 
-    public static double RadiusM(BuildingForm form) => Math.Min(SweptJet.ThrowM(FlowM3PerS, DiameterM, WishedMs), Math.Min(form.LengthM, 1000));
-
-    public static double CoveredM2(BuildingForm form) => SweptJet.CoveredM2(RadiusM(form), SweepDeg, Math.Clamp(form.WidthM, 0.1, 1000));
-
-    public static int Needed(BuildingForm form) => Math.Max((int)Math.Ceiling(form.FloorAreaM2 / CoveredM2(form) - 1e-9), 1);
-
-    public static OscillatingPlant? Of(int count, BuildingForm form)
+    /// <summary>What a count of them does; zero fans too, for what the floor would need.</summary>
+    public static OscillatingPlant Of(int count, BuildingForm form, Catalogue catalogue)
     {
-        if (count <= 0)
-        {
-            return null;
-        }
-
-        double radiusM = RadiusM(form);
-        double edgeMs = SweptJet.AxisMPerS(FlowM3PerS, DiameterM, radiusM);
+        OscillatingEntry fan = Entry(catalogue);
+        double widthM = Math.Clamp(form.WidthM, 0.1, 1000);
+        double Reach(double axisMs) => Math.Min(SweptJet.ThrowM(fan.FlowM3PerS, fan.DiameterM, axisMs), Math.Min(form.LengthM, 1000));
+        double Covered(double radiusM) => SweptJet.CoveredM2(radiusM, fan.SweepDeg, widthM);
+        int For(double coveredM2) => coveredM2 > 0 ? Math.Max((int)Math.Ceiling(form.FloorAreaM2 / coveredM2 - 1e-9), 1) : int.MaxValue;
+        double peakM = Reach(OscillatingPlant.PeakMs);
+        double meanM = Reach(AxisForMeanMs(fan));
+        int byPeak = For(Covered(peakM));
+        int byMean = For(Covered(meanM));
+        double edgeMs = SweptJet.AxisMPerS(fan.FlowM3PerS, fan.DiameterM, peakM);
         return new OscillatingPlant(
-            Entry, count, Needed(form), FlowM3PerS, PowerW, radiusM, CoveredM2(form), edgeMs, edgeMs * SweptJet.MeanToPeakRatio(SweepDeg));
+            fan.Id, count, Math.Max(byPeak, byMean), fan.FlowM3PerS, fan.PowerW, peakM, Covered(peakM), edgeMs,
+            edgeMs * SweptJet.MeanToPeakRatio(fan.SweepDeg), byPeak, byMean, meanM, Covered(meanM));
     }
 }

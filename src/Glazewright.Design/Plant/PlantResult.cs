@@ -176,15 +176,27 @@ public sealed record CirculationPlant(
 /// <summary>Oscillating fans over the crop.</summary>
 /// <param name="Entry">Generic size.</param>
 /// <param name="Count">How many.</param>
-/// <param name="Needed">How many would sweep the whole floor.</param>
+/// <param name="Needed">How many the floor takes: the larger of both counts.</param>
 /// <param name="FlowEachM3PerS">Flow each, m³/s.</param>
 /// <param name="PowerEachW">Power each, W electric.</param>
-/// <param name="RadiusM">Radius reached at the wished speed, no longer than the house, m.</param>
-/// <param name="CoveredEachM2">Floor one sweeps, m².</param>
-/// <param name="EdgePeakMs">Speed at that radius while the jet points there, m/s.</param>
+/// <param name="RadiusM">Radius reached at the wished peak, no longer than the house, m.</param>
+/// <param name="CoveredEachM2">Floor one sweeps at that radius, m².</param>
+/// <param name="EdgePeakMs">Speed there while the jet points there, m/s.</param>
 /// <param name="EdgeMeanMs">Mean over the sweep there, m/s.</param>
+/// <param name="NeededByPeak">How many for the wished peak all over the floor.</param>
+/// <param name="NeededByMean">How many for the least mean over a sweep all over the floor.</param>
+/// <param name="MeanRadiusM">Radius within which the mean over a sweep is the least wished, m.</param>
+/// <param name="CoveredByMeanM2">Floor one sweeps at that radius, m².</param>
 public sealed record OscillatingPlant(
-    string Entry, int Count, int Needed, double FlowEachM3PerS, double PowerEachW, double RadiusM, double CoveredEachM2, double EdgePeakMs, double EdgeMeanMs);
+    string Entry, int Count, int Needed, double FlowEachM3PerS, double PowerEachW, double RadiusM, double CoveredEachM2, double EdgePeakMs, double EdgeMeanMs,
+    int NeededByPeak, int NeededByMean, double MeanRadiusM, double CoveredByMeanM2)
+{
+    /// <summary>Wished speed at the crop while the jet passes, m/s (common practice: 0.2 to 0.5).</summary>
+    public const double PeakMs = 0.5;
+
+    /// <summary>Least mean over a sweep, m/s.</summary>
+    public const double MeanMs = 0.2;
+}
 
 /// <summary>Positive-pressure fan with filter: a mode of its own, off while exhaust runs.</summary>
 /// <param name="Entry">Catalogue id.</param>

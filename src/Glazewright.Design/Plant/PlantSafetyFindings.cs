@@ -27,8 +27,8 @@ internal static class PlantSafetyFindings
             yield return new Finding(
                 "plant/open-combustion", Severity.Danger, $"{house}/heater-1",
                 f.Run is not null
-                    ? "A gravity flue in a house with exhaust fans back-drafts: carbon monoxide kills people, and traces of ethylene kill the crop first. An interlock is not enough in a tight house."
-                    : "A gravity flue in a tight house can back-draft: carbon monoxide kills people, and traces of ethylene kill the crop first.",
+                    ? "A gravity vent in a house with exhaust fans back-drafts: carbon monoxide kills people, and traces of ethylene kill the crop first. An interlock is not enough in a tight house."
+                    : "A gravity vent in a tight house can back-draft: carbon monoxide kills people, and traces of ethylene kill the crop first.",
                 "Sealed combustion heaters that take their air from outside; a CO alarm in any case.", Practice);
         }
         else if (burns)
@@ -134,15 +134,16 @@ internal static class PlantSafetyFindings
         }
 
         int asked = f.Input.Equipment.OscillatingFans;
-        int needed = OscillatingFans.Needed(f.Form);
-        bool slow = f.Circulation is { Count: > 0, CropSpeedMs: < OscillatingFans.LeastMs };
+        OscillatingPlant swept = OscillatingFans.Of(asked, f.Form, f.Catalogue);
+        int needed = swept.Needed;
+        bool slow = f.Circulation is { Count: > 0, CropSpeedMs: < OscillatingPlant.MeanMs };
         if (asked > 0 ? asked < needed : slow)
         {
             yield return new Finding(
                 "plant/oscillating", Severity.Near, $"{house}/oscillating",
                 asked > 0
-                    ? Text($"{asked} oscillating fan{(asked == 1 ? "" : "s")} of the {needed} that would sweep the whole floor at {Mph(OscillatingFans.WishedMs)} mph while the jet points there.")
-                    : Text($"The circulation loop moves air past the crop at {Mph(f.Circulation!.CropSpeedMs)} mph; {Mph(OscillatingFans.LeastMs)} to {Mph(OscillatingFans.WishedMs)} are wanted."),
+                    ? Text($"{asked} oscillating fan{(asked == 1 ? "" : "s")} of the {needed} this floor takes: {swept.NeededByPeak} for {Mph(OscillatingPlant.PeakMs)} mph while the jet passes, {swept.NeededByMean} for a mean of {Mph(OscillatingPlant.MeanMs)} mph over a sweep; the {(swept.NeededByMean > swept.NeededByPeak ? "mean" : "peak")} governs.")
+                    : Text($"The circulation loop moves air past the crop at {Mph(f.Circulation!.CropSpeedMs)} mph; {Mph(OscillatingPlant.MeanMs)} to {Mph(OscillatingPlant.PeakMs)} are wanted."),
                 Text($"equipment.oscillatingFans {needed}: free-jet throw, the best case; foliage slows it."),
                 Practice);
         }

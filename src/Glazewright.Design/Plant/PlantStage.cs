@@ -80,6 +80,6 @@ public static class PlantStage
             OtherKinds.DehumidifierOf(e),
             OtherKinds.Co2Of(input, form),
             OtherKinds.LampUmolPerJ(catalogue),
-            OscillatingFans.Of(e.OscillatingFans, form));
+            e.OscillatingFans > 0 ? OscillatingFans.Of(e.OscillatingFans, form, catalogue) : null);
     }
 }

@@ -7,16 +7,16 @@ namespace Glazewright.Design.Plant;
 internal static class PlantWords
 {
     public static string ExhaustLimit(double flow, double needed, double riseK, double staticPa, string tightest, double lossPa) => Text(
-        $"The fans move {Cfm(flow)} cfm at {InWg(staticPa)} in. w.g. of the {Cfm(needed)} asked: the air warms about {riseK * 1.8 * needed / flow:0} F° on its way instead of {riseK * 1.8:0}. Most of the pressure goes into the {tightest} ({InWg(lossPa)} in.). More or larger fans, or a freer path, would mend it.");
+        $"The fans move {Cfm(flow)} cfm at {InWg(staticPa)} in. w.g. of the {Cfm(needed)} cfm asked: the air warms about {riseK * 1.8 * needed / flow:0} F° on its way instead of {riseK * 1.8:0} F°. Most of the pressure goes into the {tightest} ({InWg(lossPa)} in. w.g.). More or larger fans, or a freer path, would mend it.");
 
     public static string PadLimit(double face, double most, double padM2, double ratedM3PerS, double ratedFace) => Text(
-        $"{Sqft(padM2)} ft² of pad for fans rated {Cfm(ratedM3PerS)} cfm at 0.10 in.: {Fpm(ratedM3PerS / padM2)} fpm, {ratedM3PerS / padM2 / most:0.0} times the {Fpm(most)} it can take. The pad chokes them to {Cfm(face * padM2)} cfm, still {Fpm(face)} fpm. These fans need {Sqft(ratedM3PerS / ratedFace)} ft².");
+        $"{Sqft(padM2)} ft² of pad for fans rated {Cfm(ratedM3PerS)} cfm at 0.10 in. w.g.: {Fpm(ratedM3PerS / padM2)} fpm, {ratedM3PerS / padM2 / most:0.0} times the {Fpm(most)} fpm it can take. The pad chokes them to {Cfm(face * padM2)} cfm, still {Fpm(face)} fpm. These fans need {Sqft(ratedM3PerS / ratedFace)} ft².");
 
     public static string FogLimit(double evaporated, double needed) => Text(
-        $"The nozzles evaporate {Gph(evaporated)} gal/h of the {Gph(needed)} asked on the design day.");
+        $"The nozzles evaporate {Gph(evaporated)} gal/h of the {Gph(needed)} gal/h asked on the design day.");
 
     public static string HeatLimit(double heatW, DutyResult duty, HeatAsked asked) => Text(
-        $"{KBtu(heatW)} kBtu/h of {KBtu(asked.NeedW)} asked{(asked.FilterWPerK > 0 ? Text($", {KBtu(asked.NeedW - Math.Max(duty.HeatLossW, duty.FrostLossW))} of it to warm the filter fan's air") : "")}: it holds {F(duty.Conditions.Heating996C + heatW / asked.LossWPerK)} on the 99.6 % night with the curtain open.");
+        $"{KBtu(heatW)} kBtu/h of {KBtu(asked.NeedW)} kBtu/h asked{(asked.FilterWPerK > 0 ? Text($", {KBtu(asked.NeedW - Math.Max(duty.HeatLossW, duty.FrostLossW))} kBtu/h of it to warm the filter fan's air") : "")}: it holds {F(duty.Conditions.Heating996C + heatW / asked.LossWPerK)} on the 99.6 % night with the curtain open.");
 
     public static string Cfm(double flowM3PerS) => Text($"{flowM3PerS / 0.00047194745:N0}");
 

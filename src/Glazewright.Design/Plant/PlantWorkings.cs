@@ -1,5 +1,7 @@
 using Glazewright.Design.Brief;
+using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
+using Glazewright.Science.Flow;
 
 namespace Glazewright.Design.Plant;
 
@@ -215,25 +217,9 @@ internal static class PlantWorkings
                 "First estimate of our own, not checked against measurement; corners can stand still", Balance));
         }
 
-        if (OscillatingFans.Of(f.Input.Equipment.OscillatingFans, f.Form) is { } swept)
+        if (f.Input.Equipment.OscillatingFans > 0)
         {
-            figures.Add(Figure.Observe(
-                $"{house}/plant/oscillating-radius", "Reach of one oscillating fan", Unit.Metre, swept.RadiusM,
-                "Free round jet, u = 5.7 Q / (√A x), to the wished speed, no farther than the house is long",
-                [
-                    Input("flow", "One fan", swept.FlowEachM3PerS, Unit.CubicMetrePerSecond),
-                    Input("diameter", "Diameter", OscillatingFans.DiameterM, Unit.Metre),
-                    Input("wished", "Wished speed", OscillatingFans.WishedMs, Unit.MetrePerSecond),
-                ],
-                "No foliage or walls in the jet: a best case", new Source.Standard("ASHRAE Fundamentals, Space Air Diffusion", "K of a round free opening", Source.Mark.FromMemory)));
-            figures.Add(Figure.Observe(
-                $"{house}/plant/oscillating-area", "Floor one oscillating fan sweeps", Unit.SquareMetre, swept.CoveredEachM2,
-                "Sector of 90° about the middle line, cut off at the walls", [Input("reach", "Reach", swept.RadiusM, Unit.Metre), Input("width", "Width", f.Form.WidthM, Unit.Metre)],
-                "Aimed along the house", Geometry));
-            figures.Add(Figure.Observe(
-                $"{house}/plant/oscillating-mean", "Mean speed at the end of the reach over a sweep", Unit.MetrePerSecond, swept.EdgeMeanMs,
-                "Peak × profile of the jet over the arc", [Input("peak", "Peak there", swept.EdgePeakMs, Unit.MetrePerSecond)],
-                "Even turning; half speed at 0.086 of the distance; beside the loop's own speed", new Source.Standard("Free round jet, textbooks", "spreading rate", Source.Mark.FromMemory)));
+            figures.AddRange(Swept(f, house));
         }
 
         if (f.Pressure is { } pressure)
@@ -280,4 +266,42 @@ internal static class PlantWorkings
 
     private static WorkingInput Input(string symbol, string label, double value, Unit unit) =>
         new(symbol, label, "", value, unit, Balance);
+
+    private static IEnumerable<Figure> Swept(PlantFacts f, string house)
+    {
+        OscillatingEntry fan = OscillatingFans.Entry(f.Catalogue);
+        OscillatingPlant swept = OscillatingFans.Of(f.Input.Equipment.OscillatingFans, f.Form, f.Catalogue);
+        Source entry = new Source.Catalogue(fan.Id);
+        Source jet = new Source.Standard("ASHRAE Fundamentals, Space Air Diffusion", "K of a round free opening", Source.Mark.FromMemory);
+        Source spread = new Source.Standard("Free round jet, textbooks", "spreading rate", Source.Mark.FromMemory);
+        Figure Reach(string id, string label, double radiusM, double axisMs) => Figure.Observe(
+            $"{house}/plant/{id}", label, Unit.Metre, radiusM, "Free round jet, u = 5.7 Q / (√A x), to the speed on its axis, no farther than the house is long",
+            [Input("flow", "One fan", fan.FlowM3PerS, Unit.CubicMetrePerSecond), Input("diameter", "Diameter", fan.DiameterM, Unit.Metre), Input("axis", "Speed on the axis", axisMs, Unit.MetrePerSecond)],
+            "No foliage or walls in the jet: a best case", jet);
+        Figure Floor(string id, string label, double areaM2, double radiusM) => Figure.Observe(
+            $"{house}/plant/{id}", label, Unit.SquareMetre, areaM2, "Sector about the middle line, cut off at the walls",
+            [Input("reach", "Reach", radiusM, Unit.Metre), Input("arc", "Arc", fan.SweepDeg, Unit.Degree), Input("width", "Width", f.Form.WidthM, Unit.Metre)], "Aimed along the house", Geometry);
+        Figure Count(string id, string label, int count, Figure area) => Figure.Observe(
+            $"{house}/plant/{id}", label, Unit.Count, count, "Floor over what one sweeps, up to a whole fan",
+            [Input("floor", "Floor", f.Form.FloorAreaM2, Unit.SquareMetre), Input("one", "One sweeps", area.Value, Unit.SquareMetre)], "No overlap counted", Geometry);
+        yield return Reach("oscillating-radius", "Reach of one oscillating fan for the wished peak", swept.RadiusM, OscillatingPlant.PeakMs);
+        Figure peak = Floor("oscillating-area", "Floor it sweeps at that reach", swept.CoveredEachM2, swept.RadiusM);
+        yield return peak;
+        yield return Count("oscillating-by-peak", "Oscillating fans for the wished peak", swept.NeededByPeak, peak);
+        var ratio = Figure.Observe(
+            $"{house}/plant/oscillating-ratio", "Mean over a sweep to peak", Unit.Fraction, SweptJet.MeanToPeakRatio(fan.SweepDeg),
+            "Profile of the jet over the arc", [Input("arc", "Arc", fan.SweepDeg, Unit.Degree)], "Even turning; half speed at 0.086 of the distance; beside the loop's own speed", spread);
+        yield return ratio;
+        var axis = Figure.Derive(
+            $"{house}/plant/oscillating-axis", "Speed on the axis that leaves the least mean", Unit.MetrePerSecond,
+            Term.Of("u", "Least mean", OscillatingPlant.MeanMs, Unit.MetrePerSecond, new Source.CommonPractice("0.2 to 0.5 m/s at the crop")) / Term.Of("r", ratio), spread);
+        yield return axis;
+        yield return Reach("oscillating-mean-radius", "Reach of one oscillating fan for the least mean", swept.MeanRadiusM, axis.Value);
+        Figure mean = Floor("oscillating-mean-area", "Floor it sweeps at that reach", swept.CoveredByMeanM2, swept.MeanRadiusM);
+        yield return mean;
+        yield return Count("oscillating-by-mean", "Oscillating fans for the least mean", swept.NeededByMean, mean);
+        yield return Figure.Derive(
+            $"{house}/plant/oscillating-flow", "Air all oscillating fans move", Unit.CubicMetrePerSecond,
+            Term.Of("count", "Fans", swept.Count, Unit.Count, Balance) * Term.Of("each", "One fan", fan.FlowM3PerS, Unit.CubicMetrePerSecond, entry), Balance);
+    }
 }

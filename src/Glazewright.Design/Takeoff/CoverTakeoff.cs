@@ -150,7 +150,7 @@ internal static class CoverTakeoff
                 book.Add(ScopeSystem.Glazing, "glazing/joint-profile", "Joint profile, cap and base", jointsM * (1 + TakeoffRules.TrimWasteFraction), "m", from);
                 book.Add(ScopeSystem.Glazing, "glazing/edge-profile", "Edge profile", around, "m", from);
                 book.Add(ScopeSystem.Glazing, "glazing/tape", "Solid tape at the top, vented tape at the bottom", 2 * widthM, "m", from);
-                book.Add(ScopeSystem.Glazing, "glazing/screw", "Self-drilling screw with 3/4 in bonded washer", screws, "each", from);
+                book.Add(ScopeSystem.Glazing, "glazing/screw", $"Self-drilling screw with {book.Size(0.01905)} bonded washer", screws, "each", from);
                 book.Add(ScopeSystem.Glazing, "glazing/lay", "Lay and fix sheets", zone.NetM2, "m²", from);
                 break;
             case CoverForm.Panel:

@@ -1,6 +1,7 @@
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
+using Glazewright.Design.Layout;
 using Glazewright.Design.Plant;
 
 namespace Glazewright.Design.Takeoff;
@@ -91,7 +92,7 @@ internal static class EquipmentTakeoff
         string id = house.Id;
         if (plant.Heat?.Choice is { } heat)
         {
-            book.Add(ScopeSystem.Heating, "heating/unit-heater", "Unit heater, hung, with thermostat and flue or circuit", heat.Heaters.Count, "each",
+            book.Add(ScopeSystem.Heating, "heating/unit-heater", "Unit heater, hung, with thermostat", heat.Heaters.Count, "each",
                 $"{id}: {string.Join(", ", heat.Heaters.Select(h => h.Entry).Distinct())}");
             book.Add(ScopeSystem.Heating, "heating/kilowatt", "Unit heater, by output", heat.Heaters.Sum(h => h.OutputW) / 1000, "kW", id);
         }
@@ -101,6 +102,29 @@ internal static class EquipmentTakeoff
             book.Add(ScopeSystem.Heating, "heating/boiler", "Boiler, pump, expansion, controls", 1, "each", id);
             book.Add(ScopeSystem.Heating, "heating/bench-pipe", "Hot-water pipe under benches", plant.BenchPipeW / TakeoffRules.BenchPipeWPerM, "m",
                 $"{id}: output over {book.Output(TakeoffRules.BenchPipeWPerM)}");
+        }
+    }
+
+    /// <summary>Vent and combustion-air pipes of the fuel burners, with elbows and what ends them.</summary>
+    public static void Vents(LineBook book, LayoutResult layout)
+    {
+        foreach (FlueLine f in layout.Flues.Where(f => f.Face is not null || f.Unplaced))
+        {
+            string size = f.VentM > 0 ? book.Size(f.VentM) : "of the maker's size";
+            if (f.Gravity is not null)
+            {
+                book.Add(ScopeSystem.Heating, LineItems.Vent(true, f.VentM), $"Type B vent, double wall, {size}", f.RunM, "m", $"{f.Heater}: collar to cap");
+                book.Add(ScopeSystem.Heating, "heating/vent-cap", "Roof flashing, storm collar and listed cap", 1, "each", f.Heater);
+                continue;
+            }
+
+            double runM = f.Unplaced ? TakeoffRules.BoilerVentM : f.RunM;
+            int elbows = f.Unplaced ? TakeoffRules.BoilerVentElbows : f.Elbows;
+            string from = f.Unplaced ? $"{f.Heater}: an allowance, its place is not known" : $"{f.Heater}: collar to terminal";
+            book.Add(ScopeSystem.Heating, LineItems.Vent(false, f.VentM), $"Vent pipe, listed, sealed, {size}", runM, "m", from);
+            book.Add(ScopeSystem.Heating, "heating/air-pipe", "Combustion-air pipe", runM, "m", $"{f.Heater}: beside the vent");
+            book.Add(ScopeSystem.Heating, "heating/vent-elbow", "Elbow of vent or combustion-air pipe", 2 * elbows, "each", f.Unplaced ? $"{f.Heater}: an allowance" : $"{f.Heater}: both pipes");
+            book.Add(ScopeSystem.Heating, "heating/vent-terminal", "Wall thimble and terminals of vent and air", 1, "each", f.Heater);
         }
     }
 }

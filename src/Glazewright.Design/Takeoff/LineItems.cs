@@ -24,4 +24,11 @@ public static class LineItems
     /// <returns>Price-book item id (<c>cooling/fan-36</c>).</returns>
     public static string Fan(double diameterM) =>
         FormattableString.Invariant($"cooling/fan-{Math.Clamp((int)Math.Round(diameterM / 0.1524), 2, 12) * 6}");
+
+    /// <summary>Vent pipe item by diameter: listed sealed pipe of a direct vent, or type B.</summary>
+    /// <param name="gravity">Type B.</param>
+    /// <param name="diameterM">Diameter, m; zero (the maker's) counts as 8 in.</param>
+    /// <returns>Price-book item id (<c>heating/b-vent-5</c>).</returns>
+    public static string Vent(bool gravity, double diameterM) =>
+        FormattableString.Invariant($"heating/{(gravity ? "b-vent" : "vent-pipe")}-{(diameterM > 0 ? Math.Clamp((int)Math.Round(diameterM / 0.0254), 3, 8) : 8)}");
 }

@@ -57,4 +57,10 @@ public static class TakeoffRules
 
     /// <summary>A lift on site for so much envelope, m² a day.</summary>
     public const double EnvelopePerLiftDayM2 = 60;
+
+    /// <summary>Vent and as much combustion-air pipe of a boiler whose place is not known (20 ft).</summary>
+    public const double BoilerVentM = 6.096;
+
+    /// <summary>Elbows of each of its pipes.</summary>
+    public const int BoilerVentElbows = 2;
 }

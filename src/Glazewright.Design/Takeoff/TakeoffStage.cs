@@ -19,7 +19,7 @@ public static class TakeoffStage
     /// <param name="form">Shapes.</param>
     /// <param name="body">Members, holes of walls framed.</param>
     /// <param name="plants">Plants of the houses.</param>
-    /// <param name="layouts">Layouts of the houses: openings for fans, louvers and wet walls.</param>
+    /// <param name="layouts">Layouts of the houses: openings for fans, louvers and wet walls, vents of heaters.</param>
     /// <param name="panels">Panel schedules; without them circuits and their wire are counted by rule.</param>
     /// <returns>Marks, sheets and lines.</returns>
     public static TakeoffResult Run(
@@ -41,6 +41,11 @@ public static class TakeoffStage
         foreach (PlantResult plant in plants)
         {
             EquipmentTakeoff.Book(book, plant, form.Building(plant.House));
+        }
+
+        foreach (LayoutResult layout in layouts)
+        {
+            EquipmentTakeoff.Vents(book, layout);
         }
 
         ServicesTakeoff.Controls(book, plants);

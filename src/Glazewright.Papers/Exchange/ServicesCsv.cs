@@ -104,7 +104,8 @@ public static class ServicesCsv
         string length = us ? "ft" : "m";
         CsvText table = new(
             "house", "id", us ? "input_kBtu_per_h" : "input_kW", "combustion", $"vent_{pipe}", $"intake_{pipe}", "wall", $"along_{length}", $"terminal_height_{length}", $"least_height_{length}", $"run_{length}",
-            "elbows", $"equivalent_{length}", $"assumed_most_{length}", "slopes", $"fall_{pipe}", $"clearance_asked_{length}", "nearest_opening", $"nearest_{length}");
+            "elbows", $"equivalent_{length}", $"assumed_most_{length}", "slopes", $"fall_{pipe}", $"clearance_asked_{length}", "nearest_opening", $"nearest_{length}",
+            us ? "type_b_carries_kBtu_per_h" : "type_b_carries_kW", "draft_Pa", "fans_pull_Pa");
         double heat = us ? 1 / 293.07107 : 0.001;
         double across = us ? 1 / 0.0254 : 1000;
         double along = us ? 1 / 0.3048 : 1;
@@ -112,10 +113,10 @@ public static class ServicesCsv
         {
             foreach (FlueLine f in layout.Flues)
             {
-                table.Cell(layout.House).Cell(f.Heater).Cell(heat * f.InputW, 1).Cell(f.Sealed ? "direct vent" : "draft fan, air from the house");
+                table.Cell(layout.House).Cell(f.Heater).Cell(heat * f.InputW, 1).Cell(f.Sealed ? "direct vent" : "gravity vent, air from the house");
                 _ = f.VentM > 0 ? table.Cell(across * f.VentM, 0) : table.Cell("");
                 _ = f.IntakeM > 0 ? table.Cell(across * f.IntakeM, 0) : table.Cell("");
-                table.Cell(f.Face is { } face ? Wall(face) : "no place found");
+                table.Cell(f.Face is { } face ? Wall(face) : f.Unplaced ? "not in the job" : "no place found");
                 foreach (double lengthM in (double[])[f.AlongM, f.HeightM])
                 {
                     _ = f.Face is null ? table.Cell("") : table.Cell(along * lengthM, 2);
@@ -124,10 +125,11 @@ public static class ServicesCsv
                 table.Cell(along * f.LeastHeightM, 2);
                 _ = f.Face is null ? table.Cell("").Cell("").Cell("") : table.Cell(along * f.RunM, 1).Cell(f.Elbows).Cell(along * f.EquivalentM, 1);
                 _ = f.MostM > 0 ? table.Cell(along * f.MostM, 0) : table.Cell("");
-                table.Cell(f.Condensing ? "back to the heater" : "to the terminal");
+                table.Cell(f.Gravity is not null ? "upright" : f.Condensing ? "back to the heater" : "to the terminal");
                 _ = f.Face is null ? table.Cell("") : table.Cell(across * f.FallM, 1);
                 table.Cell(along * f.ClearM, 2).Cell(f.Nearest);
                 _ = f.Nearest.Length == 0 ? table.Cell("") : table.Cell(along * f.NearestM, 1);
+                _ = f.Gravity is { } g ? table.Cell(heat * g.CapacityW, 1).Cell(g.DraftPa, 1).Cell(g.FansPullPa, 1) : table.Cell("").Cell("").Cell("");
                 table.End();
             }
         }
@@ -135,7 +137,7 @@ public static class ServicesCsv
         return table.ToString();
     }
 
-    internal static string Wall(FaceName face) => face switch { FaceName.End1 => "end 1", FaceName.End2 => "end 2", FaceName.Left => "left", _ => "right" };
+    internal static string Wall(FaceName face) => face switch { FaceName.End1 => "end 1", FaceName.End2 => "end 2", FaceName.Left => "left", FaceName.Right => "right", FaceName.RoofLeft => "roof, left", _ => "roof, right" };
 
     /// <summary>Water users and what runs off.</summary>
     /// <param name="services">Services.</param>

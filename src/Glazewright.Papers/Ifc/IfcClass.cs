@@ -45,6 +45,7 @@ internal sealed record IfcClass(string Name, string Predefined, string ObjectTyp
         PlacedKind.WetWall => new("IFCEVAPORATIVECOOLER", "DIRECTEVAPORATIVERIGIDMEDIAAIRCOOLER", System: "VENTILATION"),
         PlacedKind.IntakeBox => new("IFCBUILDINGELEMENTPROXY", "USERDEFINED", "Intake box"),
         PlacedKind.Heater => new("IFCSPACEHEATER", "USERDEFINED", "Heater", "HEATING"),
+        PlacedKind.Vent => new("IFCDUCTSEGMENT", "RIGIDSEGMENT", System: "EXHAUST"),
         PlacedKind.Curtain => new("IFCSHADINGDEVICE", "USERDEFINED", "Curtain"),
         PlacedKind.FogLine => new("IFCPIPESEGMENT", "RIGIDSEGMENT", System: "DOMESTICCOLDWATER"),
         PlacedKind.Bench => new("IFCFURNITURE", "TABLE"),

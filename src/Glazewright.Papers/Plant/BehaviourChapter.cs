@@ -1,6 +1,7 @@
 using System.Globalization;
 using Glazewright.Design.Behaviour;
 using Glazewright.Design.Contracts;
+using Glazewright.Design.Plant;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Reports;
@@ -41,9 +42,9 @@ internal static class BehaviourChapter
 
         if (b.Combustion is { } air)
         {
-            yield return new Block.Heading(2, "Combustion air of open-flue heaters");
+            yield return new Block.Heading(2, "Combustion air of heaters with gravity vents");
             yield return new Block.Paragraph(
-                $"Danger: exhaust fans or a tight house draw flue gas back in; carbon monoxide kills. Take sealed heaters. Where the authority allows open flues: room for {said.Round(air.InputW, Unit.Watt)} of input {said.Round(air.RoomNeededM3, Unit.CubicMetre)}, the house has {said.Round(air.RoomM3, Unit.CubicMetre)}{(air.RoomEnough ? ", which does not count in a tight or exhausted house" : ": too little")}. Two openings, high and low, free area each: {said.Text(air.OutdoorM2, Unit.SquareMetre)} straight outdoors or by upright duct, {said.Text(air.LevelDuctM2, Unit.SquareMetre)} by level duct, {said.Text(air.IndoorM2, Unit.SquareMetre)} to another room. US fuel gas code from memory: a licensed fitter and the adopted edition decide.");
+                $"Danger: exhaust fans or a tight house draw flue gas back in; carbon monoxide kills. Take sealed heaters. Where the authority allows gravity vents: room for {said.Round(air.InputW, Unit.Watt)} of input {said.Round(air.RoomNeededM3, Unit.CubicMetre)}, the house has {said.Round(air.RoomM3, Unit.CubicMetre)}{(air.RoomEnough ? ", which does not count in a tight or exhausted house" : ": too little")}. Two openings, high and low, free area each: {said.Text(air.OutdoorM2, Unit.SquareMetre)} straight outdoors or by upright duct, {said.Text(air.LevelDuctM2, Unit.SquareMetre)} by level duct, {said.Text(air.IndoorM2, Unit.SquareMetre)} to another room. US fuel gas code from memory: a licensed fitter and the adopted edition decide.");
         }
 
         if (b.Mixing is { } m)
@@ -51,6 +52,19 @@ internal static class BehaviourChapter
             yield return new Block.Heading(2, "Heat and mixing");
             yield return new Block.Paragraph(
                 $"The loop of circulation fans is {said.Round(m.LoopM, Unit.Metre)} long: one turn takes {Whole(m.TurnS)} s, the house is mixed after about {One(m.MixS / 60)} min. On the design night the air comes back to the heater about {said.Text(m.SpreadK, Unit.Kelvin)} cooler than it left. A fan throws {said.Round(m.ThrowM, Unit.Metre)} and hands over after {said.Round(m.SpacingM, Unit.Metre)}{(m.SpacingM > m.ThrowM ? ": too far" : "")}. Instead of the heaters, {said.Round(m.PipeM, Unit.Metre)} of bench pipe would carry that night. A momentum estimate: prove it with smoke.");
+        }
+
+        if (house.Plant.Oscillating is { } o)
+        {
+            yield return new Block.Heading(2, "Oscillating fans over the crop");
+            yield return new Block.TableOf(new Table(
+                [new Column("Wish", 66), new Column("Reach", 30, Along.End), new Column("Floor one sweeps", 38, Along.End), new Column("Fans for this floor", 38, Along.End)],
+                [
+                    [$"Jet passing by: {said.Text(OscillatingPlant.PeakMs, Unit.MetrePerSecond)}", said.Text(o.RadiusM, Unit.Metre), said.Text(o.CoveredEachM2, Unit.SquareMetre), Whole(o.NeededByPeak)],
+                    [$"Mean over a sweep: {said.Text(OscillatingPlant.MeanMs, Unit.MetrePerSecond)}", said.Text(o.MeanRadiusM, Unit.Metre), said.Text(o.CoveredByMeanM2, Unit.SquareMetre), Whole(o.NeededByMean)],
+                ]));
+            yield return new Block.Paragraph(
+                $"{Whole(o.Count)} in the job, {said.Text(o.FlowEachM3PerS, Unit.CubicMetrePerSecond)} and {Whole(o.PowerEachW)} W each. The {(o.NeededByMean > o.NeededByPeak ? "mean" : "peak")} governs: {Whole(o.Needed)}{(o.Count >= o.Needed ? ", which are there" : o.Count >= Math.Min(o.NeededByPeak, o.NeededByMean) ? ": the other wish is held" : ": too few for either wish")}. At the far end of the peak's reach a leaf feels {said.Text(o.EdgePeakMs, Unit.MetrePerSecond)} while the jet points there and {said.Text(o.EdgeMeanMs, Unit.MetrePerSecond)} on average. Free jet without foliage: the best case; the circulation loop's own speed comes beside it. Steps are in basis.pdf.");
         }
 
         if (b.Curtain is { } c)

@@ -135,7 +135,7 @@ internal static class ServicesChapter
 
     internal static string Gas(GasNeed gas, Said said, bool us)
     {
-        string hour = gas.Fuel == FuelKind.NaturalGas ? $"{One(gas.PerHour)} therms an hour" : us ? $"{One(gas.PerHour)} gal an hour" : $"{One(gas.PerHour * GallonM3 * 1000)} L an hour";
+        string hour = gas.Fuel == FuelKind.NaturalGas ? (us ? $"{One(gas.PerHour)} therms an hour" : $"{One(gas.FlowM3PerS * 3600)} m³ an hour") : us ? $"{One(gas.PerHour)} gal an hour" : $"{One(gas.PerHour * GallonM3 * 1000)} L an hour";
         string pipe = gas.PipeName.Length > 0
             ? $" A first size of the main: {gas.PipeName} steel pipe over {said.Round(gas.RunM, Unit.Metre)} at 0.5 in. w.c. of drop (fuel gas code's low-pressure equation)."
             : "";

@@ -42,17 +42,18 @@ internal static class PaperPlan
 
     private static IEnumerable<PlannedPaper> Reports(PaperSource source)
     {
-        yield return new("grower.pdf", "Your greenhouse: what it will do, in pictures", [Grower], () => ReportSetting.Pdf(GrowerReport.Of(source)));
+        byte[] Pdf(Report report) => ReportSetting.Pdf(SiWords.Heard(report, source.Job.Units));
+        yield return new("grower.pdf", "Your greenhouse: what it will do, in pictures", [Grower], () => Pdf(GrowerReport.Of(source)));
         if (QuoteReport.Of(source) is { } quote)
         {
-            yield return new("quote.pdf", "Quote, a draft until signed", [Grower], () => ReportSetting.Pdf(quote));
+            yield return new("quote.pdf", "Quote, a draft until signed", [Grower], () => Pdf(quote));
         }
 
-        yield return new("answers.pdf", "Answers: each question with its numbers", [Grower], () => ReportSetting.Pdf(AnswersReport.Of(source)));
-        yield return new("basis.pdf", "What the answers rest on: findings, defaults, limits", [Grower, Reviewer], () => ReportSetting.Pdf(BasisReport.Of(source)));
+        yield return new("answers.pdf", "Answers: each question with its numbers", [Grower], () => Pdf(AnswersReport.Of(source)));
+        yield return new("basis.pdf", "What the answers rest on: findings, defaults, limits", [Grower, Reviewer], () => Pdf(BasisReport.Of(source)));
         if (LightReport.Of(source) is { } light)
         {
-            yield return new("light.pdf", "Light by month, place and cause", [Grower], () => ReportSetting.Pdf(light));
+            yield return new("light.pdf", "Light by month, place and cause", [Grower], () => Pdf(light));
             foreach (Block.Picture picture in light.Blocks.OfType<Block.Picture>())
             {
                 yield return new($"light/{FileName(picture.Drawing.Id)}.svg", picture.Drawing.Title, [Grower], () => SvgWriter.Bytes(picture.Drawing));
@@ -67,15 +68,15 @@ internal static class PaperPlan
 
         if (PlantReport.Of(source) is { } plant)
         {
-            yield return new("plant.pdf", "Climate plant: design days, air, equipment and services", [Grower, Reviewer, Controls, Trades], () => ReportSetting.Pdf(plant));
+            yield return new("plant.pdf", "Climate plant: design days, air, equipment and services", [Grower, Reviewer, Controls, Trades], () => Pdf(plant));
         }
 
-        yield return new("review.pdf", "Design criteria and preliminary structure", [Reviewer], () => ReportSetting.Pdf(ReviewReport.Of(source)));
-        yield return new("calculation.pdf", "Calculations: every figure with its working, source and caution", [Grower, Reviewer], () => ReportSetting.Pdf(CalculationReport.Of(source)));
-        yield return new("crew.pdf", "For the crew: set out, stand, cover, hang, with room to sign", [Crew], () => ReportSetting.Pdf(CrewReport.Of(source)));
+        yield return new("review.pdf", "Design criteria and preliminary structure", [Reviewer], () => Pdf(ReviewReport.Of(source)));
+        yield return new("calculation.pdf", "Calculations: every figure with its working, source and caution", [Grower, Reviewer], () => Pdf(CalculationReport.Of(source)));
+        yield return new("crew.pdf", "For the crew: set out, stand, cover, hang, with room to sign", [Crew], () => Pdf(CrewReport.Of(source)));
         if (source.Houses.Count > 0)
         {
-            yield return new("control.pdf", "The control program in plain words", [Controls, Grower], () => ReportSetting.Pdf(ControlReport.Of(source)));
+            yield return new("control.pdf", "The control program in plain words", [Controls, Grower], () => Pdf(ControlReport.Of(source)));
         }
 
         foreach (HouseResults house in source.Houses)

@@ -73,7 +73,7 @@ public sealed record PaperSource(
             Choices = evaluation.Choices(h.Id).Value,
             FirstCosts = evaluation.Choices(h.Id).Value.Alternatives.Select(a => ChoiceCosts.Of(a, evaluation.Job.Pricing, evaluation.PriceBook)).ToEqList(),
         }).ToEqList();
-        return new PaperSource(
+        return MetricSource.Of(new PaperSource(
             evaluation.Job,
             evaluation.Form.Value,
             evaluation.FramedBody.Value,
@@ -85,7 +85,7 @@ public sealed record PaperSource(
             version)
         {
             Services = evaluation.Services.Value,
-        };
+        });
     }
 
     /// <summary>Reports of all stages, in the order of the pipeline; what rests on a default says so.</summary>

@@ -4,7 +4,7 @@ namespace Glazewright.Papers.Sets;
 public static class PaperWriter
 {
     /// <summary>Raise when the papers change for the same results.</summary>
-    public const int Version = 6;
+    public const int Version = 7;
 
     /// <summary>The whole package, the contractor's.</summary>
     /// <param name="source">What the papers are made from.</param>

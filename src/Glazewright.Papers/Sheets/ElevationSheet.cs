@@ -39,7 +39,7 @@ public static class ElevationSheet
         }
 
         draft.Paper.Add(new Entity.Label(new(draft.Room.Left, draft.Room.Bottom - 0.5), TextWrap.Fit(letters.Key, Face.Regular, Lettered.SmallestMm, draft.Room.Width)) { Role = Role.Text });
-        return draft.Done($"Elevations of {b.Name}: ridge {LengthText.Of(b.Roof.RidgeM, draft.Style)} high. {letters.Key}.", SheetStyle.Preliminary, "Marks of openings as on their schedule. Ground drawn level; flashings, gutters and downspouts are not drawn.");
+        return draft.Done($"Elevations of {b.Name}: ridge {LengthText.Of(b.Roof.RidgeM, draft.Style)} high. {letters.Key}.", SheetStyle.Preliminary, "Marks of openings as on their schedule. Ground drawn level; flashings, gutters and downspouts are not drawn. Circles and pipes above the roof: vents of heaters.");
     }
 
     internal static string Title(FaceName face) => face switch
@@ -83,6 +83,7 @@ public static class ElevationSheet
         all.AddRange(view.Coverings());
         all.Add(new Entity.Polyline(view.Ring(view.Face.Outline), true) { Role = Role.Visible, Source = $"{b.Id}/{name}" });
         all.AddRange(view.Openings(house, Role.Visible, Role.Equipment));
+        all.AddRange(Pipes(house, view));
         all.AddRange(Names(house, view, mmPerM));
         all.AddRange(letters.Marks(view, [.. view.Holes(house).Select(h => h.Box)], mmPerM, v => v));
         all.Add(new Entity.Polyline([new(window.Left, 0), new(length + 0.8 * mm, 0)]) { Role = Role.Cut, Source = "ground" });
@@ -90,6 +91,28 @@ public static class ElevationSheet
         double pony = house.House.PonyWallM;
         all.AddRange(RunningDimensions.Beside(pony > 0.01 ? [.. levels, pony] : levels, length, mmPerM, style, $"{b.Id}/{name}"));
         return all;
+    }
+
+    /// <summary>Vents of heaters: pipes end on in their wall, gravity vents where they stand above the roof.</summary>
+    private static IEnumerable<Entity> Pipes(HouseResults house, FaceView view)
+    {
+        foreach (PlacedItem pipe in house.Layout.Placed.Where(p => p.Kind == PlacedKind.Vent && p.Face == view.Name))
+        {
+            (double u, double wide) = view.IsEnd ? (pipe.Corner.YM, pipe.Size.YM) : (pipe.Corner.XM, pipe.Size.XM);
+            yield return new Entity.Arc(view.At(u + wide / 2, pipe.Corner.ZM + pipe.Size.ZM / 2), wide / 2) { Role = Role.Equipment, Source = pipe.Id };
+        }
+
+        FaceName slope = view.Name == FaceName.Left ? FaceName.RoofLeft : FaceName.RoofRight;
+        foreach (FlueLine flue in house.Layout.Flues.Where(f => f.Gravity is not null && (view.IsEnd || f.Face == slope)))
+        {
+            double wide = flue.VentM > 0 ? flue.VentM : 0.2;
+            double u = view.IsEnd ? flue.Gravity!.AcrossM : flue.AlongM;
+            yield return new Entity.Polyline(view.Rectangle(u - wide / 2, flue.Gravity!.RoofM, wide, flue.HeightM - flue.Gravity.RoofM), true)
+            {
+                Role = Role.Equipment,
+                Source = flue.Heater + "/vent",
+            };
+        }
     }
 
     /// <summary>Marks of doors, windows and vents in their middle.</summary>

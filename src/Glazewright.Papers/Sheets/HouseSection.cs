@@ -117,7 +117,7 @@ public static class HouseSection
             }
         }
 
-        foreach (PlacedItem item in house.Layout.Placed.Where(i => i.Kind is PlacedKind.Curtain or PlacedKind.Heater or PlacedKind.CirculationFan or PlacedKind.OscillatingFan or PlacedKind.FogLine or PlacedKind.LampRow))
+        foreach (PlacedItem item in house.Layout.Placed.Where(i => i.Kind is PlacedKind.Curtain or PlacedKind.Heater or PlacedKind.CirculationFan or PlacedKind.OscillatingFan or PlacedKind.FogLine or PlacedKind.LampRow || i is { Kind: PlacedKind.Vent, Face: FaceName.RoofLeft or FaceName.RoofRight }))
         {
             double left = item.Corner.YM;
             double right = item.Corner.YM + item.Size.YM;

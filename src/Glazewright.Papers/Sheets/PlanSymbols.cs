@@ -168,6 +168,11 @@ internal static class PlanSymbols
                 yield return new Entity.Polyline([centre + new Spot(-0.18, 0), centre + new Spot(0.18, 0)]) { Role = Role.Equipment, Source = item.Id };
                 yield return new Entity.Polyline([centre + new Spot(0, -0.18), centre + new Spot(0, 0.18)]) { Role = Role.Equipment, Source = item.Id };
                 break;
+            case PlacedKind.Vent when item.Face is FaceName.RoofLeft or FaceName.RoofRight:
+                Spot pipe = 0.5 * (box[0] + box[2]);
+                yield return new Entity.Arc(pipe, item.Size.XM / 2) { Role = Role.Equipment, Source = item.Id };
+                yield return new Entity.Arc(pipe, item.Size.XM) { Role = Role.Equipment, Source = item.Id };
+                break;
             case PlacedKind.Sensor:
                 yield return new Entity.Arc(0.5 * (box[0] + box[2]), 0.18) { Role = Role.Equipment, Source = item.Id };
                 break;

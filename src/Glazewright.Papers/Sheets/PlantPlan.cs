@@ -36,7 +36,7 @@ public static class PlantPlan
         double stripMm = Math.Min(Math.Max(TableSetting.HeightMm(key), SheetDraft.NotesMm(notes, room.Right - notesX)) + 10, 0.5 * room.Height);
         Box plan = room with { Height = room.Height - stripMm };
         Box shown = SitePlan.Bounds([.. PlanSymbols.Footprint(b), .. PlanSymbols.Reach(b, house)]);
-        draft.Add("plant", $"Plant plan of house {b.Id}", plan, shown, new Pad(34, 18, 16, 20), (scale, _) => Plan(house, kinds, scale, draft.Style, shown));
+        draft.Add("plant", $"Plant plan of house {b.Id}", plan, shown, VentOn(house, FaceName.Left) || VentOn(house, FaceName.Right) ? new Pad(34, 26, 16, 28) : new Pad(34, 18, 16, 20), (scale, _) => Plan(house, kinds, scale, draft.Style, shown));
         draft.North(new(room.Right - 10, plan.Bottom - 22), 6);
         draft.Table("Equipment; numbers as on the floor plan", MemberSchedule.Cut(key, stripMm - 9), new(room.Left, plan.Bottom + 3));
         draft.Notes(notes, new(notesX, plan.Bottom + 3), room.Right - notesX);
@@ -44,6 +44,8 @@ public static class PlantPlan
             string.Join("; ", kinds.Select((k, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}: {k.Items.Count} × {k.Label}"))) + ".",
             SheetStyle.Preliminary, "Places are proposals. Guards, lock-out and a disconnect in sight of each motor; carbon monoxide alarm wherever fuel is burnt.");
     }
+
+    private static bool VentOn(HouseResults house, FaceName wall) => house.Layout.Placed.Any(p => p.Kind == PlacedKind.Vent && p.Face == wall);
 
     private static List<Entity> Plan(HouseResults house, (string Label, IReadOnlyList<PlacedItem> Items)[] kinds, DrawingScale scale, LengthStyle style, Box reach)
     {
@@ -72,8 +74,9 @@ public static class PlantPlan
 
         PlacedItem[] fans = [.. house.Layout.Placed.Where(p => p.Kind == PlacedKind.CirculationFan)];
         Spot first = PlanSymbols.Footprint(b)[0];
-        double below = (first.Y - reach.Top) / mm + 8;
-        double above = (reach.Bottom - first.Y - b.WidthM) / mm + 8;
+        // Numbers of vents stand before them.
+        double below = (first.Y - reach.Top) / mm + (VentOn(house, FaceName.Left) ? 17 : 8);
+        double above = (reach.Bottom - first.Y - b.WidthM) / mm + (VentOn(house, FaceName.Right) ? 17 : 8);
         foreach (var row in fans.GroupBy(f => f.Corner.YM + f.Size.YM / 2).OrderBy(g => g.Key))
         {
             double[] stations = [0, .. row.Select(f => f.Corner.XM + f.Size.XM / 2).Order().Where(x => x > 0.3 && x < b.LengthM - 0.3), b.LengthM];
@@ -215,11 +218,11 @@ public static class PlantPlan
         [
             .. kinds.Select((k, i) => (IReadOnlyList<string>)
             [
-                (i + 1).ToString(CultureInfo.InvariantCulture), k.Label, k.Items.Count.ToString(CultureInfo.InvariantCulture), Duty(house, k.Items[0], k.Items.Count, said), LengthText.Of(k.Items.Min(p => p.Corner.ZM), style),
+                (i + 1).ToString(CultureInfo.InvariantCulture), k.Label, k.Items.Count.ToString(CultureInfo.InvariantCulture), Duty(house, k.Items[0], k.Items.Count, said, style), LengthText.Of(k.Items.Min(p => p.Corner.ZM), style),
             ]),
         ]);
 
-    private static string Duty(HouseResults house, PlacedItem item, int count, Said said)
+    private static string Duty(HouseResults house, PlacedItem item, int count, Said said, LengthStyle style)
     {
         PlantResult plant = house.Plant;
         string Air(double m3PerS) => said.Round(m3PerS, Unit.CubicMetrePerSecond);
@@ -233,7 +236,9 @@ public static class PlantPlan
             case PlacedKind.WetWall when plant.WetWall?.Choice is { } w:
                 return string.Create(CultureInfo.InvariantCulture, $"{said.Text(w.FaceSpeedMs, Unit.MetrePerSecond)} through the pad, {100 * w.Effectiveness:0} % effective, pump {w.PumpW:0} W");
             case PlacedKind.Heater when plant.Heat?.Choice is { } h && h.Heaters.FirstOrDefault(u => u.Id == item.Id) is { } unit:
-                return $"{said.Text(unit.OutputW, Unit.Watt)} each{(unit.ThrowM > 0 ? $", throws {said.Round(unit.ThrowM, Unit.Metre)}" : "")}, {(unit.Electric ? "electric" : unit.SealedCombustion ? "sealed combustion" : "open flue")}";
+                return $"{said.Text(unit.OutputW, Unit.Watt)} each{(unit.ThrowM > 0 ? $", throws {said.Round(unit.ThrowM, Unit.Metre)}" : "")}, {(unit.Electric ? "electric" : unit.SealedCombustion ? "sealed combustion" : "gravity vent")}";
+            case PlacedKind.Vent when house.Layout.Flues.FirstOrDefault(f => item.Id.StartsWith(f.Heater + "/vent", StringComparison.Ordinal)) is { } flue:
+                return $"{LengthText.Of(flue.VentM, style)}{(flue.Gravity is null ? "" : " type B")}, {said.Text(flue.RunM, Unit.Metre)} of pipe, ends {said.Text(flue.HeightM, Unit.Metre)} above the floor";
             case PlacedKind.CirculationFan when plant.Circulation is { } c:
                 return $"{Air(c.FlowEachM3PerS)} and {Power(c.PowerEachW)} each, {said.Text(c.CropSpeedMs, Unit.MetrePerSecond)} at the crop";
             case PlacedKind.OscillatingFan when plant.Oscillating is { } o:

@@ -138,8 +138,8 @@ public static class ServiceSheets
         foreach ((GasLine g, int i) in services.Gas.Where(g => g.House == b.Id).Select((g, i) => (g, i)))
         {
             FlueLine? flue = house.Layout.Flues.FirstOrDefault(f => f.Heater == g.Id);
-            string vent = flue is null ? "" : flue.Face is null ? "; no place for its vent found" : $"; vent Ø {LengthText.Of(flue.VentM, draft.Style)} through {ElevationSheet.Title(flue.Face.Value).ToLowerInvariant()}";
-            Put($"G{Whole(i + 1)}", $"Burner {g.Entry}", $"{said.Text(g.InputW, Unit.Watt)} input", (g.Sealed ? "sealed combustion" : "open flue") + vent, Placed(g.Id), 0.5);
+            string vent = flue is null ? "" : flue.Face is null ? (flue.Unplaced ? $"; vent Ø {LengthText.Of(flue.VentM, draft.Style)}" : "; no place for its vent found") : $"; vent Ø {LengthText.Of(flue.VentM, draft.Style)} through {ElevationSheet.Title(flue.Face.Value).ToLowerInvariant()}";
+            Put($"G{Whole(i + 1)}", $"Burner {g.Entry}", $"{said.Text(g.InputW, Unit.Watt)} input", (g.Sealed ? "sealed combustion" : "gravity vent, air from the house") + vent, Placed(g.Id), 0.5);
         }
 
         foreach ((WaterLine w, int i) in services.Water.Where(w => w.House == b.Id).Select((w, i) => (w, i)))
@@ -173,12 +173,12 @@ public static class ServiceSheets
         {
             double mm = 1 / scale.MmPerM;
             List<Entity> all = [.. PlanSymbols.Building(b, house, hung: false)];
-            foreach (PlacedItem item in house.Layout.Placed.Where(p => p.Kind is PlacedKind.Heater or PlacedKind.FogLine or PlacedKind.Sensor))
+            foreach (PlacedItem item in house.Layout.Placed.Where(p => p.Kind is PlacedKind.Heater or PlacedKind.FogLine or PlacedKind.Sensor or PlacedKind.Vent))
             {
                 all.AddRange(PlanSymbols.Item(b, item));
             }
 
-            all.AddRange(house.Layout.Flues.Where(f => f.Face is not null).SelectMany(f => Vent(b, f, Placed(f.Heater), mm)));
+            all.AddRange(house.Layout.Flues.Where(f => f.Face is not null && f.Gravity is null).SelectMany(f => Vent(b, f, Placed(f.Heater))));
             all.AddRange(Tags.Draw(tags, scale.MmPerM, Inner(window, mm)));
             return all;
         });
@@ -191,7 +191,7 @@ public static class ServiceSheets
 
         return draft.Done(
             $"Gas, water, drains and controls points of {b.Name}: {rows.Count} marks.", ByTrades,
-            "Vents drawn dashed to their terminal. Hard-wired beside the program: high limits, flame safeguard, low-temperature alarm, emergency stops. CO alarm where fuel is burnt.");
+            "Vents drawn dashed to their terminal outside the wall; gravity vents as rings at the heater. Hard-wired beside the program: high limits, flame safeguard, low-temperature alarm, emergency stops. CO alarm where fuel is burnt.");
     }
 
     // What is fed takes the room that is left, so that few rows break.
@@ -223,8 +223,8 @@ public static class ServiceSheets
         }
     }
 
-    /// <summary>The vent's way from the heater to its terminal, along the walls, and the terminal outside.</summary>
-    private static IEnumerable<Entity> Vent(BuildingForm b, FlueLine flue, PlacedItem? heater, double mm)
+    /// <summary>The vent's way from the heater to its wall, along the walls.</summary>
+    private static IEnumerable<Entity> Vent(BuildingForm b, FlueLine flue, PlacedItem? heater)
     {
         FacePlane plane = b.Face(flue.Face!.Value).Plane;
         Spot wall = SheetStyle.Flat(plane.At(new Point2(flue.AlongM, 0)));
@@ -232,10 +232,8 @@ public static class ServiceSheets
         if (heater is not null)
         {
             Spot from = SheetStyle.Flat(b.Origin + (heater.Corner.XM + heater.Size.XM / 2) * b.AlongX + (heater.Corner.YM + heater.Size.YM / 2) * b.AlongY);
-            Spot across = new(-outward.Y, outward.X);
             Spot bend = wall + (from - wall).Dot(outward) * outward;
             yield return new Entity.Polyline([from, bend, wall]) { Role = Role.Hidden, Source = flue.Heater + "/vent" };
-            yield return new Entity.Polyline([wall + 1.2 * mm * across, wall + 2.4 * mm * outward, wall + -1.2 * mm * across], true) { Role = Role.Equipment, Source = flue.Heater + "/vent" };
         }
     }
 

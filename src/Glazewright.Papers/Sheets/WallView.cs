@@ -59,6 +59,12 @@ internal static class WallView
             all.Add(new Entity.Polyline(new Box(u, box.Corner.ZM, wide, box.Size.ZM).Corners(), true) { Role = Role.Hidden, Source = box.Id });
         }
 
+        foreach (PlacedItem pipe in house.Layout.Placed.Where(p => p.Face == face && p.Kind == PlacedKind.Vent))
+        {
+            (double u, double wide) = IsEnd(face) ? (pipe.Corner.YM, pipe.Size.YM) : (pipe.Corner.XM, pipe.Size.XM);
+            all.Add(new Entity.Arc(new(u + wide / 2, pipe.Corner.ZM + pipe.Size.ZM / 2), wide / 2) { Role = Role.Equipment, Source = pipe.Id });
+        }
+
         all.Add(new Entity.Polyline(outline, true) { Role = Role.Visible, Source = $"{b.Id}/{face}" });
         all.Add(new Entity.Polyline([new(-0.4, 0), new(wallM + 0.02, 0)]) { Role = Role.Cut, Source = "ground" });
         foreach (WallOpening hole in holes)

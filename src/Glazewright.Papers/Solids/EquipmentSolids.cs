@@ -73,6 +73,16 @@ internal static class EquipmentSolids
                     PlacedKind.IntakeBox => Rim(wideM, size.ZM, deepM, 0.03),
                     _ => Fan(wideM, size.ZM, deepM),
                 });
+            case PlacedKind.Vent:
+                (Point3 axis, double longM, double roundM) = item.Face switch
+                {
+                    FaceName.Left or FaceName.Right => (new Point3(0, 1, 0), size.YM, size.XM / 2),
+                    FaceName.End1 or FaceName.End2 => (new Point3(1, 0, 0), size.XM, size.YM / 2),
+                    _ => (new Point3(0, 0, 1), size.ZM, size.XM / 2),
+                };
+                Point3 middle = corner + 0.5 * (size - longM * axis);
+                Point3 across = axis.XM > 0 ? new Point3(0, 1, 0) : axis.YM > 0 ? new Point3(0, 0, 1) : new Point3(1, 0, 0);
+                return (new SolidFrame(middle, across, axis), [Prism.Square(new Profile.Disc(Prism.Round(roundM)), 0, longM)]);
             case PlacedKind.CirculationFan or PlacedKind.OscillatingFan when size is { XM: > 0, YM: > 0, ZM: > 0 }:
                 return (
                     new SolidFrame(corner + new Point3(0, size.YM / 2, size.ZM / 2), new Point3(0, 1, 0), new Point3(1, 0, 0)),

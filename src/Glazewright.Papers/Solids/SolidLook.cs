@@ -37,7 +37,7 @@ internal sealed record SolidLook(string Name, int Rgb, double OpaqueFraction)
         SolidKind.Equipment e => e.Item.Kind switch
         {
             PlacedKind.WetWall or PlacedKind.FogLine => Wet,
-            PlacedKind.Heater => Warm,
+            PlacedKind.Heater or PlacedKind.Vent => Warm,
             PlacedKind.Curtain => Cloth,
             PlacedKind.Bench => Bench,
             PlacedKind.LampRow => Lamp,

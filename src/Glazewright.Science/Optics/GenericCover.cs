@@ -87,11 +87,11 @@ public static class GenericCovers
             "film-double", "double inflated polyethylene film", new CoverMake.Plain(FilmSheet, 2), 0.819, NumberMark.Computed, 0.35,
             4.0, NumberMark.FromMemory, 4.0, NumberMark.FromMemory, 0.38, 0.25, "Blower running."),
         new GenericCover(
-            "panel-76", "3 in insulated metal panel, white inside", new CoverMake.Opaque(0.70), 0, NumberMark.CommonPractice, 0,
+            "panel-76", "76 mm (3 in) insulated metal panel, white inside", new CoverMake.Opaque(0.70), 0, NumberMark.CommonPractice, 0,
             0.32, NumberMark.Computed, 0.35, NumberMark.CommonPractice, 12, 0,
             "Foam 76 mm at 0.026 W/mK aged plus films; joints and fasteners raise it. Inside reflectance 0.70, white coating."),
         new GenericCover(
-            "panel-102", "4 in insulated metal panel, white inside", new CoverMake.Opaque(0.70), 0, NumberMark.CommonPractice, 0,
+            "panel-102", "102 mm (4 in) insulated metal panel, white inside", new CoverMake.Opaque(0.70), 0, NumberMark.CommonPractice, 0,
             0.25, NumberMark.Computed, 0.28, NumberMark.CommonPractice, 13, 0,
             "Foam 102 mm at 0.026 W/mK aged plus films; joints and fasteners raise it. Inside reflectance 0.70, white coating."),
     });

@@ -11,6 +11,8 @@ using Glazewright.Design.Price;
 using Glazewright.Design.Takeoff;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Light;
+using Glazewright.Papers.Plant;
 using Glazewright.Papers.Reports;
 using Glazewright.Papers.Sets;
 using Glazewright.Papers.Sheets;
@@ -19,7 +21,7 @@ namespace Glazewright.Cli.Tests.Pipeline;
 
 /// <summary>What goes to which reader, for every example: nothing dangerous is held back, nothing of the contractor's is let out.</summary>
 [Trait("Category", "Slow")]
-public class ReadersTests
+public partial class ReadersTests
 {
     private static readonly Dictionary<string, Lazy<PaperSource>> Made = Directory.EnumerateFiles(Shell.Example(""), "*.json")
         .Select(p => Path.GetFileNameWithoutExtension(p)).ToDictionary(n => n, n => new Lazy<PaperSource>(() => Make(n)));
@@ -92,6 +94,40 @@ public class ReadersTests
         Assert.Contains(source.Reports().SelectMany(r => r.Findings), f => f.Code == "frame/snow-warmth-not-held");
         Assert.All((Report[])[BasisReport.Of(source), AnswersReport.Of(source), ReviewReport.Of(source)], r => Assert.Contains("The snow load relies on", Text(r), StringComparison.Ordinal));
     }
+
+    // Metric names may carry a trade size in inches in brackets; codes keep their AWG. What the user typed is told as typed.
+    [Fact]
+    public void Nothing_of_a_metric_job_is_said_in_inches_feet_pounds_gallons_or_Fahrenheit()
+    {
+        PaperSource source = Made["polder-salad-house"].Value;
+        Assert.Equal(UnitSystem.Metric, source.Job.Units);
+        List<(string Where, string Text)> said = [];
+        foreach (Report? report in (Report?[])[AnswersReport.Of(source), BasisReport.Of(source), LightReport.Of(source), PlantReport.Of(source), ReviewReport.Of(source), ControlReport.Of(source), GrowerReport.Of(source), CrewReport.Of(source), CalculationReport.Of(source)])
+        {
+            said.AddRange(Text(SiWords.Heard(report!, UnitSystem.Metric)).Split('\n').Select(t => (report!.Title, t)));
+        }
+
+        foreach (Sheet sheet in PaperWriter.Sheets(source))
+        {
+            said.AddRange(Plot.Of(sheet).Words().Select(w => (sheet.Id, w.Text)));
+            said.Add((sheet.Id, sheet.Description));
+        }
+
+        foreach (PaperFile file in PaperWriter.Write(source, CancellationToken.None).Where(f => f.Path.EndsWith(".csv", StringComparison.Ordinal)))
+        {
+            said.AddRange(System.Text.Encoding.UTF8.GetString(file.Bytes.Span).Replace("\"", "", StringComparison.Ordinal).Split('\n').Select(t => (file.Path, t)));
+        }
+
+        Assert.True(said.Count > 1000);
+        string[] us = [.. said.Where(t => UsUnits().IsMatch(InBrackets().Replace(t.Text, ""))).Select(t => $"{t.Where}: {t.Text}").Distinct()];
+        Assert.True(us is [], string.Join("\n", us));
+    }
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"\((?:\d+(?:-\d/\d)?|\d/\d) in\)")]
+    private static partial System.Text.RegularExpressions.Regex InBrackets();
+
+    [System.Text.RegularExpressions.GeneratedRegex("\\d ?(?:°F|F°|mph|cfm|gpm|fpm|psf|psi|kBtu|Btu|ft²|ft³|ft|gal|lb|therms?)\\b|\\d ?(?:ft²|ft³|F°|°F)|in\\. w\\.|\\d in (?:exhaust|circulation|pipe|steel|bare|insulated|fan)|Fan \\d+ in|\\d'-\\d|a square foot|\\bgallon|\\d+\"")]
+    private static partial System.Text.RegularExpressions.Regex UsUnits();
 
     [Theory, MemberData(nameof(Examples))]
     public void What_is_confidential_and_what_it_costs_to_build_reach_no_reviewer_nor_a_sheet(string example)

@@ -26,10 +26,9 @@ public class FlueLayoutTests
         return LayoutStage.Run(LayoutInput.From(job, "A"), form, plant);
     }
 
-    private static Job With(string heater, bool sealedCombustion = true) => DesignDay.With(TestJobs.OneHouse(), e => e with
+    private static Job With(string heater) => DesignDay.With(TestJobs.OneHouse(), e => e with
     {
         HeatersFixed = [new FixedItem(heater, 2)],
-        SealedCombustion = sealedCombustion,
     });
 
     private static Job Snowy(Job job, double groundPsf) =>
@@ -44,29 +43,20 @@ public class FlueLayoutTests
     {
         double inputW = inputKBtu * KiloBtuW;
         Assert.Equal(inches * 0.0254, FlueRules.DirectVentM(inputW), 9);
-        Assert.True(FlueRules.Keeps(new Point3(10 - inches * 0.0254 - 0.001, 0, 1), Door, true, inputW));
-        Assert.False(FlueRules.Keeps(new Point3(10 - inches * 0.0254 + 0.001, 0, 1), Door, true, inputW));
+        Assert.True(FlueRules.Keeps(new Point3(10 - inches * 0.0254 - 0.001, 0, 1), Door, inputW));
+        Assert.False(FlueRules.Keeps(new Point3(10 - inches * 0.0254 + 0.001, 0, 1), Door, inputW));
     }
 
     [Theory]
-    [InlineData(10 - 4.01 * FootM, 1, true)]
-    [InlineData(10 - 3.99 * FootM, 1, false)]
-    [InlineData(10.5, 2 + 1.01 * FootM, true)]
-    [InlineData(10.5, 2 + 0.99 * FootM, false)]
-    public void A_vent_with_draft_fan_keeps_four_feet_beside_and_one_above(double x, double z, bool keeps) =>
-        Assert.Equal(keeps, FlueRules.Keeps(new Point3(x, 0, z), Door, false, 100 * KiloBtuW));
-
-    [Theory]
-    [InlineData(true, false, true, false)]
-    [InlineData(false, true, true, true)]
-    [InlineData(false, true, false, false)]
-    [InlineData(false, false, false, true)]
-    public void Three_feet_above_a_forced_inlet_within_ten(bool forced, bool drawn, bool sealedCombustion, bool keeps)
+    [InlineData(true, false, false)]
+    [InlineData(false, true, true)]
+    [InlineData(false, false, true)]
+    public void Three_feet_above_a_forced_inlet_within_ten(bool forced, bool drawn, bool keeps)
     {
         var inlet = new AirOpening("inlet", new Point3(10, 0, 1), new Point3(1, 0, 1), forced, drawn);
-        Assert.Equal(keeps, FlueRules.Keeps(new Point3(8, 0, 1.5), inlet, sealedCombustion, 100 * KiloBtuW));
-        Assert.True(FlueRules.Keeps(new Point3(10 - 10.01 * FootM, 0, 1.5), inlet, sealedCombustion, 100 * KiloBtuW));
-        Assert.True(FlueRules.Keeps(new Point3(8, 0, 2 + 3.01 * FootM), inlet, sealedCombustion, 100 * KiloBtuW));
+        Assert.Equal(keeps, FlueRules.Keeps(new Point3(8, 0, 1.5), inlet, 100 * KiloBtuW));
+        Assert.True(FlueRules.Keeps(new Point3(10 - 10.01 * FootM, 0, 1.5), inlet, 100 * KiloBtuW));
+        Assert.True(FlueRules.Keeps(new Point3(8, 0, 2 + 3.01 * FootM), inlet, 100 * KiloBtuW));
     }
 
     // 50 psf: 0.13 × 50 + 14 = 20.5 pcf, 2.44 ft deep, a foot more for the terminal.
@@ -107,21 +97,6 @@ public class FlueLayoutTests
         Assert.True(dry.Flues[0].HeightM < heater.Corner.ZM + heater.Size.ZM / 2);
     }
 
-    [Fact]
-    public void An_open_flue_keeps_four_feet_from_doors_and_ten_from_what_fans_draw_through()
-    {
-        LayoutResult layout = Run(With("vented-125", sealedCombustion: false));
-        Assert.All(layout.Flues, f =>
-        {
-            Assert.False(f.Sealed);
-            Assert.Equal(0, f.IntakeM);
-            Assert.NotNull(f.Face);
-            Assert.True(f.NearestM >= FootM - 1e-6);
-            Assert.True(f.Nearest is not ("louver" or "wet wall") || f.NearestM >= 3 * FootM);
-        });
-        Assert.DoesNotContain(layout.Report.Findings, f => f.Code == "layout/flue-blocked");
-    }
-
     // 300 psf at 30 pcf lies 10 ft deep: above it only the gables are left, and the way there is long.
     [Fact]
     public void Deep_snow_drives_the_vents_up_the_gables()
@@ -134,12 +109,10 @@ public class FlueLayoutTests
             layout.Report.Findings.Count(f => f.Code == "layout/flue-too-long"));
     }
 
-    [Theory]
-    [InlineData("sealed-100", true, Severity.Miss)]
-    [InlineData("vented-125", false, Severity.Danger)]
-    public void Walls_full_of_louvers_take_no_vent_and_that_is_told(string heater, bool sealedCombustion, Severity severity)
+    [Fact]
+    public void Walls_full_of_louvers_take_no_vent_and_that_is_told()
     {
-        Job job = With(heater, sealedCombustion);
+        Job job = With("sealed-100");
         FormResult form = FormStage.Run(FormInput.From(job));
         BuildingForm house = form.Building("A");
         PlantResult plant = PlantStage.Run(PlantInput.From(job, "A"), house, DesignDay.Duty(job, "A"), CatalogueReader.Generic);
@@ -154,7 +127,7 @@ public class FlueLayoutTests
         List<FlueLine> lines = FlueLayout.Place(LayoutInput.From(job, "A"), form, house, plant, placed, findings);
         Assert.Equal(2, lines.Count);
         Assert.All(lines, f => Assert.Null(f.Face));
-        Assert.Equal(2, findings.Count(f => f.Code == "layout/flue-blocked" && f.Severity == severity));
+        Assert.Equal(2, findings.Count(f => f.Code == "layout/flue-blocked" && f.Severity == Severity.Miss));
     }
 
     // 75 kBtu/h out at 82 % takes 91: our table's first row; 100 takes 122: its second.
@@ -169,5 +142,18 @@ public class FlueLayoutTests
     {
         string electric = CatalogueReader.Generic.Heaters.First(h => h.Electric).Id;
         Assert.Empty(Run(With(electric)).Flues);
+    }
+
+    [Fact]
+    public void Both_pipes_of_a_direct_vent_are_placed_outside_their_wall_a_foot_apart()
+    {
+        LayoutResult layout = Run(With("sealed-100"));
+        FlueLine line = layout.Flues[0];
+        PlacedItem vent = layout.Placed.Single(p => p.Id == "A/heater-1/vent");
+        PlacedItem air = layout.Placed.Single(p => p.Id == "A/heater-1/vent-air");
+        Assert.Equal(line.Face, vent.Face);
+        Assert.Equal(line.HeightM, vent.Corner.ZM + vent.Size.ZM / 2, 9);
+        Assert.Equal(FootM, double.Hypot(air.Corner.XM - vent.Corner.XM, air.Corner.YM - vent.Corner.YM), 9);
+        Assert.Equal((2, 2), (layout.Placed.Count(p => p.Label == "Vent terminal"), layout.Placed.Count(p => p.Label == "Combustion-air pipe")));
     }
 }

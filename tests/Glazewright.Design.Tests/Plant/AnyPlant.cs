@@ -91,10 +91,11 @@ public class AnyPlant
                 Assert.True(pad.Choice.EvaporationKgPerS >= 0);
             }
 
-            Assert.Equal(plant.Heat?.Choice.Heaters.Count(h => !h.Electric) ?? 0, layout.Flues.Count);
+            int boilers = site.Fuel != FuelKind.None && plant.BenchPipeW > 0 ? 1 : 0;
+            Assert.Equal((plant.Heat?.Choice.Heaters.Count(h => !h.Electric) ?? 0) + boilers, layout.Flues.Count);
             Assert.All(layout.Flues, f => Assert.True(
                 f.Face is null
-                    ? layout.Report.Findings.Any(g => g.Code == "layout/flue-blocked" && g.Id == f.Heater)
+                    ? layout.Report.Findings.Any(g => g.Code == (f.Unplaced ? "layout/boiler-place" : "layout/flue-blocked") && g.Id == f.Heater)
                     : f.HeightM >= f.LeastHeightM - 1e-9 && f.EquivalentM > 0 && (!f.Sealed || f.Nearest.Length == 0 || f.NearestM >= f.ClearM - 1e-6)));
             Assert.All(layout.Placed, p => Assert.True(double.IsFinite(p.Corner.XM + p.Corner.YM + p.Corner.ZM + p.Size.XM + p.Size.YM + p.Size.ZM)));
             return true;

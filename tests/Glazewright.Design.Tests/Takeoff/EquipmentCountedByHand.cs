@@ -1,5 +1,7 @@
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
+using Glazewright.Design.Layout;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Takeoff;
 
@@ -95,5 +97,32 @@ public class EquipmentCountedByHand
         {
             Assert.Equal(2 * line.Quantity, two.Lines.Single(l => l.Item == line.Item).Quantity, tolerance: 1e-9);
         }
+    }
+
+    /// <summary>A direct vent of 4 m with one elbow, a gravity vent of 3 m and a boiler of unknown place: 20 ft and two elbows.</summary>
+    [Theory]
+    [InlineData("heating/vent-pipe-4", 4)]
+    [InlineData("heating/vent-pipe-5", 20 * Ft)]
+    [InlineData("heating/air-pipe", 4 + (20 * Ft))]
+    [InlineData("heating/vent-elbow", 2 + 4)]
+    [InlineData("heating/vent-terminal", 2)]
+    [InlineData("heating/b-vent-6", 3)]
+    [InlineData("heating/vent-cap", 1)]
+    public void Vents_are_counted_by_the_pipe(string item, double expected)
+    {
+        FlueLine Line(string id, bool direct, int inches, FaceName? face, double runM, int elbows) =>
+            new(id, 1, direct, false, inches * 0.0254, direct ? inches * 0.0254 : 0, face, 1, 2, runM, elbows, runM, 0, 0, 0, 0, "", 0);
+        var layout = new LayoutResult("A", [], 0, StageReport.Empty)
+        {
+            Flues =
+            [
+                Line("A/heater-1", true, 4, FaceName.Left, 4, 1),
+                Line("A/heater-2", true, 4, null, 0, 0),
+                Line("A/heater-3", false, 6, FaceName.RoofLeft, 3, 0) with { Gravity = new GravityVent(1, 3, 1, 3, 2, 5, 0) },
+                Line("A/boiler", true, 5, null, 0, 0) with { Unplaced = true },
+            ],
+        };
+        TakeoffResult takeoff = TakeoffStage.Run(TwoHouses.Input, TwoHouses.Form, TwoHouses.Body, [], [layout]);
+        Assert.Equal(expected, takeoff.Lines.Where(l => l.Item == item).Sum(l => l.Quantity), 9);
     }
 }
