@@ -63,6 +63,12 @@ public sealed record Circuit(
 {
     /// <summary>Legs it takes.</summary>
     public int Poles => Legs.Length;
+
+    /// <summary>Trade size of rigid PVC conduit for this circuit alone (a set, of several), inches; empty when none takes it.</summary>
+    public string ConduitInches => ConduitTable.Of(Wires, WireName, GroundName)?.Inches ?? "";
+
+    /// <summary>The same by its metric designator, mm; zero when none takes it.</summary>
+    public int ConduitDesignatorMm => ConduitTable.Of(Wires, WireName, GroundName)?.DesignatorMm ?? 0;
 }
 
 /// <summary>What feeds a panel.</summary>
@@ -109,4 +115,33 @@ public sealed record PanelSchedule(
     EqList<double> HeatingLegVa,
     double ImbalanceFraction,
     FeederRun Feeder,
-    double LegV = 120);
+    double LegV = 120)
+{
+    /// <summary>
+    /// Most the breaker of the feeder may be, A: the largest breaker of a motor branch (or of a feeder it feeds) and the current of all else on the fullest leg (NEC 430.62(A),
+    /// 430.63), in the season that asks for more. A standard rating between is not rounded up. Zero for a panel without motors.
+    /// </summary>
+    public double MotorFeederMostA => new[] { LoadSeason.Cooling, LoadSeason.Heating }
+        .SelectMany(season => "ABC".Select(leg => MostA([.. Circuits.Where(c => c.Legs.Contains(leg, StringComparison.Ordinal) && In(c.Season, season))]))).Max();
+
+    private static double MostA(Circuit[] onLeg)
+    {
+        Circuit? largest = onLeg.Where(c => c.Kind is LoadKind.Motor or LoadKind.ShortTimeMotor or LoadKind.Feeder).MaxBy(c => c.BreakerA);
+        return largest is null ? 0 : FeederBreaker.MostA(largest.BreakerA, [.. onLeg.Where(c => c != largest).Select(c => c.CurrentA)]);
+    }
+
+    private static bool In(LoadSeason load, LoadSeason season) => load == LoadSeason.Always || load == season || (load == LoadSeason.ExhaustOff && season == LoadSeason.Heating);
+}
+
+/// <summary>Breaker of a feeder of motors.</summary>
+internal static class FeederBreaker
+{
+    /// <summary>NEC 430.62(A): no more than the largest branch's breaker and the full-load currents of the rest, A.</summary>
+    public static double MostA(double largestBreakerA, IReadOnlyList<double> otherA) => largestBreakerA + otherA.Sum();
+
+    /// <summary>NEC 430.24: conductors carry 125 % of the largest motor and the others' currents, A.</summary>
+    public static double ConductorsA(double largestA, IReadOnlyList<double> otherA) => 1.25 * largestA + otherA.Sum();
+
+    /// <summary>Largest standard rating that is not above a current; the smallest when none is.</summary>
+    public static double RoundedDownA(double currentA) => ConductorTable.BreakersA.LastOrDefault(b => b <= currentA + 1e-9, ConductorTable.BreakersA[0]);
+}

@@ -27,6 +27,7 @@ internal static class PanelWorkings
         foreach (PanelSchedule panel in r.Panels)
         {
             Panel(panel, figures, findings);
+            Motors(panel, figures, findings);
         }
 
         Drops(input, r, figures, findings);
@@ -36,6 +37,8 @@ internal static class PanelWorkings
             "Circuits are laid out by US practice (NEC 2023) to price from: copper of 90 °C insulation, 45 °C under the roof, up to six current-carrying conductors in a raceway, terminals of 60 °C up to 100 A. Electricity in wet houses kills: the schedule is no permission to wire.",
             "A licensed electrician designs, checks and connects under the locally adopted code; nameplates of what is bought rule.", Practice));
     }
+
+    private static readonly Source MotorFeeder = new Source.Standard("NEC", "430.62(A), 430.63", Source.Mark.ReadSecondHand);
 
     private static void Panel(PanelSchedule panel, List<Figure> figures, List<Finding> findings)
     {
@@ -54,6 +57,28 @@ internal static class PanelWorkings
             "services/panel", lopsided ? Severity.Near : Severity.Note, "",
             Text($"Panel {panel.Id}, {panel.Place}: {panel.System}, {panel.MainA:0} A, {panel.Circuits.Count} circuits in {panel.SpacesUsed} of {panel.Spaces} spaces; fullest leg {panel.Feeder.DemandA:0} A, {100 * panel.ImbalanceFraction:0} % over the mean."),
             lopsided ? "A few large one-pole loads decide: 230 V versions of them would even the legs." : "", Practice));
+    }
+
+    private static void Motors(PanelSchedule panel, List<Figure> figures, List<Finding> findings)
+    {
+        double mostA = panel.MotorFeederMostA;
+        if (mostA <= 0)
+        {
+            return;
+        }
+
+        double downA = FeederBreaker.RoundedDownA(mostA);
+        figures.Add(Figure.Observe(
+            $"services/panel-{panel.Id}/motor-feeder", $"Panel {panel.Id}: most its breaker may be for its motors", Unit.Ampere, downA,
+            "Largest motor branch's breaker and the currents of all else on the leg, down to a standard rating",
+            [new WorkingInput("most", "Before rounding down", "", mostA, Unit.Ampere, Rules)], "The larger season; a leg at a time", MotorFeeder));
+        if (panel.MainA > downA + 1e-9)
+        {
+            findings.Add(new Finding(
+                "services/motor-feeder", Severity.Near, "",
+                Text($"Panel {panel.Id}: a breaker of {panel.MainA:0} A stands above the {downA:0} A that its motors allow (largest motor branch and the rest of the leg, rounded down)."),
+                "The next smaller rating that carries the demand, or a breaker with an adjustable trip: the electrician decides.", MotorFeeder));
+        }
     }
 
     private static void Drops(ServicesInput input, ServicesResult r, List<Figure> figures, List<Finding> findings)

@@ -40,7 +40,7 @@ public static class ServicesCsv
         CsvText table = new(
             "panel", "circuit", "feeds", "count", "poles", "legs", "volts", "breaker_A", "breaker_rule", "leg_A_VA", "leg_B_VA", "leg_C_VA", "current_A", "least_ampacity_A", "ampacity_A",
             "material", "sets", "conductors", "size_AWG_or_kcmil", "size_mm2", "ground_AWG", units == UnitSystem.Us ? "run_ft" : "run_m", units == UnitSystem.Us ? "run_for_drop_ft" : "run_for_drop_m", "drop_percent", "drop_limit_percent",
-            "heavier_than_AWG", "gfci", "backup", "season", "note");
+            "heavier_than_AWG", "gfci", "backup", "season", "note", units == UnitSystem.Us ? "conduit_trade_in" : "conduit_designator_mm");
         foreach (PanelSchedule panel in services.Panels)
         {
             FeederRun feeder = panel.Feeder;
@@ -50,13 +50,14 @@ public static class ServicesCsv
                 .Cell("430.24, 215.2, 220.60");
             Legs(table, worst).Cell(feeder.DemandA, 1).Cell(feeder.DemandA, 1).Cell(feeder.AmpacityA, 1).Cell(feeder.Material).Cell(feeder.Sets).Cell(legs + 1).Cell(feeder.WireName)
                 .Cell(feeder.WireMm2, 1).Cell(feeder.GroundName).Cell(length * feeder.RunM, 0).Cell(length * feeder.RunM, 0).Cell(100 * feeder.DropFraction, 2).Cell("").Cell(feeder.UpsizedFrom).Cell("").Cell("").Cell("")
-                .Cell(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{panel.SpacesUsed} of {panel.Spaces} spaces; fullest leg {100 * panel.ImbalanceFraction:0.0} % over the mean")).End();
+                .Cell(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{panel.SpacesUsed} of {panel.Spaces} spaces; fullest leg {100 * panel.ImbalanceFraction:0.0} % over the mean")).Cell("").End();
             foreach (Circuit c in panel.Circuits)
             {
                 table.Cell(panel.Id).Cell(c.Number).Cell(c.Label).Cell(c.Kind == LoadKind.Feeder ? 1 : c.Count).Cell(c.Poles).Cell(c.Legs).Cell(c.NominalV, 0).Cell(c.BreakerA, 0).Cell(c.BreakerRule);
                 Legs(table, c.LegVa).Cell(c.CurrentA, 2).Cell(c.LeastA, 2).Cell(c.AmpacityA, 1).Cell("copper").Cell(c.Kind == LoadKind.Feeder ? c.Count : 1).Cell(c.Wires).Cell(c.WireName)
                     .Cell(c.WireMm2, 1).Cell(c.GroundName).Cell(length * c.RunM, 0).Cell(length * c.DropRunM, 0).Cell(100 * c.DropFraction, 2).Cell(100 * c.LimitFraction, 2).Cell(c.UpsizedFrom).Cell(c.Gfci ? "yes" : "no")
-                    .Cell(c.Backup ? "yes" : "no").Cell(Season(c.Season)).Cell(c.Note).End();
+                    .Cell(c.Backup ? "yes" : "no").Cell(Season(c.Season)).Cell(c.Note)
+                    .Cell(c.ConduitInches.Length == 0 ? "" : units == UnitSystem.Us ? c.ConduitInches : c.ConduitDesignatorMm.ToString(System.Globalization.CultureInfo.InvariantCulture)).End();
             }
         }
 

@@ -40,9 +40,12 @@ internal static class PanelChapter
 
         yield return new Block.Heading(2, "Wire to price");
         yield return new Block.TableOf(Wire(panels, us));
+        yield return new Block.TableOf(Conduit(panels, us));
         yield return new Block.Paragraph(
             "Copper of 90 °C insulation for wet places, least 12 AWG. Ampacity: 90 °C column of NEC table 310.16 × 0.87 (45 °C) × 0.80 (four to six in a raceway), no more than the 60 °C column up to a 100 A breaker, the 75 °C column above. "
             + "Motors: conductors 125 %, breaker 250 % of the table current and the next rating (430.22, 430.52); overloads by the nameplate in the starter. What is on for hours: 125 %. Several circulation fans or louvers of at most 6 A and 1 hp share a 20 A circuit (430.53). "
+            + "Conduit: a circuit in one of its own with its ground, rigid PVC schedule 40, filled to 40 % (three wires and more; 31 % two; chapter 9, tables 1, 4, 5 for THWN-2); two circuits in one take the next size. Feeder breakers are held against 430.62: the largest motor branch's breaker and the rest of the leg, rounded down. "
+            + "The current of a short circuit at the panel is not computed: the utility gives its transformer's, the electrician checks the breakers' rating against it. "
             + "Voltage drop: 3 % on a branch, 5 % from the pole; ↑ marks a conductor made heavier for it, with its ground (250.122(B)). Ampacities, resistances, grounds and ratings read at second hand in reprints that agree, 430.53 and 220.14 from memory.",
             Quiet: true);
     }
@@ -94,6 +97,15 @@ internal static class PanelChapter
                 ]),
             ]);
     }
+
+    private static Table Conduit(EqList<PanelSchedule> panels, bool us) => new(
+        [new Column(us ? "Rigid PVC conduit, trade size" : "Rigid PVC conduit, metric designator", 60), new Column("Circuits", 40, Along.End), new Column(us ? "Length, ft" : "Length, m", 72, Along.End)],
+        [
+            .. panels.SelectMany(p => p.Circuits).GroupBy(c => (c.ConduitDesignatorMm, c.ConduitInches)).OrderBy(g => g.Key.ConduitDesignatorMm).Select(g => (IReadOnlyList<string>)
+            [
+                g.Key.ConduitInches.Length == 0 ? "none of the table" : us ? g.Key.ConduitInches : Whole(g.Key.ConduitDesignatorMm), Whole(g.Sum(Sets)), Whole(g.Sum(c => Sets(c) * c.RunM) / (us ? 0.3048 : 1)),
+            ]),
+        ]);
 
     private static int Sets(Circuit c) => c.Kind == LoadKind.Feeder ? c.Count : 1;
 

@@ -12,6 +12,10 @@ using Glazewright.Design.Tests.Takeoff;
 
 namespace Glazewright.Design.Tests.Services;
 
+/// <summary>
+/// Panel schedules. Rules and tables: NEC 210.19 and 215.2 (drop, informational notes), 220.60, 240.4 and 240.6, 250.122, 310.16, 430.22, 430.24, 430.52 and 430.62,
+/// read at second hand; 220.14 and 430.53 from memory. Tables are checked in BranchSizingTests, conduit and feeders in ConduitAndFeederTests.
+/// </summary>
 public class PanelTests
 {
     private static readonly LinkBuilding HeadHouse = new(

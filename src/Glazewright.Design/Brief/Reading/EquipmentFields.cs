@@ -58,7 +58,7 @@ internal static class EquipmentFields
         bool sealedCombustion = f.Flag("sealedCombustion", true, "Heaters take combustion air from outside; others can back-draft beside exhaust fans.");
         double dryerW = f.PowerW("dehumidifier", "0 kW", "200 kW", "0 kW", "Dehumidifier, electric power; it takes out about 2 kg of water for each kWh.");
         int co2Ppm = f.Whole("co2", 0, 1500, 0, "Carbon dioxide to hold by dosing in daylight, ppm; 0 for none.");
-        int oscillating = f.Whole("oscillatingFans", 0, 200, 0, "Oscillating fans over the crop, 18 in; they run with the circulation fans. A finding tells how many the floor needs.");
+        int oscillating = f.Whole("oscillatingFans", 0, 200, 0, "Oscillating fans over the crop; they run with the circulation fans. A finding tells how many the floor needs.");
         return new EquipmentChoice(
             exhaust.Word != "none", exhaust.Items, end == FanEnd.End1 ? FaceName.End1 : FaceName.End2, endSource, shade, riseK,
             wet, pad, padWidthM, padHeightM, fog, fogEntry, nozzles, heaters.Word != "none", heaters.Items, pipeW, curtains, cloth, curtainM,
