@@ -11,6 +11,7 @@ using Glazewright.Design.Price;
 using Glazewright.Design.Takeoff;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Erection;
 using Glazewright.Papers.Light;
 using Glazewright.Papers.Plant;
 using Glazewright.Papers.Reports;
@@ -107,7 +108,7 @@ public partial class ReadersTests
             said.AddRange(Text(SiWords.Heard(report!, UnitSystem.Metric)).Split('\n').Select(t => (report!.Title, t)));
         }
 
-        foreach (Sheet sheet in PaperWriter.Sheets(source))
+        foreach (Sheet sheet in DrawingSet.Of(source).Select(d => d.Sheet))
         {
             said.AddRange(Plot.Of(sheet).Words().Select(w => (sheet.Id, w.Text)));
             said.Add((sheet.Id, sheet.Description));
