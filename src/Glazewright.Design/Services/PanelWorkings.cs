@@ -70,9 +70,10 @@ internal static class PanelWorkings
         double downA = FeederBreaker.RoundedDownA(mostA);
         figures.Add(Figure.Observe(
             $"services/panel-{panel.Id}/motor-feeder", $"Panel {panel.Id}: most its breaker may be for its motors", Unit.Ampere, downA,
-            "Largest motor branch's breaker and the currents of all else on the leg, down to a standard rating",
+            $"Largest motor branch's breaker of panel {panel.Id} and the currents of all else on the leg, down to a standard rating",
             [new WorkingInput("most", "Before rounding down", "", mostA, Unit.Ampere, Rules)], "The larger season; a leg at a time", MotorFeeder));
-        if (panel.MainA > downA + 1e-9)
+        // The main breaker is the lot's; 430.62 rules the feeders.
+        if (panel.Id != "main" && panel.MainA > downA + 1e-9)
         {
             findings.Add(new Finding(
                 "services/motor-feeder", Severity.Near, "",

@@ -53,8 +53,8 @@ internal static class VentChapter
         string Long(double lengthM) => string.Create(CultureInfo.InvariantCulture, $"{lengthM / unitM:0.0} {unit}");
         return new(
             [
-                new Column("Burner", 21), new Column("Vent / air", 24), new Column("Out by", 24), new Column("Height", 17, Along.End), new Column("Run, elbows", 23, Along.End),
-                new Column("Length or input / most", 25, Along.End), new Column("Falls to", 16), new Column("Nearest", 22),
+                new Column("Burner", 20), new Column("Vent / air", 24), new Column("Out by", 24), new Column("Height", 17, Along.End), new Column("Run, elbows", 23, Along.End),
+                new Column("Length or input / most", 25, Along.End), new Column("Falls to", 17), new Column("Nearest", 22),
             ],
             [
                 .. lines.Select(f => (IReadOnlyList<string>)
