@@ -38,6 +38,34 @@ public abstract record Mark(Role Role, string Layer, string Source)
     }
 }
 
+/// <summary>What marks are to someone who has a page read aloud.</summary>
+public enum Spoken
+{
+    /// <summary>Running text.</summary>
+    Text,
+
+    /// <summary>Title of a chapter.</summary>
+    Heading1,
+
+    /// <summary>Title of what stands under it.</summary>
+    Heading2,
+
+    /// <summary>Title of less.</summary>
+    Heading3,
+
+    /// <summary>A picture: its words are read in place of its marks.</summary>
+    Picture,
+
+    /// <summary>A cell of a table's head.</summary>
+    HeadCell,
+
+    /// <summary>A cell of a table.</summary>
+    Cell,
+
+    /// <summary>What is on every page, and is passed over.</summary>
+    Furniture,
+}
+
 /// <summary>Marks that belong together and are cut off at a window, if there is one.</summary>
 /// <param name="Id">Short name.</param>
 /// <param name="Title">What they show, or empty.</param>
@@ -45,6 +73,12 @@ public abstract record Mark(Role Role, string Layer, string Source)
 /// <param name="Marks">The marks in the order they are laid.</param>
 public sealed record MarkGroup(string Id, string Title, Box? ClipMm, IReadOnlyList<Mark> Marks)
 {
+    /// <summary>What they are to a reader by ear.</summary>
+    public Spoken Spoken { get; init; }
+
+    /// <summary>What is read in place of a picture; groups that follow each other with the same words are one picture. For cells, their row: cells that follow each other with the same words are one row.</summary>
+    public string Words { get; init; } = "";
+
     /// <summary>The same marks moved over the paper, mm.</summary>
     public MarkGroup Moved(Spot byMm)
     {

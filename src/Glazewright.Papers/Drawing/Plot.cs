@@ -20,12 +20,12 @@ public static class Plot
                 Draw(entity, placement, marks);
             }
 
-            groups.Add(new MarkGroup(view.Id, view.Title, view.OnSheetMm(), marks));
+            groups.Add(new MarkGroup(view.Id, view.Title, view.OnSheetMm(), marks) { Spoken = Spoken.Picture, Words = Said(sheet) });
         }
 
         foreach (Inset inset in sheet.Insets)
         {
-            groups.AddRange(Of(inset.Drawing).Groups.Select(g => g.Moved(inset.AtMm) with { Id = $"{inset.Drawing.Id}-{g.Id}" }));
+            groups.AddRange(Of(inset.Drawing).Groups.Select(g => g.Moved(inset.AtMm) with { Id = $"{inset.Drawing.Id}-{g.Id}", Spoken = Spoken.Picture, Words = Said(inset.Drawing) }));
         }
 
         groups.Add(new MarkGroup("paper", "", null, OnPaper(sheet.OnPaper)));
@@ -35,6 +35,13 @@ public static class Plot
         }
 
         return new Page(sheet.WidthMm, sheet.HeightMm, groups);
+    }
+
+    /// <summary>What is read in place of a drawing.</summary>
+    public static string Said(Sheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        return sheet.Description.Length > 0 ? $"{sheet.Title}. {sheet.Description}" : sheet.Title;
     }
 
     /// <summary>Things drawn on paper, in mm, as marks.</summary>

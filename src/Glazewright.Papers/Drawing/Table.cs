@@ -39,12 +39,19 @@ public static class TableSetting
     /// <param name="row">The row.</param>
     /// <param name="isHead">Whether it is the head.</param>
     /// <param name="at">Its upper left corner, mm.</param>
-    public static IEnumerable<Entity> Draw(Table table, SetRow row, bool isHead, Spot at)
+    public static IEnumerable<Entity> Draw(Table table, SetRow row, bool isHead, Spot at) => Cells(table, row, isHead, at).SelectMany(c => c);
+
+    /// <summary>A row at a place on paper, cell by cell; the line under it comes with the last.</summary>
+    /// <param name="table">The table.</param>
+    /// <param name="row">The row.</param>
+    /// <param name="isHead">Whether it is the head.</param>
+    /// <param name="at">Its upper left corner, mm.</param>
+    public static IReadOnlyList<IReadOnlyList<Entity>> Cells(Table table, SetRow row, bool isHead, Spot at)
     {
         ArgumentNullException.ThrowIfNull(table);
         ArgumentNullException.ThrowIfNull(row);
+        List<List<Entity>> cells = [];
         double x = at.X;
-        double bottom = at.Y + row.HeightMm;
         for (int c = 0; c < table.Columns.Count; c++)
         {
             Column column = table.Columns[c];
@@ -54,25 +61,24 @@ public static class TableSetting
                 Along.Middle => x + column.WidthMm / 2,
                 _ => x + PadMm,
             };
-            for (int l = 0; l < row.CellLines[c].Count; l++)
-            {
-                double y = at.Y + PadMm + table.CapHeightMm + l * LineMm(table);
-                yield return new Entity.Label(new(textX, y), row.CellLines[c][l], table.CapHeightMm)
+            cells.Add([
+                .. row.CellLines[c].Select((text, l) => new Entity.Label(new(textX, at.Y + PadMm + table.CapHeightMm + l * LineMm(table)), text, table.CapHeightMm)
                 {
                     Role = Role.Text,
                     Along = column.Along,
                     Face = isHead ? Face.SemiBold : Face.Regular,
-                };
-            }
-
+                }),
+            ]);
             x += column.WidthMm;
         }
 
-        yield return new Entity.Polyline([new(at.X, bottom), new(at.X + table.WidthMm, bottom)])
+        double bottom = at.Y + row.HeightMm;
+        cells[^1].Add(new Entity.Polyline([new(at.X, bottom), new(at.X + table.WidthMm, bottom)])
         {
             Role = Role.Frame,
             Pen = isHead ? Pens.Of(Role.Frame) : Pens.Of(Role.Grid),
-        };
+        });
+        return cells;
     }
 
     /// <summary>The whole table at a place on paper, with no page break.</summary>

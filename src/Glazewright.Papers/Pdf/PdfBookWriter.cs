@@ -2,10 +2,11 @@ using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Fonts;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
+using PdfSharp.UniversalAccessibility;
 
 namespace Glazewright.Papers.Pdf;
 
-/// <summary>Writes pages as PDF: exact vector lines, searchable text, embedded fonts, outline, the same bytes each time.</summary>
+/// <summary>Writes pages as PDF: exact vector lines, searchable text, embedded fonts, outline, structure for reading aloud, the same bytes each time.</summary>
 public static class PdfBookWriter
 {
     /// <summary>PDF points in a millimetre.</summary>
@@ -21,7 +22,8 @@ public static class PdfBookWriter
         document.Info.Creator = "Glazewright";
         document.Language = "en";
         document.ViewerPreferences.DisplayDocTitle = true;
-        PdfMarks marks = new();
+        StructureBuilder structure = UAManager.ForDocument(document).StructureBuilder;
+        PdfMarks marks = new(structure);
         List<PdfPage> pages = [];
         foreach (Page page in book.Pages)
         {

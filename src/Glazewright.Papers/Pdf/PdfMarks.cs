@@ -1,34 +1,118 @@
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Fonts;
 using PdfSharp.Drawing;
+using PdfSharp.UniversalAccessibility;
 
 namespace Glazewright.Papers.Pdf;
 
 /// <summary>Lays the marks of pages through PDFsharp, keeping the fonts of one file.</summary>
-internal sealed class PdfMarks
+/// <param name="structure">What tells a reader by ear which marks are heading, text or picture.</param>
+internal sealed class PdfMarks(StructureBuilder structure)
 {
     private readonly Dictionary<(Face Face, double CapHeightMm), XFont> fonts = [];
 
     public void Draw(XGraphics graphics, Page page)
     {
-        foreach (MarkGroup group in page.Groups)
+        IReadOnlyList<MarkGroup> groups = page.Groups;
+        for (int i = 0; i < groups.Count;)
         {
-            XGraphicsState? state = null;
-            if (group.ClipMm is Box box)
+            int next = i + 1;
+            if (IsCell(groups[i]))
             {
-                state = graphics.Save();
-                graphics.IntersectClip(new XRect(Pt(box.Left), Pt(box.Top), Pt(box.Width), Pt(box.Height)));
+                while (next < groups.Count && IsCell(groups[next]))
+                {
+                    next++;
+                }
+
+                DrawTable(graphics, page, i, next);
+                i = next;
+                continue;
             }
 
-            foreach (Mark mark in group.Marks)
+            while (next < groups.Count && groups[i].Spoken == Spoken.Picture && groups[next].Spoken == Spoken.Picture && groups[next].Words == groups[i].Words)
             {
-                Draw(graphics, mark);
+                next++;
             }
 
-            if (state is not null)
+            MarkGroup[] together = [.. groups.Skip(i).Take(next - i).Where(g => g.Marks.Count > 0)];
+            i = next;
+            if (together.Length == 0)
             {
-                graphics.Restore(state);
+                continue;
             }
+
+            Begin(together[0], page);
+            foreach (MarkGroup group in together)
+            {
+                Draw(graphics, group);
+            }
+
+            structure.End();
+        }
+    }
+
+    private static bool IsCell(MarkGroup group) => group.Spoken is Spoken.Cell or Spoken.HeadCell;
+
+    private void DrawTable(XGraphics graphics, Page page, int first, int end)
+    {
+        structure.BeginElement(PdfBlockLevelElementTag.Table);
+        for (int i = first; i < end;)
+        {
+            string row = page.Groups[i].Words;
+            structure.BeginElement(PdfBlockLevelElementTag.TableRow);
+            for (; i < end && page.Groups[i].Words == row; i++)
+            {
+                structure.BeginElement(page.Groups[i].Spoken == Spoken.HeadCell ? PdfBlockLevelElementTag.TableHeaderCell : PdfBlockLevelElementTag.TableDataCell);
+                Draw(graphics, page.Groups[i]);
+                structure.End();
+            }
+
+            structure.End();
+        }
+
+        structure.End();
+    }
+
+    private void Begin(MarkGroup group, Page page)
+    {
+        switch (group.Spoken)
+        {
+            case Spoken.Picture:
+                Box box = group.ClipMm ?? new Box(0, 0, page.WidthMm, page.HeightMm);
+                structure.BeginElement(PdfIllustrationElementTag.Figure, Lettering.Drawable(group.Words), new XRect(Pt(box.Left), Pt(box.Top), Pt(box.Width), Pt(box.Height)));
+                break;
+            case Spoken.Furniture:
+                structure.BeginArtifact();
+                break;
+            default:
+                structure.BeginElement(group.Spoken switch
+                {
+                    Spoken.Heading1 => PdfBlockLevelElementTag.Heading1,
+                    Spoken.Heading2 => PdfBlockLevelElementTag.Heading2,
+                    Spoken.Heading3 => PdfBlockLevelElementTag.Heading3,
+                    _ => PdfBlockLevelElementTag.Paragraph,
+                });
+                break;
+        }
+    }
+
+    private void Draw(XGraphics graphics, MarkGroup group)
+    {
+        XGraphicsState? state = null;
+        if (group.ClipMm is Box box)
+        {
+            state = graphics.Save();
+            graphics.IntersectClip(new XRect(Pt(box.Left), Pt(box.Top), Pt(box.Width), Pt(box.Height)));
+        }
+
+        foreach (Mark mark in group.Marks)
+        {
+            Draw(graphics, mark);
+        }
+
+        if (state is not null)
+        {
+            graphics.Restore(state);
         }
     }
 

@@ -63,7 +63,7 @@ internal static class BlockSetting
             all.Add(Words(0, y - 1, line, ReportType.BodyMm, Face.Regular, Tone.Ink2));
         }
 
-        return Piece.Of(y + 2, 0, all);
+        return Piece.Of(y + 2, 0, all, Spoken.Heading1);
     }
 
     private static Piece Heading(Block.Heading heading, double widthMm)
@@ -72,7 +72,7 @@ internal static class BlockSetting
         double pitch = ReportType.HeadingLineMm(heading.Level);
         IReadOnlyList<string> lines = TextWrap.Lines(heading.Text, Face.SemiBold, cap, widthMm);
         IEnumerable<Entity> words = lines.Select((l, i) => Words(0, cap + i * pitch, l, cap, Face.SemiBold, heading.Level == 3 ? Tone.Accent : Tone.Ink));
-        return Piece.Of(lines.Count * pitch - (pitch - cap) + 1.5, heading.Level == 1 ? 9 : heading.Level == 2 ? 7 : 5, words) with
+        return Piece.Of(lines.Count * pitch - (pitch - cap) + 1.5, heading.Level == 1 ? 9 : heading.Level == 2 ? 7 : 5, words, heading.Level switch { 1 => Spoken.Heading1, 2 => Spoken.Heading2, _ => Spoken.Heading3 }) with
         {
             KeepWithNext = true,
             Outline = heading.Level <= 2 ? (heading.Level - 1, heading.Text) : null,
@@ -122,14 +122,21 @@ internal static class BlockSetting
     private static IEnumerable<Piece> TableRows(Table table)
     {
         TableSetting.SetRow headRow = TableSetting.Head(table);
-        Piece head = Piece.Of(headRow.HeightMm, 3, TableSetting.Draw(table, headRow, true, new(0, 0))) with { KeepWithNext = true };
+        Piece head = Row(table, headRow, "head", 3) with { KeepWithNext = true };
         yield return head;
         TableSetting.SetRow[] body = [.. TableSetting.Body(table)];
         for (int i = 0; i < body.Length; i++)
         {
             bool keep = body.Length <= ShortTableRows && i < body.Length - 1;
-            yield return Piece.Of(body[i].HeightMm, 0, TableSetting.Draw(table, body[i], false, new(0, 0))) with { Head = head, KeepWithNext = keep };
+            yield return Row(table, body[i], FormattableString.Invariant($"row {i}"), 0) with { Head = head, KeepWithNext = keep };
         }
+    }
+
+    private static Piece Row(Table table, TableSetting.SetRow row, string name, double beforeMm)
+    {
+        bool isHead = name == "head";
+        MarkGroup[] cells = [.. TableSetting.Cells(table, row, isHead, new(0, 0)).Select(c => new MarkGroup("text", "", null, Plot.OnPaper(c)) { Spoken = isHead ? Spoken.HeadCell : Spoken.Cell, Words = name })];
+        return new Piece(row.HeightMm, beforeMm, at => [.. cells.Select(c => c.Moved(at))]);
     }
 
     private static Piece Picture(Block.Picture picture, double widthMm)
@@ -142,7 +149,7 @@ internal static class BlockSetting
         return new Piece(
             page.HeightMm + lines.Count * ReportType.BodyLineMm + 1,
             4,
-            at => [.. page.Groups.Select(g => g.Moved(at + new Spot(indent, 0))), caption.Moved(at)]);
+            at => [.. page.Groups.Select(g => g.Moved(at + new Spot(indent, 0)) with { Spoken = Spoken.Picture, Words = Plot.Said(picture.Drawing) }), caption.Moved(at)]);
     }
 
     private static Piece Caution(Block.Caution caution, double widthMm)

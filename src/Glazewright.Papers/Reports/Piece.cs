@@ -21,9 +21,9 @@ internal sealed record Piece(double HeightMm, double BeforeMm, Func<Spot, IReadO
     public bool OpensPage { get; init; }
 
     /// <summary>A piece made of things drawn from its upper left corner, in mm.</summary>
-    public static Piece Of(double heightMm, double beforeMm, IEnumerable<Entity> entities)
+    public static Piece Of(double heightMm, double beforeMm, IEnumerable<Entity> entities, Spoken spoken = Spoken.Text)
     {
-        MarkGroup group = new("text", "", null, Plot.OnPaper(entities));
+        MarkGroup group = new("text", "", null, Plot.OnPaper(entities)) { Spoken = spoken };
         return new Piece(heightMm, beforeMm, at => [group.Moved(at)]);
     }
 }

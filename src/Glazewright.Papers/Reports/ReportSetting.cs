@@ -100,6 +100,6 @@ public static class ReportSetting
             },
             new Entity.Label(new(right, y), number) { Role = Role.Text, Along = Along.End, Paint = Paint.Of(Tone.Ink3) },
         ];
-        return new Page(report.Size.WidthMm, report.Size.HeightMm, [.. groups, new MarkGroup("foot", "", null, Plot.OnPaper(foot))]);
+        return new Page(report.Size.WidthMm, report.Size.HeightMm, [.. groups, new MarkGroup("foot", "", null, Plot.OnPaper(foot)) { Spoken = Spoken.Furniture }]);
     }
 }
