@@ -33,7 +33,21 @@ public sealed record Job(
     EqList<LinkBuilding> Links,
     EqList<ScopeLine> Scope,
     Tariffs Tariffs,
-    Pricing Pricing);
+    Pricing Pricing)
+{
+    /// <summary>Paper of the drawing sheets.</summary>
+    public SheetPaper Sheets { get; init; }
+}
+
+/// <summary>Paper of drawing sheets, in the size that goes with the job's units.</summary>
+public enum SheetPaper
+{
+    /// <summary>ANSI B, or A3 in metric jobs.</summary>
+    Small,
+
+    /// <summary>ANSI D, or A1 in metric jobs.</summary>
+    Large,
+}
 
 /// <summary>What a plan dimension is measured to.</summary>
 public enum PlanDatum

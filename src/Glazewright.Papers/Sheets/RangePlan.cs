@@ -116,7 +116,7 @@ public static class RangePlan
         all.Add(new Entity.Dimensions(new(lot.OriginXM + lot.SizeXM, lot.OriginYM), new(0, 1), [0, lot.SizeYM], -14, style) { Source = "lot" });
     }
 
-    /// <summary>Name and size if there is room, else the name, else the id, else nothing.</summary>
+    /// <summary>A house's name and size if there is room, else the name, else the id, else nothing. Link buildings have their size in the chains beside them; what stands on the walls between would cross it.</summary>
     internal static void Name(List<Entity> all, BuildingForm b, LengthStyle style, DrawingScale scale)
     {
         IReadOnlyList<Spot> ring = PlanSymbols.Footprint(b);
@@ -138,7 +138,7 @@ public static class RangePlan
         };
         double Room(string text, double capMm, Face face) => Lettering.WidthMm(Lettering.Drawable(text), face, capMm) + 2;
 
-        if (tallMm > 10 && wideMm > Room(size, 2.5, Face.Regular))
+        if (b.IsHouse && tallMm > 10 && wideMm > Room(size, 2.5, Face.Regular))
         {
             all.Add(Line(TextWrap.Fit(name, Face.SemiBold, 3, wideMm - 2), 3, Face.SemiBold, -2.4, 0));
             all.Add(Line(size, 2.5, Face.Regular, 2.4, 0));

@@ -13,7 +13,13 @@ internal static class SheetStyle
 
     public static LengthStyle Lengths(Job job) => job.Units == UnitSystem.Us ? LengthStyle.FeetInches : LengthStyle.Millimetres;
 
-    public static SheetSize Size(Job job) => job.Units == UnitSystem.Us ? SheetSize.AnsiB : SheetSize.A3;
+    public static SheetSize Size(Job job) => (job.Units, job.Sheets) switch
+    {
+        (UnitSystem.Us, SheetPaper.Small) => SheetSize.AnsiB,
+        (UnitSystem.Us, _) => SheetSize.AnsiD,
+        (_, SheetPaper.Small) => SheetSize.A3,
+        _ => SheetSize.A1,
+    };
 
     public static IReadOnlyList<Entity> Border(Job job, string title, string number, string scale, params string[] notes) =>
         Furniture.Border(Size(job), new TitleText(

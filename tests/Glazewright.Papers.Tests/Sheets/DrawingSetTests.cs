@@ -1,3 +1,4 @@
+using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Sets;
@@ -17,9 +18,13 @@ public class DrawingSetTests
     [InlineData(UnitSystem.Metric, 1, 900, 300)]
     [InlineData(UnitSystem.Us, 10, 600 * Ft, 60)]
     [InlineData(UnitSystem.Metric, 0, 10)]
-    public void All_lettering_of_every_sheet_can_be_read(UnitSystem units, int houses, double lengthM, int bays = 13)
+    [InlineData(UnitSystem.Us, 2, 104 * Ft, 13, SheetPaper.Large)]
+    [InlineData(UnitSystem.Metric, 2, 104 * Ft, 13, SheetPaper.Large)]
+    [InlineData(UnitSystem.Metric, 1, 900, 300, SheetPaper.Large)]
+    public void All_lettering_of_every_sheet_can_be_read(UnitSystem units, int houses, double lengthM, int bays = 13, SheetPaper paper = SheetPaper.Small)
     {
         PaperSource source = SampleSource.Make(units, houses, lengthM: lengthM, bays: bays);
+        source = source with { Job = source.Job with { Sheets = paper } };
 
         // The sample's lot holds two houses of its own length.
         source = lengthM > 104 * Ft || houses > 2 ? source with { Job = source.Job with { Lot = source.Job.Lot with { SizeXM = 0, SizeYM = 0 } } } : source;
