@@ -43,7 +43,7 @@ internal static class FrameStanding
             "Hold: all bolts to the engineer's torque, bracing complete, before the first sheet",
         ]));
         blocks.Add(new Block.Heading(2, "Pieces"));
-        blocks.Add(new Block.TableOf(MemberSchedule.Lines(source, house, style, [.. MemberSchedule.Frame, .. MemberSchedule.Along])));
+        blocks.Add(new Block.TableOf(MemberSchedule.Lines(source, house, style, [.. MemberSchedule.Frame, .. MemberSchedule.Along, .. MemberSchedule.Around])));
         return blocks;
     }
 

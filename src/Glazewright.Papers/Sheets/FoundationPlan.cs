@@ -51,7 +51,8 @@ public static class FoundationPlan
         return draft.Done(words, SheetStyle.Preliminary, "Piers as typed in the job: foundation and anchors are not designed here.");
     }
 
-    private static int Count(PaperSource source, HouseResults house, string mark) => Of(source, house).Count(p => p.Mark == mark);
+    /// <summary>Piers of a mark, holes framed.</summary>
+    internal static int Count(PaperSource source, HouseResults house, string mark) => Of(source, house).Count(p => p.Mark == mark);
 
     private static EqList<Pier> Of(PaperSource source, HouseResults house) => PierPlan.Of(house.Form.Id, source.Body.Members, house.House.Frame.PierDiameterM);
 

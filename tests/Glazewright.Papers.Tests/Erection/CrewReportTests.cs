@@ -1,4 +1,6 @@
 using Glazewright.Design.Body;
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Papers.Erection;
 using Glazewright.Papers.Pdf;
@@ -42,6 +44,21 @@ public class CrewReportTests
     {
         double movedM = Covering.MovementM(20 * 0.3048, 60 - 100 / 1.8);
         Assert.Equal(7.0 / 8 * 0.0254, movedM, 0.0254 / 16);
+    }
+
+    // The crew once was told the piers of the frame before its holes were framed: what it digs and what it bolts is what the foundation plan and the cut list say.
+    [Fact]
+    public void The_crew_digs_for_jambs_and_has_them_on_its_list()
+    {
+        PaperSource source = SampleSource.Make();
+        BuildingForm b = source.Houses[0].Form;
+        MemberSolid Jamb(string id, double x) => new(new MemberLine($"{b.Id}/end1/{id}", MemberRole.Jamb, b.Origin + x * b.AlongX, b.Origin + x * b.AlongX + new Point3(0, 0, 2)), b.Id, "tube-2x2x0.120", 0.05, 0.05, 0.003, 4, 2, 0, 0);
+        PaperSource framed = source with { Body = source.Body with { Members = source.Body.Members.Concat([Jamb("jamb-1", 3), Jamb("jamb-2", 6)]).ToEqList() } };
+        string[] words = [.. ReportSetting.Of(CrewReport.Of(framed)).Pages.SelectMany(p => p.Words()).Select(w => w.Text)];
+        Assert.Equal("2", words[Array.IndexOf(words, "Bases F3 under jambs") + 1]);
+        Assert.Contains("jamb", words);
+        string[] bare = [.. ReportSetting.Of(CrewReport.Of(source)).Pages.SelectMany(p => p.Words()).Select(w => w.Text)];
+        Assert.Equal("0", bare[Array.IndexOf(bare, "Bases F3 under jambs") + 1]);
     }
 
     // Two frames by hand: the heavier counts; pieces along the house belong to none.
