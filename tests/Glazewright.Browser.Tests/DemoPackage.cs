@@ -9,7 +9,7 @@ public sealed class DemoPackage : IDisposable
 
     public DemoPackage()
     {
-        (int exit, string output) = Run(Path.Combine(Root, "glazewright"), ["demo", "--out", Folder], TimeSpan.FromMinutes(5));
+        (int exit, string output) = Run(Path.Combine(Root, "glazewright"), ["demo", "--out", Folder], TimeSpan.FromMinutes(15));
         Assert.True(exit == 0, output);
     }
 
