@@ -111,9 +111,11 @@ internal static class DesignRun
 
         page.WriteLine();
         OpenCounts counts = OpenCounts.Of(source);
-        FindingLines.Write(page, findings, counts.OwnNotes);
+        FindingLines.Write(page, findings, counts.OwnNotes, wish.Reader is null);
         page.WriteLine();
-        page.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{files.Count} files in {wish.OutPath}; {loaded.Defaults.Count} defaults hold (glazewright job-check lists them; {counts.Defaults} stand in basis.pdf, {counts.OwnDefaults} on buying and pricing are yours alone)."));
+        page.WriteLine(wish.Reader is { } reader
+            ? string.Create(CultureInfo.InvariantCulture, $"{files.Count} files in {wish.OutPath}: the set {char.ToLowerInvariant(PaperReaders.Heading(reader)[0])}{PaperReaders.Heading(reader)[1..]}, to be handed on. What is said above is for you; {loaded.Defaults.Count} defaults hold (glazewright job-check lists them).")
+            : string.Create(CultureInfo.InvariantCulture, $"{files.Count} files in {wish.OutPath}; {loaded.Defaults.Count} defaults hold (glazewright job-check lists them; {counts.Defaults} stand in basis.pdf, {counts.OwnDefaults} on buying and pricing are yours alone)."));
         if (kept.Count > 0)
         {
             page.WriteLine($"Edited by hand since the earlier package, so kept beside the new files: {string.Join(", ", kept)}.");
@@ -126,7 +128,7 @@ internal static class DesignRun
     {
         StringBuilder json = new();
         json.Append("{\n  \"job\": ").Append(JsonText.Quote(loaded.Job.Name)).Append(",\n  \"weather\": ").Append(JsonText.Quote(loaded.Weather.Provenance.Label))
-            .Append(",\n  \"out\": ").Append(JsonText.Quote(wish.OutPath)).Append(",\n  \"files\": [\n    ")
+            .Append(",\n  \"for\": ").Append(JsonText.Quote(wish.Reader is { } reader ? PaperReaders.Word(reader) : "contractor")).Append(",\n  \"out\": ").Append(JsonText.Quote(wish.OutPath)).Append(",\n  \"files\": [\n    ")
             .AppendJoin(",\n    ", files.Select(f => JsonText.Quote(f.Path))).Append("\n  ],\n  \"keptCopies\": [").AppendJoin(", ", kept.Select(JsonText.Quote)).Append("],\n  \"findings\": [");
         json.AppendJoin(",", findings.Select(f => $"\n    {{ \"code\": {JsonText.Quote(f.Code)}, \"severity\": \"{f.Severity}\", \"part\": {JsonText.Quote(f.Id)}, \"what\": {JsonText.Quote(f.What)}, \"mend\": {JsonText.Quote(f.Mend)} }}"))
             .Append(findings.Length == 0 ? "]" : "\n  ]").Append(",\n  \"defaults\": ").Append(FaultLines.Json(loaded.Defaults)).Append("\n}\n");

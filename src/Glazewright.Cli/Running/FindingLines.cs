@@ -6,7 +6,7 @@ namespace Glazewright.Cli.Running;
 /// <summary>Findings as lines on a terminal: what must be settled is printed, equal ones once with all their parts, notes only counted.</summary>
 internal static class FindingLines
 {
-    public static void Write(TextWriter page, IReadOnlyList<Finding> findings, int ownNotes)
+    public static void Write(TextWriter page, IReadOnlyList<Finding> findings, int ownNotes, bool isWhole)
     {
         if (findings.Count == 0)
         {
@@ -37,13 +37,13 @@ internal static class FindingLines
             page.WriteLine($"  {Mark(severity)} {string.Join(", ", parts)}{(parts.Count > 0 ? ": " : "")}{text}");
         }
 
-        int notes = findings.Count(f => f.Severity == Severity.Note) - ownNotes;
+        int notes = findings.Count(f => f.Severity == Severity.Note) - (isWhole ? ownNotes : 0);
         if (notes > 0)
         {
-            page.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  · {notes} {(notes == 1 ? "note" : "notes")} more in basis.pdf."));
+            page.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  · {notes} {(notes == 1 ? "note" : "notes")} more in {(isWhole ? "basis.pdf" : "the whole package")}."));
         }
 
-        if (ownNotes > 0)
+        if (isWhole && ownNotes > 0)
         {
             page.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  · {ownNotes} {(ownNotes == 1 ? "note" : "notes")} more on buying and pricing in contractor/result.json alone."));
         }

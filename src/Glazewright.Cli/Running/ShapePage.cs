@@ -42,7 +42,7 @@ internal static class ShapePage
         }
 
         page.WriteLine("Light here is with frame and joints but without hung equipment and parked curtain: design finds somewhat less.");
-        FindingLines.Write(page, [.. r.Report.Findings.Where(f => f.Severity > Severity.Note)], 0);
+        FindingLines.Write(page, [.. r.Report.Findings.Where(f => f.Severity > Severity.Note)], 0, isWhole: true);
         foreach (Finding note in r.Report.Findings.Where(f => f.Severity == Severity.Note))
         {
             page.WriteLine("  · " + note.What);

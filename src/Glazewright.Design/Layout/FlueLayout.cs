@@ -4,6 +4,7 @@ using Glazewright.Design.Form;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Services;
 using Glazewright.Mechanics.Loads;
+using Glazewright.Science.Air;
 
 namespace Glazewright.Design.Layout;
 
@@ -47,7 +48,7 @@ internal static class FlueLayout
 
             FlueLine line = burner.SealedCombustion
                 ? One(burner, box, leastM, house, form, walls, openings)
-                : GravityLayout.One(burner, box, house, form, plant, openings);
+                : GravityLayout.One(burner, box, house, form, plant, openings, StandardAtmosphere.PressurePa(input.ElevationM));
             lines.Add(line);
             if (line.Gravity is null)
             {

@@ -9,7 +9,7 @@ internal static class GravityLayout
 {
     private const double AboveNeighbourM = 2 * FlueRules.FootM;
 
-    public static FlueLine One(HeaterUnit burner, PlacedItem box, BuildingForm house, FormResult form, PlantResult plant, List<AirOpening> openings)
+    public static FlueLine One(HeaterUnit burner, PlacedItem box, BuildingForm house, FormResult form, PlantResult plant, List<AirOpening> openings, double airPa)
     {
         double inputW = burner.OutputW / burner.EfficiencyFraction;
         double x = box.Corner.XM + box.Size.XM / 2;
@@ -37,12 +37,9 @@ internal static class GravityLayout
         {
             Gravity = new GravityVent(
                 y, roofM, capM - roofM, riseM, capacityW,
-                GravityRules.DraftPa(riseM, StandardPa, GravityRules.OutsideK, GravityRules.GasK), pullPa),
+                GravityRules.DraftPa(riseM, airPa, GravityRules.OutsideK, GravityRules.GasK), pullPa, airPa),
         };
     }
-
-    /// <summary>Sea level: the most the draft can be.</summary>
-    private const double StandardPa = 101_325;
 
     // Buildings within 8 ft whose ridge stands above the roof here: 2 ft above them.
     private static double Neighbours(BuildingForm house, FormResult form, Point3 foot)

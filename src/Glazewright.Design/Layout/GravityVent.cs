@@ -10,7 +10,8 @@ namespace Glazewright.Design.Layout;
 /// <param name="CapacityW">Fuel input the pipe carries at that height by the table, W.</param>
 /// <param name="DraftPa">Theoretical draft of warm gas of that height, Pa.</param>
 /// <param name="FansPullPa">Pressure all exhaust fans pull the house below outside, Pa; zero without fans.</param>
-public sealed record GravityVent(double AcrossM, double RoofM, double OverRoofM, double RiseM, double CapacityW, double DraftPa, double FansPullPa);
+/// <param name="AirPa">Pressure of the air at the site's elevation, Pa.</param>
+public sealed record GravityVent(double AcrossM, double RoofM, double OverRoofM, double RiseM, double CapacityW, double DraftPa, double FansPullPa, double AirPa);
 
 /// <summary>Sizes, heights and draft of gravity vents. The adopted code, the listing and a licensed fitter decide.</summary>
 internal static class GravityRules
@@ -34,7 +35,7 @@ internal static class GravityRules
     private const double GasConstantAir = 287.05;
     private const double GravityMs2 = 9.80665;
 
-    // Fuel input in kBtu/h of one draft-hood appliance on a straight vent (no lateral), rows by height in ft, columns by diameter 3 to 9 in.
+    // Fuel input in kBtu/h of one draft-hood appliance on a straight vent (no lateral), rows by height in ft, columns by diameter 3 to 8 in.
     private static readonly double[] HeightsFt = [6, 8, 10, 15, 20];
     private static readonly double[] Inches = [3, 4, 5, 6, 7, 8];
 

@@ -13,7 +13,8 @@ namespace Glazewright.Design.Layout;
 /// <param name="Metric">Places on a grid of 5 cm instead of 2 in.</param>
 /// <param name="GroundSnowPa">Ground snow, Pa: vent terminals stand above it.</param>
 /// <param name="Fuel">Fuel on the lot: a boiler burns it.</param>
-public sealed record LayoutInput(string House, string Pointer, FaceName FanFace, EqList<Bench> Benches, double MainAisleM, bool Metric, double GroundSnowPa, FuelKind Fuel)
+/// <param name="ElevationM">Above the sea, m: thin air draws less.</param>
+public sealed record LayoutInput(string House, string Pointer, FaceName FanFace, EqList<Bench> Benches, double MainAisleM, bool Metric, double GroundSnowPa, FuelKind Fuel, double ElevationM)
 {
     /// <summary>Projects the job.</summary>
     /// <param name="job">The job.</param>
@@ -30,7 +31,7 @@ public sealed record LayoutInput(string House, string Pointer, FaceName FanFace,
 
         Brief.House h = job.Houses[index];
         return new LayoutInput(h.Id, $"/houses/{index}", h.Equipment.FanFace, h.Benches, h.MainAisleM, job.Units == UnitSystem.Metric, job.Site.Snow.GroundPa,
-            job.Utilities.Fuel);
+            job.Utilities.Fuel, job.Site.ElevationM);
     }
 
     /// <summary>The wall opposite a wall; other faces give themselves.</summary>

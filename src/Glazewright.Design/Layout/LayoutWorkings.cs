@@ -92,10 +92,10 @@ internal static class LayoutWorkings
             "Type B, straight, between the table's rows by straight lines; inputs at sea-level rating."));
         figures.Add(Figure.Derive(
             $"{id}-vent-draft", "Theoretical draft", Unit.Pascal,
-            Term.Of("k", "Pressure of outside air over its gas constant, times gravity", GravityRules.DraftPa(1, 101_325, GravityRules.OutsideK, double.PositiveInfinity) * GravityRules.OutsideK, Unit.None, GravityRules.Draft)
+            Term.Of("k", "Pressure of outside air over its gas constant, times gravity", GravityRules.DraftPa(1, g.AirPa, GravityRules.OutsideK, double.PositiveInfinity) * GravityRules.OutsideK, Unit.None, GravityRules.Draft)
                 * Term.Of("H", rise)
                 * (Term.Of("a", "1 over outside temperature (10 °C)", 1 / GravityRules.OutsideK, Unit.None, GravityRules.Draft)
                     - Term.Of("b", "1 over mean gas temperature (150 °C, common practice)", 1 / GravityRules.GasK, Unit.None, GravityRules.Draft)),
-            GravityRules.Draft, "Without friction and at sea level: the most there can be."));
+            GravityRules.Draft, "Without friction, at the elevation of the site: the most there can be."));
     }
 }

@@ -9,7 +9,7 @@ using Glazewright.Design.Contracts;
 namespace Glazewright.Design.Pipeline;
 
 /// <summary>
-/// Canonical bytes of stage records, and their hash: constructor parameters in order, numbers by their bits, text with its
+/// Canonical bytes of stage records, and their hash: constructor parameters in order, then what is set beside them by name, numbers by their bits, text with its
 /// length, closed cases by their name. Two records that are equal have the same bytes on every machine.
 /// </summary>
 public static class Canonical
@@ -125,9 +125,14 @@ public static class Canonical
             .GetConstructors(BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic)
             .Where(c => c.GetParameters() is not [var only] || only.ParameterType != type)
             .MaxBy(c => c.GetParameters().Length);
-        Func<object, object?>[] parts = [.. (constructor?.GetParameters() ?? []).Select(p => Reader(
+        PropertyInfo[] given = [.. (constructor?.GetParameters() ?? []).Select(p =>
             type.GetProperty(p.Name!, BindingFlags.Instance | BindingFlags.Public | BindingFlags.IgnoreCase)
-            ?? throw new NotSupportedException($"{type}: no property for constructor parameter '{p.Name}'.")))];
+            ?? throw new NotSupportedException($"{type}: no property for constructor parameter '{p.Name}'."))];
+
+        // What is set beside the constructor counts too: without it two records that differ would share a key.
+        IEnumerable<PropertyInfo> beside = type.GetProperties(BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic)
+            .Where(p => p.CanWrite && Backing(p) is not null && !given.Any(g => g.Name == p.Name)).OrderBy(p => p.Name, StringComparer.Ordinal);
+        Func<object, object?>[] parts = [.. given.Concat(beside).Select(Reader)];
         string name = type.FullName!;
         return (s, v) =>
         {
@@ -141,9 +146,10 @@ public static class Canonical
 
     // A field is read as it stands; a property's getter would be compiled for this first, and a package has more than a thousand.
     private static Func<object, object?> Reader(PropertyInfo property) =>
-        property.DeclaringType!.GetField($"<{property.Name}>k__BackingField", BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.DeclaredOnly) is { } field
-            ? field.GetValue
-            : property.GetValue;
+        Backing(property) is { } field ? field.GetValue : property.GetValue;
+
+    private static FieldInfo? Backing(PropertyInfo property) =>
+        property.DeclaringType!.GetField($"<{property.Name}>k__BackingField", BindingFlags.Instance | BindingFlags.NonPublic | BindingFlags.DeclaredOnly);
 
     private sealed class Sink : IDisposable
     {

@@ -25,7 +25,7 @@ public static class AnswersReport
         [
             new Block.Opening(name, "Your questions, answered with their numbers", Facts(source)),
         ];
-        blocks.Add(ShortTable(source));
+        blocks.Add(ShortTable(answers));
         blocks.Add(Cautions.Weather(source));
         if (job.Occupancy.Visitors != Visitors.StaffOnly)
         {
@@ -59,9 +59,9 @@ public static class AnswersReport
         [.. Answers(source).Select(a => new ShortAnswer(a.Question, a.Brief, Word(a.Standing)))];
 
     /// <summary>The questions with their short answers, as a table.</summary>
-    internal static Block ShortTable(PaperSource source) => new Block.TableOf(new Table(
+    internal static Block ShortTable(IEnumerable<QuestionAnswered> answers) => new Block.TableOf(new Table(
         [new("You asked", 66), new("Short answer", 92), new("", 19)],
-        [.. Answers(source).Select(a => (IReadOnlyList<string>)[a.Question, a.Brief, Word(a.Standing)])]));
+        [.. answers.Select(a => (IReadOnlyList<string>)[a.Question, a.Brief, Word(a.Standing)])]));
 
     /// <summary>The answers that everyone on the job may read: all but what it costs to build.</summary>
     internal static IEnumerable<QuestionAnswered> OpenAnswers(PaperSource source)
@@ -93,7 +93,7 @@ public static class AnswersReport
         }
     }
 
-    private static IEnumerable<QuestionAnswered> Answers(PaperSource source) =>
+    internal static IEnumerable<QuestionAnswered> Answers(PaperSource source) =>
         PriceAnswer.Of(source) is QuestionAnswered price ? OpenAnswers(source).Append(price) : OpenAnswers(source);
 
     internal static IReadOnlyList<string> Facts(PaperSource source)

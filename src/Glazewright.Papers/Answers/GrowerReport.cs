@@ -47,7 +47,7 @@ public static class GrowerReport
             yield return SectionOf(source, source.Houses[0], 76);
         }
 
-        yield return AnswersReport.ShortTable(source);
+        yield return AnswersReport.ShortTable(AnswersReport.Answers(source));
         yield return new Block.Paragraph("Predicted for a typical year, not a warranty. The last page tells what all of it rests on; answers.pdf has the numbers.", Quiet: true);
     }
 

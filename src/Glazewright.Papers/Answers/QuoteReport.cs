@@ -101,7 +101,7 @@ public static class QuoteReport
     }
 
     private static string FaceWord(BuildingForm b, FaceName face) =>
-        Compass.Word(b.Face(face).AzimuthDeg) + (face is FaceName.RoofLeft or FaceName.RoofRight ? " roof" : " wall");
+        SheetStyle.Facing(b, face) + (face is FaceName.RoofLeft or FaceName.RoofRight ? " roof" : " wall");
 
     private static IEnumerable<string> Terms(PaperSource source)
     {

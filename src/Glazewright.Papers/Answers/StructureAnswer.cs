@@ -4,8 +4,10 @@ using Glazewright.Design.Form;
 using Glazewright.Design.Frame;
 using Glazewright.Design.Framing;
 using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Exchange;
 using Glazewright.Papers.Reports;
 using Glazewright.Papers.Sets;
+using Glazewright.Papers.Sheets;
 
 namespace Glazewright.Papers.Answers;
 
@@ -22,8 +24,8 @@ internal static class StructureAnswer
         if (worst is not null)
         {
             sentence += fails
-                ? FormattableString.Invariant($" The sizes in the job do not carry these loads: the most loaded member, a {Words(worst.Role)}, would need {worst.Utilisation:0.0} times its capacity.")
-                : FormattableString.Invariant($" The most loaded member, a {Words(worst.Role)}, uses {100 * worst.Utilisation:0} % of its capacity. That is not an approval: what was not checked stands below.");
+                ? FormattableString.Invariant($" The sizes in the job do not carry these loads: the most loaded member, a {MemberSchedule.Word(worst.Role)}, would need {worst.Utilisation:0.0} times its capacity.")
+                : FormattableString.Invariant($" The most loaded member, a {MemberSchedule.Word(worst.Role)}, uses {100 * worst.Utilisation:0} % of its capacity. That is not an approval: what was not checked stands below.");
         }
 
         List<Block> blocks =
@@ -51,7 +53,7 @@ internal static class StructureAnswer
                 MemberCheck? check = house.Frame.Checks.Where(c => c.Role == choice.Role).OrderByDescending(c => c.Utilisation).FirstOrDefault();
                 rows.Add([
                     house.Form.Id,
-                    Words(choice.Role),
+                    MemberSchedule.Word(choice.Role),
                     choice.Section,
                     check is null ? "–" : FormattableString.Invariant($"{100 * check.Utilisation:0} %"),
                     check?.Combination ?? "not checked",
@@ -59,11 +61,10 @@ internal static class StructureAnswer
                 ]);
             }
 
-
             // Around the openings: the hardest-worked of each kind in each wall.
             foreach (OpeningCheck check in house.Framing.Checks.GroupBy(c => (c.Face, c.Role)).Select(g => g.MaxBy(c => c.UseFraction)!).OrderBy(c => c.Role).ThenBy(c => c.Face))
             {
-                rows.Add([house.Form.Id, $"{Words(check.Role)}, {Wall(check.Face)}", check.Section, FormattableString.Invariant($"{100 * check.UseFraction:0} %"), check.DeflectionFraction > check.StrengthFraction ? "service wind or weight" : check.Combination, check.Clause]);
+                rows.Add([house.Form.Id, $"{MemberSchedule.Word(check.Role)}, {ServicesCsv.Wall(check.Face)} wall", check.Section, FormattableString.Invariant($"{100 * check.UseFraction:0} %"), check.DeflectionFraction > check.StrengthFraction ? "service wind or weight" : check.Combination, check.Clause]);
             }
         }
 
@@ -71,19 +72,4 @@ internal static class StructureAnswer
     }
 
     private static string Edition(LoadEdition edition) => edition == LoadEdition.Asce716 ? "ASCE/SEI 7-16" : "ASCE/SEI 7-22";
-
-    private static string Wall(FaceName face) => face switch
-    {
-        FaceName.End1 => "end 1",
-        FaceName.End2 => "end 2",
-        FaceName.Left => "left wall",
-        _ => "right wall",
-    };
-
-    private static string Words(MemberRole role) => role switch
-    {
-        MemberRole.CollarTie => "collar tie",
-        MemberRole.EndPost => "end post",
-        _ => role.ToString().ToLowerInvariant(),
-    };
 }

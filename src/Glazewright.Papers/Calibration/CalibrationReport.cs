@@ -1,6 +1,7 @@
 using System.Globalization;
 using Glazewright.Design.Calibration;
 using Glazewright.Design.Contracts;
+using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Reports;
 
@@ -44,7 +45,7 @@ public static class CalibrationReport
         ];
         foreach ((string name, ScoreLine week) in CalibrationPictures.Chosen(r))
         {
-            blocks.Add(new Block.Picture(CalibrationPictures.Air(r, week, name), string.Create(I, $"{char.ToUpperInvariant(name[0])}{name[1..]} scored week ({week.Name}): error {week.AirRmsK:0.00} K.")));
+            blocks.Add(new Block.Picture(CalibrationPictures.Air(r, week, name), string.Create(I, $"{Said.Capital(name)} scored week ({week.Name}): error {week.AirRmsK:0.00} K.")));
             blocks.Add(new Block.Picture(CalibrationPictures.Humidity(r, week, name), string.Create(I, $"Its humidity: error {CalibrationText.Number(week.HumidityRmsPercent, "0.0")} % RH.")));
         }
 

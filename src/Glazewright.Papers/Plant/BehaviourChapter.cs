@@ -64,7 +64,7 @@ internal static class BehaviourChapter
                     [$"Mean over a sweep: {said.Text(OscillatingPlant.MeanMs, Unit.MetrePerSecond)}", said.Text(o.MeanRadiusM, Unit.Metre), said.Text(o.CoveredByMeanM2, Unit.SquareMetre), Whole(o.NeededByMean)],
                 ]));
             yield return new Block.Paragraph(
-                $"{Whole(o.Count)} in the job, {said.Text(o.FlowEachM3PerS, Unit.CubicMetrePerSecond)} and {Whole(o.PowerEachW)} W each. The {(o.NeededByMean > o.NeededByPeak ? "mean" : "peak")} governs: {Whole(o.Needed)}{(o.Count >= o.Needed ? ", which are there" : o.Count >= Math.Min(o.NeededByPeak, o.NeededByMean) ? ": the other wish is held" : ": too few for either wish")}. At the far end of the peak's reach a leaf feels {said.Text(o.EdgePeakMs, Unit.MetrePerSecond)} while the jet points there and {said.Text(o.EdgeMeanMs, Unit.MetrePerSecond)} on average. Free jet without foliage: the best case; the circulation loop's own speed comes beside it. Steps are in basis.pdf.");
+                $"{Whole(o.Count)} in the job, {said.Text(o.FlowEachM3PerS, Unit.CubicMetrePerSecond)} and {Whole(o.PowerEachW)} W each. The {(o.NeededByMean > o.NeededByPeak ? "mean" : "peak")} governs: {Whole(o.Needed)}{(o.Count >= o.Needed ? ", which are there" : o.Count >= Math.Min(o.NeededByPeak, o.NeededByMean) ? ": the other wish is held" : ": too few for either wish")}. At the far end of the peak's reach a leaf feels {said.Text(o.EdgePeakMs, Unit.MetrePerSecond)} while the jet points there and {said.Text(o.EdgeMeanMs, Unit.MetrePerSecond)} on average. Free jet without foliage: the best case; the circulation loop's own speed comes beside it. Its steps are among the calculations.");
         }
 
         if (b.Curtain is { } c)

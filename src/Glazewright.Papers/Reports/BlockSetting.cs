@@ -117,7 +117,9 @@ internal static class BlockSetting
         ? table
         : table with { Columns = [.. table.Columns.Select(c => c with { WidthMm = c.WidthMm * widthMm / table.WidthMm })] };
 
-    private const int ShortTableRows = 14; // a year's months and a sum: read as one
+    // A year's months and a sum are read as one; tall rows would leave half a page empty before them.
+    private const int ShortTableRows = 14;
+    private const double ShortTableMm = 110;
 
     private static IEnumerable<Piece> TableRows(Table table)
     {
@@ -125,9 +127,10 @@ internal static class BlockSetting
         Piece head = Row(table, headRow, "head", 3) with { KeepWithNext = true };
         yield return head;
         TableSetting.SetRow[] body = [.. TableSetting.Body(table)];
+        bool isShort = body.Length <= ShortTableRows && body.Sum(r => r.HeightMm) <= ShortTableMm;
         for (int i = 0; i < body.Length; i++)
         {
-            bool keep = body.Length <= ShortTableRows && i < body.Length - 1;
+            bool keep = isShort && i < body.Length - 1;
             yield return Row(table, body[i], FormattableString.Invariant($"row {i}"), 0) with { Head = head, KeepWithNext = keep };
         }
     }

@@ -32,10 +32,11 @@ public static class CoverSheet
             insets.Add(new Inset(HouseSection.Picture(source, source.Houses[0], leftMm, upperMm - 4), new(room.Left, room.Top)));
         }
 
+        QuestionAnswered[] asked = [.. AnswersReport.OpenAnswers(source).Take(MostAnswers)];
         double rightX = room.Right - AnswersMm;
         Table answers = new(
             [new("Asked", 60), new("Short answer", 79), new("", 19)],
-            [.. AnswersReport.OpenAnswers(source).Take(MostAnswers).Select(a => (IReadOnlyList<string>)[a.Question, a.Brief, AnswersReport.Word(a.Standing)])]);
+            [.. asked.Select(a => (IReadOnlyList<string>)[a.Question, a.Brief, AnswersReport.Word(a.Standing)])]);
         paper.AddRange(TableSetting.DrawAll(answers, new(rightX, room.Top)));
         double planTop = room.Top + TableSetting.HeightMm(answers) + 2;
         double planMm = room.Top + upperMm - 4 - planTop;
@@ -58,7 +59,7 @@ public static class CoverSheet
             }
         }
 
-        string words = string.Join(" ", AnswersReport.OpenAnswers(source).Take(MostAnswers).Select(a => $"{a.Question} {a.Brief}."));
+        string words = string.Join(" ", asked.Select(a => $"{a.Question} {a.Brief}."));
         return new Sheet("cover", "Cover", words, size.WidthMm, size.HeightMm, [], paper) { Insets = insets };
     }
 }

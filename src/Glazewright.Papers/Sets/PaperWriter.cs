@@ -3,9 +3,6 @@ namespace Glazewright.Papers.Sets;
 /// <summary>Makes every file of a job's package, or those of one reader's set.</summary>
 public static class PaperWriter
 {
-    /// <summary>Raise when the papers change for the same results.</summary>
-    public const int Version = 7;
-
     /// <summary>The whole package, the contractor's.</summary>
     /// <param name="source">What the papers are made from.</param>
     /// <param name="cancel">Looked at between files.</param>

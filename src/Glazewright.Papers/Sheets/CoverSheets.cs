@@ -73,7 +73,7 @@ public static class CoverSheets
         draft.Table("Pieces, as on the cut list", MemberSchedule.Cut(schedule, stripMm - 9), new(draft.Room.Left, y));
         draft.Table("Areas, openings taken out", MemberSchedule.Cut(areas, stripMm - 9), new(draft.Room.Left + schedule.WidthMm + 6, y));
         return draft.Done(
-            $"{char.ToUpperInvariant(what[0])}{what[1..]} of {b.Name}: {bought.Sum(p => p.Count).ToString(CultureInfo.InvariantCulture)} sheets and panels.", SheetStyle.Preliminary,
+            $"{Said.Capital(what)} of {b.Name}: {bought.Sum(p => p.Count).ToString(CultureInfo.InvariantCulture)} sheets and panels.", SheetStyle.Preliminary,
             "Ribs run up the slope; ultraviolet face out; the narrow piece lies where drawn; lengths with what is trimmed in place. Stop in wind; fall through sheet kills.");
     }
 

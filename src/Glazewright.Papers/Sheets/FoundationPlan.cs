@@ -56,9 +56,6 @@ public static class FoundationPlan
 
     private static EqList<Pier> Of(PaperSource source, HouseResults house) => PierPlan.Of(house.Form.Id, source.Body.Members, house.House.Frame.PierDiameterM);
 
-    /// <summary>Members of a role, before holes are framed.</summary>
-    internal static int Count(BuildingForm b, MemberRole role) => b.Members.Count(m => m.Role == role);
-
     private static bool HasPiers(FrameChoice frame) => frame is { PierDiameterM: > 0, PierDepthM: > 0 };
 
     // Whole notes, as many as there is room for: the danger ones stand first.

@@ -39,7 +39,7 @@ public static class FramingPlan
         draft.Table("Members along the house", MemberSchedule.Cut(marks, tableMm - 6), new(room.Left, plan.Bottom + 3));
         draft.Notes(notes, new(room.Left + marks.WidthMm + 8, plan.Bottom + 3), room.Width - marks.WidthMm - 8);
         return draft.Done(
-            $"Roof framing of {b.Name}: {FoundationPlan.Count(b, MemberRole.Rafter)} rafters, {FoundationPlan.Count(b, MemberRole.Purlin)} purlins.", SheetStyle.Preliminary, "Connections, bracing and end walls are not designed.");
+            $"Roof framing of {b.Name}: {b.Members.Count(m => m.Role == MemberRole.Rafter)} rafters, {b.Members.Count(m => m.Role == MemberRole.Purlin)} purlins.", SheetStyle.Preliminary, "Connections, bracing and end walls are not designed.");
     }
 
     private static List<Entity> Plan(PaperSource source, HouseResults house, HouseGrid grid, LengthStyle style)

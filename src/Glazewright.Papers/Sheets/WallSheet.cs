@@ -4,6 +4,7 @@ using Glazewright.Design.Brief;
 using Glazewright.Design.Form;
 using Glazewright.Design.Framing;
 using Glazewright.Design.Layout;
+using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Sets;
 using Glazewright.Papers.Solids;
@@ -87,7 +88,7 @@ public static class WallSheet
         }
 
         string words = string.Join("; ", groups.SelectMany(g => g).Select(g => string.Create(CultureInfo.InvariantCulture, $"{g.Number}: {g.Members.Count} × {g.First.Label}")));
-        return new Sheet($"{id}-{b.Id}", title, $"{char.ToUpperInvariant(what[0])}{what[1..]} of {b.Name}. {words}.", size.WidthMm, size.HeightMm, views, paper);
+        return new Sheet($"{id}-{b.Id}", title, $"{Said.Capital(what)} of {b.Name}. {words}.", size.WidthMm, size.HeightMm, views, paper);
     }
 
     private static string Title(HouseResults house, FaceName face)

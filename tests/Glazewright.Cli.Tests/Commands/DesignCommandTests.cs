@@ -46,6 +46,20 @@ public sealed class DesignCommandTests(DesignedOnce designed) : IClassFixture<De
         }
     }
 
+    // Asked before anything is computed: a set has a reader we know and a folder of its own.
+    [Fact]
+    public void A_set_for_nobody_or_over_the_contractors_package_is_refused()
+    {
+        Ran nobody = Shell.Run("design", Shell.Example("three-lines.json"), "--out", designed.First + "-set", "--for", "banker");
+        Assert.Equal(2, nobody.Exit);
+        Assert.Contains("grower, reviewer, shop, crew, controls, trades", nobody.Errors, StringComparison.Ordinal);
+        Assert.Equal(0, designed.Ran.Exit);
+        Ran over = Shell.Run("design", Shell.Example("three-lines.json"), "--out", designed.First, "--for", "grower");
+        Assert.Equal(2, over.Exit);
+        Assert.Contains("must not mix", over.Errors, StringComparison.Ordinal);
+        Assert.True(File.Exists(Path.Combine(designed.First, "contractor", "result.json")));
+    }
+
     [Fact]
     [Trait("Category", "Slow")]
     public void One_thread_and_eight_give_the_same_bytes()

@@ -66,6 +66,21 @@ public class GravityVentTests
         Assert.Equal(0.67, pa / 249.08891, tolerance: 0.005);
     }
 
+    // Thin air draws less: at 1,500 m the standard atmosphere is at 84.56 kPa (US Standard Atmosphere 1976, from memory), 0.8345 of sea level's.
+    [Fact]
+    public void Thin_air_draws_less()
+    {
+        GravityVent At(double elevationM)
+        {
+            Job open = Open();
+            (LayoutResult layout, _) = Run(open with { Site = open.Site with { ElevationM = elevationM } });
+            return layout.Flues[0].Gravity!;
+        }
+
+        Assert.Equal(84_556, At(1500).AirPa, tolerance: 30);
+        Assert.Equal(0.8345, At(1500).DraftPa / At(0).DraftPa, tolerance: 5e-4);
+    }
+
     // 125 / 0.79 = 158 kBtu/h: 5 in carries 141 at 6 ft, 155 at 8, 166 at 10.
     [Fact]
     public void The_smallest_pipe_that_carries_the_input_goes_straight_up_through_the_roof()

@@ -14,6 +14,22 @@ public class CanonicalTests
 
     private sealed record Holder(Shape Shape, EqList<string> Names, int? Count);
 
+    private sealed record Beside(int Count)
+    {
+        public double? HungKg { get; init; }
+
+        public int Twice => 2 * Count;
+    }
+
+    // A door's hung weight is set beside its constructor: two jobs that differ in it alone once had one key.
+    [Fact]
+    public void What_is_set_beside_the_constructor_counts()
+    {
+        Assert.NotEqual(Canonical.Hash(new Beside(1)), Canonical.Hash(new Beside(1) { HungKg = 80 }));
+        Assert.NotEqual(Canonical.Hash(new Beside(1) { HungKg = 81 }), Canonical.Hash(new Beside(1) { HungKg = 80 }));
+        Assert.Equal(Canonical.Hash(new Beside(1) { HungKg = 80 }), Canonical.Hash(new Beside(1) { HungKg = 80 }));
+    }
+
     private sealed record Bad(double[] ValuesM);
 
     [Fact]

@@ -118,7 +118,7 @@ public class EquipmentCountedByHand
             [
                 Line("A/heater-1", true, 4, FaceName.Left, 4, 1),
                 Line("A/heater-2", true, 4, null, 0, 0),
-                Line("A/heater-3", false, 6, FaceName.RoofLeft, 3, 0) with { Gravity = new GravityVent(1, 3, 1, 3, 2, 5, 0) },
+                Line("A/heater-3", false, 6, FaceName.RoofLeft, 3, 0) with { Gravity = new GravityVent(1, 3, 1, 3, 2, 5, 0, 101_325) },
                 Line("A/boiler", true, 5, null, 0, 0) with { Unplaced = true },
             ],
         };
