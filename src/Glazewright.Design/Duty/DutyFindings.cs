@@ -78,7 +78,18 @@ internal static class DutyFindings
                 new Source.FirstPrinciples("heat balance along the house"));
         }
 
-        if (f.HotCrop.NeverAboveC < 90 && f.Run.HottestC > f.HotCrop.NeverAboveC)
+        if (!f.Input.Exhaust)
+        {
+            if (f.HotCrop.NeverAboveC < f.Outside.DryBulbC)
+            {
+                yield return new Finding(
+                    "duty/never-above-below-outside", Severity.Miss, house,
+                    Text($"On the design day it is {C(f.Outside.DryBulbC)} outside, and the house has no exhaust fans: \"never over {C(f.HotCrop.NeverAboveC)}\" does not hold, since openings alone bring in air no cooler than that."),
+                    "Exhaust fans with a wet wall or fog, more shade, or a crop that is out of the house by then.",
+                    new Source.Given($"{f.Input.Pointer}/schedule"));
+            }
+        }
+        else if (f.HotCrop.NeverAboveC < 90 && f.Run.HottestC > f.HotCrop.NeverAboveC)
         {
             yield return new Finding(
                 "duty/never-above-missed", Severity.Miss, house,

@@ -20,6 +20,7 @@ namespace Glazewright.Design.Duty;
 /// <param name="ShadeFraction">Shade counted when fans are sized.</param>
 /// <param name="TemperatureRiseK">Rise allowed from intake to fans, K.</param>
 /// <param name="WetWall">A wet wall is wanted.</param>
+/// <param name="Exhaust">Exhaust fans are wanted.</param>
 /// <param name="Schedule">Crop schedule.</param>
 public sealed record DutyInput(
     string House,
@@ -37,6 +38,7 @@ public sealed record DutyInput(
     double ShadeFraction,
     double TemperatureRiseK,
     bool WetWall,
+    bool Exhaust,
     EqList<CropPeriod> Schedule)
 {
     /// <summary>Projects the job.</summary>
@@ -69,6 +71,7 @@ public sealed record DutyInput(
             h.Equipment.ShadeFraction,
             h.Equipment.TemperatureRiseK,
             h.Equipment.WetWall,
+            h.Equipment.Exhaust,
             h.Schedule);
     }
 }

@@ -91,7 +91,8 @@ public class JobReaderTests
     [InlineData("/site/wind/edition", "\"ASCE 7-22\"", FaultKind.Contradiction, "/site/wind/edition", "one edition")]
     [InlineData("/site/weather/file", "\"../demo.epw\"", FaultKind.NotFound, "/site/weather/file", "beside the job")]
     [InlineData("/site/weather/normals", "[]", FaultKind.OutOfRange, "/site/weather/normals", "12 items")]
-    [InlineData("/site/design/extremeMin", "\"10 F\"", FaultKind.Contradiction, "/site/design", "extremeMin")]
+    [InlineData("/site/design/extremeMin", "\"10 F\"", FaultKind.Contradiction, "/site/design/extremeMin", "heating996")]
+    [InlineData("/site/design/coincidentWetBulb", "\"95 F\"", FaultKind.Contradiction, "/site/design/coincidentWetBulb", "91 °F")]
     [InlineData("/pricing/draws", "[\"50 %\", \"40 %\"]", FaultKind.Contradiction, "/pricing/draws", "100 %")]
     [InlineData("/tariffs/power", "\"0.14 €/kWh\"", FaultKind.Contradiction, "/tariffs/power", "one currency")]
     [InlineData("/tariffs/fuel", "\"2.10\"", FaultKind.Unit, "/tariffs/fuel", "$/gal")]
@@ -105,6 +106,14 @@ public class JobReaderTests
         Fault fault = Assert.Single(faults, f => f.Kind == kind && f.Pointer == place);
         Assert.Contains(cure, fault.Right, StringComparison.Ordinal);
         Assert.True(fault.Line > 0);
+    }
+
+    // One design value that cannot be read does not hide that two others contradict each other.
+    [Fact]
+    public void Every_pair_of_design_conditions_is_looked_at()
+    {
+        EqList<Fault> faults = Examples.Faults(new Edit("/site/design/heating996", "\"-500 F\""), new Edit("/site/design/coincidentWetBulb", "\"95 F\""));
+        Assert.Equal(["/site/design/coincidentWetBulb", "/site/design/heating996"], faults.Select(f => f.Pointer).Order(StringComparer.Ordinal));
     }
 
     [Fact]

@@ -117,6 +117,17 @@ public class DesignAirTests
         Assert.DoesNotContain(Findings(34, 80), f => f.Code == "duty/day-wish-below-wet-bulb");
     }
 
+    // Without fans there is no fan end: what is told is that openings bring in outside air as it is.
+    [Fact]
+    public void A_house_without_fans_is_not_told_of_its_fan_end()
+    {
+        Job job = Demo with { Houses = [.. Demo.Houses.Select(h => h with { Equipment = h.Equipment with { Exhaust = false } })] };
+        EqList<Finding> found = DesignDay.Duty(job).Report.Findings;
+        Assert.DoesNotContain(found, f => f.What.Contains("fan end", StringComparison.Ordinal));
+        Assert.Contains(found, f => f.Code == "duty/never-above-below-outside");
+        Assert.DoesNotContain(DesignDay.Duty(Demo).Report.Findings, f => f.Code == "duty/never-above-below-outside");
+    }
+
     private static IEnumerable<Finding> Findings(double dayC, double humidityPercent)
     {
         Job job = Demo with

@@ -212,7 +212,6 @@ internal static class SiteFields
 
     private static DesignConditions Design(FieldReader f)
     {
-        int before = f.FaultCount;
         DesignConditions design = new(
             f.TemperatureC("heating996", "-50 C", "30 C", null, "99.6 % heating dry bulb."),
             f.TemperatureC("extremeMin", "-60 C", "30 C", null, "Mean annual extreme minimum."),
@@ -220,12 +219,18 @@ internal static class SiteFields
             f.TemperatureC("coincidentWetBulb", "-10 C", "40 C", null, "Mean wet bulb at that dry bulb."),
             f.TemperatureC("evaporation04", "-10 C", "40 C", null, "0.4 % evaporation wet bulb."),
             new Source.Given(f.Pointer));
-        if (f.FaultCount == before && (design.ExtremeMinC > design.Heating996C || design.CoincidentWetBulbC > design.Cooling04C || design.Heating996C > design.Cooling04C))
-        {
-            f.Add(FaultKind.Contradiction, "", "the design conditions are out of order", "extremeMin ≤ heating996 ≤ cooling04, and the wet bulb at or below its dry bulb");
-        }
-
+        InOrder(f, "extremeMin", design.ExtremeMinC, "heating996", design.Heating996C, "the extreme minimum is above the 99.6 % temperature");
+        InOrder(f, "heating996", design.Heating996C, "cooling04", design.Cooling04C, "the heating temperature is above the cooling temperature");
+        InOrder(f, "coincidentWetBulb", design.CoincidentWetBulbC, "cooling04", design.Cooling04C, "a wet bulb is never above its dry bulb");
         return design;
+    }
+
+    private static void InOrder(FieldReader f, string lowKey, double lowC, string highKey, double highC, string wrong)
+    {
+        if (lowC > highC && !f.IsFaulty(lowKey) && !f.IsFaulty(highKey))
+        {
+            f.Add(FaultKind.Contradiction, lowKey, wrong, string.Create(CultureInfo.InvariantCulture, $"at most {highKey}, {highC:0.#} °C ({highC * 1.8 + 32:0.#} °F)"));
+        }
     }
 
     private static WindSite Wind(FieldReader f, LoadEdition snowEdition)
