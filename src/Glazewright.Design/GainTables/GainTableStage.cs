@@ -18,29 +18,36 @@ public static class GainTableStage
     private const double SunReachDeg = 23.44;
     private const double MarginDeg = 8;
 
+    /// <summary>The nodes of every table, and of the light map.</summary>
+    internal static SunGrid Grid { get; } = SunGrid.Even(Azimuths, ElevationSteps);
+
     /// <summary>Computes one house before its equipment is known: what its equipment is sized by.</summary>
     /// <param name="input">What the job says.</param>
     /// <param name="form">Shapes.</param>
     /// <param name="body">Members with sections.</param>
-    /// <param name="cancel">Looked at between the two curtain positions.</param>
+    /// <param name="views">What its faces see of each other.</param>
+    /// <param name="cancel">Looked at before the directions are traced.</param>
     /// <returns>The table.</returns>
     /// <exception cref="ArgumentException">No such house, or an unknown cover kind.</exception>
-    public static GainTable Run(GainInput input, FormResult form, BodyResult body, CancellationToken cancel) =>
-        Of(input, form, body, null, null, cancel);
+    public static GainTable Run(GainInput input, FormResult form, BodyResult body, HouseViews views, CancellationToken cancel) =>
+        Of(input, form, body, views, null, null, cancel).Table;
 
     /// <summary>Computes one house with all that hangs and stands in its light, as the light map has it: what its year runs by.</summary>
     /// <param name="input">What the job says.</param>
     /// <param name="form">Shapes.</param>
     /// <param name="body">Members with sections.</param>
     /// <param name="layout">Where the equipment sits.</param>
+    /// <param name="views">What its faces see of each other.</param>
     /// <param name="bare">The table before the equipment, for comparison.</param>
-    /// <param name="cancel">Looked at between the two curtain positions.</param>
-    /// <returns>The table.</returns>
+    /// <param name="cancel">Looked at before the directions are traced.</param>
+    /// <returns>The table, and what the light map need not trace again.</returns>
     /// <exception cref="ArgumentException">No such house, or an unknown cover kind.</exception>
-    public static GainTable Fitted(GainInput input, FormResult form, BodyResult body, LayoutResult layout, GainTable bare, CancellationToken cancel) =>
-        Of(input, form, body, layout, bare, cancel);
+    public static FittedGains Fitted(
+        GainInput input, FormResult form, BodyResult body, LayoutResult layout, HouseViews views, GainTable bare, CancellationToken cancel) =>
+        Of(input, form, body, views, layout, bare, cancel);
 
-    private static GainTable Of(GainInput input, FormResult form, BodyResult body, LayoutResult? layout, GainTable? bare, CancellationToken cancel)
+    private static FittedGains Of(
+        GainInput input, FormResult form, BodyResult body, HouseViews views, LayoutResult? layout, GainTable? bare, CancellationToken cancel)
     {
         BuildingForm house = form.Building(input.House);
         NamedBar[] bars =
@@ -50,19 +57,20 @@ public static class GainTableStage
         Enclosure enclosure = HouseEnclosure.Of(house, form.Shared, bars, input.FrameReflectance, input.CropReflectance);
         Surroundings around = HouseSurroundings.Of(
             house, form, body.Members, input.RangeBearingDeg, input.Neighbours, input.Horizon);
-        SunGrid grid = SunGrid.Even(Azimuths, ElevationSteps);
         cancel.ThrowIfCancellationRequested();
-        HouseLight light = new(enclosure, null, around);
-        bool[] wanted = [.. Enumerable.Range(0, grid.Count).Select(node => SunComesNear(grid.Direction(node), input))];
-        GainSet open = Set(light.Gains(grid, wanted));
+        IReadOnlyList<HouseLight> lights = input.Curtain?.In(house) is { } curtain
+            ? HouseLight.InPositions(enclosure, [null, curtain], around, [views.Open, views.Drawn])
+            : HouseLight.InPositions(enclosure, [null], around, [views.Open]);
+        bool[] wanted = [.. Enumerable.Range(0, Grid.Count).Select(node => SunComesNear(Grid.Direction(node), input))];
+        IReadOnlyList<EnclosureGainTable> traced = HouseLight.Gains(lights, Grid, wanted);
         cancel.ThrowIfCancellationRequested();
-        CurtainPlane? curtain = input.Curtain?.In(house);
-        GainSet drawn = curtain is null
-            ? open
-            : Set(new HouseLight(enclosure.Without(ShadeCause.Curtain), curtain, around).Gains(grid, wanted));
+        GainSet open = Set(traced[0]);
         GainTable table = new(
-            input.House, 360.0 / Azimuths, 90.0 / ElevationSteps, open, drawn, input.CanopyExtinctionFraction, StageReport.Empty);
-        return table with { Report = GainWorkings.Report(input, house, enclosure, light, table, bare) };
+            input.House, 360.0 / Azimuths, 90.0 / ElevationSteps, open, traced.Count > 1 ? Set(traced[1]) : open, input.CanopyExtinctionFraction, StageReport.Empty);
+        return new FittedGains(
+            table with { Report = GainWorkings.Report(input, house, enclosure, lights[0], table, bare) },
+            input.CropReflectance,
+            lights.Zip(traced, (l, t) => TracedLight.Of(l.Known(t))).ToEqList());
     }
 
     // The sun keeps within 23.44° of the equator; a margin covers the nodes that its place is read between. Rows it never comes near stay empty.

@@ -15,7 +15,7 @@ public static class LightMapStage
     /// <summary>Raise when results change.</summary>
     public const int Version = 7;
 
-    /// <summary>Maps one house.</summary>
+    /// <summary>Maps one house on its own.</summary>
     /// <param name="input">What the job says.</param>
     /// <param name="form">Shapes.</param>
     /// <param name="body">Members.</param>
@@ -25,12 +25,31 @@ public static class LightMapStage
     /// <returns>The map.</returns>
     /// <exception cref="ArgumentException">No such house, or an unknown cover kind.</exception>
     public static LightMap Run(
-        LightInput input, FormResult form, BodyResult body, LayoutResult layout, WeatherYear weather, CancellationToken cancel)
+        LightInput input, FormResult form, BodyResult body, LayoutResult layout, WeatherYear weather, CancellationToken cancel) =>
+        Of(input, form, body, layout, null, weather, cancel);
+
+    /// <summary>Maps one house by the beams that its gain table was made of.</summary>
+    /// <param name="input">What the job says.</param>
+    /// <param name="form">Shapes.</param>
+    /// <param name="body">Members.</param>
+    /// <param name="layout">Equipment overhead and benches.</param>
+    /// <param name="views">What its faces see of each other.</param>
+    /// <param name="fitted">Traced with the same body and layout, and the same curtain.</param>
+    /// <param name="weather">Hourly year.</param>
+    /// <param name="cancel">Looked at while the sun directions are traced.</param>
+    /// <returns>The map.</returns>
+    /// <exception cref="ArgumentException">No such house, or an unknown cover kind.</exception>
+    public static LightMap Run(
+        LightInput input, FormResult form, BodyResult body, LayoutResult layout, HouseViews views, FittedGains fitted, WeatherYear weather, CancellationToken cancel) =>
+        Of(input, form, body, layout, (views, fitted), weather, cancel);
+
+    private static LightMap Of(
+        LightInput input, FormResult form, BodyResult body, LayoutResult layout, (HouseViews Views, FittedGains Fitted)? known, WeatherYear weather, CancellationToken cancel)
     {
-        SunGrid grid = SunGrid.Even(72, 36);
+        SunGrid grid = GainTableStage.Grid;
         SkyMonths sky = SkyMonths.Of(weather, input.RangeBearingDeg, input.AlbedoFraction, grid);
         LightScene scene = LightScene.Of(input, form, body, layout);
-        HouseSources sources = HouseSources.Of(scene, sky, grid, [.. Enumerable.Range(0, 12)]);
+        HouseSources sources = Sources(scene, known, sky, grid);
         cancel.ThrowIfCancellationRequested();
 
         PlaneLight level = PlaneLight.Of(scene, sources, scene.Level(scene.HeightM), ScanFineness.Usual, cancel);
@@ -51,7 +70,7 @@ public static class LightMapStage
             NoonPictures.Of(scene),
             OtherFramings.Compare(
                 scene, sources.Light, form, body, layout, sky, grid, OtherFramings.Row("As designed: slender tube", scene, level, sky, dark, bright), dark, bright, cancel),
-            Drawn(scene, sky, grid, cancel),
+            Drawn(scene, known, sky, grid, cancel),
             StageReport.Empty);
         // Every sun direction of the even sky's year is in the tables: both skies have the same beams.
         SkyMonths even = SkyMonths.Of(weather, input.RangeBearingDeg, input.AlbedoFraction, grid, evenSky: true);
@@ -64,18 +83,24 @@ public static class LightMapStage
     }
 
     // Below a cloth most light is scattered, so fewer rays and sky directions do.
-    private static DrawnLight? Drawn(LightScene scene, SkyMonths sky, SunGrid grid, CancellationToken cancel)
+    private static DrawnLight? Drawn(
+        LightScene scene, (HouseViews Views, FittedGains Fitted)? known, SkyMonths sky, SunGrid grid, CancellationToken cancel)
     {
         if (scene.WithCurtainDrawn() is not { } drawn)
         {
             return null;
         }
 
-        HouseSources sources = HouseSources.Of(drawn, sky, grid, [.. Enumerable.Range(0, 12)]);
+        HouseSources sources = Sources(drawn, known, sky, grid);
         cancel.ThrowIfCancellationRequested();
         PlaneLight level = PlaneLight.Of(drawn, sources, drawn.Level(drawn.HeightM), new ScanFineness(1, 1), SkyDome.Coarse, cancel);
         return new DrawnLight(Months(level, sky, scene.Input), Enumerable.Range(0, 12).Select(m => level.Fate(sky, m)).ToEqList());
     }
+
+    private static HouseSources Sources(LightScene scene, (HouseViews Views, FittedGains Fitted)? known, SkyMonths sky, SunGrid grid) => known is var (views, fitted)
+        ? HouseSources.Of(
+            scene, scene.Drawn is null ? fitted.Traced[0].With(views.Open) : fitted.Traced[1].With(views.Drawn), fitted.CropReflectance, sky, grid)
+        : HouseSources.Of(new HouseLight(scene.Enclosure, scene.Drawn, scene.Around), sky, grid, [.. Enumerable.Range(0, 12)]);
 
     private static EqList<LightPlane> Others(
         LightScene scene, HouseSources sources, SkyMonths sky, LayoutResult layout, CancellationToken cancel)

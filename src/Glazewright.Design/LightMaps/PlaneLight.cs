@@ -8,13 +8,13 @@ namespace Glazewright.Design.LightMaps;
 /// <summary>The light of a house ready to be summed on any plane: sun directions that carry energy, the even sky, and what is set free inside.</summary>
 internal sealed class HouseSources
 {
-    private HouseSources(SunGrid grid, int[] nodes, HouseLight light, EnclosureGainTable gains)
+    private HouseSources(SunGrid grid, int[] nodes, HouseLight light, LightSetFree free)
     {
         Grid = grid;
         Nodes = nodes;
         Towards = [.. nodes.Select(grid.Direction)];
         Light = light;
-        Gains = gains;
+        Free = free;
     }
 
     public SunGrid Grid { get; }
@@ -26,28 +26,41 @@ internal sealed class HouseSources
 
     public HouseLight Light { get; }
 
-    public EnclosureGainTable Gains { get; }
+    /// <summary>Diffuse light set free per unit of each source.</summary>
+    public LightSetFree Free { get; }
 
     /// <summary>Follows what each source sets free.</summary>
-    /// <param name="scene">The house.</param>
+    /// <param name="light">The house.</param>
     /// <param name="sky">The year's skies.</param>
     /// <param name="grid">Sun nodes.</param>
     /// <param name="months">Months that count.</param>
-    public static HouseSources Of(LightScene scene, SkyMonths sky, SunGrid grid, IReadOnlyList<int> months) =>
-        Of(new HouseLight(scene.Enclosure, scene.Drawn, scene.Around), sky, grid, months);
-
-    /// <summary>The same from a house that is ready for light.</summary>
     public static HouseSources Of(HouseLight light, SkyMonths sky, SunGrid grid, IReadOnlyList<int> months)
     {
-        bool[] wanted = [.. Enumerable.Range(0, grid.Count).Select(node => months.Any(m => sky.Beam[m][node] > 0))];
-        int[] nodes = [.. Enumerable.Range(0, grid.Count).Where(node => wanted[node])];
-        return new HouseSources(grid, nodes, light, light.Gains(grid, wanted));
+        bool[] wanted = Wanted(sky, grid, months);
+        return new HouseSources(grid, Lit(wanted), light, light.Gains(grid, wanted).SetFree);
     }
+
+    /// <summary>The same from light that was traced for the gain table, over the whole year.</summary>
+    /// <param name="scene">The house.</param>
+    /// <param name="known">Traced through it, under another crop maybe.</param>
+    /// <param name="cropReflectance">Of that crop.</param>
+    /// <param name="sky">The year's skies.</param>
+    /// <param name="grid">Sun nodes of both.</param>
+    public static HouseSources Of(LightScene scene, KnownLight known, double cropReflectance, SkyMonths sky, SunGrid grid)
+    {
+        HouseLight light = HouseLight.Of(scene.Enclosure, scene.Drawn, scene.Around, known);
+        return new HouseSources(grid, Lit(Wanted(sky, grid, [.. Enumerable.Range(0, 12)])), light, light.SetFree(known, cropReflectance));
+    }
+
+    private static bool[] Wanted(SkyMonths sky, SunGrid grid, IReadOnlyList<int> months) =>
+        [.. Enumerable.Range(0, grid.Count).Select(node => months.Any(m => sky.Beam[m][node] > 0))];
+
+    private static int[] Lit(bool[] wanted) => [.. Enumerable.Range(0, wanted.Length).Where(node => wanted[node])];
 
     /// <summary>Diffuse light set free on each piece in a month, Wh.</summary>
     public double[] SetFree(SkyMonths sky, int month)
     {
-        LightSetFree free = Gains.SetFree;
+        LightSetFree free = Free;
         int pieces = free.DomeM2.Count;
         double[] sum = new double[pieces];
         for (int i = 0; i < pieces; i++)
@@ -165,7 +178,7 @@ internal sealed class PlaneLight
     /// <param name="cell">A cell, or −1 for the mean.</param>
     public CellSources Cell(int cell)
     {
-        LightSetFree free = sources.Gains.SetFree;
+        LightSetFree free = sources.Free;
         int pieces = free.DomeM2.Count;
         double[] beam = new double[sources.Grid.Count];
         foreach ((int node, int row) in sources.Nodes.Select((node, row) => (node, row)))

@@ -208,6 +208,21 @@ public sealed class Evaluation
             (i, c) => FrameStage.Run(i, form.Value.Building(house), c));
     }
 
+    /// <summary>What the faces of a house see of each other from inside.</summary>
+    /// <param name="house">House id.</param>
+    /// <returns>The result.</returns>
+    public Keyed<HouseViews> InsideViews(string house)
+    {
+        Keyed<FormResult> form = Form;
+        return Run(
+            "inside-views",
+            HouseViews.Version,
+            house,
+            new HouseViewsInput(house, GainInput.From(Job, house, Catalogue).Curtain),
+            [form.Hash],
+            (i, _) => HouseViews.Of(i, form.Value));
+    }
+
     /// <summary>Gain table of a house before its equipment is chosen: what the equipment is sized by.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
@@ -215,13 +230,14 @@ public sealed class Evaluation
     {
         Keyed<FormResult> form = Form;
         Keyed<BodyResult> body = Body;
+        Keyed<HouseViews> views = InsideViews(house);
         return Run(
             "gain-table",
             GainTableStage.Version,
             house,
             GainInput.From(Job, house, Catalogue),
-            [form.Hash, body.Hash],
-            (i, c) => GainTableStage.Run(i, form.Value, body.Value, c));
+            [form.Hash, body.Hash, views.Hash],
+            (i, c) => GainTableStage.Run(i, form.Value, body.Value, views.Value, c));
     }
 
     /// <summary>Gain table of a house with its equipment in the light, as the light map sees it: what the year runs by.</summary>
@@ -229,17 +245,24 @@ public sealed class Evaluation
     /// <returns>The result.</returns>
     public Keyed<GainTable> GainTable(string house)
     {
+        Keyed<FittedGains> fitted = Fitted(house);
+        return Run("gain-table-fitted", GainTableStage.Version, house, 0, [fitted.Hash], (_, _) => fitted.Value.Table);
+    }
+
+    private Keyed<FittedGains> Fitted(string house)
+    {
         Keyed<FormResult> form = Form;
         Keyed<BodyResult> body = Body;
+        Keyed<HouseViews> views = InsideViews(house);
         Keyed<GainTable> bare = BareGainTable(house);
         Keyed<LayoutResult> layout = Layout(house);
         return Run(
-            "gain-table-fitted",
+            "fitted-light",
             GainTableStage.Version,
             house,
             GainInput.From(Job, house, Catalogue),
-            [form.Hash, body.Hash, bare.Hash, layout.Hash],
-            (i, c) => GainTableStage.Fitted(i, form.Value, body.Value, layout.Value, bare.Value, c));
+            [form.Hash, body.Hash, views.Hash, bare.Hash, layout.Hash],
+            (i, c) => GainTableStage.Fitted(i, form.Value, body.Value, layout.Value, views.Value, bare.Value, c));
     }
 
     /// <summary>Duty of a house.</summary>
@@ -353,13 +376,15 @@ public sealed class Evaluation
         Keyed<FormResult> form = Form;
         Keyed<BodyResult> body = Body;
         Keyed<LayoutResult> layout = Layout(house);
+        Keyed<HouseViews> views = InsideViews(house);
+        Keyed<FittedGains> fitted = Fitted(house);
         return Run(
             "light-map",
             LightMapStage.Version,
             house,
             LightInput.From(Job, house, Catalogue),
-            [form.Hash, body.Hash, layout.Hash, _ground.Weather.Hash],
-            (i, c) => LightMapStage.Run(i, form.Value, body.Value, layout.Value, Weather, c));
+            [form.Hash, body.Hash, layout.Hash, views.Hash, fitted.Hash, _ground.Weather.Hash],
+            (i, c) => LightMapStage.Run(i, form.Value, body.Value, layout.Value, views.Value, fitted.Value, Weather, c));
     }
 
     /// <summary>Control program of a house.</summary>

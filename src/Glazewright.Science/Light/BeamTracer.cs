@@ -17,8 +17,7 @@ internal sealed class BeamTracer
     private readonly double[] landing;
     private Vector3d towards;
 
-    internal BeamTracer(
-        List<Piece> pieces, IReadOnlyList<ShadeBar> bars, Radiosity radiosity, int surfaces, Surroundings surroundings)
+    internal BeamTracer(List<Piece> pieces, BarCatch bars, Radiosity radiosity, int surfaces, Surroundings surroundings)
     {
         this.surroundings = surroundings;
         this.pieces = pieces;

@@ -21,7 +21,7 @@ internal sealed class BeamView
     private readonly List<LitPart> lit = [];
     private readonly List<Shadow> shadows = [];
 
-    internal BeamView(List<Piece> pieces, IReadOnlyList<ShadeBar> bars, Surroundings surroundings)
+    internal BeamView(List<Piece> pieces, BarCatch bars, Surroundings surroundings)
     {
         this.pieces = pieces;
         this.surroundings = surroundings;
@@ -30,7 +30,7 @@ internal sealed class BeamView
         cosine = new double[pieces.Count];
         caught = new double[pieces.Count];
         onBars = new double[pieces.Count];
-        this.bars = new BarCatch(pieces, bars);
+        this.bars = bars;
     }
 
     /// <summary>Cosine between a piece's outward normal and the sun.</summary>

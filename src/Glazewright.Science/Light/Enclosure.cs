@@ -241,8 +241,9 @@ public sealed class Enclosure
     {
         RequireCovering(patch.Covering);
         RequirePlaneConvex(patch.Id, patch.Polygon, normal);
+        Vector3d[] outline = [.. face.Polygon];
         if (patch.Polygon.Any(p => Math.Abs(normal.Dot(p - face.Polygon[0])) > ToleranceM
-            || Polygons.Containment(face.Polygon, normal, p) < -ToleranceM)
+            || Polygons.Containment(outline, normal, p) < -ToleranceM)
             || Polygons.AreaVector(patch.Polygon).Dot(normal) <= 0)
         {
             throw new ArgumentException($"Patch '{patch.Id}' does not lie in face '{face.Id}'.");

@@ -3,18 +3,19 @@ using Glazewright.Science.Light.Shadows;
 
 namespace Glazewright.Science.Light;
 
-/// <summary>A house made ready for light: its pieces, how diffuse light goes between them, and what stands around.</summary>
+/// <summary>A house made ready for light, its curtain in one position: its pieces, how diffuse light goes between them, and what stands around.</summary>
 public sealed class HouseLight
 {
     private readonly Enclosure enclosure;
     private readonly Surroundings surroundings;
-    private readonly List<Piece> pieces;
-    private readonly Radiosity radiosity;
-    private readonly IReadOnlyList<string> ids;
-    private readonly double[] caughtSky;
-    private readonly double[,] exchangeAreas;
     private readonly CurtainPlane? curtain;
+    private readonly bool withParked;
     private readonly IReadOnlyList<SkyPatch> sky;
+    private readonly List<Piece> pieces;
+    private readonly IReadOnlyList<string> ids;
+    private readonly InsideViews views;
+    private readonly double[] caughtSky;
+    private readonly Radiosity radiosity;
 
     /// <summary>Prepares a house.</summary>
     /// <param name="enclosure">The house with its bars.</param>
@@ -23,31 +24,66 @@ public sealed class HouseLight
     /// <exception cref="ArgumentException">The curtain misses the house.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Curtain fractions out of range.</exception>
     public HouseLight(Enclosure enclosure, CurtainPlane? curtain, Surroundings surroundings)
-        : this(enclosure, curtain, surroundings, null, SkyPatches.UpperHalf)
+        : this(enclosure, curtain, true, surroundings, SkyPatches.UpperHalf, null, null)
     {
     }
 
-    private HouseLight(Enclosure enclosure, CurtainPlane? curtain, Surroundings surroundings, double[,]? exchangeAreas, IReadOnlyList<SkyPatch> sky)
+    private HouseLight(
+        Enclosure enclosure, CurtainPlane? curtain, bool withParked, Surroundings surroundings, IReadOnlyList<SkyPatch> sky, InsideViews? views, double[]? caughtSky)
     {
-        this.sky = sky;
         ArgumentNullException.ThrowIfNull(enclosure);
         ArgumentNullException.ThrowIfNull(surroundings);
-        if (curtain is not null)
+        this.enclosure = enclosure;
+        this.curtain = curtain;
+        this.withParked = withParked;
+        this.surroundings = surroundings;
+        this.sky = sky;
+        pieces = Pieces.Of(enclosure, Checked(curtain));
+        ids = Pieces.SurfaceIds(enclosure);
+        this.views = views ?? InsideViews.Of(pieces);
+        this.caughtSky = caughtSky ?? BarsBefore.EvenLight(enclosure, [(pieces, withParked)])[0];
+        Within.Require(this.caughtSky.Length, pieces.Count, pieces.Count);
+        for (int i = 0; i < pieces.Count; i++)
         {
-            Within.Require(curtain.TransmittanceFraction, 0, 1);
-            Within.Require(curtain.ScatterFraction, 0, 1);
-            Within.Require(curtain.ReflectanceAboveFraction, 0, 1 - curtain.TransmittanceFraction);
-            Within.Require(curtain.ReflectanceBelowFraction, 0, 1 - curtain.TransmittanceFraction);
+            if (pieces[i].Covering is FaceCovering.Clear)
+            {
+                pieces[i].MeetBars(this.caughtSky[i]);
+            }
         }
 
-        this.enclosure = enclosure;
-        this.surroundings = surroundings;
-        this.curtain = curtain;
-        pieces = Pieces.Of(enclosure, curtain);
-        caughtSky = MeetBars();
-        this.exchangeAreas = exchangeAreas ?? ViewFactors.ExchangeAreas(pieces, EnclosureGains.Rays);
-        radiosity = Radiosity.Solve(pieces, this.exchangeAreas);
-        ids = Pieces.SurfaceIds(enclosure);
+        radiosity = Radiosity.Solve(pieces, this.views.Square(pieces.Count));
+    }
+
+    /// <summary>Prepares a house in several positions of its curtain. Where it is drawn, the bundles of the parked one are gone.</summary>
+    /// <param name="enclosure">The house with its bars, parked bundles among them.</param>
+    /// <param name="positions">Drawn curtains; null for an open one.</param>
+    /// <param name="surroundings">Bodies and skyline.</param>
+    /// <param name="views">What the faces see of each other, one a position.</param>
+    /// <returns>One a position, in order.</returns>
+    /// <exception cref="ArgumentException">A curtain misses the house.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Curtain fractions out of range, or the views are not those of the positions.</exception>
+    public static IReadOnlyList<HouseLight> InPositions(
+        Enclosure enclosure, IReadOnlyList<CurtainPlane?> positions, Surroundings surroundings, IReadOnlyList<InsideViews> views)
+    {
+        ArgumentNullException.ThrowIfNull(enclosure);
+        ArgumentNullException.ThrowIfNull(positions);
+        ArgumentNullException.ThrowIfNull(views);
+        Within.Require(views.Count, positions.Count, positions.Count);
+        double[][] caught = BarsBefore.EvenLight(enclosure, [.. positions.Select(p => (Pieces.Of(enclosure, Checked(p)), p is null))]);
+        return [.. positions.Select((p, i) => new HouseLight(enclosure, p, p is null, surroundings, SkyPatches.UpperHalf, views[i], caught[i]))];
+    }
+
+    /// <summary>Prepares a house of which something is known already.</summary>
+    /// <param name="enclosure">The house with its bars.</param>
+    /// <param name="curtain">A drawn curtain, or null; its parked bundles are gone then.</param>
+    /// <param name="surroundings">Bodies and skyline.</param>
+    /// <param name="known">From the same house, whatever its crop.</param>
+    /// <exception cref="ArgumentException">The curtain misses the house.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Curtain fractions out of range, or what is known is another house's.</exception>
+    public static HouseLight Of(Enclosure enclosure, CurtainPlane? curtain, Surroundings surroundings, KnownLight known)
+    {
+        ArgumentNullException.ThrowIfNull(known);
+        return new HouseLight(enclosure, curtain, curtain is null, surroundings, SkyPatches.UpperHalf, known.Views, [.. known.CaughtSkyFraction]);
     }
 
     /// <summary>The same house with other bars inside, to be compared: what its faces see of each other stays, and the sky is taken in 96 directions.</summary>
@@ -60,7 +96,7 @@ public sealed class HouseLight
         bool same = enclosure.Faces.Count == this.enclosure.Faces.Count
             && enclosure.Faces.Zip(this.enclosure.Faces).All(f => f.First.Id == f.Second.Id && f.First.Polygon.SequenceEqual(f.Second.Polygon));
         return same
-            ? new HouseLight(enclosure, curtain, surroundings, exchangeAreas, SkyPatches.Coarse)
+            ? new HouseLight(enclosure, curtain, withParked, surroundings, SkyPatches.Coarse, views, null)
             : throw new ArgumentException("The faces are not the same.", nameof(enclosure));
     }
 
@@ -69,51 +105,88 @@ public sealed class HouseLight
     /// <param name="wanted">One a node: false leaves its row empty; null for all.</param>
     /// <returns>Rows whose parts sum to their aperture within 1e-9.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Not one flag a node.</exception>
-    public EnclosureGainTable Gains(SunGrid grid, IReadOnlyList<bool>? wanted)
+    public EnclosureGainTable Gains(SunGrid grid, IReadOnlyList<bool>? wanted) => Gains([this], grid, wanted)[0];
+
+    /// <summary>The same for positions of the curtain made ready together: each direction's picture of the bars is drawn once.</summary>
+    /// <param name="positions">From <see cref="InPositions"/>.</param>
+    /// <param name="grid">Sun nodes.</param>
+    /// <param name="wanted">One a node: false leaves its row empty; null for all.</param>
+    /// <returns>One table a position.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Not one flag a node.</exception>
+    /// <exception cref="ArgumentException">Positions of different houses.</exception>
+    public static IReadOnlyList<EnclosureGainTable> Gains(IReadOnlyList<HouseLight> positions, SunGrid grid, IReadOnlyList<bool>? wanted)
     {
+        ArgumentNullException.ThrowIfNull(positions);
         ArgumentNullException.ThrowIfNull(grid);
         Within.Require(wanted?.Count ?? grid.Count, grid.Count, grid.Count);
-        var beam = new GainRow[grid.Count];
-        var beamSurfaces = new double[grid.Count * ids.Count];
-        var beamDirect = new double[grid.Count];
-        var setFree = new double[grid.Count * pieces.Count];
-
-        // At the zenith all azimuths are one direction.
-        int single = grid.Count - grid.Azimuths;
-        Parallel.For(0, single + 1, Tracer, (node, _, tracer) =>
+        HouseLight first = positions[0];
+        if (positions.Any(p => p.enclosure != first.enclosure || p.surroundings != first.surroundings || p.sky != first.sky))
         {
-            if (wanted?[node] ?? true)
-            {
-                beam[node] = tracer.Trace(grid.Direction(node));
-                beamDirect[node] = tracer.DirectOnCropM2;
-                tracer.AddSurfaces(1, beamSurfaces.AsSpan(node * ids.Count, ids.Count));
-                tracer.SetFreeM2.CopyTo(setFree.AsSpan(node * pieces.Count));
-            }
-
-            return tracer;
-        }, _ => { });
-        for (int node = single + 1; node < grid.Count; node++)
-        {
-            beam[node] = beam[single];
-            beamDirect[node] = beamDirect[single];
-            beamSurfaces.AsSpan(single * ids.Count, ids.Count).CopyTo(beamSurfaces.AsSpan(node * ids.Count));
-            setFree.AsSpan(single * pieces.Count, pieces.Count).CopyTo(setFree.AsSpan(node * pieces.Count));
+            throw new ArgumentException("Positions of different houses.", nameof(positions));
         }
 
-        Sum dome = default!;
-        Sum ground = default!;
-        Sum horizon = default!;
-        Parallel.Invoke(() => dome = Hemisphere(1), () => ground = Hemisphere(-1), () => horizon = Band());
-        return new EnclosureGainTable(
-            grid, ids, beam, dome.Row, horizon.Row, ground.Row, beamSurfaces, dome.Surfaces, horizon.Surfaces, ground.Surfaces,
-            beamDirect, dome.Direct, new LightSetFree(setFree, dome.SetFree, horizon.SetFree, ground.SetFree));
+        // At the zenith all azimuths are one direction. Behind the sun's nodes: the sky, the ground, the horizon.
+        int suns = grid.Count - grid.Azimuths + 1;
+        int patches = first.sky.Count;
+        Vector3d[] towards =
+        [
+            .. Enumerable.Range(0, suns).Select(grid.Direction),
+            .. first.sky.Select(p => p.Towards),
+            .. first.sky.Select(p => p.Towards with { Z = -p.Towards.Z }),
+            .. Enumerable.Range(0, SkyPatches.Azimuths).Select(a => Vector3d.Towards((a + 0.5) * 360 / SkyPatches.Azimuths, 0)),
+        ];
+        TracedBeams[] traced = [.. positions.Select(p => new TracedBeams(towards.Length, p.ids.Count, p.pieces.Count))];
+        Parallel.For(0, towards.Length, () => Tracers(positions), (i, _, tracers) =>
+        {
+            for (int p = 0; p < tracers.Length && (i >= suns || (wanted?[i] ?? true)); p++)
+            {
+                traced[p].Keep(i, tracers[p], towards[i]);
+            }
+
+            return tracers;
+        }, _ => { });
+
+        // Radiance 1/π over a half space: unit irradiance on a level plane facing it. A thin band on the horizon, half a unit per radian of azimuth: unit irradiance on an upright wall.
+        double[] even = [.. first.sky.Select(p => p.IrradianceFactor)];
+        double[] band = [.. Enumerable.Repeat(0.5 * 2 * Math.PI / SkyPatches.Azimuths, SkyPatches.Azimuths)];
+        return
+        [
+            .. positions.Select((p, i) => traced[i].Table(
+                grid, p.ids, traced[i].Sum(suns, even), traced[i].Sum(suns + (2 * patches), band), traced[i].Sum(suns + patches, even))),
+        ];
+    }
+
+    /// <summary>What of this house a year under another crop need not find again.</summary>
+    /// <param name="table">Its table.</param>
+    /// <returns>What is known.</returns>
+    public KnownLight Known(EnclosureGainTable table)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        return new KnownLight(views, caughtSky, table.SetFree);
+    }
+
+    /// <summary>Light set free in this house, from what is known of it under another crop: what meets the crop straight is thrown back by its own reflectance.</summary>
+    /// <param name="known">From the same house.</param>
+    /// <param name="cropReflectanceFraction">Of the other crop, above 0.</param>
+    /// <returns>Light set free.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">No reflectance, or another house's.</exception>
+    public LightSetFree SetFree(KnownLight known, double cropReflectanceFraction)
+    {
+        ArgumentNullException.ThrowIfNull(known);
+        Within.Require(cropReflectanceFraction, 1e-9, 1);
+        LightSetFree free = known.SetFree;
+        Within.Require(free.DomeM2.Count, pieces.Count, pieces.Count);
+        double[] scale = [.. pieces.Select(p => p.Covering is FaceCovering.CropPlane crop ? crop.ReflectanceFraction / cropReflectanceFraction : 1)];
+        return new LightSetFree(Scaled(free.BeamM2), Scaled(free.DomeM2), Scaled(free.HorizonM2), Scaled(free.GroundM2));
+
+        double[] Scaled(IReadOnlyList<double> m2) => [.. m2.Select((x, i) => x * scale[i % scale.Length])];
     }
 
     /// <summary>How much light bars take, over all clear faces by area.</summary>
     /// <returns>Of light that comes straight on to each face, and of an even sky; both 0 without clear faces.</returns>
     public (double StraightOnFraction, double SkyFraction) CaughtByBars()
     {
-        var bars = new BarCatch(pieces, enclosure.Bars);
+        var bars = new BarCatch(pieces, new BarPicture(enclosure), withParked);
         var caught = new double[pieces.Count];
         double area = 0;
         double straightOn = 0;
@@ -137,89 +210,29 @@ public sealed class HouseLight
     /// <returns>The room as the plane's cells see it.</returns>
     public RoomLight On(ReceivingPlane plane) => RoomLight.Of(pieces, radiosity, plane);
 
-    private BeamTracer Tracer() => new(pieces, enclosure.Bars, radiosity, ids.Count, surroundings);
-
-    // The share of even light from inside that bars before a clear piece catch: as of even light from outside, by reciprocity.
-    private double[] MeetBars()
+    // One a position, all looking at one picture of the bars.
+    private static BeamTracer[] Tracers(IReadOnlyList<HouseLight> positions)
     {
-        var bars = new BarCatch(pieces, enclosure.Bars);
-        var caught = new double[pieces.Count];
-        var sum = new double[pieces.Count];
-        var flux = new double[pieces.Count];
-        foreach (SkyPatch patch in bars.Any ? SkyPatches.Coarse : [])
-        {
-            for (int side = -1; side <= 1; side += 2)
-            {
-                Vector3d from = patch.Towards with { Z = side * patch.Towards.Z };
-                bars.Of(from, caught);
-                for (int i = 0; i < pieces.Count; i++)
-                {
-                    double weight = patch.IrradianceFactor * Math.Max(0, pieces[i].Normal.Dot(from));
-                    sum[i] += weight * caught[i];
-                    flux[i] += weight;
-                }
-            }
-        }
-
-        for (int i = 0; i < pieces.Count; i++)
-        {
-            if (flux[i] > 0 && pieces[i].Covering is FaceCovering.Clear)
-            {
-                sum[i] /= flux[i];
-                pieces[i].MeetBars(sum[i]);
-            }
-        }
-
-        return sum;
+        var picture = new BarPicture(positions[0].enclosure);
+        return [.. positions.Select(p => new BeamTracer(p.pieces, new BarCatch(p.pieces, picture, p.withParked), p.radiosity, p.ids.Count, p.surroundings))];
     }
 
-    // Radiance 1/π over the half space: unit irradiance on a level plane facing it.
-    private Sum Hemisphere(int side)
+    private static CurtainPlane? Checked(CurtainPlane? curtain)
     {
-        BeamTracer tracer = Tracer();
-        var sum = new Sum(ids.Count, pieces.Count);
-        foreach (SkyPatch patch in sky)
+        if (curtain is not null)
         {
-            sum.Add(tracer, patch.Towards with { Z = side * patch.Towards.Z }, patch.IrradianceFactor);
+            Within.Require(curtain.TransmittanceFraction, 0, 1);
+            Within.Require(curtain.ScatterFraction, 0, 1);
+            Within.Require(curtain.ReflectanceAboveFraction, 0, 1 - curtain.TransmittanceFraction);
+            Within.Require(curtain.ReflectanceBelowFraction, 0, 1 - curtain.TransmittanceFraction);
         }
 
-        return sum;
-    }
-
-    // A thin band on the horizon, half a unit per radian of azimuth: unit irradiance on an upright wall.
-    private Sum Band()
-    {
-        BeamTracer tracer = Tracer();
-        var sum = new Sum(ids.Count, pieces.Count);
-        const double weight = 0.5 * 2 * Math.PI / SkyPatches.Azimuths;
-        for (int a = 0; a < SkyPatches.Azimuths; a++)
-        {
-            sum.Add(tracer, Vector3d.Towards((a + 0.5) * 360 / SkyPatches.Azimuths, 0), weight);
-        }
-
-        return sum;
-    }
-
-    private sealed class Sum(int surfaces, int pieces)
-    {
-        internal GainRow Row { get; private set; }
-
-        internal double Direct { get; private set; }
-
-        internal double[] Surfaces { get; } = new double[surfaces];
-
-        internal double[] SetFree { get; } = new double[pieces];
-
-        internal void Add(BeamTracer tracer, Vector3d from, double weight)
-        {
-            Row += weight * tracer.Trace(from);
-            Direct += weight * tracer.DirectOnCropM2;
-            tracer.AddSurfaces(weight, Surfaces);
-            ReadOnlySpan<double> free = tracer.SetFreeM2;
-            for (int i = 0; i < free.Length; i++)
-            {
-                SetFree[i] += weight * free[i];
-            }
-        }
+        return curtain;
     }
 }
+
+/// <summary>What is known of a house in one position of its curtain that does not rest on its crop.</summary>
+/// <param name="Views">What its faces see of each other.</param>
+/// <param name="CaughtSkyFraction">Share of an even sky's light that bars one by one catch before each piece.</param>
+/// <param name="SetFree">Diffuse light set free; on the crop plane it goes by the crop's reflectance.</param>
+public sealed record KnownLight(InsideViews Views, IReadOnlyList<double> CaughtSkyFraction, LightSetFree SetFree);

@@ -16,13 +16,13 @@ internal static class Polygons
     }
 
     /// <summary>Distance to the nearest edge line, m, positive inside a convex outline.</summary>
-    internal static double Containment(IReadOnlyList<Vector3d> polygon, Vector3d normal, Vector3d point)
+    internal static double Containment(ReadOnlySpan<Vector3d> polygon, Vector3d normal, Vector3d point)
     {
         double least = double.PositiveInfinity;
-        for (int i = 0; i < polygon.Count; i++)
+        for (int i = 0; i < polygon.Length; i++)
         {
             Vector3d a = polygon[i];
-            Vector3d edge = polygon[(i + 1) % polygon.Count] - a;
+            Vector3d edge = polygon[i + 1 < polygon.Length ? i + 1 : 0] - a;
             double length = edge.LengthM;
             if (length > 1e-12)
             {

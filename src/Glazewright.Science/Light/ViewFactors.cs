@@ -87,7 +87,7 @@ internal static class ViewFactors
         {
             Ray ray = k < Rays.Length ? Rays[k] : Make(k);
             Vector3d start = strewn.Point(ray.U, ray.V);
-            if (source.Holes.Length > 0 && source.Holes.Any(h => Polygons.Containment(h, source.Normal, start) > 0))
+            if (InHole(source, start))
             {
                 continue;
             }
@@ -106,6 +106,19 @@ internal static class ViewFactors
         {
             counted[from, j] = source.AreaM2 * tally[j] / hits;
         }
+    }
+
+    private static bool InHole(Piece piece, Vector3d point)
+    {
+        foreach (Vector3d[] hole in piece.Holes)
+        {
+            if (Polygons.Containment(hole, piece.Normal, point) > 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // Cosine-weighted direction from bases 5 and 7, place from bases 2 and 3.

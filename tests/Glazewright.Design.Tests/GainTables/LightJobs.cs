@@ -26,8 +26,13 @@ internal static class LightJobs
     public static GainTable Gains(Job job, double widthM = 0.05)
     {
         FormResult form = Form(job);
-        return GainTableStage.Run(GainInput.From(job, "A", CatalogueReader.Generic), form, Body(form, widthM), CancellationToken.None);
+        return Gains(GainInput.From(job, "A", CatalogueReader.Generic), form, Body(form, widthM));
     }
+
+    public static GainTable Gains(GainInput input, FormResult form, BodyResult body) =>
+        GainTableStage.Run(input, form, body, Views(input, form), CancellationToken.None);
+
+    public static HouseViews Views(GainInput input, FormResult form) => HouseViews.Of(new HouseViewsInput(input.House, input.Curtain), form);
 
     public static LightMap Map(Job job, double widthM = 0.05)
     {

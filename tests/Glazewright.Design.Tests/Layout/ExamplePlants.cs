@@ -9,6 +9,7 @@ using Glazewright.Design.Layout;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Tests.Brief;
 using Glazewright.Design.Tests.Duty;
+using Glazewright.Design.Tests.GainTables;
 
 namespace Glazewright.Design.Tests.Layout;
 
@@ -19,8 +20,7 @@ public class ExamplePlants
     {
         Job job = Examples.Job(name);
         FormResult form = FormStage.Run(FormInput.From(job));
-        GainTable gains = GainTableStage.Run(
-            GainInput.From(job, house, CatalogueReader.Generic), form, new BodyResult([], StageReport.Empty), TestContext.Current.CancellationToken);
+        GainTable gains = LightJobs.Gains(GainInput.From(job, house, CatalogueReader.Generic), form, new BodyResult([], StageReport.Empty));
         DutyResult duty = DutyStage.Run(DutyInput.From(job, house), form.Building(house), gains, DesignDay.Year);
         PlantResult plant = PlantStage.Run(PlantInput.From(job, house), form.Building(house), duty, CatalogueReader.Generic);
         LayoutResult layout = LayoutStage.Run(LayoutInput.From(job, house), form, plant);

@@ -22,8 +22,7 @@ public class ExampleHousesTests
         FormResult form = LightJobs.Form(job);
         foreach (House house in job.Houses)
         {
-            GainTable gains = GainTableStage.Run(
-                GainInput.From(job, house.Id, CatalogueReader.Generic), form, LightJobs.Body(form), CancellationToken.None);
+            GainTable gains = LightJobs.Gains(GainInput.From(job, house.Id, CatalogueReader.Generic), form, LightJobs.Body(form));
             Assert.All(gains.CurtainOpen.Beam.Concat(gains.CurtainDrawn.Beam), r => Assert.Equal(1, r.ShareSum, 1e-9));
             LightMap map = LightMapStage.Run(
                 LightInput.From(job, house.Id), form, LightJobs.Body(form),

@@ -37,7 +37,7 @@ public class MemberLightTests
         Agree("rays", rays.Month(sky, 11, 2));
 
         PlaneLight Light(SkyMonths months, SunGrid nodes, ScanFineness fineness) => PlaneLight.Of(
-            scene, HouseSources.Of(scene, months, nodes, [11]), level, fineness, CancellationToken.None);
+            scene, HouseSources.Of(new HouseLight(scene.Enclosure, scene.Drawn, scene.Around), months, nodes, [11]), level, fineness, CancellationToken.None);
 
         void Agree(string what, LightMonth finer)
         {

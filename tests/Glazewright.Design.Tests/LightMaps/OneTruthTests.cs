@@ -35,8 +35,10 @@ public class OneTruthTests
         0, StageReport.Empty);
 
     private static readonly GainInput Gain = GainInput.From(Demo, "A", CatalogueReader.Generic) with { CropReflectance = CropReflectance };
-    private static readonly GainTable Bare = GainTableStage.Run(Gain, Form, Solid, CancellationToken.None);
-    private static readonly GainTable Table = GainTableStage.Fitted(Gain, Form, Solid, Fitted, Bare, CancellationToken.None);
+    private static readonly HouseViews Views = LightJobs.Views(Gain, Form);
+    private static readonly GainTable Bare = LightJobs.Gains(Gain, Form, Solid);
+    private static readonly FittedGains Traced = GainTableStage.Fitted(Gain, Form, Solid, Fitted, Views, Bare, CancellationToken.None);
+    private static readonly GainTable Table = Traced.Table;
     private static readonly LightMap Map = LightMapStage.Run(
         LightInput.From(Demo, "A", CatalogueReader.Generic) with { Benches = [], CropReflectance = CropReflectance }, Form, Solid, Fitted, LightJobs.Weather, CancellationToken.None);
 
@@ -75,6 +77,22 @@ public class OneTruthTests
         Assert.Equal(fitted / bare, told.Value, 1e-12);
         Assert.True(Map.Fates[5].EquipmentFraction > 0);
         Assert.True(Map.Fates[5].CurtainFraction > 0);
+    }
+
+    // The gain table's beams were traced past a crop of another colour; nothing else may differ.
+    [Fact]
+    public void A_map_by_the_table_s_beams_is_the_map_traced_on_its_own()
+    {
+        LightInput input = LightInput.From(Demo, "A", CatalogueReader.Generic) with { Benches = [] };
+        Assert.NotEqual(input.CropReflectance, Traced.CropReflectance);
+        LightMap own = LightMapStage.Run(input, Form, Solid, Fitted, LightJobs.Weather, CancellationToken.None);
+        LightMap shared = LightMapStage.Run(input, Form, Solid, Fitted, Views, Traced, LightJobs.Weather, CancellationToken.None);
+        foreach ((LightMonth a, LightMonth b) in own.Months.Concat(own.Drawn!.Months).Zip(shared.Months.Concat(shared.Drawn!.Months)))
+        {
+            Assert.All(a.PointMolPerM2Day.Zip(b.PointMolPerM2Day), p => Assert.Equal(p.First, p.Second, 1e-9 * p.First));
+        }
+
+        Assert.All(own.Framings.Zip(shared.Framings), f => Assert.Equal(f.First.DecemberMolPerM2Day, f.Second.DecemberMolPerM2Day, 1e-9));
     }
 
     // Common practice: cloth scatters, so what is left lies more evenly.

@@ -1,4 +1,5 @@
 using Glazewright.Science.Light;
+using Glazewright.Science.Light.Shadows;
 
 namespace Glazewright.Science.Tests.Light;
 
@@ -223,7 +224,7 @@ public class EnclosureGainsTests
     {
         List<Piece> pieces = Pieces.Of(enclosure, curtain);
         Radiosity radiosity = Radiosity.Solve(pieces, ViewFactors.ExchangeAreas(pieces, EnclosureGains.Rays));
-        return new BeamTracer(pieces, [], radiosity, Pieces.SurfaceIds(enclosure).Count, Surroundings.None);
+        return new BeamTracer(pieces, new BarCatch(pieces, new BarPicture(enclosure), true), radiosity, Pieces.SurfaceIds(enclosure).Count, Surroundings.None);
     }
 
     private static Vector3d AreaVector(IReadOnlyList<Vector3d> polygon) => Polygons.AreaVector(polygon);

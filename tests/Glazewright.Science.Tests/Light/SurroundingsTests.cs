@@ -65,8 +65,8 @@ public class SurroundingsTests
         double[] factor = new double[floor.Count];
         List<Piece> pieces = Pieces.Of(house, null);
         Radiosity radiosity = Radiosity.Solve(pieces, ViewFactors.ExchangeAreas(pieces, 512));
-        var tracer = new BeamTracer(pieces, [], radiosity, Pieces.SurfaceIds(house).Count, around);
-        var open = new BeamTracer(pieces, [], radiosity, Pieces.SurfaceIds(house).Count, Surroundings.None);
+        var tracer = new BeamTracer(pieces, new BarCatch(pieces, new BarPicture(house), true), radiosity, Pieces.SurfaceIds(house).Count, around);
+        var open = new BeamTracer(pieces, new BarCatch(pieces, new BarPicture(house), true), radiosity, Pieces.SurfaceIds(house).Count, Surroundings.None);
         foreach ((double azimuthDeg, double elevationDeg) in new[] { (-90.0, 15.0), (-60, 25), (-125, 8), (-100, 40) })
         {
             var towards = Vector3d.Towards(azimuthDeg, elevationDeg);
@@ -97,7 +97,7 @@ public class SurroundingsTests
     {
         List<Piece> pieces = Pieces.Of(house, null);
         return new BeamTracer(
-            pieces, [], Radiosity.Solve(pieces, ViewFactors.ExchangeAreas(pieces, 512)), Pieces.SurfaceIds(house).Count, around);
+            pieces, new BarCatch(pieces, new BarPicture(house), true), Radiosity.Solve(pieces, ViewFactors.ExchangeAreas(pieces, 512)), Pieces.SurfaceIds(house).Count, around);
     }
 
     private static ShadeBody Box(string id, double x0, double x1, double y0, double y1, double z, double transmittance) => new(

@@ -1,5 +1,6 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
+using static Glazewright.Science.Light.Shadows.BarPicture;
 
 namespace Glazewright.Science.Light.Shadows;
 
@@ -9,30 +10,27 @@ namespace Glazewright.Science.Light.Shadows;
 /// </summary>
 internal sealed class BarCatch
 {
-    /// <summary>Lines across the house's picture, spots along it: a 2 in tube of a 150 ft house is one spot or two, and hundreds of tubes even out.</summary>
-    private const int Lines = 192;
-
-    private const int Words = 12;
-
     private readonly List<Piece> pieces;
-    private readonly BarShadows shadows;
-    private readonly BitRows bars = new(Lines, Words);
+    private readonly BarPicture picture;
+    private readonly BitRows bars;
     private readonly BitRows holes = new(Lines, Words);
     private readonly BitRows?[] outlines;
     private readonly bool[] isSpanned;
-    private FlatMap map;
-    private double phaseX;
-    private double phaseY;
 
-    internal BarCatch(List<Piece> pieces, IReadOnlyList<ShadeBar> bars)
+    /// <summary>Prepares the pieces of one position of the curtain.</summary>
+    /// <param name="pieces">Of the house.</param>
+    /// <param name="picture">Its bars; other catches may look at it too.</param>
+    /// <param name="withParked">Whether the parked curtain's bundles are among them.</param>
+    internal BarCatch(List<Piece> pieces, BarPicture picture, bool withParked)
     {
         this.pieces = pieces;
-        shadows = BarShadows.Of(bars);
+        this.picture = picture;
+        bars = picture.Bars(withParked);
         outlines = new BitRows?[pieces.Count];
         isSpanned = new bool[pieces.Count];
     }
 
-    internal bool Any => shadows.Any;
+    internal bool Any => picture.Any;
 
     /// <summary>Fills the caught share of each clear piece that a beam enters through; 0 for the others.</summary>
     internal void Of(Vector3d towards, Span<double> caught)
@@ -43,11 +41,8 @@ internal sealed class BarCatch
             return;
         }
 
-        map = Map(towards);
-        (phaseX, phaseY) = Phases.Of(towards);
+        picture.Turn(towards);
         Array.Clear(isSpanned);
-        bars.Clear();
-        shadows.Cast(bars, map, towards, phaseX, phaseY);
         holes.Clear();
         Span<double> corners = stackalloc double[2 * FlatClip.MostCorners];
         for (int i = 0; i < pieces.Count; i++)
@@ -59,7 +54,7 @@ internal sealed class BarCatch
 
             foreach (Vector3d[] hole in pieces[i].Holes)
             {
-                holes.Fill(corners[..map.Put(hole, corners)], phaseX, phaseY);
+                holes.Fill(corners[..picture.Map.Put(hole, corners)], picture.Phase.X, picture.Phase.Y);
             }
         }
 
@@ -82,7 +77,7 @@ internal sealed class BarCatch
         if (!isSpanned[piece])
         {
             Span<double> corners = stackalloc double[2 * FlatClip.MostCorners];
-            outline.Span(corners[..map.Put(pieces[piece].Outline, corners)], phaseX, phaseY);
+            outline.Span(corners[..picture.Map.Put(pieces[piece].Outline, corners)], picture.Phase.X, picture.Phase.Y);
             isSpanned[piece] = true;
         }
 
@@ -121,36 +116,6 @@ internal sealed class BarCatch
         }
 
         return seen > 0 ? (double)dark / seen : 0;
-    }
-
-    // The house's picture along the beam, turned so that its longest axis lies along the lines.
-    private FlatMap Map(Vector3d towards)
-    {
-        var length = new Vector3d(1, 0, 0);
-        Vector3d u = length - (length.Dot(towards) * towards);
-        u = u.LengthM > 0.1 ? u.Unit() : new Vector3d(0, 1, 0).Cross(towards).Cross(towards).Unit();
-        Vector3d v = towards.Cross(u);
-        double leastX = double.PositiveInfinity;
-        double mostX = double.NegativeInfinity;
-        double leastY = double.PositiveInfinity;
-        double mostY = double.NegativeInfinity;
-        foreach (Piece piece in pieces)
-        {
-            foreach (Vector3d p in piece.Outline)
-            {
-                double x = u.Dot(p);
-                double y = v.Dot(p);
-                leastX = Math.Min(leastX, x);
-                mostX = Math.Max(mostX, x);
-                leastY = Math.Min(leastY, y);
-                mostY = Math.Max(mostY, y);
-            }
-        }
-
-        return new FlatMap(
-            (leastX * u) + (leastY * v),
-            64 * Words / Math.Max(1e-9, mostX - leastX) * u,
-            Lines / Math.Max(1e-9, mostY - leastY) * v);
     }
 }
 

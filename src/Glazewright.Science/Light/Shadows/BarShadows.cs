@@ -4,17 +4,19 @@ namespace Glazewright.Science.Light.Shadows;
 
 /// <summary>
 /// Bars made ready to throw shadows on a picture: slender ones as strips, stout ones by the faces that look at the light. Strips that differ only by a shift
-/// along the house (frames, joints) are spanned once and filled many times.
+/// along the house (frames, joints) are spanned once and filled many times. Not for use by several threads at once.
 /// </summary>
 internal sealed class BarShadows
 {
     private readonly (ShadeBar First, double[] ShiftsM)[] strips;
     private readonly (Vector3d Normal, Vector3d[] Outline)[] faces;
+    private readonly double[] shiftsSpots;
 
     private BarShadows((ShadeBar First, double[] ShiftsM)[] strips, (Vector3d Normal, Vector3d[] Outline)[] faces)
     {
         this.strips = strips;
         this.faces = faces;
+        shiftsSpots = new double[strips.Max(s => (int?)s.ShiftsM.Length) ?? 0];
     }
 
     /// <summary>All bars.</summary>
@@ -90,10 +92,12 @@ internal sealed class BarShadows
             if (Math.Abs(map.Y.X) < 1e-9)
             {
                 rows.Span(corners[..8], phaseX, phaseY);
-                foreach (double shiftM in shiftsM)
+                for (int i = 0; i < shiftsM.Length; i++)
                 {
-                    rows.FillSpanned(map.X.X * shiftM);
+                    shiftsSpots[i] = map.X.X * shiftsM[i];
                 }
+
+                rows.FillSpanned(shiftsSpots.AsSpan(0, shiftsM.Length));
 
                 continue;
             }

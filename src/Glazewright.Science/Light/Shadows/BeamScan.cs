@@ -242,22 +242,18 @@ public sealed class BeamScan
     // Spots of a mask, each dimmed by the neighbours before it.
     private double Lit(ulong mask, int line, int word)
     {
-        double lit = BitOperations.PopCount(mask);
+        int whole = BitOperations.PopCount(mask);
+        double lit = whole;
         for (int n = 0; n < dim.Length; n++)
         {
-            if (!dim[n].IsEmpty)
+            ulong shade = dim[n].IsEmpty ? 0 : mask & dim[n].Word(line, word);
+            if (shade != 0)
             {
-                lit *= Past(neighbours[n].Through, mask, dim[n].Word(line, word));
+                lit *= 1 - ((1 - neighbours[n].Through) * BitOperations.PopCount(shade) / whole);
             }
         }
 
         return lit;
-    }
-
-    private static double Past(double through, ulong mask, ulong shade)
-    {
-        int whole = BitOperations.PopCount(mask);
-        return whole == 0 ? 1 : 1 - ((1 - through) * BitOperations.PopCount(mask & shade) / whole);
     }
 
     private static (double Through, Vector3d[][] Faces, Vector3d[] Normals) Kept(Obstacle obstacle, ReceivingPlane plane)

@@ -1,4 +1,6 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 
 namespace Glazewright.Science.Light.Shadows;
 
@@ -41,6 +43,13 @@ internal sealed class BitRows
             Array.Clear(bits);
             IsEmpty = true;
         }
+    }
+
+    /// <summary>Takes over the spots of a picture of the same size.</summary>
+    internal void CopyFrom(BitRows other)
+    {
+        other.bits.CopyTo(bits, 0);
+        IsEmpty = other.IsEmpty;
     }
 
     internal ulong Word(int line, int word) => bits[(line * Words) + word];
@@ -129,43 +138,79 @@ internal sealed class BitRows
     internal void Fill(ReadOnlySpan<double> corners, double phaseX, double phaseY)
     {
         Span(corners, phaseX, phaseY);
-        FillSpanned(0);
+        FillSpanned([0.0]);
     }
 
-    /// <summary>Sets the spots of the outline last spanned, shifted along the lines.</summary>
+    /// <summary>Sets the spots of the outline last spanned, once for each shift along the lines.</summary>
+    /// <param name="shiftsSpots">In spots.</param>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    internal void FillSpanned(double shiftSpots)
+    internal void FillSpanned(ReadOnlySpan<double> shiftsSpots)
     {
-        int spots = 64 * Words;
-        int row = FirstLine * Words;
         IsEmpty &= FirstLine == EndLine;
-        for (int k = FirstLine; k < EndLine; k++, row += Words)
+        var spots = Vector256.Create(64.0 * Words);
+        ref double shifts = ref MemoryMarshal.GetReference(shiftsSpots);
+        for (int k = FirstLine; k < EndLine; k++)
         {
-            int a = Held(from[k] + shiftSpots, 0, spots);
-            int last = Held(to[k] + shiftSpots, 0, spots) - 1;
-            if (a > last)
+            double left = from[k];
+            double right = to[k];
+            if (left > right)
             {
                 continue;
             }
 
-            int firstWord = a >> 6;
-            int lastWord = last >> 6;
-            ulong head = ulong.MaxValue << (a & 63);
-            ulong tail = ulong.MaxValue >> (63 - (last & 63));
-            if (firstWord == lastWord)
+            ref ulong row = ref bits[k * Words];
+            int i = 0;
+            for (; i + 4 <= shiftsSpots.Length; i += 4)
             {
-                bits[row + firstWord] |= head & tail;
-                continue;
+                var shift = Vector256.LoadUnsafe(ref shifts, (nuint)i);
+                Vector256<long> a = Held(Vector256.Create(left) + shift, spots);
+                Vector256<long> b = Held(Vector256.Create(right) + shift, spots);
+                Set(ref row, (int)a.GetElement(0), (int)b.GetElement(0));
+                Set(ref row, (int)a.GetElement(1), (int)b.GetElement(1));
+                Set(ref row, (int)a.GetElement(2), (int)b.GetElement(2));
+                Set(ref row, (int)a.GetElement(3), (int)b.GetElement(3));
             }
 
-            bits[row + firstWord] |= head;
-            for (int w = firstWord + 1; w < lastWord; w++)
+            for (; i < shiftsSpots.Length; i++)
             {
-                bits[row + w] = ulong.MaxValue;
+                double shift = Unsafe.Add(ref shifts, i);
+                Set(ref row, Held(left + shift, 0, 64 * Words), Held(right + shift, 0, 64 * Words));
             }
-
-            bits[row + lastWord] |= tail;
         }
+    }
+
+    // Four at a time, as whole numbers in the low half of each: a number from 0 up, added to 2^52, stands in the last bits as it is.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<long> Held(Vector256<double> value, Vector256<double> high) =>
+        (Vector256.Ceiling(Vector256.Min(Vector256.Max(value, Vector256<double>.Zero), high)) + Vector256.Create(4503599627370496.0)).AsInt64();
+
+    // Spots from one (inclusive) to another (exclusive) of a row.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Set(ref ulong row, int from, int to)
+    {
+        int last = to - 1;
+        if (from > last)
+        {
+            return;
+        }
+
+        int firstWord = from >> 6;
+        int lastWord = last >> 6;
+        ulong head = ulong.MaxValue << (from & 63);
+        ulong tail = ulong.MaxValue >> (63 - (last & 63));
+        if (firstWord == lastWord)
+        {
+            Unsafe.Add(ref row, firstWord) |= head & tail;
+            return;
+        }
+
+        Unsafe.Add(ref row, firstWord) |= head;
+        for (int w = firstWord + 1; w < lastWord; w++)
+        {
+            Unsafe.Add(ref row, w) = ulong.MaxValue;
+        }
+
+        Unsafe.Add(ref row, lastWord) |= tail;
     }
 
     /// <summary>Bits from one place (inclusive) to another (exclusive) of a word.</summary>
