@@ -61,7 +61,7 @@ internal static class YearTimes
             long before = GC.GetAllocatedBytesForCurrentThread();
             run.Go(null, CancellationToken.None);
             long bytes = GC.GetAllocatedBytesForCurrentThread() - before;
-            Say($"{scene.Id}: year warm {best:0.000} s (each day at its best {quiet:0.000}), {bytes / 1024:N0} KiB allocated (midnights); ends at {run.State.AirBelowC:R} °C, held {run.Held.Hours().HeldJointlyH:R} h");
+            Say($"{scene.Id}: year warm {best:0.000} s (each day at its best {quiet:0.000}), {bytes / 1024:N0} KiB allocated (midnights); ends at {run.State.AirBelowC:R} °C, held {run.Held.Year().Hours().HeldJointlyH:R} h");
             Parts(scene, repeats);
         }
 

@@ -6,14 +6,15 @@ namespace Glazewright.Design.Program;
 /// </summary>
 public sealed class CompiledProgram
 {
-    internal const int PerActuator = 4;
+    internal const int MostAlarms = 62; // with the two of our own: a bit each
+    internal const int ActuatorParts = 4;
     internal const int Level = 0;
     internal const int Since = 1;
     internal const int Runtime = 2;
     internal const int Hand = 3;
     internal const int PerStage = 2;
     internal const int PerAlarm = 2;
-    internal const int Extras = 24;
+    internal const int Extras = 27;
 
     private readonly HumidityPart _humidity;
 
@@ -38,7 +39,12 @@ public sealed class CompiledProgram
 
     internal int Count => Kinds.Length;
 
-    internal int CoolAt => Count * PerActuator;
+    /// <summary>Length of a column of actuators in a state, filled up to whole vectors: all levels, then all times since, runtimes, hands.</summary>
+    internal int Column => ColumnOf(Count);
+
+    internal static int ColumnOf(int count) => (count + 7) & ~7;
+
+    internal int CoolAt => Column * ActuatorParts;
 
     internal int HeatAt { get; init; }
 
@@ -61,6 +67,12 @@ public sealed class CompiledProgram
     internal int[] CoolDelayMs { get; init; } = [];
 
     internal Settings[] CoolSettings { get; init; } = [];
+
+    /// <summary>Where the first of the cooling stages would begin.</summary>
+    internal int FirstCoolOn { get; init; } = int.MaxValue;
+
+    /// <summary>Where the first of the heating stages would begin.</summary>
+    internal int FirstHeatOn { get; init; } = int.MaxValue;
 
     internal int[] HeatOn { get; init; } = [];
 
@@ -147,8 +159,8 @@ public sealed class CompiledProgram
         state.Clear();
         for (int i = 0; i < Count; i++)
         {
-            state[i * PerActuator + Since] = ProgramInterpreter.LongAgoMs;
-            state[i * PerActuator + Hand] = -1;
+            state[Column * Since + i] = ProgramInterpreter.LongAgoMs;
+            state[Column * Hand + i] = -1;
         }
 
         state[ExtrasAt + Extra.LastInside] = int.MinValue;
@@ -164,13 +176,13 @@ public sealed class CompiledProgram
         Rest(state);
         for (int i = 0; i < Count; i++)
         {
-            int at = i * PerActuator;
+            int level = Column * Level + i, runtime = Column * Runtime + i, hand = Column * Hand + i;
             bool moves = (MovingMask >> i & 1) != 0;
-            state[at + Level] = moves ? before[at + Level] : 0;
-            state[at + Runtime] = before[at + Runtime];
-            state[at + Hand] = before[at + Hand];
-            state[at + Since] = moves ? ProgramInterpreter.LongAgoMs : -5000 * i;
-            WriteMask(state, Extra.OnMask, ReadMask(state, Extra.OnMask) | (state[at + Level] > 0 ? 1UL << i : 0));
+            state[level] = moves ? before[level] : 0;
+            state[runtime] = before[runtime];
+            state[hand] = before[hand];
+            state[Column * Since + i] = moves ? ProgramInterpreter.LongAgoMs : -5000 * i;
+            WriteMask(state, Extra.OnMask, ReadMask(state, Extra.OnMask) | (state[level] > 0 ? 1UL << i : 0));
         }
 
         WriteMask(state, Extra.HandMask, ReadMask(before, Extra.HandMask));
@@ -182,7 +194,7 @@ public sealed class CompiledProgram
     /// <param name="level">0 to 10 000, or −1 for automatic. Interlocks and least times hold for the hand too.</param>
     public void SetHand(Span<int> state, int actuator, int level)
     {
-        state[actuator * PerActuator + Hand] = Math.Clamp(level, -1, 10_000);
+        state[Column * Hand + actuator] = Math.Clamp(level, -1, 10_000);
         ulong hands = ReadMask(state, Extra.HandMask) & ~(1UL << actuator);
         WriteMask(state, Extra.HandMask, level >= 0 ? hands | 1UL << actuator : hands);
     }
@@ -229,6 +241,9 @@ public sealed class CompiledProgram
         public const int BlendFrom = 21;
         public const int BlendMs = 22;
         public const int Dosing = 23;
+        public const int CoolBusy = 24; // a stage is on or its delay runs
+        public const int HeatBusy = 25;
+        public const int AlarmBusy = 26; // an alarm sounds or its delay runs
     }
 
     internal readonly record struct Settings(int[] Actuators, int[] Levels);

@@ -54,5 +54,5 @@ public readonly record struct DayPart(int Start, int Length)
         return since < Length ? (true, since) : (false, since - Length);
     }
 
-    private static int Wrapped(int time, int whole) => ((time % whole) + whole) % whole;
+    private static int Wrapped(int time, int whole) => (uint)time < (uint)whole ? time : ((time % whole) + whole) % whole;
 }

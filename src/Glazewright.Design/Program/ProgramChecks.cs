@@ -306,6 +306,11 @@ internal static class ProgramChecks
 
     private static void Alarms(ProgramDocument d, List<Fault> faults)
     {
+        if (d.Alarms.Count > CompiledProgram.MostAlarms)
+        {
+            Add(faults, FaultKind.OutOfRange, "/alarms", $"{d.Alarms.Count} alarms", $"at most {CompiledProgram.MostAlarms}");
+        }
+
         var ids = new HashSet<string>(StringComparer.Ordinal);
         for (int i = 0; i < d.Alarms.Count; i++)
         {

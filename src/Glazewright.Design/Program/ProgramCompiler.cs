@@ -74,7 +74,7 @@ public static class ProgramCompiler
         }
 
         int[] byOwner = [.. Enumerable.Range(0, owners.Count).OrderBy(c => owners[c])];
-        int heatAt = n * CompiledProgram.PerActuator + d.Cooling.Count * CompiledProgram.PerStage;
+        int heatAt = CompiledProgram.ColumnOf(n) * CompiledProgram.ActuatorParts + d.Cooling.Count * CompiledProgram.PerStage;
         int alarmAt = heatAt + d.Heating.Count * CompiledProgram.PerStage;
         HumidityControl h = d.Humidity;
         return new CompiledProgram
@@ -87,6 +87,8 @@ public static class ProgramCompiler
             MinOnMs = [.. d.Actuators.Select(a => a.MinOnS * 1000)],
             MinOffMs = [.. d.Actuators.Select(a => a.MinOffS * 1000)],
             TravelMs = [.. d.Actuators.Select(a => a.TravelS * 1000)],
+            FirstCoolOn = d.Cooling.Select(s => Centi(s.OnAtK)).DefaultIfEmpty(int.MaxValue).Min(),
+            FirstHeatOn = d.Heating.Select(s => Centi(s.OnAtK)).DefaultIfEmpty(int.MaxValue).Min(),
             CoolOn = [.. d.Cooling.Select(s => Centi(s.OnAtK))],
             CoolOff = [.. d.Cooling.Select(s => Centi(s.OffAtK))],
             CoolDelayMs = [.. d.Cooling.Select(s => s.DelayS * 1000)],

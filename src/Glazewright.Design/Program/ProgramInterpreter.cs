@@ -37,7 +37,7 @@ public static class ProgramInterpreter
             before[..compiled.StateLength].CopyTo(after);
         }
 
-        Span<int> want = stackalloc int[n];
+        Span<int> want = stackalloc int[compiled.Column];
         want.Clear();
         var run = new StepRun(compiled, readings, Math.Clamp(dtMs, 1, 86_400_000), after[..compiled.StateLength], commands[..n], want);
         run.Go();

@@ -9,19 +9,35 @@ internal ref partial struct StepRun
     /// <summary>Alarms of the document (a missing reading counts as out of range), then no temperature inside, then one that does not move for 12 h.</summary>
     private void Sound()
     {
-        for (int k = 0; k < _p.Alarms.Length; k++)
+        CompiledProgram.AlarmPart[] alarms = _p.Alarms;
+        ulong bad = 0;
+        for (int k = 0; k < alarms.Length; k++)
         {
-            CompiledProgram.AlarmPart alarm = _p.Alarms[k];
+            ref readonly CompiledProgram.AlarmPart alarm = ref alarms[k];
             int raw = _readings[alarm.Reading];
-            Time(k, raw == Missing || raw < alarm.Low || raw > alarm.High, alarm.DelayMs);
+            bad |= raw >= alarm.Low && raw <= alarm.High && raw != Missing ? 0 : 1UL << k;
         }
 
         int inside = Read(Reading.InsideTemperature, -5000, 8000);
-        Time(_p.Alarms.Length, inside == Missing, 60_000);
         bool same = inside != Missing && inside == X(Extra.LastInside);
-        SetX(Extra.SameInsideMs, same ? ProgramInterpreter.Later(X(Extra.SameInsideMs), _dt) : 0);
+        int sameMs = same ? ProgramInterpreter.Later(X(Extra.SameInsideMs), _dt) : 0;
+        SetX(Extra.SameInsideMs, sameMs);
         SetX(Extra.LastInside, inside);
-        Time(_p.Alarms.Length + 1, X(Extra.SameInsideMs) >= DayMs / 2, 0);
+        bad |= inside == Missing ? 1UL << alarms.Length : 0;
+        bad |= sameMs >= DayMs / 2 ? 2UL << alarms.Length : 0;
+        if ((bad | (uint)X(Extra.AlarmBusy)) == 0)
+        {
+            return;
+        }
+
+        for (int k = 0; k < alarms.Length; k++)
+        {
+            Time(k, Has(bad, k), alarms[k].DelayMs);
+        }
+
+        Time(alarms.Length, Has(bad, alarms.Length), 60_000);
+        Time(alarms.Length + 1, Has(bad, alarms.Length + 1), 0);
+        SetX(Extra.AlarmBusy, bad == 0 ? 0 : 1);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

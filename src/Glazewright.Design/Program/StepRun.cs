@@ -17,7 +17,8 @@ internal ref partial struct StepRun
     private readonly int _dt;
     private readonly Span<int> _s;
     private readonly Span<Command> _commands;
-    private readonly Span<int> _want;
+    private readonly Span<int> _want; // a column long
+    private readonly int _column;
     private int _inside;
     private int _humidity;
     private int _outside;
@@ -44,6 +45,7 @@ internal ref partial struct StepRun
         _s = state;
         _commands = commands;
         _want = want;
+        _column = want.Length;
     }
 
     public void Go()

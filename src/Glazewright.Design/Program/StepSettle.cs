@@ -1,4 +1,7 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using Extra = Glazewright.Design.Program.CompiledProgram.Extra;
 
 namespace Glazewright.Design.Program;
@@ -45,7 +48,7 @@ internal ref partial struct StepRun
         Conclude();
     }
 
-    private readonly int At(int actuator, int part) => _s[actuator * CompiledProgram.PerActuator + part];
+    private readonly int At(int actuator, int part) => _s[_column * part + actuator];
 
     private readonly bool Has(ulong mask, int i) => (mask >> i & 1) != 0;
 
@@ -185,37 +188,41 @@ internal ref partial struct StepRun
 
     private readonly void Why(int i, ReasonCode reason, int a, int b, int c) => _commands[i] = new Command(0, (int)reason, a, b, c);
 
+    // Eight actuators at a time; motors have driven before, their new level stands in their wish.
     private void Conclude()
     {
-        ulong on = 0, moving = _p.MovingMask, fog = _p.FogMask, next = _nextOn;
-        int tenths = Math.Max(1, _dt / 100), dt = _dt;
-        Span<int> want = _want, state = _s;
-        Span<Command> commands = _commands;
-        for (int i = 0; i < want.Length && i < commands.Length; i++)
+        ulong on = 0, moving = _p.MovingMask, next = _nextOn;
+        for (ulong rest = moving; rest != 0; rest &= rest - 1)
         {
-            Span<int> own = state.Slice(i * CompiledProgram.PerActuator, CompiledProgram.PerActuator);
-            ref int level = ref own[CompiledProgram.Level];
-            bool was = level > 0;
-            if (Has(moving, i))
-            {
-                Move(i, ref level);
-            }
-            else
-            {
-                level = Has(next, i) ? Math.Max(want[i] > 0 ? want[i] : level, 1) : 0;
-            }
+            int i = BitOperations.TrailingZeroCount(rest);
+            _want[i] = Moved(i, At(i, CompiledProgram.Level));
+        }
 
-            bool now = level > 0;
-            ref int since = ref own[CompiledProgram.Since];
-            since = was == now ? ProgramInterpreter.Later(since, dt) : dt;
-            if (now)
-            {
-                on |= 1UL << i;
-                int ran = own[CompiledProgram.Runtime];
-                own[CompiledProgram.Runtime] = ran >= LongRuntime ? ran : ran + tenths;
-                ref Command command = ref commands[i];
-                command = new Command(Has(fog, i) ? Pulse(level) : level, command.Reason, command.A, command.B, command.C);
-            }
+        int column = _column;
+        ref int levels = ref MemoryMarshal.GetReference(_s), wants = ref MemoryMarshal.GetReference(_want);
+        ref int sinces = ref Unsafe.Add(ref levels, column * CompiledProgram.Since), runtimes = ref Unsafe.Add(ref levels, column * CompiledProgram.Runtime);
+        Vector256<int> none = Vector256<int>.Zero, one = Vector256<int>.One, dt = Vector256.Create(_dt), longest = Vector256.Create(ProgramInterpreter.LongAgoMs - _dt);
+        Vector256<int> tenths = Vector256.Create(Math.Max(1, _dt / 100)), full = Vector256.Create(LongRuntime), lanes = Vector256.Create(1, 2, 4, 8, 16, 32, 64, 128);
+        for (int at = 0; at < column; at += Vector256<int>.Count)
+        {
+            Vector256<int> level = Vector256.LoadUnsafe(ref levels, (nuint)at), want = Vector256.LoadUnsafe(ref wants, (nuint)at);
+            Vector256<int> since = Vector256.LoadUnsafe(ref sinces, (nuint)at), ran = Vector256.LoadUnsafe(ref runtimes, (nuint)at);
+            Vector256<int> stays = Vector256.Equals(Vector256.Create((int)(next >> at)) & lanes, lanes), motor = Vector256.Equals(Vector256.Create((int)(moving >> at)) & lanes, lanes);
+            Vector256<int> switched = stays & Vector256.Max(Vector256.ConditionalSelect(Vector256.GreaterThan(want, none), want, level), one);
+            Vector256<int> was = Vector256.GreaterThan(level, none);
+            level = Vector256.ConditionalSelect(motor, want, switched);
+            Vector256<int> now = Vector256.GreaterThan(level, none);
+            level.StoreUnsafe(ref levels, (nuint)at);
+            (dt + (Vector256.Min(since, longest) & Vector256.Equals(was, now))).StoreUnsafe(ref sinces, (nuint)at);
+            (ran + (tenths & now & Vector256.LessThan(ran, full))).StoreUnsafe(ref runtimes, (nuint)at);
+            on |= (ulong)now.ExtractMostSignificantBits() << at;
+        }
+
+        for (ulong rest = on; rest != 0; rest &= rest - 1)
+        {
+            int i = BitOperations.TrailingZeroCount(rest), level = At(i, CompiledProgram.Level);
+            ref Command command = ref _commands[i];
+            command = new Command(Has(_p.FogMask, i) ? Pulse(level) : level, command.Reason, command.A, command.B, command.C);
         }
 
         _p.WriteMask(_s, Extra.OnMask, on);
@@ -226,7 +233,7 @@ internal ref partial struct StepRun
     }
 
     /// <summary>A motor drives towards its wish; it does not leave what is needed of it, nor join what it must not.</summary>
-    private void Move(int i, ref int level)
+    private int Moved(int i, int level)
     {
         int goal = Has(_nextOn, i) || level > 0 ? _want[i] : 0;
         int held = Math.Min(EnoughLevel, level);
@@ -239,11 +246,11 @@ internal ref partial struct StepRun
 
         if (goal == level)
         {
-            return;
+            return level;
         }
 
         long reach = _p.TravelMs[i] <= 0 ? 10_000 : Math.Max(1, 10_000L * _dt / _p.TravelMs[i]);
-        level = goal > level ? (int)Math.Min(goal, level + reach) : (int)Math.Max(goal, level - reach);
+        return goal > level ? (int)Math.Min(goal, level + reach) : (int)Math.Max(goal, level - reach);
     }
 
     /// <summary>Share of this step in which pulsing fog is on, 0 to 10 000, exact for any step length.</summary>

@@ -23,7 +23,7 @@ internal ref partial struct StepRun
             for (ulong rest = group; rest != 0; rest &= rest - 1)
             {
                 int i = BitOperations.TrailingZeroCount(rest);
-                if (_s[i * CompiledProgram.PerActuator + CompiledProgram.Hand] >= 0)
+                if (At(i, CompiledProgram.Hand) >= 0)
                 {
                     continue;
                 }
@@ -64,10 +64,9 @@ internal ref partial struct StepRun
         for (ulong rest = free; rest != 0; rest &= rest - 1)
         {
             int i = BitOperations.TrailingZeroCount(rest);
-            int at = i * CompiledProgram.PerActuator;
-            bool on = _s[at + CompiledProgram.Level] > 0;
-            bool ready = _s[at + CompiledProgram.Since] >= _p.MinOffMs[i];
-            long rank = (on ? 0L : ready ? 1L : 2L) << 40 | (uint)_s[at + CompiledProgram.Runtime];
+            bool on = At(i, CompiledProgram.Level) > 0;
+            bool ready = At(i, CompiledProgram.Since) >= _p.MinOffMs[i];
+            long rank = (on ? 0L : ready ? 1L : 2L) << 40 | (uint)At(i, CompiledProgram.Runtime);
             if (rank < bestRank)
             {
                 bestRank = rank;
@@ -83,7 +82,7 @@ internal ref partial struct StepRun
         for (ulong rest = _p.ReadMask(_s, Extra.HandMask); rest != 0; rest &= rest - 1)
         {
             int i = BitOperations.TrailingZeroCount(rest);
-            int hand = _s[i * CompiledProgram.PerActuator + CompiledProgram.Hand];
+            int hand = At(i, CompiledProgram.Hand);
             _want[i] = hand;
             _wanted = hand > 0 ? _wanted | 1UL << i : _wanted & ~(1UL << i);
             _commands[i] = new Command(0, (int)ReasonCode.Hand, hand, 0, 0);

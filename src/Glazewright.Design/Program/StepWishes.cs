@@ -13,13 +13,20 @@ internal ref partial struct StepRun
             return;
         }
 
-        AskStages(_p.CoolAt, _p.CoolOn, _p.CoolOff, _p.CoolDelayMs, _p.CoolSettings, _inside - _coolAt, ReasonCode.Cooling,
+        AskStages(_p.CoolAt, _p.CoolOn, _p.CoolOff, _p.CoolDelayMs, _p.CoolSettings, _inside - _coolAt, _p.FirstCoolOn, Extra.CoolBusy, ReasonCode.Cooling,
             _outside != Missing && _target - _outside > _p.Cold.Full ? _p.Cold.Stages : int.MaxValue);
-        AskStages(_p.HeatAt, _p.HeatOn, _p.HeatOff, _p.HeatDelayMs, _p.HeatSettings, _heatAt - _inside, ReasonCode.Heating, int.MaxValue);
+        AskStages(_p.HeatAt, _p.HeatOn, _p.HeatOff, _p.HeatDelayMs, _p.HeatSettings, _heatAt - _inside, _p.FirstHeatOn, Extra.HeatBusy, ReasonCode.Heating, int.MaxValue);
     }
 
-    private void AskStages(int at, int[] on, int[] off, int[] delayMs, CompiledProgram.Settings[] settings, int past, ReasonCode reason, int most)
+    private void AskStages(int at, int[] on, int[] off, int[] delayMs, CompiledProgram.Settings[] settings, int past, int firstOn, int busyAt, ReasonCode reason, int most)
     {
+        // Nothing on, no delay running, nothing asked: nothing changes.
+        if (past < firstOn && X(busyAt) == 0)
+        {
+            return;
+        }
+
+        int busy = 0;
         for (int k = 0; k < on.Length; k++)
         {
             ref int isOn = ref _s[at + k * CompiledProgram.PerStage];
@@ -40,6 +47,7 @@ internal ref partial struct StepRun
                 if (timer < delayMs[k])
                 {
                     timer = ProgramInterpreter.Later(timer, _dt);
+                    busy = 1;
                     continue;
                 }
 
@@ -59,7 +67,10 @@ internal ref partial struct StepRun
 
             AskAll(settings[k], reason, past, timer / 1000, k + 1);
             timer = ProgramInterpreter.Later(timer, _dt);
+            busy = 1;
         }
+
+        SetX(busyAt, busy);
     }
 
     /// <summary>
@@ -73,6 +84,8 @@ internal ref partial struct StepRun
             _s[at] = 0;
         }
 
+        SetX(Extra.CoolBusy, 0);
+        SetX(Extra.HeatBusy, 0);
         bool night = _clock < _sunrise || _clock >= _sunset;
         bool bright = _light != Missing ? _light > 300 : _outside == Missing && !night;
         bool hot = _outside != Missing && _outside > _coolAt;

@@ -24,7 +24,10 @@ internal sealed class YearPlant
     private readonly int fanCount;
     private readonly bool hasLouver;
     private readonly double dryerFullW, dryerKgPerS, doseFullKgPerS;
-    private double padWet, pipeNowW;
+    private readonly int[] told;
+    private Means means; // over the last step
+    private bool settled; // no motor is on its way
+    private double padWet, pipeNowW, goneOnS;
 
     public YearPlant(ProgramDocument program, PlantResult plant, YearHouse house)
     {
@@ -49,6 +52,7 @@ internal sealed class YearPlant
         doorM2 = house.DoorM2;
         curtainCovers = house.CurtainCovers;
         motors = new Motor[actuators.Count];
+        told = new int[actuators.Count];
         ExhaustPlant? exhaust = plant.Exhaust?.Choice;
         fanCount = exhaust?.Fans.Count ?? 0;
         hasLouver = actuators.Any(a => a.Kind == ActuatorKind.Louver);
@@ -133,115 +137,164 @@ internal sealed class YearPlant
     /// <param name="f">The equipment fields are set.</param>
     public void Act(ReadOnlySpan<Command> commands, double stepS, bool doorsOpen, ref HouseForcing f)
     {
-        double fans = 0, pump = 0, fog = 0, heat = 0, fuel = 0, electric = 0, pipe = 0, circulation = 0, pressure = 0, lamps = 0, dryer = 0, dose = 0;
-        double louver = 0, roof = 0, side = 0, curtain = 0;
+        // Told what it was told before, and nothing on its way: all goes on as it went.
+        if (AsBefore(commands))
+        {
+            goneOnS += stepS;
+        }
+        else
+        {
+            Follow(commands, stepS);
+        }
+
+        ref readonly Means m = ref means;
+        padWet = Lagged(padWet, m.Pump, Math.Min(1, stepS / PadWettingS));
+        // The boiler heats the pipe; the pipe, as it warms and cools, the house.
+        pipeNowW = Lagged(pipeNowW, m.Pipe, stepS / (PipeLagS + stepS));
+        double heat = m.Heat + pipeNowW;
+        f.FanBelowM3PerS = FlowM3PerS;
+        f.PadEffectiveness = padWet * m.PadAtFlow;
+        f.FogKgPerS = m.Fog * fogKgPerS;
+        f.FogEfficiency = fogEfficiency;
+        f.HeatW = heat;
+        f.HeatRadiantFraction = pipeNowW > 0 ? PipeRadiant * pipeNowW / heat : 0;
+        f.HeatAboveFraction = 0.15 - 0.12 * m.Circulation;
+        f.LampW = LampW + m.StirW;
+        f.LampRadiantFraction = LampW > 0 ? LampRadiant * LampW / (LampW + m.StirW) : 0;
+        f.DryingKgPerS = m.Dryer * dryerKgPerS;
+        f.CirculationFraction = m.Circulation;
+        f.PositivePressureM3PerS = m.Pressure * pressureM3PerS;
+        f.RoofVentM2 = m.Roof * roofVentM2;
+        f.SideVentM2 = m.Side * sideVentM2 + (m.Fans > 0 ? 0 : m.Louver * louverM2) + (doorsOpen ? doorM2 : 0);
+        f.CurtainClosedFraction = m.Curtain * curtainCovers;
+        HeatW = heat;
+    }
+
+    private bool AsBefore(ReadOnlySpan<Command> commands)
+    {
+        int[] was = told;
+        int changed = settled ? 0 : 1;
+        for (int i = 0; i < was.Length && i < commands.Length; i++)
+        {
+            changed |= was[i] ^ commands[i].Level;
+        }
+
+        return changed == 0;
+    }
+
+    private void Follow(ReadOnlySpan<Command> commands, double stepS)
+    {
+        CountGoneOn();
+        Means m = default;
         bool allCooling = true, allHeating = true, anyHeater = false;
+        settled = true;
         Motor[] all = motors;
         for (int i = 0; i < all.Length && i < commands.Length; i++)
         {
             ref Motor motor = ref all[i];
             int asked = commands[i].Level;
+            told[i] = asked;
             double level = asked <= 0 ? 0 : asked >= 10_000 ? 1 : asked / 10_000.0;
             double mean = motor.TravelS > 0 ? Travel(ref motor, level, stepS) : Switch(ref motor, level, stepS);
+            settled &= motor.TravelS <= 0 || !motor.Moving;
             allCooling &= level >= motor.FullLevel;
             switch (motor.Kind)
             {
                 case ActuatorKind.Fan:
-                    fans += mean;
+                    m.Fans += mean;
                     break;
                 case ActuatorKind.Louver:
-                    louver = Math.Max(louver, mean);
+                    m.Louver = Math.Max(m.Louver, mean);
                     break;
                 case ActuatorKind.WetWallPump:
-                    pump = Math.Max(pump, mean);
+                    m.Pump = Math.Max(m.Pump, mean);
                     break;
                 case ActuatorKind.Fog:
-                    fog = Math.Max(fog, mean);
+                    m.Fog = Math.Max(m.Fog, mean);
                     break;
                 case ActuatorKind.Heater:
-                    heat += mean * motor.HeatW;
-                    fuel += mean * motor.FuelW;
-                    electric += mean * motor.PowerW;
+                    m.Heat += mean * motor.HeatW;
+                    m.Fuel += mean * motor.FuelW;
+                    m.Electric += mean * motor.PowerW;
                     allHeating &= level > 0.99;
                     anyHeater = true;
                     break;
                 case ActuatorKind.BenchPipe:
-                    pipe = mean * pipeW;
+                    m.Pipe = mean * pipeW;
                     allHeating &= level > 0.99;
                     anyHeater = true;
                     break;
                 case ActuatorKind.Curtain:
-                    curtain = mean;
-                    electric += motor.Moving ? curtainDriveW : 0;
+                    m.Curtain = mean;
+                    m.Electric += motor.Moving ? curtainDriveW : 0;
                     break;
                 case ActuatorKind.Circulation:
-                    circulation = mean;
+                    m.Circulation = mean;
                     break;
                 case ActuatorKind.PressureFan:
-                    pressure = mean;
+                    m.Pressure = mean;
                     break;
                 case ActuatorKind.RoofVent:
-                    roof = mean;
+                    m.Roof = mean;
                     break;
                 case ActuatorKind.SideVent:
-                    side = mean;
+                    m.Side = mean;
                     break;
                 case ActuatorKind.Dehumidifier:
-                    dryer = mean;
+                    m.Dryer = mean;
                     break;
                 case ActuatorKind.Co2Valve:
-                    dose = mean;
+                    m.Dose = mean;
                     break;
                 default:
-                    lamps = mean;
+                    m.Lamps = mean;
                     break;
             }
         }
 
-        fans = Math.Min(fans, fanCount);
-        LouverOpen = !hasLouver || louver >= 0.95;
+        m.Fans = Math.Min(m.Fans, fanCount);
+        Draw(ref m);
+        LampW = m.Lamps * fullLampW;
+        m.StirW = m.Circulation * fullStirW + m.Dryer * dryerFullW;
+        PowerW = m.Electric + m.FanW + m.Pump * pumpW + m.Fog * fogPumpW + m.Pressure * pressureW + LampW + m.StirW;
+        FuelW = m.Fuel + m.Pipe / BoilerEfficiency;
+        DoseKgPerS = m.Dose * doseFullKgPerS;
+        CurtainFraction = m.Curtain;
+        CoolingFraction = Math.Max(m.Pump, m.Fog);
+        AllCooling = allCooling;
+        AllHeating = allHeating || !anyHeater;
+        means = m;
+    }
+
+    // The fans at their operating points, between whole numbers of fans and between dry and wet pad by shares.
+    private void Draw(ref Means m)
+    {
+        double fans = m.Fans, pump = m.Pump;
+        LouverOpen = !hasLouver || m.Louver >= 0.95;
         int n = (int)fans, next = Math.Min(n + 1, fanCount);
         double part = fans - n;
         double dry = flow[n] + part * (flow[next] - flow[n]), wet = flowWet[n] + part * (flowWet[next] - flowWet[n]);
         // Each fan needs its share of the louver; with less open the flow falls in proportion.
-        double through = fans > 0 && hasLouver ? Math.Clamp(louver * fanCount / fans, 0.1, 1) : 1;
+        double through = fans > 0 && hasLouver ? Math.Clamp(m.Louver * fanCount / fans, 0.1, 1) : 1;
         FlowM3PerS = (dry + pump * (wet - dry)) * through;
         StaticPa = staticPa[n] + part * (staticPa[next] - staticPa[n]);
-        double fanPower = power[n] + part * (power[next] - power[n]);
-        fanPower += pump * (powerWet[n] + part * (powerWet[next] - powerWet[n]) - fanPower);
-        padWet += (pump - padWet) * Math.Min(1, stepS / PadWettingS);
-        // The boiler heats the pipe; the pipe, as it warms and cools, the house.
-        pipeNowW += (pipe - pipeNowW) * stepS / (PipeLagS + stepS);
-        heat += pipeNowW;
-        fuel += pipe / BoilerEfficiency;
-        double lampW = lamps * fullLampW, stirW = circulation * fullStirW + dryer * dryerFullW;
-        electric += fanPower + pump * pumpW + fog * fogPumpW + pressure * pressureW + lampW + stirW;
+        double dryW = power[n] + part * (power[next] - power[n]), wetW = powerWet[n] + part * (powerWet[next] - powerWet[n]);
+        m.FanW = dryW + pump * (wetW - dryW);
+        m.PadAtFlow = effectiveness[n] + part * (effectiveness[next] - effectiveness[n]);
+    }
 
-        f.FanBelowM3PerS = FlowM3PerS;
-        f.PadEffectiveness = padWet * (effectiveness[n] + part * (effectiveness[next] - effectiveness[n]));
-        f.FogKgPerS = fog * fogKgPerS;
-        f.FogEfficiency = fogEfficiency;
-        f.HeatW = heat;
-        f.HeatRadiantFraction = heat > 0 ? PipeRadiant * pipeNowW / heat : 0;
-        f.HeatAboveFraction = 0.15 - 0.12 * circulation;
-        f.LampW = lampW + stirW;
-        f.LampRadiantFraction = lampW + stirW > 0 ? LampRadiant * lampW / (lampW + stirW) : 0;
-        f.DryingKgPerS = dryer * dryerKgPerS;
-        f.CirculationFraction = circulation;
-        f.PositivePressureM3PerS = pressure * pressureM3PerS;
-        f.RoofVentM2 = roof * roofVentM2;
-        f.SideVentM2 = side * sideVentM2 + (fans > 0 ? 0 : louver * louverM2) + (doorsOpen ? doorM2 : 0);
-        f.CurtainClosedFraction = curtain * curtainCovers;
+    // What ran on while nothing changed.
+    private void CountGoneOn()
+    {
+        if (goneOnS > 0)
+        {
+            foreach (ref Motor motor in motors.AsSpan())
+            {
+                motor.RuntimeS += motor.Moving ? motor.Position * goneOnS : 0;
+            }
 
-        LampW = lampW;
-        DoseKgPerS = dose * doseFullKgPerS;
-        HeatW = heat;
-        FuelW = fuel;
-        PowerW = electric;
-        CurtainFraction = curtain;
-        CoolingFraction = Math.Max(pump, fog);
-        AllCooling = allCooling;
-        AllHeating = allHeating || !anyHeater;
+            goneOnS = 0;
+        }
     }
 
     /// <summary>Heat that one heater gives now, W; 0 for other equipment.</summary>
@@ -251,6 +304,7 @@ internal sealed class YearPlant
     /// <summary>Forgets runtimes and starts, keeps positions: the spin-up is over.</summary>
     public void StartCounting()
     {
+        CountGoneOn();
         foreach (ref Motor motor in motors.AsSpan())
         {
             (motor.RuntimeS, motor.Starts) = (0, 0);
@@ -281,15 +335,28 @@ internal sealed class YearPlant
             motors[i].Moving = saved[motors.Length + i] > 0;
         }
 
+        settled = false;
+        goneOnS = 0;
         (pipeNowW, padWet, LouverOpen, StaticPa) = (saved[^4], saved[^3], saved[^2] > 0, saved[^1]);
     }
 
     /// <summary>Runtime and starts of every actuator.</summary>
-    public EqList<MotorCounters> Motors() =>
-        actuators.Select((a, i) => new MotorCounters(a.Id, motors[i].RuntimeS / 3600, motors[i].Starts)).ToEqList();
+    public EqList<MotorCounters> Motors()
+    {
+        CountGoneOn();
+        return actuators.Select((a, i) => new MotorCounters(a.Id, motors[i].RuntimeS / 3600, motors[i].Starts)).ToEqList();
+    }
 
     private static double[] Points(EqList<OperatingPoint>? points, Func<OperatingPoint, double> value) =>
         [0, .. (points ?? []).OrderBy(p => p.FansOn).Select(value)];
+
+    // Towards a goal by a share of the way; dry is dry and cold is cold, not a number too small to reckon with.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double Lagged(double now, double goal, double share)
+    {
+        double next = now + ((goal - now) * share);
+        return next > 1e-6 ? next : 0;
+    }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double Switch(ref Motor motor, double level, double stepS)
@@ -332,6 +399,13 @@ internal sealed class YearPlant
         motor.Position = to;
         motor.RuntimeS += stepS;
         return 0.5 * (from + to);
+    }
+
+    /// <summary>What the equipment did over a step, means of it.</summary>
+    private struct Means
+    {
+        public double Fans, Pump, Fog, Heat, Fuel, Electric, Pipe, Circulation, Pressure, Lamps, Dryer, Dose, Louver, Roof, Side, Curtain;
+        public double FanW, StirW, PadAtFlow;
     }
 
     /// <summary>An actuator: what it is, where it stands and how long it has run.</summary>

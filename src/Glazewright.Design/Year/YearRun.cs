@@ -17,6 +17,8 @@ internal sealed class YearRun
 {
     public const int Minutes = 525_600;
     private const int SpinUpDays = 30;
+    private const int SpinUpByMinuteDays = 3;
+    private const int SpinUpStride = 5;
     private const double StepS = 60;
 
     private readonly YearInput input;
@@ -28,14 +30,13 @@ internal sealed class YearRun
     private readonly ProgramControl control;
     private readonly Tamper? tamper;
     private readonly YearCo2? co2; // none where nothing is dosed: outside air's level is taken
-    private readonly double floorM2, airM3, lampUmolPerJ;
+    private readonly double floorM2, airM3, lampUmolPerJ, lightMolPerW;
     private readonly YearSnapshot[] midnights = new YearSnapshot[YearTargets.Days];
     private readonly int[] readings = new int[YearSensors.Count];
     private readonly Command[] commands;
     private readonly double[] deepC = new double[YearTargets.Days];
     private readonly float[][] hours = new float[10][];
     private readonly double[] hourSums = new double[10];
-    private readonly HeldTally[] heldDay, heldNight;
     private readonly MonthTally[] months = new MonthTally[12];
     private readonly double wetCoverKg, wetLeafKg;
     private double quarterJ, percentNow;
@@ -66,8 +67,8 @@ internal sealed class YearRun
         Bleed = plant.WetWall?.Choice.BleedFraction ?? 0;
         commands = new Command[program.Actuators.Count];
         model = new HouseModel(House.Parameters);
-        heldDay = new HeldTally[input.Schedule.Count];
-        heldNight = new HeldTally[input.Schedule.Count];
+        Held = new HeldBook(input.Schedule.Count);
+        lightMolPerW = PlantLight.MicromolPerJoule * 1e-6 * StepS / floorM2;
         for (int i = 0; i < hours.Length; i++)
         {
             hours[i] = new float[YearTargets.Days * 24];
@@ -93,23 +94,7 @@ internal sealed class YearRun
 
     public double Bleed { get; }
 
-    public HeldTally Held
-    {
-        get
-        {
-            HeldTally year = default;
-            foreach (ref readonly MonthTally m in months.AsSpan())
-            {
-                year.Add(in m.Held);
-            }
-
-            return year;
-        }
-    }
-
-    public HeldTally[] HeldDay => heldDay;
-
-    public HeldTally[] HeldNight => heldNight;
+    public HeldBook Held { get; }
 
     public MonthTally[] Months => months;
 
@@ -207,9 +192,11 @@ internal sealed class YearRun
         for (int day = YearTargets.Days - SpinUpDays; day < YearTargets.Days; day++)
         {
             cancel.ThrowIfCancellationRequested();
-            for (int minute = day * 1440; minute < (day + 1) * 1440; minute++)
+            // Only the ground remembers more than a few days: it is warmed up in long steps, the last days by the minute.
+            int stride = day < YearTargets.Days - SpinUpByMinuteDays ? SpinUpStride : 1;
+            for (int minute = day * 1440; minute < (day + 1) * 1440; minute += stride)
             {
-                Step(minute, out _);
+                Step(minute, out _, stride * StepS);
             }
         }
 
@@ -313,11 +300,7 @@ internal sealed class YearRun
         Asked ask = Targets.At(minute);
         double neverAboveC = ask.Period >= 0 ? input.Schedule[ask.Period].NeverAboveC : double.MaxValue;
         ref MonthTally m = ref months[month];
-        m.Held.Add(in ask, in seen, input.Band.TemperatureK, input.Band.HumidityPercent, neverAboveC);
-        if (ask.Period >= 0)
-        {
-            (ask.Day ? heldDay : heldNight)[ask.Period].Add(in ask, in seen, input.Band.TemperatureK, input.Band.HumidityPercent, neverAboveC);
-        }
+        Held.At(month, ask.Period, ask.Day).Add(in ask, in seen, input.Band.TemperatureK, input.Band.HumidityPercent, neverAboveC);
 
         if (airC < LowestC)
         {
@@ -340,7 +323,7 @@ internal sealed class YearRun
         m.FuelJ += Plant.FuelW * StepS;
         m.PowerJ += Plant.PowerW * StepS;
         m.WaterKg += (x.PadWaterKgPerS * (1 + Bleed) + x.FogEvaporatedKgPerS + x.FogFallenKgPerS) * StepS;
-        m.LightMol += (forcing.SunCanopyW + forcing.SunFloorW) * (PlantLight.MicromolPerJoule * 1e-6 * StepS) / floorM2;
+        m.LightMol += (forcing.SunCanopyW + forcing.SunFloorW) * lightMolPerW;
         if (Plant.LampW > 0)
         {
             double plantedFraction = ask.Period >= 0 ? input.Schedule[ask.Period].PlantedFraction : 0;
@@ -371,8 +354,12 @@ internal sealed class YearRun
         minutesSinceOpening = Plant.CurtainFraction < curtainBefore ? 0 : minutesSinceOpening + 1;
         curtainBefore = Plant.CurtainFraction;
         frostAfterCurtainMinutes += airC <= 0 && minutesSinceOpening <= 10 ? 1 : 0;
-        FilterFanJ += forcing.PositivePressureM3PerS * AirConstants.DensityKgPerM3(forcing.OutsideC, forcing.PressurePa)
-            * AirConstants.SpecificHeatJPerKgK * Math.Max(airC - forcing.OutsideC, 0) * StepS;
+        if (forcing.PositivePressureM3PerS > 0)
+        {
+            FilterFanJ += forcing.PositivePressureM3PerS * AirConstants.DensityKgPerM3(forcing.OutsideC, forcing.PressurePa)
+                * AirConstants.SpecificHeatJPerKgK * Math.Max(airC - forcing.OutsideC, 0) * StepS;
+        }
+
         hourSums[0] += airC;
         hourSums[1] += percent;
         hourSums[2] += state.AirAboveC;

@@ -13,7 +13,7 @@ namespace Glazewright.Design.Year;
 public static class YearStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 6;
+    public const int Version = 7;
 
     /// <summary>Runs the year.</summary>
     /// <param name="input">The job's part.</param>
@@ -41,15 +41,15 @@ public static class YearStage
         ArgumentNullException.ThrowIfNull(input);
         YearRun run = new(input, form, gains, plant, program, weather, ProgramControl.Of(program));
         run.Go(progress, cancel);
-        YearMonth[] months = [.. run.Months.Select((m, i) => Month(m, i, input.Tariffs))];
+        YearMonth[] months = [.. run.Months.Select((m, i) => Month(m, run.Held.Month(i).JointlyFraction, i, input.Tariffs))];
         double cost = months.Sum(m => m.Cost);
         int worst = 1 + Array.IndexOf(months, months.MaxBy(m => m.Cost));
         YearResult result = new(
             input.House,
             input.Weather,
             input.Synthetic,
-            run.Held.Hours(),
-            input.Schedule.Select((p, i) => new PeriodCounters(p.Id, run.HeldDay[i].Hours(), run.HeldNight[i].Hours())).ToEqList(),
+            run.Held.Year().Hours(),
+            input.Schedule.Select((p, i) => new PeriodCounters(p.Id, run.Held.Period(i, true).Hours(), run.Held.Period(i, false).Hours())).ToEqList(),
             new YearExtremes(
                 run.LowestC, run.LowestMinute, run.HighestC, run.HighestMinute, weather.DryBulbC[run.LowestMinute], weather.DryBulbC[run.HighestMinute]),
             months.ToEqList(),
@@ -78,11 +78,11 @@ public static class YearStage
         return result with { Report = YearWorkings.Report(result, run, input, duty, plant) };
     }
 
-    private static YearMonth Month(MonthTally m, int month, Tariffs tariffs)
+    private static YearMonth Month(MonthTally m, double heldJointlyFraction, int month, Tariffs tariffs)
     {
         double cost = m.FuelJ * tariffs.FuelPerJoule + m.PowerJ * tariffs.PowerPerJoule + m.PeakW * tariffs.DemandPerWattMonth
             + m.WaterKg / 1000 * tariffs.WaterPerM3 + m.Co2Kg * tariffs.Co2PerKg;
         int days = CommonYear.DaysIn(month + 1);
-        return new YearMonth(m.HeatJ, m.FuelJ, m.PowerJ, m.PeakW, m.WaterKg, cost, m.Held.JointlyFraction, m.LightMol / days, m.LampMol / days, m.Co2Kg);
+        return new YearMonth(m.HeatJ, m.FuelJ, m.PowerJ, m.PeakW, m.WaterKg, cost, heldJointlyFraction, m.LightMol / days, m.LampMol / days, m.Co2Kg);
     }
 }

@@ -107,5 +107,4 @@ internal struct HeatBalance
 internal struct MonthTally
 {
     public double HeatJ, FuelJ, PowerJ, PeakW, WaterKg, Co2Kg, LightMol, LampMol;
-    public HeldTally Held;
 }

@@ -212,7 +212,8 @@ public sealed partial class HouseModel
         }
         else
         {
-            state.Profile /= 1.0 + stepS / ProfileFadesS;
+            double left = state.Profile / (1.0 + stepS / ProfileFadesS);
+            state.Profile = left > 1e-9 ? left : 0.0;
         }
 
         rates.IntakeBelow = d.Intake * d.HeatEndOverMean * AirConstants.SpecificHeatJPerKgK;

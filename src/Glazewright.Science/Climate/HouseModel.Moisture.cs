@@ -101,7 +101,8 @@ public sealed partial class HouseModel
         }
 
         double holds = house.FloorHoldsKgPerM2 * house.FloorAreaM2;
-        double wet = holds > 0.0 && filmKg > 0.0 ? Math.Min(1.0, filmKg / holds) : 0.0;
+        // The last thousandth dries at a steady rate: a film that only ever shrank by a share would never end.
+        double wet = holds > 0.0 && filmKg > 0.0 ? Math.Clamp(filmKg / holds, 1e-3, 1.0) : 0.0;
         if (house.WetFloorFraction > wet)
         {
             endless = true;

@@ -94,249 +94,249 @@ internal sealed class HouseSolver
         {
             cInverse = 1.0 / cSum;
             part = cP2 * cInverse;
-            p2Sum -= part * cP2;
-            p2P3 += part * cP3;
-            p2P1 += part * cP1;
-            p2P0 += part * cP0;
-            p2K += part * cK;
-            p2F += part * cF;
-            p2A += part * cA;
-            p2B += part * cB;
-            p2Right += part * cRight;
+            p2Sum = Fma(-part, cP2, p2Sum);
+            p2P3 = Fma(part, cP3, p2P3);
+            p2P1 = Fma(part, cP1, p2P1);
+            p2P0 = Fma(part, cP0, p2P0);
+            p2K = Fma(part, cK, p2K);
+            p2F = Fma(part, cF, p2F);
+            p2A = Fma(part, cA, p2A);
+            p2B = Fma(part, cB, p2B);
+            p2Right = Fma(part, cRight, p2Right);
             part = cP3 * cInverse;
-            p3Sum -= part * cP3;
-            p3P1 += part * cP1;
-            p3P0 += part * cP0;
-            p3K += part * cK;
-            p3F += part * cF;
-            p3A += part * cA;
-            p3B += part * cB;
-            p3Right += part * cRight;
+            p3Sum = Fma(-part, cP3, p3Sum);
+            p3P1 = Fma(part, cP1, p3P1);
+            p3P0 = Fma(part, cP0, p3P0);
+            p3K = Fma(part, cK, p3K);
+            p3F = Fma(part, cF, p3F);
+            p3A = Fma(part, cA, p3A);
+            p3B = Fma(part, cB, p3B);
+            p3Right = Fma(part, cRight, p3Right);
             part = cP1 * cInverse;
-            p1Sum -= part * cP1;
-            p1P0 += part * cP0;
-            p1K += part * cK;
-            p1F += part * cF;
-            p1A += part * cA;
-            p1B += part * cB;
-            p1Right += part * cRight;
+            p1Sum = Fma(-part, cP1, p1Sum);
+            p1P0 = Fma(part, cP0, p1P0);
+            p1K = Fma(part, cK, p1K);
+            p1F = Fma(part, cF, p1F);
+            p1A = Fma(part, cA, p1A);
+            p1B = Fma(part, cB, p1B);
+            p1Right = Fma(part, cRight, p1Right);
             part = cP0 * cInverse;
-            p0Sum -= part * cP0;
-            p0K += part * cK;
-            p0F += part * cF;
-            p0A += part * cA;
-            p0B += part * cB;
-            p0Right += part * cRight;
+            p0Sum = Fma(-part, cP0, p0Sum);
+            p0K = Fma(part, cK, p0K);
+            p0F = Fma(part, cF, p0F);
+            p0A = Fma(part, cA, p0A);
+            p0B = Fma(part, cB, p0B);
+            p0Right = Fma(part, cRight, p0Right);
             part = cK * cInverse;
-            kSum -= part * cK;
-            kF += part * cF;
-            kA += part * cA;
-            kB += part * cB;
-            kRight += part * cRight;
+            kSum = Fma(-part, cK, kSum);
+            kF = Fma(part, cF, kF);
+            kA = Fma(part, cA, kA);
+            kB = Fma(part, cB, kB);
+            kRight = Fma(part, cRight, kRight);
             part = cF * cInverse;
-            fSum -= part * cF;
-            fA += part * cA;
-            fB += part * cB;
-            fRight += part * cRight;
+            fSum = Fma(-part, cF, fSum);
+            fA = Fma(part, cA, fA);
+            fB = Fma(part, cB, fB);
+            fRight = Fma(part, cRight, fRight);
             part = cA * cInverse;
-            aSum -= part * cA;
-            aB += part * cB;
-            aRight += part * cRight;
+            aSum = Fma(-part, cA, aSum);
+            aB = Fma(part, cB, aB);
+            aRight = Fma(part, cRight, aRight);
             part = cB * cInverse;
-            bSum -= part * cB;
-            bRight += part * cRight;
+            bSum = Fma(-part, cB, bSum);
+            bRight = Fma(part, cRight, bRight);
         }
         else
         {
             // Open: nothing but the air below touches the gathered cloth.
             cInverse = 1.0 / cSum;
             part = cB * cInverse;
-            bSum -= part * cB;
-            bRight += part * cRight;
+            bSum = Fma(-part, cB, bSum);
+            bRight = Fma(part, cRight, bRight);
         }
 
         if (opaqueAbove)
         {
             p2Inverse = 1.0 / p2Sum;
             part = p2P3 * p2Inverse;
-            p3Sum -= part * p2P3;
-            p3P1 += part * p2P1;
-            p3P0 += part * p2P0;
-            p3K += part * p2K;
-            p3F += part * p2F;
-            p3A += part * p2A;
-            p3B += part * p2B;
-            p3Right += part * p2Right;
+            p3Sum = Fma(-part, p2P3, p3Sum);
+            p3P1 = Fma(part, p2P1, p3P1);
+            p3P0 = Fma(part, p2P0, p3P0);
+            p3K = Fma(part, p2K, p3K);
+            p3F = Fma(part, p2F, p3F);
+            p3A = Fma(part, p2A, p3A);
+            p3B = Fma(part, p2B, p3B);
+            p3Right = Fma(part, p2Right, p3Right);
             part = p2P1 * p2Inverse;
-            p1Sum -= part * p2P1;
-            p1P0 += part * p2P0;
-            p1K += part * p2K;
-            p1F += part * p2F;
-            p1A += part * p2A;
-            p1B += part * p2B;
-            p1Right += part * p2Right;
+            p1Sum = Fma(-part, p2P1, p1Sum);
+            p1P0 = Fma(part, p2P0, p1P0);
+            p1K = Fma(part, p2K, p1K);
+            p1F = Fma(part, p2F, p1F);
+            p1A = Fma(part, p2A, p1A);
+            p1B = Fma(part, p2B, p1B);
+            p1Right = Fma(part, p2Right, p1Right);
             part = p2P0 * p2Inverse;
-            p0Sum -= part * p2P0;
-            p0K += part * p2K;
-            p0F += part * p2F;
-            p0A += part * p2A;
-            p0B += part * p2B;
-            p0Right += part * p2Right;
+            p0Sum = Fma(-part, p2P0, p0Sum);
+            p0K = Fma(part, p2K, p0K);
+            p0F = Fma(part, p2F, p0F);
+            p0A = Fma(part, p2A, p0A);
+            p0B = Fma(part, p2B, p0B);
+            p0Right = Fma(part, p2Right, p0Right);
             part = p2K * p2Inverse;
-            kSum -= part * p2K;
-            kF += part * p2F;
-            kA += part * p2A;
-            kB += part * p2B;
-            kRight += part * p2Right;
+            kSum = Fma(-part, p2K, kSum);
+            kF = Fma(part, p2F, kF);
+            kA = Fma(part, p2A, kA);
+            kB = Fma(part, p2B, kB);
+            kRight = Fma(part, p2Right, kRight);
             part = p2F * p2Inverse;
-            fSum -= part * p2F;
-            fA += part * p2A;
-            fB += part * p2B;
-            fRight += part * p2Right;
+            fSum = Fma(-part, p2F, fSum);
+            fA = Fma(part, p2A, fA);
+            fB = Fma(part, p2B, fB);
+            fRight = Fma(part, p2Right, fRight);
             part = p2A * p2Inverse;
-            aSum -= part * p2A;
-            aB += part * p2B;
-            aRight += part * p2Right;
+            aSum = Fma(-part, p2A, aSum);
+            aB = Fma(part, p2B, aB);
+            aRight = Fma(part, p2Right, aRight);
             part = p2B * p2Inverse;
-            bSum -= part * p2B;
-            bRight += part * p2Right;
+            bSum = Fma(-part, p2B, bSum);
+            bRight = Fma(part, p2Right, bRight);
         }
 
         if (opaqueBelow)
         {
             p3Inverse = 1.0 / p3Sum;
             part = p3P1 * p3Inverse;
-            p1Sum -= part * p3P1;
-            p1P0 += part * p3P0;
-            p1K += part * p3K;
-            p1F += part * p3F;
-            p1A += part * p3A;
-            p1B += part * p3B;
-            p1Right += part * p3Right;
+            p1Sum = Fma(-part, p3P1, p1Sum);
+            p1P0 = Fma(part, p3P0, p1P0);
+            p1K = Fma(part, p3K, p1K);
+            p1F = Fma(part, p3F, p1F);
+            p1A = Fma(part, p3A, p1A);
+            p1B = Fma(part, p3B, p1B);
+            p1Right = Fma(part, p3Right, p1Right);
             part = p3P0 * p3Inverse;
-            p0Sum -= part * p3P0;
-            p0K += part * p3K;
-            p0F += part * p3F;
-            p0A += part * p3A;
-            p0B += part * p3B;
-            p0Right += part * p3Right;
+            p0Sum = Fma(-part, p3P0, p0Sum);
+            p0K = Fma(part, p3K, p0K);
+            p0F = Fma(part, p3F, p0F);
+            p0A = Fma(part, p3A, p0A);
+            p0B = Fma(part, p3B, p0B);
+            p0Right = Fma(part, p3Right, p0Right);
             part = p3K * p3Inverse;
-            kSum -= part * p3K;
-            kF += part * p3F;
-            kA += part * p3A;
-            kB += part * p3B;
-            kRight += part * p3Right;
+            kSum = Fma(-part, p3K, kSum);
+            kF = Fma(part, p3F, kF);
+            kA = Fma(part, p3A, kA);
+            kB = Fma(part, p3B, kB);
+            kRight = Fma(part, p3Right, kRight);
             part = p3F * p3Inverse;
-            fSum -= part * p3F;
-            fA += part * p3A;
-            fB += part * p3B;
-            fRight += part * p3Right;
+            fSum = Fma(-part, p3F, fSum);
+            fA = Fma(part, p3A, fA);
+            fB = Fma(part, p3B, fB);
+            fRight = Fma(part, p3Right, fRight);
             part = p3A * p3Inverse;
-            aSum -= part * p3A;
-            aB += part * p3B;
-            aRight += part * p3Right;
+            aSum = Fma(-part, p3A, aSum);
+            aB = Fma(part, p3B, aB);
+            aRight = Fma(part, p3Right, aRight);
             part = p3B * p3Inverse;
-            bSum -= part * p3B;
-            bRight += part * p3Right;
+            bSum = Fma(-part, p3B, bSum);
+            bRight = Fma(part, p3Right, bRight);
         }
 
         p1Inverse = 1.0 / p1Sum;
         part = p1P0 * p1Inverse;
-        p0Sum -= part * p1P0;
-        p0K += part * p1K;
-        p0F += part * p1F;
-        p0A += part * p1A;
-        p0B += part * p1B;
-        p0Right += part * p1Right;
+        p0Sum = Fma(-part, p1P0, p0Sum);
+        p0K = Fma(part, p1K, p0K);
+        p0F = Fma(part, p1F, p0F);
+        p0A = Fma(part, p1A, p0A);
+        p0B = Fma(part, p1B, p0B);
+        p0Right = Fma(part, p1Right, p0Right);
         part = p1K * p1Inverse;
-        kSum -= part * p1K;
-        kF += part * p1F;
-        kA += part * p1A;
-        kB += part * p1B;
-        kRight += part * p1Right;
+        kSum = Fma(-part, p1K, kSum);
+        kF = Fma(part, p1F, kF);
+        kA = Fma(part, p1A, kA);
+        kB = Fma(part, p1B, kB);
+        kRight = Fma(part, p1Right, kRight);
         part = p1F * p1Inverse;
-        fSum -= part * p1F;
-        fA += part * p1A;
-        fB += part * p1B;
-        fRight += part * p1Right;
+        fSum = Fma(-part, p1F, fSum);
+        fA = Fma(part, p1A, fA);
+        fB = Fma(part, p1B, fB);
+        fRight = Fma(part, p1Right, fRight);
         part = p1A * p1Inverse;
-        aSum -= part * p1A;
-        aB += part * p1B;
-        aRight += part * p1Right;
+        aSum = Fma(-part, p1A, aSum);
+        aB = Fma(part, p1B, aB);
+        aRight = Fma(part, p1Right, aRight);
         part = p1B * p1Inverse;
-        bSum -= part * p1B;
-        bRight += part * p1Right;
+        bSum = Fma(-part, p1B, bSum);
+        bRight = Fma(part, p1Right, bRight);
 
         p0Inverse = 1.0 / p0Sum;
         part = p0K * p0Inverse;
-        kSum -= part * p0K;
-        kF += part * p0F;
-        kA += part * p0A;
-        kB += part * p0B;
-        kRight += part * p0Right;
+        kSum = Fma(-part, p0K, kSum);
+        kF = Fma(part, p0F, kF);
+        kA = Fma(part, p0A, kA);
+        kB = Fma(part, p0B, kB);
+        kRight = Fma(part, p0Right, kRight);
         part = p0F * p0Inverse;
-        fSum -= part * p0F;
-        fA += part * p0A;
-        fB += part * p0B;
-        fRight += part * p0Right;
+        fSum = Fma(-part, p0F, fSum);
+        fA = Fma(part, p0A, fA);
+        fB = Fma(part, p0B, fB);
+        fRight = Fma(part, p0Right, fRight);
         part = p0A * p0Inverse;
-        aSum -= part * p0A;
-        aB += part * p0B;
-        aRight += part * p0Right;
+        aSum = Fma(-part, p0A, aSum);
+        aB = Fma(part, p0B, aB);
+        aRight = Fma(part, p0Right, aRight);
         part = p0B * p0Inverse;
-        bSum -= part * p0B;
-        bRight += part * p0Right;
+        bSum = Fma(-part, p0B, bSum);
+        bRight = Fma(part, p0Right, bRight);
 
         kInverse = 1.0 / kSum;
         part = kF * kInverse;
-        fSum -= part * kF;
-        fA += part * kA;
-        fB += part * kB;
-        fRight += part * kRight;
+        fSum = Fma(-part, kF, fSum);
+        fA = Fma(part, kA, fA);
+        fB = Fma(part, kB, fB);
+        fRight = Fma(part, kRight, fRight);
         part = kA * kInverse;
-        aSum -= part * kA;
-        aB += part * kB;
-        aRight += part * kRight;
+        aSum = Fma(-part, kA, aSum);
+        aB = Fma(part, kB, aB);
+        aRight = Fma(part, kRight, aRight);
         part = kB * kInverse;
-        bSum -= part * kB;
-        bRight += part * kRight;
+        bSum = Fma(-part, kB, bSum);
+        bRight = Fma(part, kRight, bRight);
 
         fInverse = 1.0 / fSum;
         part = fA * fInverse;
-        aSum -= part * fA;
-        aB += part * fB;
-        aRight += part * fRight;
+        aSum = Fma(-part, fA, aSum);
+        aB = Fma(part, fB, aB);
+        aRight = Fma(part, fRight, aRight);
         part = fB * fInverse;
-        bSum -= part * fB;
-        bRight += part * fRight;
+        bSum = Fma(-part, fB, bSum);
+        bRight = Fma(part, fRight, bRight);
 
         // The two airs; a stream leaves its giver unchanged, so it stands in the receiver's row alone.
         double fromBelow = aB + g.Upward, fromAbove = aB + g.Downward;
         double determinant = 1.0 / (aSum * bSum - fromBelow * fromAbove);
         double aC = (aRight * bSum + fromBelow * bRight) * determinant;
         double bC = (bRight * aSum + fromAbove * aRight) * determinant;
-        double fC = (fRight + fB * bC + fA * aC) * fInverse;
-        double kC = (kRight + kB * bC + kA * aC + kF * fC) * kInverse;
-        double p0C = (p0Right + p0B * bC + p0A * aC + p0F * fC + p0K * kC) * p0Inverse;
-        double p1C = (p1Right + p1B * bC + p1A * aC + p1F * fC + p1K * kC + p1P0 * p0C) * p1Inverse;
+        double fC = Fma(fA, aC, Fma(fB, bC, fRight)) * fInverse;
+        double kC = Fma(kF, fC, Fma(kA, aC, Fma(kB, bC, kRight))) * kInverse;
+        double p0C = Fma(p0K, kC, Fma(p0F, fC, Fma(p0A, aC, Fma(p0B, bC, p0Right)))) * p0Inverse;
+        double p1C = Fma(p1P0, p0C, Fma(p1K, kC, Fma(p1F, fC, Fma(p1A, aC, Fma(p1B, bC, p1Right))))) * p1Inverse;
         double p3C = t.Inner[3], p2C = t.Inner[2], cC;
         if (opaqueBelow)
         {
-            p3C = (p3Right + p3B * bC + p3A * aC + p3F * fC + p3K * kC + p3P0 * p0C + p3P1 * p1C) * p3Inverse;
+            p3C = Fma(p3P1, p1C, Fma(p3P0, p0C, Fma(p3K, kC, Fma(p3F, fC, Fma(p3A, aC, Fma(p3B, bC, p3Right)))))) * p3Inverse;
         }
 
         if (opaqueAbove)
         {
-            p2C = (p2Right + p2B * bC + p2A * aC + p2F * fC + p2K * kC + p2P0 * p0C + p2P1 * p1C + p2P3 * p3C) * p2Inverse;
+            p2C = Fma(p2P3, p3C, Fma(p2P1, p1C, Fma(p2P0, p0C, Fma(p2K, kC, Fma(p2F, fC, Fma(p2A, aC, Fma(p2B, bC, p2Right))))))) * p2Inverse;
         }
 
         if (curtain)
         {
-            cC = (cRight + cB * bC + cA * aC + cF * fC + cK * kC + cP0 * p0C + cP1 * p1C + cP3 * p3C + cP2 * p2C) * cInverse;
+            cC = Fma(cP2, p2C, Fma(cP3, p3C, Fma(cP1, p1C, Fma(cP0, p0C, Fma(cK, kC, Fma(cF, fC, Fma(cA, aC, Fma(cB, bC, cRight)))))))) * cInverse;
         }
         else
         {
-            cC = (cRight + cB * bC) * cInverse;
+            cC = Fma(cB, bC, cRight) * cInverse;
         }
 
         Vector256<double> inner = Vector256.Create(p0C, p1C, p2C, p3C);
@@ -352,6 +352,10 @@ internal sealed class HouseSolver
         double g4C = r4 * layerInverse[4] + layerPart[4] * g3C;
         (t.Ground[0], t.Ground[1], t.Ground[2], t.Ground[3], t.Ground[4], t.Ground[5]) = (g0C, g1C, g2C, g3C, g4C, r5 * layerInverse[5] + layerPart[5] * g4C);
     }
+
+    // One rounding on every processor: where there is no such instruction it is reckoned, slower, to the same bits.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double Fma(double a, double b, double plus) => Math.FusedMultiplyAdd(a, b, plus);
 
     // Constant for a length of step: what is stored, and what each layer lets through, seen from the one above (groundPart, layerPart).
     private void Factor(ref PerNode capacity, ref HouseRates g, double perS)

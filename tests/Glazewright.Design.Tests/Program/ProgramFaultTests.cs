@@ -38,6 +38,15 @@ public class ProgramFaultTests
     }
 
     [Fact]
+    public void More_alarms_than_the_box_can_hold_are_a_fault()
+    {
+        Alarm one = s_sound.Alarms[0];
+        EqList<Alarm> many = Enumerable.Range(0, CompiledProgram.MostAlarms + 1).Select(i => one with { Id = $"alarm-{i}" }).ToEqList();
+        Assert.Equal("/alarms", Assert.Single(Faults(s_sound with { Alarms = many })).Pointer);
+        Assert.IsType<ProgramCompilation.Ready>(ProgramCompiler.Compile(s_sound with { Alarms = many.Skip(1).ToEqList() }));
+    }
+
+    [Fact]
     public void A_day_without_night_is_a_gap()
     {
         ProgramPeriod p = s_sound.Periods[0];

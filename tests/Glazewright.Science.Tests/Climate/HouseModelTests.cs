@@ -137,6 +137,26 @@ public class HouseModelTests
         Assert.Equal(0.0, t.FilmKg(WetSurface.UpperClear));
     }
 
+    // A film that only shrinks by a share never ends, and its numbers become too small to reckon with at speed.
+    [Fact]
+    public void A_wet_floor_dries_to_nothing_and_the_water_is_accounted_for()
+    {
+        HouseModel model = new(TestHouses.Glass);
+        HouseForcing dry = TestHouses.ClearNight(5) with { HeatW = 30_000, OutsideHumidityRatio = 0.001, FanBelowM3PerS = 1 };
+        HouseState s = model.NewState(20, 0.3, 12, 101_325);
+        model.Dampen(s, 30, 0.2, 101_325);
+        Assert.True(s.FilmKg(WetSurface.Floor) > 0);
+        int minutes = 0;
+        for (; minutes < 20_000 && s.FilmKg(WetSurface.Floor) > 0; minutes++)
+        {
+            model.Step(s, in dry, 60);
+            Assert.InRange(model.LastFluxes.WaterResidualKgPerS, -1e-9, 1e-9);
+            Assert.True(s.FilmKg(WetSurface.Floor) is 0 or > 1e-12, $"{s.FilmKg(WetSurface.Floor)} kg after {minutes} min");
+        }
+
+        Assert.InRange(minutes, 10, 19_999);
+    }
+
     [Fact]
     public void A_heater_off_at_02_17_bends_the_temperature_at_02_17()
     {
