@@ -38,7 +38,7 @@ public sealed record GainSet(EqList<GainRow> Beam, GainRow Sky, GainRow Horizon,
 /// <param name="AzimuthStepDeg">Azimuth step; divides 360.</param>
 /// <param name="ElevationStepDeg">Elevation step; divides 90. Elevation nodes run 0 to 90 inclusive.</param>
 /// <param name="CurtainOpen">Curtain open.</param>
-/// <param name="CurtainDrawn">Curtain drawn; equal to open when there is none.</param>
+/// <param name="CurtainDrawn">Curtain drawn; equal to open when there is none, and before the equipment is chosen.</param>
 /// <param name="CanopyExtinctionFraction">k of 1 − exp(−k·LAI) that splits the crop plane.</param>
 /// <param name="Report">Figures and findings.</param>
 public sealed record GainTable(

@@ -16,12 +16,14 @@ public static class GainTableStage
     private const int Azimuths = 72;
     private const int ElevationSteps = 36;
     private const double SunReachDeg = 23.44;
-    private const double MarginDeg = 8;
+
+    /// <summary>The farthest node that the sun's place is read between: 5° by 2.5° away, and refraction.</summary>
+    private const double MarginDeg = 6.2;
 
     /// <summary>The nodes of every table, and of the light map.</summary>
     internal static SunGrid Grid { get; } = SunGrid.Even(Azimuths, ElevationSteps);
 
-    /// <summary>Computes one house before its equipment is known: what its equipment is sized by.</summary>
+    /// <summary>Computes one house before its equipment is known: what its equipment is sized by, with the curtain open.</summary>
     /// <param name="input">What the job says.</param>
     /// <param name="form">Shapes.</param>
     /// <param name="body">Members with sections.</param>
@@ -58,7 +60,7 @@ public static class GainTableStage
         Surroundings around = HouseSurroundings.Of(
             house, form, body.Members, input.RangeBearingDeg, input.Neighbours, input.Horizon);
         cancel.ThrowIfCancellationRequested();
-        IReadOnlyList<HouseLight> lights = input.Curtain?.In(house) is { } curtain
+        IReadOnlyList<HouseLight> lights = layout is not null && input.Curtain?.In(house) is { } curtain
             ? HouseLight.InPositions(enclosure, [null, curtain], around, [views.Open, views.Drawn])
             : HouseLight.InPositions(enclosure, [null], around, [views.Open]);
         bool[] wanted = [.. Enumerable.Range(0, Grid.Count).Select(node => SunComesNear(Grid.Direction(node), input))];

@@ -7,60 +7,55 @@ namespace Glazewright.Science.Light;
 internal sealed class BeamTracer
 {
     private readonly List<Piece> pieces;
-    private readonly Radiosity radiosity;
     private readonly BeamView view;
     private readonly Surroundings surroundings;
     private readonly double[] diffuse;
     private readonly double[] sinks = new double[Radiosity.Sinks];
-    private readonly double[] ownByPiece;
-    private readonly double[] bySurface;
     private readonly double[] landing;
     private Vector3d towards;
 
-    internal BeamTracer(List<Piece> pieces, BarCatch bars, Radiosity radiosity, int surfaces, Surroundings surroundings)
+    internal BeamTracer(List<Piece> pieces, BarCatch bars, Surroundings surroundings)
     {
         this.surroundings = surroundings;
         this.pieces = pieces;
-        this.radiosity = radiosity;
         view = new BeamView(pieces, bars, surroundings);
         diffuse = new double[pieces.Count];
-        ownByPiece = new double[pieces.Count];
         landing = new double[pieces.Count];
-        bySurface = new double[surfaces];
     }
 
-    /// <summary>What the last trace's beam brought to the crop plane before any reflection or scattering, m².</summary>
+    /// <summary>Light on clear faces in the last beam followed, m² per unit of the beam.</summary>
+    internal double ApertureM2 { get; private set; }
+
+    /// <summary>Light on the outside of opaque faces.</summary>
+    internal double OpaqueOutsideM2 { get; private set; }
+
+    /// <summary>What the beam brought to the crop plane before any reflection or scattering, m².</summary>
     internal double DirectOnCropM2 { get; private set; }
 
-    /// <summary>Adds weight × what each surface absorbed in the last trace.</summary>
-    internal void AddSurfaces(double weight, Span<double> sum)
-    {
-        for (int i = 0; i < bySurface.Length; i++)
-        {
-            sum[i] += weight * bySurface[i];
-        }
-    }
+    /// <summary>What of it ended before any light was scattered, by sink, m².</summary>
+    internal ReadOnlySpan<double> SinksM2 => sinks;
 
-    /// <summary>Diffuse light that each piece set free in the last trace, before any further reflection, m².</summary>
+    /// <summary>Diffuse light that each piece set free, before any further reflection, m².</summary>
     internal ReadOnlySpan<double> SetFreeM2 => diffuse;
 
-    /// <summary>Row for unit irradiance normal to a beam that comes from a direction.</summary>
-    internal GainRow Trace(Vector3d towardsSun)
+    /// <summary>Share of the beam that bars one by one catch behind each clear piece that it enters through; the skyline is no bar to it.</summary>
+    internal ReadOnlySpan<double> OnBarsFraction => view.OnBars;
+
+    /// <summary>Follows a beam of unit irradiance normal to it until it ends or is scattered.</summary>
+    internal void Follow(Vector3d towardsSun)
     {
         Array.Clear(diffuse);
         Array.Clear(sinks);
-        Array.Clear(ownByPiece);
-        Array.Clear(bySurface);
+        ApertureM2 = 0;
+        OpaqueOutsideM2 = 0;
         DirectOnCropM2 = 0;
+        view.Turn(towardsSun);
         if (surroundings.Hides(towardsSun))
         {
-            return default;
+            return;
         }
 
         towards = towardsSun;
-        view.Turn(towardsSun);
-        double aperture = 0;
-        double opaqueOutside = 0;
         for (int i = 0; i < pieces.Count; i++)
         {
             Piece piece = pieces[i];
@@ -73,27 +68,14 @@ internal sealed class BeamTracer
             double incident = view.LitArea();
             if (piece.Covering is FaceCovering.Clear clear)
             {
-                aperture += incident;
+                ApertureM2 += incident;
                 Enter(i, clear, incident);
             }
             else
             {
-                opaqueOutside += incident;
+                OpaqueOutsideM2 += incident;
             }
         }
-
-        SpreadDiffuse();
-        for (int i = 0; i < pieces.Count; i++)
-        {
-            if (pieces[i].Surface >= 0)
-            {
-                bySurface[pieces[i].Surface] += ownByPiece[i];
-            }
-        }
-
-        return new GainRow(
-            aperture, sinks[(int)Sink.Cover], sinks[(int)Sink.Curtain], sinks[(int)Sink.CropPlane], sinks[(int)Sink.Opaque],
-            sinks[(int)Sink.Frame], sinks[(int)Sink.Escapes], opaqueOutside);
     }
 
     private void Enter(int i, FaceCovering.Clear clear, double incident)
@@ -210,33 +192,7 @@ internal sealed class BeamTracer
         diffuse[j] += beam * piece.Reflectance;
     }
 
-    private void Keep(int i, double absorbed)
-    {
-        sinks[(int)pieces[i].OwnSink] += absorbed;
-        ownByPiece[i] += absorbed;
-    }
-
-    private void SpreadDiffuse()
-    {
-        for (int i = 0; i < pieces.Count; i++)
-        {
-            double e = diffuse[i];
-            if (e <= 0)
-            {
-                continue;
-            }
-
-            for (int s = 0; s < Radiosity.Sinks; s++)
-            {
-                sinks[s] += e * radiosity.BySink[i, s];
-            }
-
-            for (int j = 0; j < pieces.Count; j++)
-            {
-                ownByPiece[j] += e * radiosity.OwnByPiece[i, j];
-            }
-        }
-    }
+    private void Keep(int i, double absorbed) => sinks[(int)pieces[i].OwnSink] += absorbed;
 
     private int OtherSide(int curtain) => CurtainOf(pieces[curtain].Cell == Pieces.Below ? Pieces.Above : Pieces.Below);
 

@@ -41,6 +41,9 @@ internal sealed class BeamView
     /// </summary>
     internal double Caught(int piece) => caught[piece];
 
+    /// <summary>Share of the beam that bars one by one catch behind each clear piece that it enters through; 0 for the others.</summary>
+    internal ReadOnlySpan<double> OnBars => onBars;
+
     /// <summary>Share that bars one by one take of what goes from one clear piece to another piece.</summary>
     internal double CaughtBetween(int from, int to) => bars.Any ? bars.On(from, to) : 0;
 

@@ -4,29 +4,19 @@ namespace Glazewright.Science.Light;
 
 /// <summary>Where sunlight ends in a house, for every sun direction and for the sky's even part, its horizon band and the ground.</summary>
 /// <param name="Grid">Nodes of the beam rows.</param>
-/// <param name="SurfaceIds">Faces and patches in order.</param>
 /// <param name="Beam">One row a node, per unit of beam-normal irradiance.</param>
 /// <param name="Dome">Per unit of the even sky's horizontal irradiance.</param>
 /// <param name="Horizon">Per unit of the horizon band's irradiance on an upright wall.</param>
 /// <param name="Ground">Per unit of the ground's irradiance on a plane facing down.</param>
-/// <param name="BeamBySurfaceM2">Absorbed by each surface's own material: row-major, node then surface.</param>
-/// <param name="DomeBySurfaceM2">The same for the dome.</param>
-/// <param name="HorizonBySurfaceM2">The same for the horizon band.</param>
-/// <param name="GroundBySurfaceM2">The same for the ground.</param>
 /// <param name="BeamDirectOnCropM2">Part of each beam row's light that meets the crop plane unscattered, before it is absorbed or reflected.</param>
 /// <param name="DomeDirectOnCropM2">The same for the dome.</param>
 /// <param name="SetFree">Diffuse light that each piece sets free: what <see cref="RoomLight"/> spreads over a plane.</param>
 public sealed record EnclosureGainTable(
     SunGrid Grid,
-    IReadOnlyList<string> SurfaceIds,
     IReadOnlyList<GainRow> Beam,
     GainRow Dome,
     GainRow Horizon,
     GainRow Ground,
-    IReadOnlyList<double> BeamBySurfaceM2,
-    IReadOnlyList<double> DomeBySurfaceM2,
-    IReadOnlyList<double> HorizonBySurfaceM2,
-    IReadOnlyList<double> GroundBySurfaceM2,
     IReadOnlyList<double> BeamDirectOnCropM2,
     double DomeDirectOnCropM2,
     LightSetFree SetFree)

@@ -12,10 +12,8 @@ public sealed class HouseLight
     private readonly bool withParked;
     private readonly IReadOnlyList<SkyPatch> sky;
     private readonly List<Piece> pieces;
-    private readonly IReadOnlyList<string> ids;
     private readonly InsideViews views;
-    private readonly double[] caughtSky;
-    private readonly Radiosity radiosity;
+    private Inside? inside;
 
     /// <summary>Prepares a house.</summary>
     /// <param name="enclosure">The house with its bars.</param>
@@ -24,12 +22,12 @@ public sealed class HouseLight
     /// <exception cref="ArgumentException">The curtain misses the house.</exception>
     /// <exception cref="ArgumentOutOfRangeException">Curtain fractions out of range.</exception>
     public HouseLight(Enclosure enclosure, CurtainPlane? curtain, Surroundings surroundings)
-        : this(enclosure, curtain, true, surroundings, SkyPatches.UpperHalf, null, null)
+        : this(enclosure, curtain, true, surroundings, SkyPatches.UpperHalf, null)
     {
     }
 
     private HouseLight(
-        Enclosure enclosure, CurtainPlane? curtain, bool withParked, Surroundings surroundings, IReadOnlyList<SkyPatch> sky, InsideViews? views, double[]? caughtSky)
+        Enclosure enclosure, CurtainPlane? curtain, bool withParked, Surroundings surroundings, IReadOnlyList<SkyPatch> sky, InsideViews? views)
     {
         ArgumentNullException.ThrowIfNull(enclosure);
         ArgumentNullException.ThrowIfNull(surroundings);
@@ -39,19 +37,8 @@ public sealed class HouseLight
         this.surroundings = surroundings;
         this.sky = sky;
         pieces = Pieces.Of(enclosure, Checked(curtain));
-        ids = Pieces.SurfaceIds(enclosure);
         this.views = views ?? InsideViews.Of(pieces);
-        this.caughtSky = caughtSky ?? BarsBefore.EvenLight(enclosure, [(pieces, withParked)])[0];
-        Within.Require(this.caughtSky.Length, pieces.Count, pieces.Count);
-        for (int i = 0; i < pieces.Count; i++)
-        {
-            if (pieces[i].Covering is FaceCovering.Clear)
-            {
-                pieces[i].MeetBars(this.caughtSky[i]);
-            }
-        }
-
-        radiosity = Radiosity.Solve(pieces, this.views.Square(pieces.Count));
+        Within.Require(this.views.ExchangeAreasM2.Count, pieces.Count * pieces.Count, pieces.Count * pieces.Count);
     }
 
     /// <summary>Prepares a house in several positions of its curtain. Where it is drawn, the bundles of the parked one are gone.</summary>
@@ -69,8 +56,7 @@ public sealed class HouseLight
         ArgumentNullException.ThrowIfNull(positions);
         ArgumentNullException.ThrowIfNull(views);
         Within.Require(views.Count, positions.Count, positions.Count);
-        double[][] caught = BarsBefore.EvenLight(enclosure, [.. positions.Select(p => (Pieces.Of(enclosure, Checked(p)), p is null))]);
-        return [.. positions.Select((p, i) => new HouseLight(enclosure, p, p is null, surroundings, SkyPatches.UpperHalf, views[i], caught[i]))];
+        return [.. positions.Select((p, i) => new HouseLight(enclosure, p, p is null, surroundings, SkyPatches.UpperHalf, views[i]))];
     }
 
     /// <summary>Prepares a house of which something is known already.</summary>
@@ -83,7 +69,9 @@ public sealed class HouseLight
     public static HouseLight Of(Enclosure enclosure, CurtainPlane? curtain, Surroundings surroundings, KnownLight known)
     {
         ArgumentNullException.ThrowIfNull(known);
-        return new HouseLight(enclosure, curtain, curtain is null, surroundings, SkyPatches.UpperHalf, known.Views, [.. known.CaughtSkyFraction]);
+        var light = new HouseLight(enclosure, curtain, curtain is null, surroundings, SkyPatches.UpperHalf, known.Views);
+        light.Settle([.. known.CaughtSkyFraction]);
+        return light;
     }
 
     /// <summary>The same house with other bars inside, to be compared: what its faces see of each other stays, and the sky is taken in 96 directions.</summary>
@@ -96,7 +84,7 @@ public sealed class HouseLight
         bool same = enclosure.Faces.Count == this.enclosure.Faces.Count
             && enclosure.Faces.Zip(this.enclosure.Faces).All(f => f.First.Id == f.Second.Id && f.First.Polygon.SequenceEqual(f.Second.Polygon));
         return same
-            ? new HouseLight(enclosure, curtain, withParked, surroundings, SkyPatches.Coarse, views, null)
+            ? new HouseLight(enclosure, curtain, withParked, surroundings, SkyPatches.Coarse, views)
             : throw new ArgumentException("The faces are not the same.", nameof(enclosure));
     }
 
@@ -135,16 +123,26 @@ public sealed class HouseLight
             .. first.sky.Select(p => p.Towards with { Z = -p.Towards.Z }),
             .. Enumerable.Range(0, SkyPatches.Azimuths).Select(a => Vector3d.Towards((a + 0.5) * 360 / SkyPatches.Azimuths, 0)),
         ];
-        TracedBeams[] traced = [.. positions.Select(p => new TracedBeams(towards.Length, p.ids.Count, p.pieces.Count))];
+        TracedBeams[] traced = [.. positions.Select(p => new TracedBeams(towards.Length, p.pieces.Count))];
         Parallel.For(0, towards.Length, () => Tracers(positions), (i, _, tracers) =>
         {
             for (int p = 0; p < tracers.Length && (i >= suns || (wanted?[i] ?? true)); p++)
             {
-                traced[p].Keep(i, tracers[p], towards[i]);
+                tracers[p].Follow(towards[i]);
+                traced[p].Keep(i, tracers[p]);
             }
 
             return tracers;
         }, _ => { });
+        for (int p = 0; p < traced.Length; p++)
+        {
+            if (positions[p].inside is null)
+            {
+                positions[p].Settle(positions[p].CaughtOfEvenLight(traced[p], suns));
+            }
+
+            traced[p].Spread(positions[p].inside!.Radiosity);
+        }
 
         // Radiance 1/π over a half space: unit irradiance on a level plane facing it. A thin band on the horizon, half a unit per radian of azimuth: unit irradiance on an upright wall.
         double[] even = [.. first.sky.Select(p => p.IrradianceFactor)];
@@ -152,7 +150,7 @@ public sealed class HouseLight
         return
         [
             .. positions.Select((p, i) => traced[i].Table(
-                grid, p.ids, traced[i].Sum(suns, even), traced[i].Sum(suns + (2 * patches), band), traced[i].Sum(suns + patches, even))),
+                grid, traced[i].Sum(suns, even), traced[i].Sum(suns + (2 * patches), band), traced[i].Sum(suns + patches, even))),
         ];
     }
 
@@ -162,7 +160,7 @@ public sealed class HouseLight
     public KnownLight Known(EnclosureGainTable table)
     {
         ArgumentNullException.ThrowIfNull(table);
-        return new KnownLight(views, caughtSky, table.SetFree);
+        return new KnownLight(views, Ready().CaughtSkyFraction, table.SetFree);
     }
 
     /// <summary>Light set free in this house, from what is known of it under another crop: what meets the crop straight is thrown back by its own reflectance.</summary>
@@ -188,6 +186,7 @@ public sealed class HouseLight
     {
         var bars = new BarCatch(pieces, new BarPicture(enclosure), withParked);
         var caught = new double[pieces.Count];
+        double[] caughtSky = Ready().CaughtSkyFraction;
         double area = 0;
         double straightOn = 0;
         double sky = 0;
@@ -208,13 +207,63 @@ public sealed class HouseLight
     /// <summary>Scattered and reflected light on a plane in the house.</summary>
     /// <param name="plane">The plane; below the curtain when it is drawn.</param>
     /// <returns>The room as the plane's cells see it.</returns>
-    public RoomLight On(ReceivingPlane plane) => RoomLight.Of(pieces, radiosity, plane);
+    public RoomLight On(ReceivingPlane plane) => RoomLight.Of(pieces, Ready().Radiosity, plane);
 
     // One a position, all looking at one picture of the bars.
     private static BeamTracer[] Tracers(IReadOnlyList<HouseLight> positions)
     {
         var picture = new BarPicture(positions[0].enclosure);
-        return [.. positions.Select(p => new BeamTracer(p.pieces, new BarCatch(p.pieces, picture, p.withParked), p.radiosity, p.ids.Count, p.surroundings))];
+        return [.. positions.Select(p => new BeamTracer(p.pieces, new BarCatch(p.pieces, picture, p.withParked), p.surroundings))];
+    }
+
+    // The even sky alone is followed where nobody has asked for the sun yet.
+    private Inside Ready()
+    {
+        if (inside is null)
+        {
+            SunGrid none = SunGrid.Even(4, 2);
+            Gains(none, new bool[none.Count]);
+        }
+
+        return inside!;
+    }
+
+    private void Settle(double[] caughtSkyFraction)
+    {
+        Within.Require(caughtSkyFraction.Length, pieces.Count, pieces.Count);
+        for (int i = 0; i < pieces.Count; i++)
+        {
+            if (pieces[i].Covering is FaceCovering.Clear)
+            {
+                pieces[i].MeetBars(caughtSkyFraction[i]);
+            }
+        }
+
+        inside = new Inside(caughtSkyFraction, Radiosity.Solve(pieces, views.Square(pieces.Count)));
+    }
+
+    // The share of even light from inside that bars before a clear piece catch: as of even light from outside, by reciprocity.
+    private double[] CaughtOfEvenLight(TracedBeams traced, int first)
+    {
+        var sum = new double[pieces.Count];
+        var flux = new double[pieces.Count];
+        for (int k = 0; k < SkyPatches.Coarse.Count; k++)
+        {
+            SkyPatch patch = SkyPatches.Coarse[k];
+            int row = first + (sky.Count == SkyPatches.Coarse.Count ? k : SkyPatches.CoarseInUpperHalf[k]);
+            for (int side = -1; side <= 1; side += 2)
+            {
+                Vector3d from = patch.Towards with { Z = side * patch.Towards.Z };
+                for (int i = 0; i < sum.Length; i++)
+                {
+                    double weight = patch.IrradianceFactor * Math.Max(0, pieces[i].Normal.Dot(from));
+                    sum[i] += weight * traced.OnBarsFraction(side < 0 ? row + sky.Count : row, i);
+                    flux[i] += weight;
+                }
+            }
+        }
+
+        return [.. sum.Select((s, i) => flux[i] > 0 ? s / flux[i] : 0)];
     }
 
     private static CurtainPlane? Checked(CurtainPlane? curtain)
@@ -229,6 +278,9 @@ public sealed class HouseLight
 
         return curtain;
     }
+
+    /// <summary>How scattered light fares inside, once it is known what bars catch of it.</summary>
+    private sealed record Inside(double[] CaughtSkyFraction, Radiosity Radiosity);
 }
 
 /// <summary>What is known of a house in one position of its curtain that does not rest on its crop.</summary>

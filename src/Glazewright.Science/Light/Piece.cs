@@ -17,10 +17,9 @@ internal enum Sink
 internal sealed class Piece
 {
     internal Piece(
-        int surface, int cell, FaceCovering? covering, CurtainPlane? curtain, bool upperSide, Vector3d normal,
+        int cell, FaceCovering? covering, CurtainPlane? curtain, bool upperSide, Vector3d normal,
         Vector3d[] outline, IReadOnlyList<Vector3d[]> holes)
     {
-        Surface = surface;
         Cell = cell;
         Covering = covering;
         Normal = normal;
@@ -65,9 +64,6 @@ internal sealed class Piece
         OwnShare = (1 - f) * d.AbsorptanceFraction;
     }
 
-    /// <summary>Index of the user's surface, −1 for the curtain.</summary>
-    internal int Surface { get; }
-
     internal int Cell { get; }
 
     /// <summary>Null for a side of the curtain.</summary>
@@ -108,27 +104,20 @@ internal static class Pieces
     internal const int Below = 0;
     internal const int Above = 1;
 
-    /// <summary>Names of the user's surfaces in order: each face, then its patches.</summary>
-    internal static IReadOnlyList<string> SurfaceIds(Enclosure enclosure) =>
-        [.. enclosure.Faces.SelectMany(f => f.Patches.Select(p => p.Id).Prepend(f.Id))];
-
     internal static List<Piece> Of(Enclosure enclosure, CurtainPlane? curtain)
     {
         var pieces = new List<Piece>();
         for (int cell = Below; cell <= (curtain is null ? Below : Above); cell++)
         {
-            int surface = 0;
             foreach (EnclosureFace face in enclosure.Faces)
             {
                 Vector3d normal = Polygons.AreaVector(face.Polygon).Unit();
                 Vector3d[] outline = Cut(face.Polygon, curtain, cell);
                 List<Vector3d[]> holes = [.. face.Patches.Select(p => Cut(p.Polygon, curtain, cell))];
-                Add(pieces, surface, cell, face.Covering, normal, outline, [.. holes.Where(h => h.Length > 0)]);
-                surface++;
+                Add(pieces, cell, face.Covering, normal, outline, [.. holes.Where(h => h.Length > 0)]);
                 for (int i = 0; i < face.Patches.Count; i++)
                 {
-                    Add(pieces, surface, cell, face.Patches[i].Covering, normal, holes[i], []);
-                    surface++;
+                    Add(pieces, cell, face.Patches[i].Covering, normal, holes[i], []);
                 }
             }
         }
@@ -141,8 +130,8 @@ internal static class Pieces
                 throw new ArgumentException("The curtain's height misses the house.", nameof(curtain));
             }
 
-            pieces.Add(new Piece(-1, Below, null, curtain, false, new Vector3d(0, 0, 1), section, []));
-            pieces.Add(new Piece(-1, Above, null, curtain, true, new Vector3d(0, 0, -1), [.. section.Reverse()], []));
+            pieces.Add(new Piece(Below, null, curtain, false, new Vector3d(0, 0, 1), section, []));
+            pieces.Add(new Piece(Above, null, curtain, true, new Vector3d(0, 0, -1), [.. section.Reverse()], []));
         }
 
         return pieces;
@@ -152,14 +141,14 @@ internal static class Pieces
         curtain is null ? [.. polygon] : Polygons.CutByLevel(polygon, curtain.HeightM, cell == Above);
 
     private static void Add(
-        List<Piece> pieces, int surface, int cell, FaceCovering covering, Vector3d normal, Vector3d[] outline, Vector3d[][] holes)
+        List<Piece> pieces, int cell, FaceCovering covering, Vector3d normal, Vector3d[] outline, Vector3d[][] holes)
     {
         if (outline.Length == 0)
         {
             return;
         }
 
-        var piece = new Piece(surface, cell, covering, null, false, normal, outline, holes);
+        var piece = new Piece(cell, covering, null, false, normal, outline, holes);
         if (piece.AreaM2 > 1e-6)
         {
             pieces.Add(piece);

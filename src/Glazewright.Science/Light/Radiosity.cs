@@ -1,18 +1,16 @@
 namespace Glazewright.Science.Light;
 
 /// <summary>
-/// Where one unit of diffuse light that leaves a piece is at last absorbed, after all reflections: rows by emitting piece, columns by sink and by
-/// receiving piece. Each row of sinks sums to 1.
+/// Where one unit of diffuse light that leaves a piece is at last absorbed, after all reflections: rows by emitting piece, columns by sink. Each row sums to 1.
 /// </summary>
 internal sealed class Radiosity
 {
     internal const int Sinks = 6;
 
-    private Radiosity(double[,] bySink, double[,] ownByPiece, double[,] leaving)
+    private Radiosity(double[,] bySink, double[,] leaving)
     {
         Leaving = leaving;
         BySink = bySink;
-        OwnByPiece = ownByPiece;
     }
 
     /// <summary>All light that leaves a piece (row) for each unit first set free on a piece (column).</summary>
@@ -20,8 +18,28 @@ internal sealed class Radiosity
 
     internal double[,] BySink { get; }
 
-    /// <summary>Absorbed in the piece's own material (cover, panel, crop, curtain), not in its frame.</summary>
-    internal double[,] OwnByPiece { get; }
+    /// <summary>Adds where diffuse light set free by each piece ends.</summary>
+    internal void Spread(ReadOnlySpan<double> setFree, Span<double> sinks)
+    {
+        for (int i = 0; i < setFree.Length; i++)
+        {
+            double e = setFree[i];
+            if (e <= 0)
+            {
+                continue;
+            }
+
+            for (int s = 0; s < Sinks; s++)
+            {
+                sinks[s] += e * BySink[i, s];
+            }
+        }
+    }
+
+    /// <summary>The row of a beam whose light has ended.</summary>
+    internal static GainRow Row(double apertureM2, ReadOnlySpan<double> sinks, double opaqueOutsideM2) => new(
+        apertureM2, sinks[(int)Sink.Cover], sinks[(int)Sink.Curtain], sinks[(int)Sink.CropPlane], sinks[(int)Sink.Opaque], sinks[(int)Sink.Frame],
+        sinks[(int)Sink.Escapes], opaqueOutsideM2);
 
     internal static Radiosity Solve(IReadOnlyList<Piece> pieces, double[,] exchangeAreas)
     {
@@ -44,7 +62,6 @@ internal sealed class Radiosity
 
         double[,] inverse = Inverse(system);
         var bySink = new double[n, Sinks];
-        var own = new double[n, n];
         for (int e = 0; e < n; e++)
         {
             for (int i = 0; i < n; i++)
@@ -55,14 +72,13 @@ internal sealed class Radiosity
                     arriving += exchangeAreas[j, i] / pieces[j].AreaM2 * inverse[j, e];
                 }
 
-                own[e, i] = arriving * pieces[i].OwnShare;
-                bySink[e, (int)pieces[i].OwnSink] += own[e, i];
+                bySink[e, (int)pieces[i].OwnSink] += arriving * pieces[i].OwnShare;
                 bySink[e, (int)Sink.Frame] += arriving * pieces[i].FrameShare;
                 bySink[e, (int)Sink.Escapes] += arriving * pieces[i].EscapeShare;
             }
         }
 
-        return new Radiosity(bySink, own, inverse);
+        return new Radiosity(bySink, inverse);
     }
 
     private static int IndexOfCurtain(IReadOnlyList<Piece> pieces, int cell)

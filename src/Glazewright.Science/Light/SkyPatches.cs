@@ -28,6 +28,10 @@ internal static class SkyPatches
     /// <summary>96 directions, where shares are averaged or houses compared.</summary>
     internal static IReadOnlyList<SkyPatch> Coarse { get; } = Make(12);
 
+    /// <summary>Where the 96 stand among the 288.</summary>
+    internal static IReadOnlyList<int> CoarseInUpperHalf { get; } =
+        [.. Coarse.Select(c => Enumerable.Range(0, UpperHalf.Count).First(i => UpperHalf[i].Towards == c.Towards))];
+
     private static SkyPatch[] Make(int azimuths)
     {
         var patches = new SkyPatch[Node.Length * azimuths];

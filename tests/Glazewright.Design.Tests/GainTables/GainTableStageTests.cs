@@ -10,7 +10,7 @@ public class GainTableStageTests
 {
     private static readonly SkySources Beam = new(600, 0, 0, 0, 0);
 
-    private static readonly GainTable Usual = LightJobs.Gains(TestJobs.OneHouse());
+    private static readonly GainTable Usual = LightJobs.BothWays(TestJobs.OneHouse());
 
     [Fact]
     public void Shares_of_every_row_sum_to_one()
@@ -73,7 +73,7 @@ public class GainTableStageTests
     {
         Design.Brief.Job job = TestJobs.OneHouse();
         job = job with { Houses = [job.Houses[0] with { Equipment = job.Houses[0].Equipment with { Curtains = 0 } }] };
-        GainTable table = LightJobs.Gains(job);
+        GainTable table = LightJobs.BothWays(job);
         Assert.Equal(table.CurtainOpen, table.CurtainDrawn);
     }
 

@@ -32,6 +32,15 @@ internal static class LightJobs
     public static GainTable Gains(GainInput input, FormResult form, BodyResult body) =>
         GainTableStage.Run(input, form, body, Views(input, form), CancellationToken.None);
 
+    /// <summary>With the curtain drawn too, which the bare table leaves out.</summary>
+    public static GainTable BothWays(Job job)
+    {
+        FormResult form = Form(job);
+        GainInput input = GainInput.From(job, "A", CatalogueReader.Generic);
+        return GainTableStage.Fitted(
+            input, form, Body(form), new LayoutResult("A", [], 0, StageReport.Empty), Views(input, form), Gains(input, form, Body(form)), CancellationToken.None).Table;
+    }
+
     public static HouseViews Views(GainInput input, FormResult form) => HouseViews.Of(new HouseViewsInput(input.House, input.Curtain), form);
 
     public static LightMap Map(Job job, double widthM = 0.05)

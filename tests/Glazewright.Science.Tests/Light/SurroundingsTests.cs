@@ -64,18 +64,18 @@ public class SurroundingsTests
         var scan = new BeamScan(house, around, floor, ScanFineness.Usual);
         double[] factor = new double[floor.Count];
         List<Piece> pieces = Pieces.Of(house, null);
-        Radiosity radiosity = Radiosity.Solve(pieces, ViewFactors.ExchangeAreas(pieces, 512));
-        var tracer = new BeamTracer(pieces, new BarCatch(pieces, new BarPicture(house), true), radiosity, Pieces.SurfaceIds(house).Count, around);
-        var open = new BeamTracer(pieces, new BarCatch(pieces, new BarPicture(house), true), radiosity, Pieces.SurfaceIds(house).Count, Surroundings.None);
+        var tracer = new BeamTracer(pieces, new BarCatch(pieces, new BarPicture(house), true), around);
+        var open = new BeamTracer(pieces, new BarCatch(pieces, new BarPicture(house), true), Surroundings.None);
         foreach ((double azimuthDeg, double elevationDeg) in new[] { (-90.0, 15.0), (-60, 25), (-125, 8), (-100, 40) })
         {
             var towards = Vector3d.Towards(azimuthDeg, elevationDeg);
-            GainRow shaded = tracer.Trace(towards);
+            tracer.Follow(towards);
+            open.Follow(towards);
             double direct = tracer.DirectOnCropM2;
-            double whole = open.Trace(towards).ApertureM2;
+            double whole = open.ApertureM2;
             scan.Look(towards, factor);
             Assert.Equal(direct, factor.Average() * 240, (0.003 * whole) + 0.02);
-            Assert.True(shaded.ApertureM2 <= whole + 1e-9);
+            Assert.True(tracer.ApertureM2 <= whole + 1e-9);
         }
     }
 
@@ -86,19 +86,15 @@ public class SurroundingsTests
         Assert.Equal(20, hills.SkylineDeg(270), 1e-9);
         Assert.Equal(10, hills.SkylineDeg(0), 1e-9);
         Assert.Equal(10, hills.SkylineDeg(180), 1e-9);
-        Assert.Equal(0, Tracer(OneWall, hills).Trace(Vector3d.Towards(-90, 19)).ApertureM2);
-        Assert.True(Tracer(OneWall, hills).Trace(Vector3d.Towards(-90, 21)).ApertureM2 > 1);
+        Assert.Equal(0, Traced(OneWall, hills, -90, 19).ApertureM2);
+        Assert.True(Traced(OneWall, hills, -90, 21).ApertureM2 > 1);
     }
 
     private static GainRow Row(Enclosure house, double elevationDeg, double azimuthDeg, params ShadeBody[] bodies) =>
-        Tracer(house, Surroundings.Of(bodies, [])).Trace(Vector3d.Towards(azimuthDeg, elevationDeg));
+        Traced(house, Surroundings.Of(bodies, []), azimuthDeg, elevationDeg);
 
-    private static BeamTracer Tracer(Enclosure house, Surroundings around)
-    {
-        List<Piece> pieces = Pieces.Of(house, null);
-        return new BeamTracer(
-            pieces, new BarCatch(pieces, new BarPicture(house), true), Radiosity.Solve(pieces, ViewFactors.ExchangeAreas(pieces, 512)), Pieces.SurfaceIds(house).Count, around);
-    }
+    private static GainRow Traced(Enclosure house, Surroundings around, double azimuthDeg, double elevationDeg) =>
+        EnclosureGainsTests.Row(house, null, around, azimuthDeg, elevationDeg);
 
     private static ShadeBody Box(string id, double x0, double x1, double y0, double y1, double z, double transmittance) => new(
         id,

@@ -193,8 +193,12 @@ public sealed class BeamScan
     {
         bool holed = pieces[piece].Holes.Length > 0;
         int words = holes.Words;
-        bool dimmed = Array.Exists(dim, d => !d.IsEmpty);
-        Counted all = default;
+        int before = Array.FindIndex(dim, d => !d.IsEmpty);
+        bool several = before >= 0 && Array.FindIndex(dim, before + 1, d => !d.IsEmpty) >= 0;
+        double taken = before < 0 ? 0 : 1 - neighbours[before].Through;
+        Tally bright = default;
+        Tally dimmed = default;
+        Counted mixed = default;
         for (int k = outline.FirstLine; k < outline.EndLine; k++)
         {
             int a = outline.FirstSpot(k, 64 * words);
@@ -203,40 +207,49 @@ public sealed class BeamScan
             ReadOnlySpan<ulong> frame = dark[(int)ShadeCause.Frame].Line(k);
             ReadOnlySpan<ulong> equipment = dark[(int)ShadeCause.Equipment].Line(k);
             ReadOnlySpan<ulong> curtain = dark[(int)ShadeCause.Curtain].Line(k);
+            ReadOnlySpan<ulong> hole = holed ? holes.Line(k) : default;
+            ReadOnlySpan<ulong> shade = before < 0 ? default : dim[before].Line(k);
             for (int w = a >> 6; w << 6 < b; w++)
             {
                 ulong mask = BitRows.Mask(Math.Max(a - (w << 6), 0), Math.Min(b - (w << 6), 64));
-                mask &= holed ? ~holes.Word(k, w) : ulong.MaxValue;
-                double seen = BitOperations.PopCount(mask);
-                double lit = dimmed ? Lit(mask, k, w) : seen;
-                double pastFrame = lit;
-                double pastEquipment = lit;
-                double open = lit;
-
-                // Most words have no bar in them.
-                if ((mask & (frame[w] | equipment[w] | curtain[w])) != 0)
+                mask &= holed ? ~hole[w] : ulong.MaxValue;
+                ulong pastFrame = mask & ~frame[w];
+                ulong pastEquipment = pastFrame & ~equipment[w];
+                ulong open = pastEquipment & ~curtain[w];
+                double lit;
+                if (several)
                 {
-                    mask &= ~frame[w];
-                    pastFrame = dimmed ? Lit(mask, k, w) : BitOperations.PopCount(mask);
-                    mask &= ~equipment[w];
-                    pastEquipment = dimmed ? Lit(mask, k, w) : BitOperations.PopCount(mask);
-                    mask &= ~curtain[w];
-                    open = dimmed ? Lit(mask, k, w) : BitOperations.PopCount(mask);
+                    lit = Lit(open, k, w);
+                    mixed.Seen += BitOperations.PopCount(mask);
+                    mixed.Lit += Lit(mask, k, w);
+                    mixed.PastFrame += Lit(pastFrame, k, w);
+                    mixed.PastEquipment += Lit(pastEquipment, k, w);
+                    mixed.PastCurtain += lit;
+                }
+                else
+                {
+                    lit = bright.Add(mask, pastFrame, pastEquipment, open);
+                    if (before >= 0 && (mask & shade[w]) is not 0 and var behind)
+                    {
+                        lit -= taken * dimmed.Add(behind, pastFrame & behind, pastEquipment & behind, open & behind);
+                    }
                 }
 
-                all.Seen += seen;
-                all.Lit += lit;
-                all.PastFrame += pastFrame;
-                all.PastEquipment += pastEquipment;
-                all.PastCurtain += open;
                 if (strength > 0)
                 {
-                    irradianceFactor[row + (w / wordsPerCell)] += strength * open;
+                    irradianceFactor[row + (w / wordsPerCell)] += strength * lit;
                 }
             }
         }
 
-        return all;
+        return several ? mixed : new Counted
+        {
+            Seen = bright.Whole,
+            Lit = bright.Whole - (taken * dimmed.Whole),
+            PastFrame = bright.PastFrame - (taken * dimmed.PastFrame),
+            PastEquipment = bright.PastEquipment - (taken * dimmed.PastEquipment),
+            PastCurtain = bright.Open - (taken * dimmed.Open),
+        };
     }
 
     // Spots of a mask, each dimmed by the neighbours before it.
@@ -265,6 +278,27 @@ public sealed class BeamScan
                 .Where(f => f.Kept.Length >= 3),
         ];
         return (obstacle.TransmittanceFraction, [.. faces.Select(f => f.Kept)], [.. faces.Select(f => f.Normal)]);
+    }
+
+    /// <summary>Spots, whole.</summary>
+    private struct Tally
+    {
+        internal long Whole;
+        internal long PastFrame;
+        internal long PastEquipment;
+        internal long Open;
+
+        /// <summary>Adds a word's and gives back those open.</summary>
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        internal int Add(ulong mask, ulong pastFrame, ulong pastEquipment, ulong open)
+        {
+            Whole += BitOperations.PopCount(mask);
+            PastFrame += BitOperations.PopCount(pastFrame);
+            PastEquipment += BitOperations.PopCount(pastEquipment);
+            int opened = BitOperations.PopCount(open);
+            Open += opened;
+            return opened;
+        }
     }
 
     private struct Counted
