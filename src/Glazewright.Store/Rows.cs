@@ -1,0 +1,62 @@
+namespace Glazewright.Store;
+
+// Rows as the database keeps them: set by EF Core, never seen outside this room.
+
+internal sealed class JobRow
+{
+    public required string Id { get; init; }
+
+    public required string Name { get; set; }
+
+    public required string Status { get; set; }
+
+    /// <summary>Number of the last saved edit; the row is only ever replaced by whoever has read this one.</summary>
+    public required int Version { get; set; }
+
+    public required string Text { get; set; }
+
+    public required long ChangedMs { get; set; }
+}
+
+internal sealed class EditRow
+{
+    public required string JobId { get; init; }
+
+    public required int Version { get; init; }
+
+    public required string What { get; init; }
+
+    public required string Pointers { get; init; }
+
+    public required string EditedBy { get; init; }
+
+    public required long AtMs { get; init; }
+
+    public required string Text { get; init; }
+}
+
+internal sealed class RevisionRow
+{
+    public required string JobId { get; init; }
+
+    public required int Version { get; init; }
+
+    public required string Mark { get; init; }
+
+    public required string Note { get; init; }
+
+    public required long AtMs { get; init; }
+}
+
+internal sealed class LibraryRow
+{
+    public required string Kind { get; init; }
+
+    public required string Sha256 { get; init; }
+
+    public required string Name { get; init; }
+
+    public required long AtMs { get; init; }
+
+    public required byte[] Content { get; init; }
+}

@@ -1,0 +1,59 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace Glazewright.Store;
+
+/// <summary>The tables, the same on SQLite and PostgreSQL. Made and brought up to date by <see cref="StoreSchema"/>.</summary>
+/// <param name="options">Which database.</param>
+internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbContext(options)
+{
+    public DbSet<JobRow> Jobs => Set<JobRow>();
+
+    public DbSet<EditRow> Edits => Set<EditRow>();
+
+    public DbSet<RevisionRow> Revisions => Set<RevisionRow>();
+
+    public DbSet<LibraryRow> Library => Set<LibraryRow>();
+
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        modelBuilder.Entity<JobRow>(t =>
+        {
+            t.ToTable("jobs").HasKey(r => r.Id);
+            t.Property(r => r.Id).HasColumnName("id");
+            t.Property(r => r.Name).HasColumnName("name");
+            t.Property(r => r.Status).HasColumnName("status");
+            t.Property(r => r.Version).HasColumnName("version").IsConcurrencyToken();
+            t.Property(r => r.Text).HasColumnName("text");
+            t.Property(r => r.ChangedMs).HasColumnName("changed_ms");
+        });
+        modelBuilder.Entity<EditRow>(t =>
+        {
+            t.ToTable("edits").HasKey(r => new { r.JobId, r.Version });
+            t.Property(r => r.JobId).HasColumnName("job_id");
+            t.Property(r => r.Version).HasColumnName("version").ValueGeneratedNever();
+            t.Property(r => r.What).HasColumnName("what");
+            t.Property(r => r.Pointers).HasColumnName("pointers");
+            t.Property(r => r.EditedBy).HasColumnName("edited_by");
+            t.Property(r => r.AtMs).HasColumnName("at_ms");
+            t.Property(r => r.Text).HasColumnName("text");
+        });
+        modelBuilder.Entity<RevisionRow>(t =>
+        {
+            t.ToTable("revisions").HasKey(r => new { r.JobId, r.Version });
+            t.Property(r => r.JobId).HasColumnName("job_id");
+            t.Property(r => r.Version).HasColumnName("version").ValueGeneratedNever();
+            t.Property(r => r.Mark).HasColumnName("mark");
+            t.Property(r => r.Note).HasColumnName("note");
+            t.Property(r => r.AtMs).HasColumnName("at_ms");
+        });
+        modelBuilder.Entity<LibraryRow>(t =>
+        {
+            t.ToTable("library").HasKey(r => new { r.Kind, r.Sha256 });
+            t.Property(r => r.Kind).HasColumnName("kind");
+            t.Property(r => r.Sha256).HasColumnName("sha256");
+            t.Property(r => r.Name).HasColumnName("name");
+            t.Property(r => r.AtMs).HasColumnName("at_ms");
+            t.Property(r => r.Content).HasColumnName("content");
+        });
+    }
+}

@@ -1,0 +1,61 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace Glazewright.Store;
+
+/// <summary>
+/// Makes the tables and brings an older store up to date: numbered steps, each in a transaction of its own, in words that both databases know.
+/// A step is never changed once released; a new form is a new step.
+/// </summary>
+internal static class StoreSchema
+{
+    /// <summary>The steps so far; step 1 is the first.</summary>
+    private static readonly string[][] s_steps =
+    [
+        [
+            "CREATE TABLE jobs (id TEXT PRIMARY KEY, name TEXT NOT NULL, status TEXT NOT NULL, version INTEGER NOT NULL, text TEXT NOT NULL, changed_ms BIGINT NOT NULL)",
+            "CREATE TABLE edits (job_id TEXT NOT NULL REFERENCES jobs(id), version INTEGER NOT NULL, what TEXT NOT NULL, pointers TEXT NOT NULL, edited_by TEXT NOT NULL, at_ms BIGINT NOT NULL, text TEXT NOT NULL, PRIMARY KEY (job_id, version))",
+            "CREATE TABLE revisions (job_id TEXT NOT NULL REFERENCES jobs(id), version INTEGER NOT NULL, mark TEXT NOT NULL, note TEXT NOT NULL, at_ms BIGINT NOT NULL, PRIMARY KEY (job_id, version))",
+        ],
+        [
+            "CREATE TABLE library (kind TEXT NOT NULL, sha256 TEXT NOT NULL, name TEXT NOT NULL, at_ms BIGINT NOT NULL, content {bytes} NOT NULL, PRIMARY KEY (kind, sha256))",
+        ],
+    ];
+
+    /// <summary>Number of the newest step.</summary>
+    public static int Newest => s_steps.Length;
+
+    /// <summary>Brings a store up to a step.</summary>
+    /// <param name="context">The store.</param>
+    /// <param name="upTo">The step; the newest unless a test asks for less.</param>
+    /// <exception cref="StoreTooNewException">The store was written by a newer program.</exception>
+    public static void BringUp(StoreContext context, int? upTo = null)
+    {
+        string bytes = context.Database.IsNpgsql() ? "BYTEA" : "BLOB";
+        context.Database.ExecuteSqlRaw("CREATE TABLE IF NOT EXISTS schema_steps (step INTEGER PRIMARY KEY)");
+        int done = context.Database.SqlQueryRaw<int>("SELECT COALESCE(MAX(step), 0) AS \"Value\" FROM schema_steps").Single();
+        if (done > Newest)
+        {
+            throw new StoreTooNewException(done, Newest);
+        }
+
+        for (int step = done + 1; step <= (upTo ?? Newest); step++)
+        {
+            using var together = context.Database.BeginTransaction();
+            foreach (string sql in s_steps[step - 1])
+            {
+#pragma warning disable EF1002 // the text is ours, with the database's word for bytes
+                context.Database.ExecuteSqlRaw(sql.Replace("{bytes}", bytes, StringComparison.Ordinal));
+#pragma warning restore EF1002
+            }
+
+            context.Database.ExecuteSql($"INSERT INTO schema_steps (step) VALUES ({step})");
+            together.Commit();
+        }
+    }
+}
+
+/// <summary>The store was written by a newer program than this one: it is left alone.</summary>
+/// <param name="step">Its step.</param>
+/// <param name="newest">The newest step this program knows.</param>
+public sealed class StoreTooNewException(int step, int newest)
+    : Exception($"The store is of step {step}, written by a newer program; this one knows {newest}. Start the newer program, or another store.");
