@@ -8,6 +8,7 @@ internal sealed class JobRow
 
     public required string Name { get; set; }
 
+    /// <summary>Compared when the row is replaced, as the version is: no edit slips in behind a sale.</summary>
     public required string Status { get; set; }
 
     /// <summary>Number of the last saved edit; the row is only ever replaced by whoever has read this one.</summary>

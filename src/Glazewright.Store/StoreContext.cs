@@ -21,7 +21,7 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
             t.ToTable("jobs").HasKey(r => r.Id);
             t.Property(r => r.Id).HasColumnName("id");
             t.Property(r => r.Name).HasColumnName("name");
-            t.Property(r => r.Status).HasColumnName("status");
+            t.Property(r => r.Status).HasColumnName("status").IsConcurrencyToken();
             t.Property(r => r.Version).HasColumnName("version").IsConcurrencyToken();
             t.Property(r => r.Text).HasColumnName("text");
             t.Property(r => r.ChangedMs).HasColumnName("changed_ms");
@@ -29,6 +29,7 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
         modelBuilder.Entity<EditRow>(t =>
         {
             t.ToTable("edits").HasKey(r => new { r.JobId, r.Version });
+            t.HasOne<JobRow>().WithMany().HasForeignKey(r => r.JobId);
             t.Property(r => r.JobId).HasColumnName("job_id");
             t.Property(r => r.Version).HasColumnName("version").ValueGeneratedNever();
             t.Property(r => r.What).HasColumnName("what");
@@ -40,6 +41,7 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
         modelBuilder.Entity<RevisionRow>(t =>
         {
             t.ToTable("revisions").HasKey(r => new { r.JobId, r.Version });
+            t.HasOne<JobRow>().WithMany().HasForeignKey(r => r.JobId);
             t.Property(r => r.JobId).HasColumnName("job_id");
             t.Property(r => r.Version).HasColumnName("version").ValueGeneratedNever();
             t.Property(r => r.Mark).HasColumnName("mark");

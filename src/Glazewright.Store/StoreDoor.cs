@@ -2,6 +2,7 @@ using System.Data.Common;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Diagnostics;
+using Npgsql;
 
 namespace Glazewright.Store;
 
@@ -23,13 +24,35 @@ public sealed class StoreDoor
         return Open(new DbContextOptionsBuilder<StoreContext>().UseSqlite(connection).AddInterceptors(new FullySynchronised()));
     }
 
-    /// <summary>A store in a PostgreSQL database.</summary>
+    /// <summary>A store as a setting names it.</summary>
+    /// <param name="setting"><c>sqlite:</c> and a path, or <c>postgres:</c> and a connection string.</param>
+    /// <exception cref="FormatException">It is neither.</exception>
+    /// <exception cref="StoreTooNewException">It was written by a newer program.</exception>
+    public static StoreDoor Of(string setting)
+    {
+        ArgumentNullException.ThrowIfNull(setting);
+        return setting.Split(':', 2) switch
+        {
+            ["sqlite", { Length: > 0 } path] => Sqlite(path),
+            ["postgres", { Length: > 0 } connection] => Postgres(connection),
+            _ => throw new FormatException("A store is named by 'sqlite:' and the path of its file, or by 'postgres:' and a connection string as 'Host=127.0.0.1;Database=jobs;Username=jobs'."),
+        };
+    }
+
+    /// <summary>A store in a PostgreSQL database. An edit is acknowledged once its log is on the server's disk, whatever the database's own setting.</summary>
     /// <param name="connection">Connection string.</param>
     /// <exception cref="StoreTooNewException">It was written by a newer program.</exception>
     public static StoreDoor Postgres(string connection)
     {
         ArgumentException.ThrowIfNullOrEmpty(connection);
-        return Open(new DbContextOptionsBuilder<StoreContext>().UseNpgsql(connection));
+        return Open(new DbContextOptionsBuilder<StoreContext>().UseNpgsql(Durable(connection)));
+    }
+
+    private static string Durable(string connection)
+    {
+        NpgsqlConnectionStringBuilder builder = new(connection);
+        builder.Options = $"{builder.Options} -c synchronous_commit=on".Trim();
+        return builder.ToString();
     }
 
     internal StoreContext Context() => new(_options);

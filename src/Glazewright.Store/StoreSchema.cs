@@ -3,7 +3,7 @@ using Microsoft.EntityFrameworkCore;
 namespace Glazewright.Store;
 
 /// <summary>
-/// Makes the tables and brings an older store up to date: numbered steps, each in a transaction of its own, in words that both databases know.
+/// Makes the tables and brings an older store up to date: numbered steps, together in one transaction, in words that both databases know.
 /// A step is never changed once released; a new form is a new step.
 /// </summary>
 internal static class StoreSchema
@@ -31,6 +31,13 @@ internal static class StoreSchema
     public static void BringUp(StoreContext context, int? upTo = null)
     {
         string bytes = context.Database.IsNpgsql() ? "BYTEA" : "BLOB";
+        // One program at a time: SQLite's transactions are begun as writers, PostgreSQL takes a lock that ends with this one.
+        using var together = context.Database.BeginTransaction();
+        if (context.Database.IsNpgsql())
+        {
+            context.Database.ExecuteSqlRaw("SELECT pg_advisory_xact_lock(71407140)");
+        }
+
         context.Database.ExecuteSqlRaw("CREATE TABLE IF NOT EXISTS schema_steps (step INTEGER PRIMARY KEY)");
         int done = context.Database.SqlQueryRaw<int>("SELECT COALESCE(MAX(step), 0) AS \"Value\" FROM schema_steps").Single();
         if (done > Newest)
@@ -40,7 +47,6 @@ internal static class StoreSchema
 
         for (int step = done + 1; step <= (upTo ?? Newest); step++)
         {
-            using var together = context.Database.BeginTransaction();
             foreach (string sql in s_steps[step - 1])
             {
 #pragma warning disable EF1002 // the text is ours, with the database's word for bytes
@@ -49,8 +55,9 @@ internal static class StoreSchema
             }
 
             context.Database.ExecuteSql($"INSERT INTO schema_steps (step) VALUES ({step})");
-            together.Commit();
         }
+
+        together.Commit();
     }
 }
 

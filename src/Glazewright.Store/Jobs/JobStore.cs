@@ -1,6 +1,10 @@
+using System.Globalization;
 using System.Security.Cryptography;
+using System.Text;
 using Glazewright.Design.Document;
+using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Npgsql;
 
 namespace Glazewright.Store.Jobs;
 
@@ -13,6 +17,7 @@ namespace Glazewright.Store.Jobs;
 public sealed class JobStore(StoreDoor door, TimeProvider clock)
 {
     private const int MostTries = 40;
+    private const int LongestWords = 2000;
     private const string WholeDocument = "";
 
     /// <summary>Puts a new job into the store.</summary>
@@ -26,7 +31,7 @@ public sealed class JobStore(StoreDoor door, TimeProvider clock)
         long now = Now();
         JobRow row = new() { Id = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(8)), Name = NameOf(text), Status = nameof(JobStatus.Draft), Version = 1, Text = text, ChangedMs = now };
         context.Jobs.Add(row);
-        context.Edits.Add(new EditRow { JobId = row.Id, Version = 1, What = "new", Pointers = WholeDocument, EditedBy = by, AtMs = now, Text = text });
+        context.Edits.Add(new EditRow { JobId = row.Id, Version = 1, What = "new", Pointers = WholeDocument, EditedBy = Plain(by), AtMs = now, Text = text });
         await context.SaveChangesAsync(cancel);
         return Of(row);
     }
@@ -79,6 +84,17 @@ public sealed class JobStore(StoreDoor door, TimeProvider clock)
         return Write(id, onVersion, [WholeDocument], what, by, _ => (text, ""), cancel);
     }
 
+    /// <summary>Takes a job back to an earlier version, as a new edit: what came after stays in its history.</summary>
+    /// <param name="id">The job.</param>
+    /// <param name="onVersion">The version the writer had before.</param>
+    /// <param name="version">The version to go back to.</param>
+    /// <param name="by">Who does it.</param>
+    /// <param name="cancel">Cancels before anything is written.</param>
+    public async Task<SaveAnswer> RestoreAsync(string id, int onVersion, int version, string by, CancellationToken cancel = default) =>
+        await TextAtAsync(id, version, cancel) is { } text
+            ? await ReplaceAsync(id, onVersion, text, string.Create(CultureInfo.InvariantCulture, $"back to version {version}"), by, cancel)
+            : new SaveAnswer.Gone();
+
     /// <summary>The edits of a job, the newest first.</summary>
     /// <param name="id">The job.</param>
     /// <param name="most">How many at most.</param>
@@ -116,9 +132,17 @@ public sealed class JobStore(StoreDoor door, TimeProvider clock)
             return null;
         }
 
-        RevisionRow row = new() { JobId = id, Version = job.Version, Mark = mark, Note = note, AtMs = Now() };
+        RevisionRow row = new() { JobId = id, Version = job.Version, Mark = Plain(mark), Note = Plain(note), AtMs = Now() };
         context.Revisions.Add(row);
-        await context.SaveChangesAsync(cancel);
+        try
+        {
+            await context.SaveChangesAsync(cancel);
+        }
+        catch (DbUpdateException e) when (CameBetween(e))
+        {
+            return null;
+        }
+
         return new Revision(row.Version, row.Mark, row.Note, Time(row.AtMs));
     }
 
@@ -154,7 +178,7 @@ public sealed class JobStore(StoreDoor door, TimeProvider clock)
                 await context.SaveChangesAsync(cancel);
                 return Of(row);
             }
-            catch (DbUpdateException)
+            catch (DbUpdateException e) when (CameBetween(e))
             {
                 // Another saved in between: read again.
             }
@@ -197,14 +221,14 @@ public sealed class JobStore(StoreDoor door, TimeProvider clock)
             row.Text = text;
             row.Name = NameOf(text);
             row.ChangedMs = now;
-            context.Edits.Add(new EditRow { JobId = id, Version = row.Version, What = what, Pointers = string.Join('\n', pointers), EditedBy = by, AtMs = now, Text = text });
+            context.Edits.Add(new EditRow { JobId = id, Version = row.Version, What = Plain(what), Pointers = string.Join('\n', pointers.Select(Plain)), EditedBy = Plain(by), AtMs = now, Text = text });
             try
             {
                 // Once begun it is finished: whoever cancels now would not know whether it is saved.
                 await context.SaveChangesAsync(CancellationToken.None);
                 return new SaveAnswer.Saved(Of(row), [.. since.Select(Of)]);
             }
-            catch (DbUpdateException)
+            catch (DbUpdateException e) when (CameBetween(e))
             {
                 // Another's edit came in between: look again what it touched.
             }
@@ -213,11 +237,23 @@ public sealed class JobStore(StoreDoor door, TimeProvider clock)
         throw new TimeoutException($"Job {id} is written too busily to save an edit.");
     }
 
+    // Another wrote the row or took the version first. A full disk or a lost server is neither, and is told as it is.
+    private static bool CameBetween(DbUpdateException e) =>
+        e is DbUpdateConcurrencyException
+        || e.InnerException is SqliteException { SqliteExtendedErrorCode: 1555 or 2067 } or PostgresException { SqlState: PostgresErrorCodes.UniqueViolation };
+
     // A field and what holds it or lies in it; the whole document touches everything.
     private static bool Touches(string one, string other) =>
         one == other || one.StartsWith(other + "/", StringComparison.Ordinal) || other.StartsWith(one + "/", StringComparison.Ordinal);
 
-    private static string NameOf(string text) => JobDocument.Read(text).Find("/name") is TextNode { Text.Length: > 0 } name ? name.Text : "Untitled job";
+    private static string NameOf(string text) => JobDocument.Read(text).Find("/name") is TextNode name && Plain(name.Text) is { Length: > 0 } plain ? plain : "Untitled job";
+
+    // One line of whole characters: a zero, or half a pair, is not text to every database.
+    private static string Plain(string words)
+    {
+        string line = string.Concat(words.Where(c => !char.IsControl(c)));
+        return Encoding.UTF8.GetString(Encoding.UTF8.GetBytes(line.Length > LongestWords ? line[..LongestWords] : line)).Trim();
+    }
 
     private static StoredJob Of(JobRow row) => new(row.Id, row.Name, Enum.TryParse(row.Status, out JobStatus status) ? status : JobStatus.Draft, row.Version, row.Text, Time(row.ChangedMs));
 

@@ -72,6 +72,6 @@ public abstract record SaveAnswer
     /// <param name="Why">Why, and what would be right.</param>
     public sealed record Misfit(StoredJob Job, string Why) : SaveAnswer;
 
-    /// <summary>There is no such job.</summary>
+    /// <summary>There is no such job, or no such version of it.</summary>
     public sealed record Gone : SaveAnswer;
 }

@@ -1,4 +1,8 @@
 using System.Security.Cryptography;
+using System.Text;
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Price;
+using Glazewright.Science.Weather;
 using Microsoft.EntityFrameworkCore;
 
 namespace Glazewright.Store.Library;
@@ -19,34 +23,54 @@ public enum LibraryKind
 /// <summary>A file of the library.</summary>
 /// <param name="Kind">What it is.</param>
 /// <param name="Name">Its name.</param>
-/// <param name="Sha256">Hash of its content, lower-case hex: what a job pins.</param>
+/// <param name="Sha256">Hash of its content, lower-case hex: what a job pins. Of a weather year, of its unpacked text.</param>
 /// <param name="AtUtc">When it came in.</param>
 public sealed record LibraryFile(LibraryKind Kind, string Name, string Sha256, DateTimeOffset AtUtc);
+
+/// <summary>What became of a file brought to the library. A closed case.</summary>
+public abstract record LibraryAnswer
+{
+    private LibraryAnswer()
+    {
+    }
+
+    /// <summary>It is in the library.</summary>
+    /// <param name="File">The file, under the name it first came in by.</param>
+    public sealed record Kept(LibraryFile File) : LibraryAnswer;
+
+    /// <summary>It is not such a file: nothing is kept.</summary>
+    /// <param name="Wrongs">What is wrong, each with what would be right where that is known.</param>
+    public sealed record Refused(IReadOnlyList<string> Wrongs) : LibraryAnswer;
+}
 
 /// <summary>The files that jobs stand on, kept by the hash of their content: what a job was computed with stays.</summary>
 /// <param name="door">The store.</param>
 /// <param name="clock">Tells the time.</param>
 public sealed class LibraryStore(StoreDoor door, TimeProvider clock)
 {
-    /// <summary>Puts a file in; the same content is there once, under its first name.</summary>
+    /// <summary>Reads a file and puts it in if it is what it should be; the same content is there once, under its first name.</summary>
     /// <param name="kind">What it is.</param>
     /// <param name="name">Its name.</param>
     /// <param name="content">Its bytes.</param>
     /// <param name="cancel">Cancels.</param>
-    public async Task<LibraryFile> AddAsync(LibraryKind kind, string name, byte[] content, CancellationToken cancel = default)
+    public async Task<LibraryAnswer> AddAsync(LibraryKind kind, string name, byte[] content, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(content);
-        string hash = Convert.ToHexStringLower(SHA256.HashData(content));
+        if (!TryRead(kind, content, out string hash, out string[] wrongs))
+        {
+            return new LibraryAnswer.Refused(wrongs);
+        }
+
         await using StoreContext context = door.Context();
         if (await Find(context, kind, hash, cancel) is { } there)
         {
-            return Of(there);
+            return new LibraryAnswer.Kept(Of(there));
         }
 
         LibraryRow row = new() { Kind = kind.ToString(), Sha256 = hash, Name = name, AtMs = clock.GetUtcNow().ToUnixTimeMilliseconds(), Content = content };
         context.Library.Add(row);
         await context.SaveChangesAsync(cancel);
-        return Of(row);
+        return new LibraryAnswer.Kept(Of(row));
     }
 
     /// <summary>Files of a kind, the newest first.</summary>
@@ -80,6 +104,36 @@ public sealed class LibraryStore(StoreDoor door, TimeProvider clock)
     {
         await using StoreContext context = door.Context();
         return (await Find(context, kind, sha256, cancel))?.Content;
+    }
+
+    private static bool TryRead(LibraryKind kind, byte[] content, out string hash, out string[] wrongs)
+    {
+        hash = Convert.ToHexStringLower(SHA256.HashData(content));
+        wrongs = [];
+        switch (kind)
+        {
+            case LibraryKind.Weather:
+                WeatherReading reading = WeatherFile.Read(content);
+                hash = reading is WeatherReading.Read read ? read.Year.Provenance.ContentSha256.ToLowerInvariant() : hash;
+                wrongs = reading is WeatherReading.Refused refused ? [.. refused.Problems.Select(p => $"{p.What}. Right: {p.Right}")] : [];
+                break;
+            case LibraryKind.Catalogue:
+                wrongs = CatalogueReader.TryRead(Encoding.UTF8.GetString(content), out _, out string? fault) ? [] : [fault];
+                break;
+            default:
+                try
+                {
+                    PriceBook.Read(new MemoryStream(content));
+                }
+                catch (FormatException e)
+                {
+                    wrongs = [e.Message];
+                }
+
+                break;
+        }
+
+        return wrongs.Length == 0;
     }
 
     private static Task<LibraryRow?> Find(StoreContext context, LibraryKind kind, string hash, CancellationToken cancel)

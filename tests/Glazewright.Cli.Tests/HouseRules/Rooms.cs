@@ -7,7 +7,7 @@ public static class Rooms
 {
     public static readonly string[] Names =
     [
-        "Glazewright.Science", "Glazewright.Mechanics", "Glazewright.Cutting", "Glazewright.Design", "Glazewright.Papers", "glazewright",
+        "Glazewright.Science", "Glazewright.Mechanics", "Glazewright.Cutting", "Glazewright.Design", "Glazewright.Papers", "Glazewright.Store", "glazewright",
     ];
 
     /// <summary>What each room may use.</summary>
@@ -18,6 +18,7 @@ public static class Rooms
         ["Glazewright.Cutting"] = [],
         ["Glazewright.Design"] = ["Glazewright.Science", "Glazewright.Mechanics", "Glazewright.Cutting"],
         ["Glazewright.Papers"] = ["Glazewright.Science", "Glazewright.Mechanics", "Glazewright.Cutting", "Glazewright.Design"],
+        ["Glazewright.Store"] = ["Glazewright.Science", "Glazewright.Mechanics", "Glazewright.Cutting", "Glazewright.Design"],
         ["glazewright"] = ["Glazewright.Science", "Glazewright.Mechanics", "Glazewright.Cutting", "Glazewright.Design", "Glazewright.Papers"],
     };
 

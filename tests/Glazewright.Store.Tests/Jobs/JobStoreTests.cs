@@ -1,32 +1,26 @@
 using Glazewright.Design.Document;
 using Glazewright.Store.Jobs;
+using Glazewright.Store.Tests.Databases;
+using Microsoft.EntityFrameworkCore;
 
 namespace Glazewright.Store.Tests.Jobs;
 
-public sealed class JobStoreTests : IDisposable
+public sealed class JobStoreTests(PostgresServer server)
 {
     private const string Text = "{ \"glazewright\": 1, // by hand\n  \"name\": \"Low Meadow\", \"houses\": [{ \"width\": \"26 ft\", \"length\": \"96 ft\" }] }";
 
-    private readonly string _room = Directory.CreateTempSubdirectory("glazewright-store-").FullName;
-
-    private string File => Path.Combine(_room, "jobs.db");
-
-    public void Dispose()
+    [Theory]
+    [MemberData(nameof(Shelf.Both), MemberType = typeof(Shelf))]
+    public async Task A_job_comes_back_as_typed_with_every_edit(Kind kind)
     {
-        Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
-        Directory.Delete(_room, recursive: true);
-    }
-
-    [Fact]
-    public async Task A_job_comes_back_as_typed_with_every_edit()
-    {
-        JobStore store = new(StoreDoor.Sqlite(File), TimeProvider.System);
+        using Shelf shelf = new(kind, server);
+        JobStore store = new(shelf.Open(), TimeProvider.System);
         StoredJob job = await store.CreateAsync(Text, "ann", TestContext.Current.CancellationToken);
         SaveAnswer answer = await store.SaveAsync(job.Id, 1, [Edit.Typed("/houses/0/width", "27' 6\"")], "width", "ann", TestContext.Current.CancellationToken);
         StoredJob after = Assert.IsType<SaveAnswer.Saved>(answer).Job;
         Assert.Equal(2, after.Version);
 
-        JobStore again = new(StoreDoor.Sqlite(File), TimeProvider.System);
+        JobStore again = new(shelf.Open(), TimeProvider.System);
         StoredJob read = (await again.FindAsync(job.Id, TestContext.Current.CancellationToken))!;
         Assert.Equal(after, read);
         Assert.Contains("// by hand", read.Text, StringComparison.Ordinal);
@@ -36,10 +30,12 @@ public sealed class JobStoreTests : IDisposable
     }
 
     // Two windows on one job: other fields are joined, the same field is the writer's to decide; neither edit is lost.
-    [Fact]
-    public async Task Two_windows_lose_no_edit()
+    [Theory]
+    [MemberData(nameof(Shelf.Both), MemberType = typeof(Shelf))]
+    public async Task Two_windows_lose_no_edit(Kind kind)
     {
-        JobStore store = new(StoreDoor.Sqlite(File), TimeProvider.System);
+        using Shelf shelf = new(kind, server);
+        JobStore store = new(shelf.Open(), TimeProvider.System);
         StoredJob job = await store.CreateAsync(Text, "ann", TestContext.Current.CancellationToken);
         await store.SaveAsync(job.Id, 1, [Edit.Typed("/houses/0/width", "30 ft")], "width", "ann", TestContext.Current.CancellationToken);
         SaveAnswer joined = await store.SaveAsync(job.Id, 1, [Edit.Typed("/houses/0/length", "104 ft")], "length", "bob", TestContext.Current.CancellationToken);
@@ -55,10 +51,12 @@ public sealed class JobStoreTests : IDisposable
         Assert.IsType<SaveAnswer.Saved>(await store.SaveAsync(job.Id, clash.Job.Version, [Edit.Typed("/houses/0/width", "28 ft")], "width", "bob", TestContext.Current.CancellationToken));
     }
 
-    [Fact]
-    public async Task Many_writers_at_once_save_each_edit_once()
+    [Theory]
+    [MemberData(nameof(Shelf.Both), MemberType = typeof(Shelf))]
+    public async Task Many_writers_at_once_save_each_edit_once(Kind kind)
     {
-        JobStore store = new(StoreDoor.Sqlite(File), TimeProvider.System);
+        using Shelf shelf = new(kind, server);
+        JobStore store = new(shelf.Open(), TimeProvider.System);
         StoredJob job = await store.CreateAsync(Text, "ann", TestContext.Current.CancellationToken);
         SaveAnswer[] answers = await Task.WhenAll(Enumerable.Range(0, 20).Select(i => Task.Run(() => store.SaveAsync(job.Id, 1, [Edit.Typed($"/notes{i}", "x")], $"note {i}", "w"))));
         Assert.All(answers, a => Assert.IsType<SaveAnswer.Saved>(a));
@@ -67,10 +65,12 @@ public sealed class JobStoreTests : IDisposable
         Assert.All(Enumerable.Range(0, 20), i => Assert.Contains($"notes{i}\"", last.Text, StringComparison.Ordinal));
     }
 
-    [Fact]
-    public async Task A_sold_job_is_locked_and_a_gone_one_is_told()
+    [Theory]
+    [MemberData(nameof(Shelf.Both), MemberType = typeof(Shelf))]
+    public async Task A_sold_job_is_locked_and_a_gone_one_is_told(Kind kind)
     {
-        JobStore store = new(StoreDoor.Sqlite(File), TimeProvider.System);
+        using Shelf shelf = new(kind, server);
+        JobStore store = new(shelf.Open(), TimeProvider.System);
         StoredJob job = await store.CreateAsync(Text, "ann", TestContext.Current.CancellationToken);
         await store.SetStatusAsync(job.Id, JobStatus.Sold, TestContext.Current.CancellationToken);
         Assert.IsType<SaveAnswer.Locked>(await store.SaveAsync(job.Id, 1, [Edit.Typed("/name", "x")], "name", "ann", TestContext.Current.CancellationToken));
@@ -78,10 +78,12 @@ public sealed class JobStoreTests : IDisposable
         Assert.Equal(Text, (await store.FindAsync(job.Id, TestContext.Current.CancellationToken))!.Text);
     }
 
-    [Fact]
-    public async Task A_version_is_marked_once_and_can_be_restored()
+    [Theory]
+    [MemberData(nameof(Shelf.Both), MemberType = typeof(Shelf))]
+    public async Task A_version_is_marked_once_and_can_be_restored(Kind kind)
     {
-        JobStore store = new(StoreDoor.Sqlite(File), TimeProvider.System);
+        using Shelf shelf = new(kind, server);
+        JobStore store = new(shelf.Open(), TimeProvider.System);
         StoredJob job = await store.CreateAsync(Text, "ann", TestContext.Current.CancellationToken);
         Assert.NotNull(await store.MarkAsync(job.Id, "A", "for the bank", TestContext.Current.CancellationToken));
         Assert.Null(await store.MarkAsync(job.Id, "B", "again", TestContext.Current.CancellationToken));
@@ -93,28 +95,114 @@ public sealed class JobStoreTests : IDisposable
     }
 
     // A store of an older program is brought up with its jobs; one of a newer program is left alone.
-    [Fact]
-    public async Task Old_stores_are_brought_up_and_newer_ones_refused()
+    [Theory]
+    [MemberData(nameof(Shelf.Both), MemberType = typeof(Shelf))]
+    public async Task Old_stores_are_brought_up_and_newer_ones_refused(Kind kind)
     {
-        JobStore store = new(StoreDoor.Sqlite(File), TimeProvider.System);
+        using Shelf shelf = new(kind, server);
+        JobStore store = new(shelf.Open(), TimeProvider.System);
         StoredJob job = await store.CreateAsync(Text, "ann", TestContext.Current.CancellationToken);
-        void Sql(string sql)
+        shelf.Sql("DROP TABLE library; DELETE FROM schema_steps WHERE step > 1");
+        JobStore up = new(shelf.Open(), TimeProvider.System);
+        Assert.Equal(Text, (await up.FindAsync(job.Id, TestContext.Current.CancellationToken))!.Text);
+        shelf.Sql("SELECT COUNT(*) FROM library");
+
+        shelf.Sql("INSERT INTO schema_steps (step) VALUES (99)");
+        Assert.Throws<StoreTooNewException>(() => shelf.Open());
+    }
+
+    // Sold while an edit is on its way: either the edit came first or it is told that the job is locked; never both sold and changed after.
+    [Theory]
+    [MemberData(nameof(Shelf.Both), MemberType = typeof(Shelf))]
+    public async Task No_edit_slips_in_behind_a_sale(Kind kind)
+    {
+        using Shelf shelf = new(kind, server);
+        CancellationToken cancel = TestContext.Current.CancellationToken;
+        JobStore store = new(shelf.Open(), TimeProvider.System);
+        for (int round = 0; round < 6; round++)
         {
-            using Microsoft.Data.Sqlite.SqliteConnection connection = new($"Data Source={File}");
-            connection.Open();
-            using var command = connection.CreateCommand();
-#pragma warning disable CA2100 // the test's own words
-            command.CommandText = sql;
-#pragma warning restore CA2100
-            command.ExecuteNonQuery();
+            StoredJob job = await store.CreateAsync(Text, "ann", cancel);
+            Task<SaveAnswer> edit = Task.Run(() => store.SaveAsync(job.Id, 1, [Edit.Typed("/name", "Other")], "name", "bob"), cancel);
+            StoredJob sold = (await store.SetStatusAsync(job.Id, JobStatus.Sold, cancel))!;
+            SaveAnswer answer = await edit;
+            StoredJob after = (await store.FindAsync(job.Id, cancel))!;
+            Assert.Equal((sold.Text, sold.Version, JobStatus.Sold), (after.Text, after.Version, after.Status));
+            Assert.Equal(sold.Version == 2, answer is SaveAnswer.Saved);
+            Assert.Equal(sold.Version == 1, answer is SaveAnswer.Locked);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Shelf.Both), MemberType = typeof(Shelf))]
+    public async Task A_job_of_fifty_revisions_goes_back_to_any(Kind kind)
+    {
+        using Shelf shelf = new(kind, server);
+        CancellationToken cancel = TestContext.Current.CancellationToken;
+        JobStore store = new(shelf.Open(), TimeProvider.System);
+        StoredJob job = await store.CreateAsync(Text, "ann", cancel);
+        for (int i = 1; i <= 50; i++)
+        {
+            Assert.Equal(job.Version, (await store.MarkAsync(job.Id, $"R{i}", $"note {i}", cancel))!.Version);
+            job = Assert.IsType<SaveAnswer.Saved>(await store.SaveAsync(job.Id, job.Version, [Edit.Typed("/houses/0/width", $"{20 + i} ft")], $"width {i}", "ann", cancel)).Job;
         }
 
-        Sql("DROP TABLE library; DELETE FROM schema_steps WHERE step > 1");
-        JobStore up = new(StoreDoor.Sqlite(File), TimeProvider.System);
-        Assert.Equal(Text, (await up.FindAsync(job.Id, TestContext.Current.CancellationToken))!.Text);
-        Sql("SELECT COUNT(*) FROM library");
-
-        Sql("INSERT INTO schema_steps (step) VALUES (99)");
-        Assert.Throws<StoreTooNewException>(() => StoreDoor.Sqlite(File));
+        IReadOnlyList<Revision> revisions = await store.RevisionsAsync(job.Id, cancel);
+        Assert.Equal(Enumerable.Range(1, 50).Reverse().Select(i => ($"R{i}", $"note {i}")), revisions.Select(r => (r.Mark, r.Note)));
+        StoredJob back = Assert.IsType<SaveAnswer.Saved>(await store.RestoreAsync(job.Id, job.Version, revisions[30].Version, "ann", cancel)).Job;
+        Assert.Equal(52, back.Version);
+        Assert.Contains("\"39 ft\"", back.Text, StringComparison.Ordinal);
+        Assert.Contains("\"70 ft\"", await store.TextAtAsync(job.Id, 51, cancel), StringComparison.Ordinal);
+        Assert.IsType<SaveAnswer.Gone>(await store.RestoreAsync(job.Id, back.Version, 99, "ann", cancel));
     }
+
+    // A restored or pasted document touches every field: another window's edit since is not overwritten unseen.
+    [Theory]
+    [MemberData(nameof(Shelf.Both), MemberType = typeof(Shelf))]
+    public async Task A_whole_document_does_not_overwrite_what_its_writer_has_not_seen(Kind kind)
+    {
+        using Shelf shelf = new(kind, server);
+        CancellationToken cancel = TestContext.Current.CancellationToken;
+        JobStore store = new(shelf.Open(), TimeProvider.System);
+        StoredJob job = await store.CreateAsync(Text, "ann", cancel);
+        await store.SaveAsync(job.Id, 1, [Edit.Typed("/houses/0/width", "30 ft")], "width", "bob", cancel);
+        SaveAnswer.Clash clash = Assert.IsType<SaveAnswer.Clash>(await store.ReplaceAsync(job.Id, 1, Text, "undo", "ann", cancel));
+        Assert.Equal("bob", Assert.Single(clash.Others).By);
+        SaveAnswer misfit = await store.SaveAsync(job.Id, 2, [Edit.Typed("/houses/0/width/deep", "1 ft")], "deep", "ann", cancel);
+        Assert.NotEmpty(Assert.IsType<SaveAnswer.Misfit>(misfit).Why);
+        Assert.Contains("30 ft", (await store.FindAsync(job.Id, cancel))!.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Shelf.Both), MemberType = typeof(Shelf))]
+    public async Task Characters_that_are_no_text_do_not_stop_a_save(Kind kind)
+    {
+        using Shelf shelf = new(kind, server);
+        CancellationToken cancel = TestContext.Current.CancellationToken;
+        JobStore store = new(shelf.Open(), TimeProvider.System);
+        StoredJob job = await store.CreateAsync("{ \"glazewright\": 1, \"name\": \"Low\\u0000 \\ud800Meadow\" }", "a\0nn", cancel);
+        Assert.Equal("Low \uFFFDMeadow", job.Name);
+        Assert.NotNull(await store.MarkAsync(job.Id, "A\0", new string('x', 9000) + "\ud800", cancel));
+        Assert.Equal("ann", Assert.Single(await store.HistoryAsync(job.Id, cancel: cancel)).By);
+    }
+
+    // The promise of the header: what SQLite says itself of a connection of ours.
+    [Fact]
+    public void An_sqlite_store_is_a_write_ahead_log_with_full_synchronisation()
+    {
+        using Shelf shelf = new(Kind.Sqlite, server);
+        using StoreContext context = shelf.Open().Context();
+        context.Database.OpenConnection();
+        using System.Data.Common.DbCommand command = context.Database.GetDbConnection().CreateCommand();
+        command.CommandText = "PRAGMA journal_mode";
+        Assert.Equal("wal", command.ExecuteScalar());
+        command.CommandText = "PRAGMA synchronous";
+        Assert.Equal(2L, command.ExecuteScalar());
+    }
+
+    [Theory]
+    [InlineData("jobs.db")]
+    [InlineData("sqlite:")]
+    [InlineData("mysql:Host=x")]
+    public void A_store_that_is_neither_kind_is_refused_in_words(string setting) =>
+        Assert.Contains("postgres:", Assert.Throws<FormatException>(() => StoreDoor.Of(setting)).Message, StringComparison.Ordinal);
 }
