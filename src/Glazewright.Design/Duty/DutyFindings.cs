@@ -1,5 +1,6 @@
 using System.Globalization;
 using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
 using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.Duty;
@@ -102,6 +103,11 @@ internal static class DutyFindings
                 new Source.Given($"{f.Input.Pointer}/schedule"));
         }
 
+        if (FansInWind(f) is { } windy)
+        {
+            yield return windy;
+        }
+
         foreach (Finding more in DayWish.Of(f).Concat(NightFindings.Of(f)))
         {
             yield return more;
@@ -115,6 +121,28 @@ internal static class DutyFindings
                 "Heat and air together with a wider humidity band, or a dehumidifier.",
                 new Source.FirstPrinciples("moisture balance"));
         }
+    }
+
+    private static Finding? FansInWind(DutyFacts f)
+    {
+        if (!f.Input.Exhaust || WindRose.WarmDaylight(f.Weather) is not { } wind)
+        {
+            return null;
+        }
+
+        double outwardDeg = f.Input.RangeBearingDeg + (f.Input.FanFace == FaceName.End1 ? 180 : 0);
+        double onto = wind.OntoFraction(outwardDeg), away = wind.OntoFraction(outwardDeg + 180);
+        if (wind.PushM2PerS2(outwardDeg) <= 0 || onto < away)
+        {
+            return null;
+        }
+
+        string here = f.Input.FanFace == FaceName.End1 ? "end 1" : "end 2", there = f.Input.FanFace == FaceName.End1 ? "end 2" : "end 1";
+        return new Finding(
+            "duty/fans-face-the-wind", Severity.Near, f.Input.House,
+            Text($"The fans at {here} look into the wind: in {100 * onto:0} % of the warmest {WindRose.WarmHours:N0} daylight hours of the weather year it blows onto them, {wind.OntoMs(outwardDeg) / 0.44704:0} mph in the mean, and in {100 * away:0} % onto the intake."),
+            $"Fans at {there}, in the lee, unless a neighbour, a door or the crop stands against it; or hoods, and fans chosen with that wind (the climate plant's papers have the table).",
+            new Source.CommonPractice("exhaust fans go to the lee end"));
     }
 
     internal static string C(double valueC) => Text($"{valueC * 1.8 + 32:0} °F ({valueC:0.0} °C)");

@@ -21,6 +21,7 @@ namespace Glazewright.Design.Duty;
 /// <param name="TemperatureRiseK">Rise allowed from intake to fans, K.</param>
 /// <param name="WetWall">A wet wall is wanted.</param>
 /// <param name="Exhaust">Exhaust fans are wanted.</param>
+/// <param name="FanFace">End wall with the fans.</param>
 /// <param name="Schedule">Crop schedule.</param>
 public sealed record DutyInput(
     string House,
@@ -39,6 +40,7 @@ public sealed record DutyInput(
     double TemperatureRiseK,
     bool WetWall,
     bool Exhaust,
+    FaceName FanFace,
     EqList<CropPeriod> Schedule)
 {
     /// <summary>Projects the job.</summary>
@@ -72,6 +74,7 @@ public sealed record DutyInput(
             h.Equipment.TemperatureRiseK,
             h.Equipment.WetWall,
             h.Equipment.Exhaust,
+            h.Equipment.FanFace,
             h.Schedule);
     }
 }

@@ -21,6 +21,7 @@ using Glazewright.Design.Services;
 using Glazewright.Design.Takeoff;
 using Glazewright.Design.Year;
 using Glazewright.Science.Optics;
+using Glazewright.Science.Weather;
 
 namespace Glazewright.Papers.Sets;
 
@@ -47,6 +48,9 @@ public sealed record PaperSource(
 {
     /// <summary>Electric, gas, water, drain and controls of the range.</summary>
     public ServicesResult Services { get; init; } = ServicesResult.None;
+
+    /// <summary>Wind of the weather year's warmest daylight hours; null where its directions are not known.</summary>
+    public WindRose? WarmWind { get; init; }
 
     /// <summary>What an evaluation says, stage by stage; whatever is not yet computed is computed here.</summary>
     /// <param name="evaluation">The job's evaluation.</param>
@@ -85,6 +89,7 @@ public sealed record PaperSource(
             version)
         {
             Services = evaluation.Services.Value,
+            WarmWind = WindRose.WarmDaylight(evaluation.Weather),
         });
     }
 

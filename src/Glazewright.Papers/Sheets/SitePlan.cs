@@ -8,6 +8,7 @@ using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Fonts;
 using Glazewright.Papers.Sets;
 using Glazewright.Science.Sun;
+using Glazewright.Science.Weather;
 
 namespace Glazewright.Papers.Sheets;
 
@@ -15,6 +16,7 @@ namespace Glazewright.Papers.Sheets;
 public static class SitePlan
 {
     private const double ColumnMm = 122;
+    private const double WindMm = 30;
 
     // Below this the shadow is longer than any lot; the hour is told, not drawn.
     private const double LeastSunDeg = 4;
@@ -45,7 +47,13 @@ public static class SitePlan
         y = draft.Table("Sun at the site, standard time, flat horizon", SunRows(site), new(x, y)) + 4;
         y = Shades(draft, day, hours, new(x, y)) + 3;
         draft.Heading("Wind, ground and supplies", new(x, y), ColumnMm);
-        draft.Notes(Facts(source), new(x, y + 4), ColumnMm);
+        WindRose? wind = source.WarmWind;
+        draft.Notes(Facts(source, wind), new(x, y + 4), wind is null ? ColumnMm : ColumnMm - WindMm - 4);
+        if (wind is not null)
+        {
+            Petals(draft, wind, site.RangeBearingDeg, new(x + ColumnMm - WindMm / 2, y + 5 + WindMm / 2));
+        }
+
         string words = string.Join(" ", hours.Select(h => Shade(day, h.Hour, h.Sun) + "."));
         return draft.Done(
             $"{source.Form.Buildings.Count(b => b.IsHouse)} houses, ridges bearing {Degrees(site.RangeBearingDeg)} from true north. {words}",
@@ -286,14 +294,43 @@ public static class SitePlan
             : string.Create(CultureInfo.InvariantCulture, $"{when}: sun {sun.ElevationDeg:0.0}° high at {sun.AzimuthDeg:0}°, shade {1 / Math.Tan(sun.ElevationDeg * Math.PI / 180):0.0} × height");
     }
 
-    private static IEnumerable<string> Facts(PaperSource source)
+    /// <summary>Where the warm hours' wind comes from, turned like the plan: a petal reaches towards it, by its share of the hours.</summary>
+    private static void Petals(SheetDraft draft, WindRose wind, double rangeBearingDeg, Spot centre)
+    {
+        double most = Math.Max(wind.ShareFraction(wind.MostlyFrom), 0.01), r = WindMm / 2 - 3;
+        draft.Paper.Add(new Entity.Arc(centre, r) { Role = Role.Grid });
+        draft.Paper.Add(new Entity.Polyline([new(centre.X - r, centre.Y), new(centre.X + r, centre.Y)]) { Role = Role.Centre, Source = "ridges" });
+        for (int sector = 0; sector < WindRose.Sectors; sector++)
+        {
+            double reach = r * wind.ShareFraction(sector) / most, half = 180.0 / WindRose.Sectors - 2;
+            if (reach < 0.3)
+            {
+                continue;
+            }
+
+            double middle = sector * 360.0 / WindRose.Sectors;
+            Spot[] ring = [centre, At(middle - half, reach), At(middle, reach), At(middle + half, reach)];
+            draft.Paper.Add(new Entity.Fill([ring], Paint.Of(Tone.Series2), 0.35) { Role = Role.Fill, Source = "wind/" + WindRose.Name(sector) });
+            draft.Paper.Add(new Entity.Polyline(ring, true) { Role = Role.Dimension, Source = "wind/" + WindRose.Name(sector) });
+        }
+
+        Spot At(double azimuthDeg, double byMm)
+        {
+            Spot way = SunOnSite.Towards(azimuthDeg, rangeBearingDeg);
+            return centre + byMm * new Spot(way.X, -way.Y);
+        }
+    }
+
+    private static IEnumerable<string> Facts(PaperSource source, WindRose? wind)
     {
         Job job = source.Job;
         Said said = new(job.Units);
         LengthStyle style = SheetStyle.Lengths(job);
         Utilities has = job.Utilities;
         yield return $"Ridges bear {Degrees(job.Site.RangeBearingDeg)} from true north, end 1 to end 2 (left to right here).";
-        yield return $"Wind: basic speed {said.Round(job.Site.Wind.SpeedMs, Unit.MetrePerSecond)} (3 s gust), exposure {job.Site.Wind.Exposure}. The prevailing wind is not in the job.";
+        yield return $"Wind: basic speed {said.Round(job.Site.Wind.SpeedMs, Unit.MetrePerSecond)} (3 s gust), exposure {job.Site.Wind.Exposure}. " + (wind is null
+            ? "Where it mostly comes from is not known: the weather has no directions."
+            : string.Create(CultureInfo.InvariantCulture, $"In the {WindRose.WarmHours:N0} warmest daylight hours of the weather year it comes mostly from {WindRose.Name(wind.MostlyFrom)} ({100 * wind.ShareFraction(wind.MostlyFrom):0} %, {said.Round(wind.MeanMs(wind.MostlyFrom), Unit.MetrePerSecond)} in the mean), onto end 1 in {100 * wind.OntoFraction(job.Site.RangeBearingDeg + 180):0} % and onto end 2 in {100 * wind.OntoFraction(job.Site.RangeBearingDeg):0} %, calm in {100 * wind.CalmFraction:0} %. The rose, turned like the plan, points to where it comes from."));
         yield return $"Ground: {(job.Site.Ground.Soil.Length > 0 ? job.Site.Ground.Soil : "soil not given")}, {(job.Site.Ground.FrostDepthM > 0 ? "frost to " + SheetStyle.Length(job.Site.Ground.FrostDepthM, style) : "no frost")}"
             + (job.Lot.FallFraction > 0 ? string.Create(CultureInfo.InvariantCulture, $", falling {100 * job.Lot.FallFraction:0.#} %") : "")
             + (job.Lot.AccessWidthM > 0 ? $"; access {SheetStyle.Length(job.Lot.AccessWidthM, style)} wide" : "") + ".";

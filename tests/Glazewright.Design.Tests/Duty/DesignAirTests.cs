@@ -1,8 +1,11 @@
 using Glazewright.Design.Brief;
+using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Duty;
+using Glazewright.Design.Form;
 using Glazewright.Design.Plant;
 using Glazewright.Science.Air;
+using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.Tests.Duty;
 
@@ -126,6 +129,19 @@ public class DesignAirTests
         Assert.DoesNotContain(found, f => f.What.Contains("fan end", StringComparison.Ordinal));
         Assert.Contains(found, f => f.Code == "duty/never-above-below-outside");
         Assert.DoesNotContain(DesignDay.Duty(Demo).Report.Findings, f => f.Code == "duty/never-above-below-outside");
+    }
+
+    // The wind of the year's warm hours onto the one end is the wind away from the other: just one of them may be told to look into it.
+    [Fact]
+    public void Fans_that_look_into_the_wind_of_warm_hours_are_told()
+    {
+        bool[] told = [.. new[] { FaceName.End1, FaceName.End2 }.Select(end => DesignDay.Duty(Demo with
+        {
+            Houses = [.. Demo.Houses.Select(h => h with { Equipment = h.Equipment with { FanFace = end } })],
+        }).Report.Findings.Any(f => f.Code == "duty/fans-face-the-wind"))];
+        double push = WindRose.WarmDaylight(DesignDay.Year)!.PushM2PerS2(Demo.Site.RangeBearingDeg);
+        Assert.Equal([push < 0, push > 0], told);
+        Assert.Equal(push > 0, LeeEnd.Of(WindRose.WarmDaylight(DesignDay.Year), Demo.Site.RangeBearingDeg).IsEnd1);
     }
 
     private static IEnumerable<Finding> Findings(double dayC, double humidityPercent)

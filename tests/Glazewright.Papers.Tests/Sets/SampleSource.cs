@@ -52,6 +52,7 @@ internal static class SampleSource
         {
             Services = ServicesStage.Run(
                 ServicesInput.From(job), form, results.Select(r => r.Plant).ToEqList(), results.Select(r => r.Program).ToEqList(), results.Select(r => r.Layout).ToEqList()),
+            WarmWind = Glazewright.Science.Weather.WindRose.Of([.. Enumerable.Range(0, 360).Select(i => (double)i)], [.. Enumerable.Range(0, 360).Select(i => 4 + 3 * Math.Cos((i - 230) * Math.PI / 180))]),
         };
     }
 

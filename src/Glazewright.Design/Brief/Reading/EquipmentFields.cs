@@ -23,8 +23,10 @@ internal static class EquipmentFields
         Catalogue c = context.Catalogue;
         WordOrList<FixedItem> exhaust = f.WordOrSeveral("exhaust", s_sizeOrNone, "size", 12, "Exhaust fans: size them, none, or which.", i => Fan(i, context));
         Units(f, "exhaust", "fans", exhaust.Items, ProgramStage.MostFans);
-        FanEnd end = f.Choice<FanEnd>("fanEnd", FanEnd.End2, "End wall with the fans; the intake is on the other.");
-        Source endSource = f.SourceOf("fanEnd", "end 2 is taken for the lee end");
+        FanEnd end = f.Choice<FanEnd>(
+            "fanEnd", context.Lee.IsEnd1 ? FanEnd.End1 : FanEnd.End2,
+            "End wall with the fans; the intake is on the other. Left out: the lee end, by the wind of the weather file's warm daylight; end-2 where no wind is known.");
+        Source endSource = f.SourceOf("fanEnd", context.Lee.Why);
         double shade = f.Fraction("shade", "0 %", "80 %", "30 %", "Shade of whitewash or curtain that is counted on when fans are sized.");
         double riseK = f.DifferenceK("temperatureRise", "2 F°", "20 F°", "7 F°", "Rise allowed from intake to fans.");
         (bool wet, string pad, double padWidthM, double padHeightM) = f.Group("wetWall", "Wet wall (evaporative pad).", w => (

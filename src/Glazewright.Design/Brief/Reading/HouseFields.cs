@@ -12,7 +12,7 @@ namespace Glazewright.Design.Brief.Reading;
 /// <param name="Catalogue">Catalogue.</param>
 /// <param name="Utilities">Power, gas and water.</param>
 /// <param name="Ground">The ground.</param>
-internal sealed record HouseContext(Catalogue Catalogue, Utilities Utilities, GroundSite Ground)
+internal sealed record HouseContext(Catalogue Catalogue, Utilities Utilities, GroundSite Ground, LeeEnd Lee)
 {
     /// <summary>y behind the last house read, m.</summary>
     public double NextYM { get; set; }

@@ -1,6 +1,7 @@
 using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
+using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.Brief.Reading;
 
@@ -10,7 +11,8 @@ namespace Glazewright.Design.Brief.Reading;
 /// <param name="LongitudeDeg">East positive.</param>
 /// <param name="ElevationM">Above sea level, m.</param>
 /// <param name="ZoneHours">Standard offset from UTC, h.</param>
-public sealed record SiteHint(string Place, double LatitudeDeg, double LongitudeDeg, double ElevationM, double ZoneHours);
+/// <param name="WarmWind">Wind of the warmest daylight hours; null where the file has no directions.</param>
+public sealed record SiteHint(string Place, double LatitudeDeg, double LongitudeDeg, double ElevationM, double ZoneHours, WindRose? WarmWind = null);
 
 /// <summary>Reads the whole typed job from a document: every fault at once, every default used listed. One set of calls also makes the schema.</summary>
 public static class JobReader
@@ -64,7 +66,7 @@ public static class JobReader
         Utilities utilities = f.Group("utilities", "Power, gas and water at the lot.", LotFields.Utilities);
         Occupancy occupancy = f.Group("occupancy", "Who enters, and under which codes.", LotFields.Occupancy);
         HeldBand band = f.Group("held", "What counts as held.", CropFields.Band);
-        HouseContext context = new(catalogue, utilities, site.Ground);
+        HouseContext context = new(catalogue, utilities, site.Ground, LeeEnd.Of(hint?.WarmWind, site.RangeBearingDeg));
         int before = f.FaultCount;
         EqList<House> houses = f.Several("houses", 1, 12, null, "Greenhouses.", h => HouseFields.Read(h, context));
         EqList<LinkBuilding> links = f.Several("links", 0, 12, "no corridor, head house or control room", "Corridors, head house, control room.", LinkFields.Read);

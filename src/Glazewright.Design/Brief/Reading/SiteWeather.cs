@@ -15,7 +15,7 @@ public static class SiteWeather
     {
         ArgumentNullException.ThrowIfNull(year);
         WeatherStation s = year.Station;
-        return new SiteHint(s.Name, s.LatitudeDeg, s.LongitudeDeg, s.ElevationM, s.ZoneH);
+        return new SiteHint(s.Name, s.LatitudeDeg, s.LongitudeDeg, s.ElevationM, s.ZoneH, WindRose.WarmDaylight(year));
     }
 
     /// <summary>The synthetic year of a site with normals.</summary>
