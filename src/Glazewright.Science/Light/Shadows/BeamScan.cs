@@ -26,6 +26,9 @@ public sealed class BeamScan
     /// <summary>A face that looks up at least this much is roof.</summary>
     private const double RoofLeast = 0.05;
 
+    private const int None = -1;
+    private const int Several = -2;
+
     private readonly List<Piece> pieces;
     private readonly Surroundings surroundings;
     private readonly BarShadows[] shadows;
@@ -193,12 +196,11 @@ public sealed class BeamScan
     {
         bool holed = pieces[piece].Holes.Length > 0;
         int words = holes.Words;
-        int before = Array.FindIndex(dim, d => !d.IsEmpty);
-        bool several = before >= 0 && Array.FindIndex(dim, before + 1, d => !d.IsEmpty) >= 0;
-        double taken = before < 0 ? 0 : 1 - neighbours[before].Through;
+        Span<Tally> dimmed = stackalloc Tally[dim.Length];
+        dimmed.Clear();
+        bool shaded = Array.Exists(dim, d => !d.IsEmpty);
         Tally bright = default;
-        Tally dimmed = default;
-        Counted mixed = default;
+        Counted all = default;
         for (int k = outline.FirstLine; k < outline.EndLine; k++)
         {
             int a = outline.FirstSpot(k, 64 * words);
@@ -208,7 +210,6 @@ public sealed class BeamScan
             ReadOnlySpan<ulong> equipment = dark[(int)ShadeCause.Equipment].Line(k);
             ReadOnlySpan<ulong> curtain = dark[(int)ShadeCause.Curtain].Line(k);
             ReadOnlySpan<ulong> hole = holed ? holes.Line(k) : default;
-            ReadOnlySpan<ulong> shade = before < 0 ? default : dim[before].Line(k);
             for (int w = a >> 6; w << 6 < b; w++)
             {
                 ulong mask = BitRows.Mask(Math.Max(a - (w << 6), 0), Math.Min(b - (w << 6), 64));
@@ -216,22 +217,24 @@ public sealed class BeamScan
                 ulong pastFrame = mask & ~frame[w];
                 ulong pastEquipment = pastFrame & ~equipment[w];
                 ulong open = pastEquipment & ~curtain[w];
+                int before = shaded ? Before(mask, k, w) : None;
                 double lit;
-                if (several)
+                if (before == Several)
                 {
                     lit = Lit(open, k, w);
-                    mixed.Seen += BitOperations.PopCount(mask);
-                    mixed.Lit += Lit(mask, k, w);
-                    mixed.PastFrame += Lit(pastFrame, k, w);
-                    mixed.PastEquipment += Lit(pastEquipment, k, w);
-                    mixed.PastCurtain += lit;
+                    all.Seen += BitOperations.PopCount(mask);
+                    all.Lit += Lit(mask, k, w);
+                    all.PastFrame += Lit(pastFrame, k, w);
+                    all.PastEquipment += Lit(pastEquipment, k, w);
+                    all.PastCurtain += lit;
                 }
                 else
                 {
                     lit = bright.Add(mask, pastFrame, pastEquipment, open);
-                    if (before >= 0 && (mask & shade[w]) is not 0 and var behind)
+                    if (before != None)
                     {
-                        lit -= taken * dimmed.Add(behind, pastFrame & behind, pastEquipment & behind, open & behind);
+                        ulong shade = dim[before].Word(k, w);
+                        lit -= (1 - neighbours[before].Through) * dimmed[before].Add(mask & shade, pastFrame & shade, pastEquipment & shade, open & shade);
                     }
                 }
 
@@ -242,14 +245,29 @@ public sealed class BeamScan
             }
         }
 
-        return several ? mixed : new Counted
+        all.Seen += bright.Whole;
+        all.AddLit(1, bright);
+        for (int n = 0; n < dimmed.Length; n++)
         {
-            Seen = bright.Whole,
-            Lit = bright.Whole - (taken * dimmed.Whole),
-            PastFrame = bright.PastFrame - (taken * dimmed.PastFrame),
-            PastEquipment = bright.PastEquipment - (taken * dimmed.PastEquipment),
-            PastCurtain = bright.Open - (taken * dimmed.Open),
-        };
+            all.AddLit(neighbours[n].Through - 1, dimmed[n]);
+        }
+
+        return all;
+    }
+
+    // Which neighbour stands before spots of a mask: most words have none, few have several.
+    private int Before(ulong mask, int line, int word)
+    {
+        int found = None;
+        for (int n = 0; n < dim.Length; n++)
+        {
+            if (!dim[n].IsEmpty && (mask & dim[n].Word(line, word)) != 0)
+            {
+                found = found == None ? n : Several;
+            }
+        }
+
+        return found;
     }
 
     // Spots of a mask, each dimmed by the neighbours before it.
@@ -308,5 +326,13 @@ public sealed class BeamScan
         internal double PastFrame;
         internal double PastEquipment;
         internal double PastCurtain;
+
+        internal void AddLit(double weight, in Tally spots)
+        {
+            Lit += weight * spots.Whole;
+            PastFrame += weight * spots.PastFrame;
+            PastEquipment += weight * spots.PastEquipment;
+            PastCurtain += weight * spots.Open;
+        }
     }
 }
