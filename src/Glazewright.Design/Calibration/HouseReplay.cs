@@ -27,8 +27,7 @@ internal sealed class HouseReplay(HouseLog log, ReplayHouse house, EqList<Assume
     public ReplayedAir Run(SizeValues sizes, int upTo, double stepS, CancellationToken cancel)
     {
         int count = Math.Min(upTo, log.Count);
-        CurtainCloth first = house.Parameters.Curtain;
-        HouseModel[] models = [.. new[] { first, house.SecondCloth, ReplayHouse.Both(first, house.SecondCloth) }.Select(c => new HouseModel(house.With(sizes, c)))];
+        HouseModel model = new(house.With(sizes));
         ReplayedAir air = new(new float[count], new float[count], new float[count], new float[count]);
         int each = Math.Max(1, (int)Math.Round(log.StepMinutes * 60 / stepS)), day = Math.Max(1, 1440 / log.StepMinutes);
         double subS = log.StepMinutes * 60.0 / each;
@@ -45,10 +44,10 @@ internal sealed class HouseReplay(HouseLog log, ReplayHouse house, EqList<Assume
             if (state is null || log.Starts[i])
             {
                 double insideC = Value(LoggedQuantity.InsideTemperature, i, 18);
-                state = models[0].NewState(double.IsNaN(insideC) ? 18 : insideC, 0.7, house.DeepGroundC, pressurePa);
+                state = model.NewState(double.IsNaN(insideC) ? 18 : insideC, 0.7, house.DeepGroundC, pressurePa);
             }
 
-            HouseForcing f = Forcing(i, sizes, pressurePa, out HouseModel model, models);
+            HouseForcing f = Forcing(i, sizes, pressurePa);
             double heatW = 0;
             for (int k = 0; k < each; k++)
             {
@@ -70,11 +69,10 @@ internal sealed class HouseReplay(HouseLog log, ReplayHouse house, EqList<Assume
     public static double VapourKgPerM3(double vapourPa, double airC) => vapourPa / (461.5 * (airC + 273.15));
 
     // What does not hang on the computed air.
-    private HouseForcing Forcing(int i, in SizeValues sizes, double pressurePa, out HouseModel model, HouseModel[] models)
+    private HouseForcing Forcing(int i, in SizeValues sizes, double pressurePa)
     {
         double outsideC = Value(LoggedQuantity.OutsideTemperature, i, 10);
         double first = Value(LoggedQuantity.Curtain, i, 0), second = Value(LoggedQuantity.SecondCurtain, i, 0);
-        model = models[first > 0.5 && second > 0.5 ? 2 : second > first ? 1 : 0];
         LogSun sun = house.Sun;
         double times = sizes[FittedSize.Sun], passesSecond = 1 - second * (1 - sun.SecondTransmittance);
         double crop = times * passesSecond * (sun.CropW[i] + first * (sun.CropDrawnW[i] - sun.CropW[i]));
@@ -100,7 +98,8 @@ internal sealed class HouseReplay(HouseLog log, ReplayHouse house, EqList<Assume
             SunLowerClearW = sun.CoverW[i] * (1 - sun.AboveFraction),
             SunLowerOpaqueInnerW = times * sun.OpaqueW[i],
             SunCurtainW = times * (first * sun.CurtainDrawnW[i] + 0.5 * second * (1 - sun.SecondTransmittance) * (sun.CropW[i] + first * (sun.CropDrawnW[i] - sun.CropW[i]))),
-            CurtainClosedFraction = house.CurtainCovers * Math.Max(first, second),
+            CurtainClosedFraction = house.CurtainCovers * first,
+            SecondCurtainClosedFraction = house.CurtainCovers * second,
             LampW = Value(LoggedQuantity.Lamps, i, 0) * house.LampW,
             LampRadiantFraction = house.LampRadiantFraction,
             CirculationFraction = Value(LoggedQuantity.Circulation, i, 0),

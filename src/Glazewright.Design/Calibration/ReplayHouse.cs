@@ -66,16 +66,12 @@ internal sealed class ReplayHouse
     public double FogEfficiency { get; init; } = 0.9;
 
     /// <summary>The model's sizes with the fitted ones put in.</summary>
-    public HouseParameters With(in SizeValues v, CurtainCloth cloth) => Parameters with
+    public HouseParameters With(in SizeValues v) => Parameters with
     {
         UpperClear = Parameters.UpperClear with { CoreWPerM2K = Parameters.UpperClear.CoreWPerM2K * v[FittedSize.Cover] },
         LowerClear = Parameters.LowerClear with { CoreWPerM2K = Parameters.LowerClear.CoreWPerM2K * v[FittedSize.Cover] },
-        Curtain = cloth with
-        {
-            UpperEmissivity = Math.Min(cloth.UpperEmissivity * v[FittedSize.Curtain], 0.95),
-            LowerEmissivity = Math.Min(cloth.LowerEmissivity * v[FittedSize.Curtain], 0.95),
-            PermeabilityMPerSK = cloth.PermeabilityMPerSK * v[FittedSize.Curtain],
-        },
+        Curtain = Fitted(Parameters.Curtain, v[FittedSize.Curtain]),
+        SecondCurtain = Fitted(SecondCloth, v[FittedSize.Curtain]),
         MassJPerK = v[FittedSize.Mass] * 1000 * Parameters.FloorAreaM2,
         MassSurfaceM2 = Math.Max(Parameters.MassSurfaceM2, 0.1 * Parameters.FloorAreaM2),
         LeakageWindM2 = Parameters.LeakageWindM2 * v[FittedSize.Leaks],
@@ -84,21 +80,12 @@ internal sealed class ReplayHouse
         LeastStomatalResistanceSPerM = v[FittedSize.Stomata],
     };
 
-    /// <summary>Two cloths one over the other: the pair that faces each other passes less by radiation, and air has two to pass.</summary>
-    public static CurtainCloth Both(CurtainCloth a, CurtainCloth b)
+    private static CurtainCloth Fitted(CurtainCloth cloth, double times) => cloth with
     {
-        double emissivity = Math.Min(a.LowerEmissivity, b.LowerEmissivity);
-        double pair = emissivity / (1 + (2 - emissivity));
-        return new CurtainCloth
-        {
-            UpperEmissivity = pair,
-            LowerEmissivity = pair,
-            LongWaveTransmittance = a.LongWaveTransmittance * b.LongWaveTransmittance,
-            CapacityJPerM2K = a.CapacityJPerM2K,
-            PermeabilityMPerSK = 1 / (1 / a.PermeabilityMPerSK + 1 / b.PermeabilityMPerSK),
-            PorosityFraction = 0.5 * Math.Min(a.PorosityFraction, b.PorosityFraction),
-        };
-    }
+        UpperEmissivity = Math.Min(cloth.UpperEmissivity * times, 0.95),
+        LowerEmissivity = Math.Min(cloth.LowerEmissivity * times, 0.95),
+        PermeabilityMPerSK = cloth.PermeabilityMPerSK * times,
+    };
 
     /// <summary>A house by its sizes.</summary>
     public static ReplayHouse Of(PlainHouse h, HouseLog log)

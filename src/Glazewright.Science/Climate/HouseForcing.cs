@@ -123,6 +123,9 @@ public struct HouseForcing
     /// <summary>Closed share of the curtain, 0 open to 1 closed.</summary>
     public double CurtainClosedFraction { get; set; }
 
+    /// <summary>Closed share of the second curtain, where the house has one.</summary>
+    public double SecondCurtainClosedFraction { get; set; }
+
     /// <summary>Circulation fans, 0 off to 1 all on.</summary>
     public double CirculationFraction { get; set; }
 }

@@ -36,6 +36,11 @@ public sealed partial class HouseModel
             SkyC = Clamp(f.SkyC, -120.0, 80.0, OutsideC);
             DeepC = Clamp(f.DeepGroundC, -60.0, 60.0, 10.0);
             Closed = Clamp(f.CurtainClosedFraction, 0.0, 1.0, 0.0);
+            if (model.pair is { } two)
+            {
+                Closed = model.ClosedByTwo(two, Closed, Clamp(f.SecondCurtainClosedFraction, 0.0, 1.0, 0.0));
+            }
+
             Circulation = Clamp(f.CirculationFraction, 0.0, 1.0, 0.0);
             LeafAreaIndex = Clamp(f.LeafAreaIndex, 0.0, 12.0, 0.0);
             BelowC = state.AirBelowC;
@@ -83,15 +88,16 @@ public sealed partial class HouseModel
             OutsideAbove += LeakM3PerS * (1.0 - model.belowShare) * OutsideDensity;
             if (f.RoofVentM2 > 0.0 || f.SideVentM2 > 0.0)
             {
-                Vents(in f, house, meanC, differenceK);
+                Vents(in f, model, meanC, differenceK);
             }
 
-            CurtainExchange(house, belowDensity, aboveDensity);
+            CurtainExchange(model, belowDensity, aboveDensity);
         }
 
         // Boulard and Baille 1995 (roof alone), Kittas, Boulard and Papadakis 1997 (roof and side), both from memory.
-        private void Vents(in HouseForcing f, HouseParameters house, double meanC, double differenceK)
+        private void Vents(in HouseForcing f, HouseModel model, double meanC, double differenceK)
         {
+            HouseParameters house = model.house;
             double roof = Clamp(f.RoofVentM2, 0.0, 1e6, 0.0), side = Clamp(f.SideVentM2, 0.0, 1e6, 0.0);
             double cd = house.VentDischargeFactor, wind = house.VentWindFactor * WindMPerS * WindMPerS;
             double buoyancy = 2.0 * Gravity * differenceK / (meanC + 273.15);
@@ -99,7 +105,7 @@ public sealed partial class HouseModel
             if (roof > 0.0 && side > 0.0)
             {
                 double freePath = 1.0 / (roof * roof) + 1.0 / (side * side);
-                double gaps = house.FloorAreaM2 * (1.0 - Closed + Closed * house.Curtain.PorosityFraction) + 1e-3;
+                double gaps = house.FloorAreaM2 * (1.0 - Closed + Closed * model.cloth.PorosityFraction) + 1e-3;
                 double passed = freePath / (freePath + 1.0 / (gaps * gaps));
                 double half = (roof + side) / 2.0;
                 through = cd * Math.Sqrt(passed * (buoyancy * house.VentHeightDifferenceM / freePath + half * half * wind));
@@ -124,17 +130,17 @@ public sealed partial class HouseModel
         }
 
         // Cloth after Balemans 1989, gap after Miguel 1998 (both theses, from memory); near open the two airs merge.
-        private void CurtainExchange(HouseParameters house, double belowDensity, double aboveDensity)
+        private void CurtainExchange(HouseModel model, double belowDensity, double aboveDensity)
         {
             double open = 1.0 - Closed, differenceK = Math.Abs(BelowC - AboveC);
             double root = ThirdRoot.Of(differenceK);
-            double cloth = Closed * house.Curtain.PermeabilityMPerSK * root * root;
+            double cloth = Closed * model.cloth.PermeabilityMPerSK * root * root;
             double lift = Gravity * Math.Abs(aboveDensity - belowDensity) / (0.5 * (aboveDensity + belowDensity));
-            double gap = open * Math.Sqrt(0.5 * house.CurtainTravelM * open * lift);
+            double gap = open * Math.Sqrt(0.5 * model.house.CurtainTravelM * open * lift);
             gap = double.MinNative(aboveDensity > belowDensity ? gap : 0.1 * gap, 1.0);
             double merged = double.MaxNative(0.0, (open - 0.9) * 10.0);
             double speed = cloth + gap + open * (0.002 + 0.02 * Circulation) + merged;
-            Exchange = speed * house.FloorAreaM2 * 0.5 * (belowDensity + aboveDensity);
+            Exchange = speed * model.house.FloorAreaM2 * 0.5 * (belowDensity + aboveDensity);
         }
 
         private void Fog(in HouseForcing f, HouseState state, double stepS)

@@ -32,8 +32,8 @@ public sealed partial class HouseModel
         }
 
         viewClosed = closed;
-        double ceiling = house.FloorToCurtainViewFraction, cover = canopyCover, floorE = house.FloorEmissivity, lowerE = house.Curtain.LowerEmissivity;
-        double clothLets = 1.0 - closed + closed * house.Curtain.LongWaveTransmittance;
+        double ceiling = house.FloorToCurtainViewFraction, cover = canopyCover, floorE = house.FloorEmissivity, lowerE = cloth.LowerEmissivity;
+        double clothLets = 1.0 - closed + closed * cloth.LongWaveTransmittance;
         double lowerM2 = house.LowerClear.AreaM2 + house.LowerOpaque.AreaM2, upperM2 = house.UpperClear.AreaM2 + house.UpperOpaque.AreaM2;
         double lowerClear = lowerM2 > 0.0 ? lowerShare : 0.0, lowerOpaque = lowerM2 > 0.0 ? 1.0 - lowerShare : 0.0;
         double upperClear = upperM2 > 0.0 ? upperShare : 0.0, upperOpaque = upperM2 > 0.0 ? 1.0 - upperShare : 0.0;
@@ -44,7 +44,7 @@ public sealed partial class HouseModel
             double seen = StefanBoltzmann * area * share * (upper ? ceiling * clothLets : 1.0 - ceiling), emissivity = parts[p].InnerEmissivity;
             floorView[p] = seen * (1.0 - cover) * Pair(floorE, emissivity);
             canopyView[p] = seen * cover * emissivity;
-            curtainView[p] = StefanBoltzmann * area * closed * share * (upper ? 1.0 : 1.0 - ceiling) * Pair(upper ? house.Curtain.UpperEmissivity : lowerE, emissivity);
+            curtainView[p] = StefanBoltzmann * area * closed * share * (upper ? 1.0 : 1.0 - ceiling) * Pair(upper ? cloth.UpperEmissivity : lowerE, emissivity);
         }
 
         double sigmaArea = StefanBoltzmann * area;
@@ -58,7 +58,7 @@ public sealed partial class HouseModel
         double through = house.UpperClear.LongWaveTransmittance * upperClear * sigmaArea;
         floorSkyView = through * ceiling * clothLets * (1.0 - cover) * floorE;
         canopySkyView = through * ceiling * clothLets * cover;
-        curtainSkyView = through * closed * house.Curtain.UpperEmissivity;
+        curtainSkyView = through * closed * cloth.UpperEmissivity;
         if (closed <= 0.0)
         {
             rates.CurtainParts = default;
@@ -108,7 +108,7 @@ public sealed partial class HouseModel
         rates.FloorAir = floorFilm * area;
         rates.CanopyAir = double.MaxNative(2.0 * (d.Moving ? 8.0 : 5.0) * d.LeafAreaIndex * area, 0.1 * area);
         curtainFilmBelow = double.MaxNative(UnderRoof(d.BelowC - t.Curtain, 1.7), least);
-        rates.CurtainBelow = curtainFilmBelow * area * double.MaxNative(closed, 0.02);
+        rates.CurtainBelow = curtainFilmBelow * area * double.MaxNative(closed, 0.02) * cloth.FilmFraction;
 
         // Long wave, exact at the old temperatures: σ (a² + b²) (a + b) times the view.
         double f = t.Floor + 273.15, k = t.Canopy + 273.15, f2 = f * f, k2 = k * k;
@@ -131,7 +131,7 @@ public sealed partial class HouseModel
         if (closed > 0.0)
         {
             double c = t.Curtain + 273.15, c2 = c * c;
-            rates.CurtainAbove = double.MaxNative(UnderRoof(t.Curtain - d.AboveC, 1.7), LeastFilm) * area * closed;
+            rates.CurtainAbove = double.MaxNative(UnderRoof(t.Curtain - d.AboveC, 1.7), LeastFilm) * area * closed * cloth.FilmFraction;
             rates.CurtainParts.Four = curtainView.Four * (Vector256.Create(c2) + p2) * (Vector256.Create(c) + p);
             rates.FloorCurtain = floorCurtainView * (f2 + c2) * (f + c);
             rates.CanopyCurtain = canopyCurtainView * (k2 + c2) * (k + c);

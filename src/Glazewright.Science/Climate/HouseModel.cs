@@ -24,6 +24,9 @@ public sealed partial class HouseModel
     private HouseFluxes fluxes;
     private HouseRates rates;
     private PerNode capacity, gain, was;
+    private readonly CurtainPair? pair; // two curtains that move by themselves
+    private ClothNow cloth;
+    private double pairFirst = double.NaN, pairSecond = double.NaN;
     private PerPart areaM2, skyWPerK4, groundWPerK4;
 
     /// <summary>Builds the model of a house.</summary>
@@ -39,6 +42,8 @@ public sealed partial class HouseModel
         double lowerM2 = house.LowerClear.AreaM2 + house.LowerOpaque.AreaM2, upperM2 = house.UpperClear.AreaM2 + house.UpperOpaque.AreaM2;
         belowShare = lowerM2 + upperM2 > 0.0 ? lowerM2 / (lowerM2 + upperM2) : 0.5;
         airShareBelow = house.AirBelowM3 / (house.AirBelowM3 + house.AirAboveM3);
+        cloth = ClothNow.Of(house.Curtain);
+        pair = house.SecondCurtain is { } second ? new CurtainPair(house.Curtain, second) : null;
         for (int s = 0; s < HouseNodes.SurfaceCount; s++)
         {
             latentJPerKg[s] = house.CondensationHeats || s == (int)WetSurface.Canopy ? LatentJPerKg : 0.0;
@@ -115,11 +120,23 @@ public sealed partial class HouseModel
         BookHeat(state, in d, stepS);
     }
 
+    private double ClosedByTwo(CurtainPair two, double first, double second)
+    {
+        if (first != pairFirst || second != pairSecond)
+        {
+            (pairFirst, pairSecond) = (first, second);
+            two.Closed(first, second, ref cloth);
+            viewClosed = double.NaN;
+        }
+
+        return Math.Max(first, second);
+    }
+
     private static double ShareOf(double clearM2, double opaqueM2) => clearM2 + opaqueM2 > 0.0 ? clearM2 / (clearM2 + opaqueM2) : 1.0;
 
     private void SetFixed()
     {
-        capacity.Curtain = Math.Max(house.Curtain.CapacityJPerM2K * house.FloorAreaM2, 10.0);
+        capacity.Curtain = Math.Max((house.Curtain.CapacityJPerM2K + (house.SecondCurtain?.CapacityJPerM2K ?? 0.0)) * house.FloorAreaM2, 10.0);
         for (int p = 0; p < HouseNodes.PartCount; p++)
         {
             capacity.Inner[p] = capacity.Outer[p] = parts[p].HalfCapacityJPerK;

@@ -75,6 +75,9 @@ public sealed record CurtainCloth
 
     /// <summary>Area of the pores over area of the cloth, for pressure-driven flow to roof vents and upper fans.</summary>
     public double PorosityFraction { get; init; } = 0.01;
+
+    /// <summary>Convection at its two sides over that of a plain cloth: below 1 where it stands for two cloths with still air between them.</summary>
+    public double FilmFraction { get; init; } = 1.0;
 }
 
 /// <summary>One layer of the ground under the floor.</summary>
@@ -118,6 +121,9 @@ public sealed record HouseParameters
 
     /// <summary>The curtain's cloth; with none, leave it and keep the closed fraction at 0.</summary>
     public CurtainCloth Curtain { get; init; } = new();
+
+    /// <summary>Cloth of a second curtain that hangs under the first and moves by itself; null where there is none.</summary>
+    public CurtainCloth? SecondCurtain { get; init; }
 
     /// <summary>Distance over which the curtain's gap opens, m (one span's width).</summary>
     public double CurtainTravelM { get; init; } = 8.0;
