@@ -200,7 +200,7 @@ internal static class YearTimes
             return at =>
             {
                 ref readonly HouseForcing was = ref Forcings[at];
-                sun.Into(Minutes[at], was.CurtainClosedFraction, 0.7, was.LeafAreaIndex, ref f);
+                sun.Into(Minutes[at], was.CurtainClosedFraction, was.SecondCurtainClosedFraction, 0.7, was.LeafAreaIndex, ref f);
             };
         }
 

@@ -163,10 +163,11 @@ internal static class DayRun
     {
         StringBuilder text = new();
         text.Append("{\n  \"house\": ").Append(JsonText.Quote(replay.House)).Append(",\n  \"day\": ").Append(JsonText.Quote(DayReport.Name(replay.Day)));
+        bool two = DayReport.HasSecondCurtain(replay);
         text.Append(",\n  \"minutes\": [\n");
         text.AppendJoin(",\n", replay.Minutes.Select((m, i) => string.Create(
             CultureInfo.InvariantCulture,
-            $"    {{ \"at\": \"{DayReport.Clock(i)}\", \"insideC\": {m.InsideC:0.00}, \"insideRhPercent\": {m.InsideRhPercent:0.0}, \"outsideC\": {m.OutsideC:0.00}, \"sunWm2\": {m.SunWm2:0}, \"targetC\": {(double.IsNaN(m.TargetC) ? "null" : m.TargetC.ToString("0.00", CultureInfo.InvariantCulture))}, \"heatW\": {m.HeatW:0}, \"exhaustM3PerS\": {m.FlowM3PerS:0.00}, \"curtainFraction\": {m.CurtainFraction:0.000}, \"powerW\": {m.PowerW:0} }}")));
+            $"    {{ \"at\": \"{DayReport.Clock(i)}\", \"insideC\": {m.InsideC:0.00}, \"insideRhPercent\": {m.InsideRhPercent:0.0}, \"outsideC\": {m.OutsideC:0.00}, \"sunWm2\": {m.SunWm2:0}, \"targetC\": {(double.IsNaN(m.TargetC) ? "null" : m.TargetC.ToString("0.00", CultureInfo.InvariantCulture))}, \"heatW\": {m.HeatW:0}, \"exhaustM3PerS\": {m.FlowM3PerS:0.00}, \"curtainFraction\": {m.CurtainFraction:0.000}, {(two ? string.Create(CultureInfo.InvariantCulture, $"\"secondCurtainFraction\": {m.SecondCurtainFraction:0.000}, ") : "")}\"powerW\": {m.PowerW:0} }}")));
         text.Append("\n  ],\n  \"commands\": [\n");
         text.AppendJoin(",\n", replay.Spells.Select(s => string.Create(
             CultureInfo.InvariantCulture,

@@ -96,7 +96,19 @@ public sealed record GapAt(double GapM, double FlowM3PerS, double BelowC, double
 /// <param name="HalfOpenC">Below, the cloth fully open, the same heat, °C.</param>
 /// <param name="StackM">Width of the parked bundle, m.</param>
 /// <param name="StackShadeFraction">Share of the floor it shades from straight above.</param>
-public sealed record CurtainBehaviour(double NightSavedFraction, EqList<GapAt> Night, double HalfOpenC, double StackM, double StackShadeFraction);
+/// <param name="Two">Each of two curtains alone and both; null without a second that moves by itself.</param>
+public sealed record CurtainBehaviour(
+    double NightSavedFraction, EqList<GapAt> Night, double HalfOpenC, double StackM, double StackShadeFraction, TwoCurtains? Two = null);
+
+/// <summary>What two curtains do, each alone and both drawn.</summary>
+/// <param name="FirstSavedFraction">Heat the first saves on the 99.6 % night.</param>
+/// <param name="SecondSavedFraction">The second.</param>
+/// <param name="BothSavedFraction">Both.</param>
+/// <param name="FirstShadeFraction">Sun that the first cloth keeps from the crop.</param>
+/// <param name="SecondShadeFraction">The second.</param>
+/// <param name="BothShadeFraction">Both, with what goes to and fro between them.</param>
+public sealed record TwoCurtains(
+    double FirstSavedFraction, double SecondSavedFraction, double BothSavedFraction, double FirstShadeFraction, double SecondShadeFraction, double BothShadeFraction);
 
 /// <summary>Pressure really reached.</summary>
 /// <param name="WindMs">Wind, m/s.</param>

@@ -2,6 +2,7 @@ using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Duty;
 using Glazewright.Design.Form;
+using Glazewright.Design.GainTables;
 using Glazewright.Design.Plant;
 using Glazewright.Science.Flow;
 using Glazewright.Science.Roots;
@@ -40,7 +41,9 @@ internal static class HeatBehaviour
         double curtainM = cloth.HeightM;
         double above = DutyStage.Above(duty.Losses, form, curtainM);
         double below = duty.LossWPerK - above;
-        double through = form.FloorAreaM2 / (cloth.Layers * HeatPaths.CurtainM2KPerW);
+        double through = plant.SecondCurtain is null
+            ? form.FloorAreaM2 / (cloth.Layers * HeatPaths.CurtainM2KPerW)
+            : Through(above, duty.LossDrawnWPerK - below); // both, as Duty has them
         double outsideC = duty.Conditions.Heating996C;
         double heatW = duty.HeatLossDrawnW;
 
@@ -73,7 +76,24 @@ internal static class HeatBehaviour
             ((double[])[0, 0.1016, 0.3048, 0.6096]).Select(At).ToEqList(),
             outsideC + heatW / duty.LossWPerK,
             stackM,
-            stackM / form.WidthM);
+            stackM / form.WidthM,
+            plant.SecondCurtain is { } second ? Two(form, duty, above, cloth, second) : null);
+    }
+
+    // What stands between below and the shell above when they are a conductance together.
+    private static double Through(double aboveWPerK, double drawnWPerK) => aboveWPerK > drawnWPerK ? aboveWPerK * drawnWPerK / (aboveWPerK - drawnWPerK) : 1e9;
+
+    private static TwoCurtains Two(BuildingForm form, DutyResult duty, double above, CurtainPlant first, CurtainPlant second)
+    {
+        double one = DutyStage.CurtainedWPerK(above, form.FloorAreaM2, 1);
+        double alone = second.OpennessFraction * above + (1 - second.OpennessFraction) * one;
+        double Saves(double drawn) => duty.LossWPerK > 0 ? (above - drawn) / duty.LossWPerK : 0;
+        HouseCurtain pair = HouseCurtain.Over(Light(first), Light(second));
+        return new TwoCurtains(
+            Saves(one), Saves(alone), duty.LossWPerK > 0 ? 1 - duty.LossDrawnWPerK / duty.LossWPerK : 0,
+            1 - first.SolarTransmittanceFraction, 1 - second.SolarTransmittanceFraction, 1 - pair.TransmittanceFraction);
+
+        static HouseCurtain Light(CurtainPlant c) => new(c.HeightM, c.SolarTransmittanceFraction, c.SolarReflectanceFraction, c.OpennessFraction);
     }
 
     public static PressureBehaviour? Pressure(PlantInput input, BuildingForm form, DutyResult duty, PlantResult plant)

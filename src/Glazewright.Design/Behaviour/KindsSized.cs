@@ -51,7 +51,7 @@ internal static class KindsSized
                 "Clear of the curtain's clearance; glare and glow to neighbours.");
         }
 
-        if (plant.Curtain is { Layers: < 2 } || plant.Curtain is null)
+        if (plant.SecondCurtain is null && plant.Curtain is null or { Layers: < 2 })
         {
             double curtainM = plant.Curtain?.HeightM ?? lowEaveM - 0.15;
             double above = DutyStage.Above(duty.Losses, form, curtainM);

@@ -39,6 +39,7 @@ public sealed record FixedItem(string Entry, int Count);
 /// <param name="DehumidifierW">Dehumidifier, W electric; 0 for none.</param>
 /// <param name="Co2Ppm">Carbon dioxide to hold by dosing in daylight, ppm; 0 for none.</param>
 /// <param name="OscillatingFans">Oscillating fans over the crop; 0 for none.</param>
+/// <param name="SecondCurtain">The second of two curtains where it moves by itself; null where there is none, or where both are of one cloth and move alike.</param>
 public sealed record EquipmentChoice(
     bool Exhaust,
     EqList<FixedItem> ExhaustFixed,
@@ -70,7 +71,16 @@ public sealed record EquipmentChoice(
     bool SealedCombustion,
     double DehumidifierW = 0,
     double Co2Ppm = 0,
-    int OscillatingFans = 0);
+    int OscillatingFans = 0,
+    SecondCurtain? SecondCurtain = null)
+{
+    /// <summary>Cloths of the first curtain that move together.</summary>
+    public int Layers => SecondCurtain is null ? Curtains : 1;
+
+    /// <summary>The same house with another number of curtains.</summary>
+    /// <param name="count">0 to 2.</param>
+    public EquipmentChoice WithCurtains(int count) => this with { Curtains = count, SecondCurtain = count > 1 ? SecondCurtain : null };
+}
 
 /// <summary>Link buildings.</summary>
 public enum LinkKind

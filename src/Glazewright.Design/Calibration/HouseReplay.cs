@@ -74,13 +74,14 @@ internal sealed class HouseReplay(HouseLog log, ReplayHouse house, EqList<Assume
         double outsideC = Value(LoggedQuantity.OutsideTemperature, i, 10);
         double first = Value(LoggedQuantity.Curtain, i, 0), second = Value(LoggedQuantity.SecondCurtain, i, 0);
         LogSun sun = house.Sun;
-        double times = sizes[FittedSize.Sun], passesSecond = 1 - second * (1 - sun.SecondTransmittance);
-        double crop = times * passesSecond * (sun.CropW[i] + first * (sun.CropDrawnW[i] - sun.CropW[i]));
+        double times = sizes[FittedSize.Sun];
+        CurtainShares shares = CurtainShares.Of(first, second);
+        double past = sun.CropUnderW(i, shares), crop = times * past;
         double leaves = sizes[FittedSize.Leaves], covered = house.Covered(i, leaves);
         double skyWm2 = log.Has(LoggedQuantity.NetSkyRadiation)
             ? StefanBoltzmann * Math.Pow(outsideC + 273.15, 4) + Value(LoggedQuantity.NetSkyRadiation, i, 0)
             : StefanBoltzmann * Math.Pow(outsideC - NoSkyK + 273.15, 4);
-        double open = sun.CropW[i] > 0 ? 1 - first * (1 - sun.CropDrawnW[i] / sun.CropW[i]) : 1;
+        double open = sun.CropW[i] > 0 ? past / sun.CropW[i] : 1;
         return new HouseForcing
         {
             OutsideC = outsideC,
@@ -93,11 +94,11 @@ internal sealed class HouseReplay(HouseLog log, ReplayHouse house, EqList<Assume
             LeafAreaIndex = house.LeafArea[i] * leaves,
             SunCanopyW = crop * covered,
             SunFloorW = crop * (1 - covered),
-            SunAirBelowW = times * sun.AirW[i] * passesSecond * open,
+            SunAirBelowW = times * sun.AirW[i] * open,
             SunUpperClearW = sun.CoverW[i] * sun.AboveFraction,
             SunLowerClearW = sun.CoverW[i] * (1 - sun.AboveFraction),
             SunLowerOpaqueInnerW = times * sun.OpaqueW[i],
-            SunCurtainW = times * (first * sun.CurtainDrawnW[i] + 0.5 * second * (1 - sun.SecondTransmittance) * (sun.CropW[i] + first * (sun.CropDrawnW[i] - sun.CropW[i]))),
+            SunCurtainW = times * sun.InClothsW(i, shares),
             CurtainClosedFraction = house.CurtainCovers * first,
             SecondCurtainClosedFraction = house.CurtainCovers * second,
             LampW = Value(LoggedQuantity.Lamps, i, 0) * house.LampW,

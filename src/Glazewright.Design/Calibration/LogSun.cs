@@ -2,6 +2,7 @@ using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.GainTables;
 using Glazewright.Design.Year;
+using Glazewright.Science.Climate;
 using Glazewright.Science.Sky;
 using Glazewright.Science.Sun;
 
@@ -43,6 +44,23 @@ internal sealed class LogSun
     /// <summary>Sun that passes the second curtain.</summary>
     public double SecondTransmittance { get; private init; } = 0.5;
 
+    /// <summary>Sun at the crop with the second curtain alone drawn, and with both; null where only its transmittance is known.</summary>
+    public double[]? CropSecondW { get; private init; }
+
+    public double[]? CropBothW { get; private init; }
+
+    /// <summary>Sun at the crop under the curtains as they stand, W.</summary>
+    /// <param name="i">Step.</param>
+    /// <param name="s">What lies under which.</param>
+    public double CropUnderW(int i, CurtainShares s) => s.Open * CropW[i] + s.First * CropDrawnW[i]
+        + s.Second * (CropSecondW?[i] ?? SecondTransmittance * CropW[i]) + s.Both * (CropBothW?[i] ?? SecondTransmittance * CropDrawnW[i]);
+
+    /// <summary>Sun taken by the cloths, W: half of what the second does not pass.</summary>
+    /// <param name="i">Step.</param>
+    /// <param name="s">What lies under which.</param>
+    public double InClothsW(int i, CurtainShares s) =>
+        (s.First + s.Both) * CurtainDrawnW[i] + 0.5 * (1 - SecondTransmittance) * (s.Second * CropW[i] + s.Both * CropDrawnW[i]);
+
     /// <summary>Share of the cover's sun that meets the air above.</summary>
     public double AboveFraction { get; private init; } = 1;
 
@@ -71,7 +89,15 @@ internal sealed class LogSun
     /// <summary>A house of a job: global light split into beam and diffuse, each through the house's gain table.</summary>
     public static LogSun Of(YearInput input, GainTable table, YearHouse house, Site site, HouseLog log)
     {
-        LogSun sun = new(log.Count) { AboveFraction = house.ClearAboveFraction };
+        bool two = table is { SecondDrawn: not null, BothDrawn: not null };
+        LogSun sun = new(log.Count)
+        {
+            AboveFraction = house.ClearAboveFraction,
+            CropSecondW = two ? new double[log.Count] : null,
+            CropBothW = two ? new double[log.Count] : null,
+            SecondTransmittance = two ? table.SecondDrawn!.Sky.CropPlaneShare / Math.Max(table.CurtainOpen.Sky.CropPlaneShare, 1e-6) : 0.5,
+        };
+        GainField? second = two ? new(table, table.SecondDrawn!) : null, both = two ? new(table, table.BothDrawn!) : null;
         GainField open = new(table, drawn: false), drawn = new(table, drawn: true);
         ReadOnlySpan<double> global = log.Of(LoggedQuantity.OutsideRadiation), pressure = log.Of(LoggedQuantity.Pressure);
         double standardPa = AirMass.PressureAtPa(site.ElevationM);
@@ -92,6 +118,11 @@ internal sealed class LogSun
                 split.BeamNormalWm2, split.DiffuseHorizontalWm2, outside, at.ZenithDeg, up, AirMass.RelativeKastenYoung(Math.Min(at.ZenithDeg, 90)), above, input.AlbedoFraction);
             sun.Add(
                 i, open.At(sky, at.AzimuthDeg, 90 - at.ZenithDeg, input.RangeBearingDeg), drawn.At(sky, at.AzimuthDeg, 90 - at.ZenithDeg, input.RangeBearingDeg));
+            if (second is not null && both is not null)
+            {
+                sun.CropSecondW![i] = second.At(sky, at.AzimuthDeg, 90 - at.ZenithDeg, input.RangeBearingDeg).CropPlaneW;
+                sun.CropBothW![i] = both.At(sky, at.AzimuthDeg, 90 - at.ZenithDeg, input.RangeBearingDeg).CropPlaneW;
+            }
         }
 
         return sun;

@@ -155,7 +155,7 @@ internal sealed class ReplayHouse
         double most = flow[^1];
         return new ReplayHouse(house.Parameters, LogSun.Of(input, gains, house, site, log))
         {
-            SecondCloth = house.Parameters.Curtain,
+            SecondCloth = house.Parameters.SecondCurtain ?? house.Parameters.Curtain,
             CurtainCovers = house.CurtainCovers,
             LeafArea = [.. crops.Select(c => c is null ? 0 : c.LeafAreaIndex * c.PlantedFraction)],
             Covered = (i, k) => crops[i] is { } c ? c.PlantedFraction * (1 - Math.Exp(-gains.CanopyExtinctionFraction * c.LeafAreaIndex * k)) : 0,

@@ -110,7 +110,7 @@ public static class ChoicesStage
         {
             if (curtains != e.Curtains)
             {
-                yield return (ChoiceKind.Curtain, curtains switch { 0 => "No curtain", 1 => "One curtain", _ => "Two curtains" }, e with { Curtains = curtains });
+                yield return (ChoiceKind.Curtain, curtains switch { 0 => "No curtain", 1 => "One curtain", _ => "Two curtains" }, e.WithCurtains(curtains));
             }
         }
     }
@@ -122,11 +122,11 @@ public static class ChoicesStage
         ChoiceKind kind, string label, PlantInput input, EquipmentChoice e, UnitSystem units, BuildingForm form, DutyResult duty, Catalogue catalogue)
     {
         DutyResult asked = duty;
-        if (e.Curtains != input.Equipment.Curtains)
+        if (e.Curtains != input.Equipment.Curtains || e.SecondCurtain != input.Equipment.SecondCurtain)
         {
             double curtainM = e.CurtainHeightM > 0 ? e.CurtainHeightM : Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM) - 0.15;
             double above = DutyStage.Above(duty.Losses, form, curtainM);
-            double drawn = e.Curtains > 0 ? duty.LossWPerK - above + DutyStage.CurtainedWPerK(above, form.FloorAreaM2, e.Curtains) : duty.LossWPerK;
+            double drawn = e.Curtains > 0 ? duty.LossWPerK - above + DutyStage.CurtainedWPerK(above, form.FloorAreaM2, e.Layers, e.SecondCurtain?.OpennessFraction) : duty.LossWPerK;
             asked = duty with { LossDrawnWPerK = drawn, HeatLossDrawnW = drawn * Math.Max(duty.NightTargetC - duty.Conditions.Heating996C, 0) };
         }
 

@@ -23,6 +23,7 @@ namespace Glazewright.Design.Duty;
 /// <param name="Exhaust">Exhaust fans are wanted.</param>
 /// <param name="FanFace">End wall with the fans.</param>
 /// <param name="Schedule">Crop schedule.</param>
+/// <param name="SecondOpennessFraction">Open area of the second curtain's weave where it moves by itself; null otherwise.</param>
 public sealed record DutyInput(
     string House,
     string Pointer,
@@ -41,8 +42,12 @@ public sealed record DutyInput(
     bool WetWall,
     bool Exhaust,
     FaceName FanFace,
-    EqList<CropPeriod> Schedule)
+    EqList<CropPeriod> Schedule,
+    double? SecondOpennessFraction = null)
 {
+    /// <summary>Cloths of the first curtain that move together.</summary>
+    public int Layers => SecondOpennessFraction is null ? Curtains : 1;
+
     /// <summary>Projects the job.</summary>
     /// <param name="job">The job.</param>
     /// <param name="house">House id.</param>
@@ -75,6 +80,7 @@ public sealed record DutyInput(
             h.Equipment.WetWall,
             h.Equipment.Exhaust,
             h.Equipment.FanFace,
-            h.Schedule);
+            h.Schedule,
+            h.Equipment.SecondCurtain?.OpennessFraction);
     }
 }

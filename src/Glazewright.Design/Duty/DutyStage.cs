@@ -51,7 +51,7 @@ public static class DutyStage
             ? input.CurtainHeightM
             : Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM) - 0.15;
         double above = Above(lines, form, curtainM);
-        double drawn = input.Curtains > 0 ? loss - above + CurtainedWPerK(above, form.FloorAreaM2, input.Curtains) : loss;
+        double drawn = input.Curtains > 0 ? loss - above + CurtainedWPerK(above, form.FloorAreaM2, input.Layers, input.SecondOpennessFraction) : loss;
         CropPeriod coldCrop = CropWeeks.WarmestInTheCold(input.Schedule, year, 8);
         double nightC = coldCrop.Night.TemperatureC;
         double inward = InwardFraction(form);
@@ -140,6 +140,13 @@ public static class DutyStage
     /// <summary>The shell above the curtain, in series with cloth and still air.</summary>
     internal static double CurtainedWPerK(double aboveWPerK, double clothM2, int layers) =>
         aboveWPerK <= 0 ? 0 : 1 / (1 / aboveWPerK + layers * HeatPaths.CurtainM2KPerW / clothM2);
+
+    /// <summary>The same with a second curtain of its own cloth under it: a weave's openings let pass as if there were no cloth.</summary>
+    internal static double CurtainedWPerK(double aboveWPerK, double clothM2, int layers, double? secondOpennessFraction)
+    {
+        double first = CurtainedWPerK(aboveWPerK, clothM2, layers);
+        return secondOpennessFraction is { } open ? open * first + (1 - open) * CurtainedWPerK(first, clothM2, 1) : first;
+    }
 
     internal static double Above(IReadOnlyList<LossLine> lines, BuildingForm form, double curtainM) =>
         lines.Where(l => l.Face != FaceName.Floor)

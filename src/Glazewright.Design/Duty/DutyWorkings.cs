@@ -67,12 +67,22 @@ internal static class DutyWorkings
             Term above = Term.Of("above", "Loss factor of the shell above the curtain", f.AboveWPerK, Unit.WattPerKelvin, FirstLaw);
             Term cloth = Term.Of("cloth", "Curtain area", f.Form.FloorAreaM2, Unit.SquareMetre, new Source.FirstPrinciples("the floor's area"));
             Term r = Term.Of(
-                "r", "Resistance of cloth and still air, m²K/W", HeatPaths.CurtainM2KPerW * f.Input.Curtains, Unit.None,
+                "r", "Resistance of cloth and still air, m²K/W", HeatPaths.CurtainM2KPerW * f.Input.Layers, Unit.None,
                 new Source.CommonPractice("0.17 m²K/W a curtain: what tables of U with and without a curtain imply (from memory)"));
             drawn = Figure.Derive(
-                $"{house}/duty/loss-factor-drawn", "Heat loss factor, curtain drawn", Unit.WattPerKelvin,
+                f.Input.SecondOpennessFraction is null ? $"{house}/duty/loss-factor-drawn" : $"{house}/duty/loss-factor-first-drawn",
+                f.Input.SecondOpennessFraction is null ? "Heat loss factor, curtain drawn" : "Heat loss factor, the first curtain drawn", Unit.WattPerKelvin,
                 Term.Of("total", total) - above + 1.0 / (1.0 / above + r / cloth), FirstLaw);
             figures.Add(drawn);
+            if (f.Input.SecondOpennessFraction is { } openness)
+            {
+                Term first = Term.Of("first", "The same shell under the first curtain", DutyStage.CurtainedWPerK(f.AboveWPerK, f.Form.FloorAreaM2, 1), Unit.WattPerKelvin, FirstLaw);
+                Term open = Term.Of("open", "Open area of the second cloth", openness, Unit.Fraction, new Source.Given($"{f.Input.Pointer}/equipment/secondCurtain"));
+                drawn = Figure.Derive(
+                    $"{house}/duty/loss-factor-drawn", "Heat loss factor, both curtains drawn", Unit.WattPerKelvin,
+                    Term.Of("total", total) - above + open * first + (1.0 - open) / (1.0 / first + r / cloth), FirstLaw);
+                figures.Add(drawn);
+            }
         }
 
         Term night = Term.Of(

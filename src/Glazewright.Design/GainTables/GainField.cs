@@ -37,8 +37,15 @@ public sealed class GainField
     /// <param name="table">The table.</param>
     /// <param name="drawn">Curtain drawn (true) or open.</param>
     public GainField(GainTable table, bool drawn)
+        : this(table, drawn ? table.CurtainDrawn : table.CurtainOpen)
     {
-        GainSet set = drawn ? table.CurtainDrawn : table.CurtainOpen;
+    }
+
+    /// <summary>Prepares one of a table's sets.</summary>
+    /// <param name="table">The table, for its steps.</param>
+    /// <param name="set">The set.</param>
+    public GainField(GainTable table, GainSet set)
+    {
         _azimuthStepDeg = table.AzimuthStepDeg;
         _elevationStepDeg = table.ElevationStepDeg;
         _azimuths = (int)Math.Round(360 / table.AzimuthStepDeg);

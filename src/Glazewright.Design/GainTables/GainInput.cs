@@ -15,6 +15,7 @@ namespace Glazewright.Design.GainTables;
 /// <param name="FrameReflectance">Of bars and members.</param>
 /// <param name="CropReflectance">Of crop and floor together, all sunlight.</param>
 /// <param name="CanopyExtinctionFraction">k of 1 − exp(−k·LAI).</param>
+/// <param name="SecondCurtain">The second curtain where it moves by itself; null for none.</param>
 public sealed record GainInput(
     string House,
     double LatitudeDeg,
@@ -25,7 +26,8 @@ public sealed record GainInput(
     UnitSystem Units,
     double FrameReflectance,
     double CropReflectance,
-    double CanopyExtinctionFraction)
+    double CanopyExtinctionFraction,
+    HouseCurtain? SecondCurtain = null)
 {
     /// <summary>Galvanised or aluminium bars, weathered (common practice).</summary>
     public const double UsualFrameReflectance = 0.5;
@@ -52,6 +54,7 @@ public sealed record GainInput(
             job.Units,
             UsualFrameReflectance,
             UsualCropReflectance,
-            Science.Light.CanopyLight.BroadbandExtinction);
+            Science.Light.CanopyLight.BroadbandExtinction,
+            HouseCurtain.SecondOf(h));
     }
 }

@@ -41,6 +41,8 @@ public sealed record GainSet(EqList<GainRow> Beam, GainRow Sky, GainRow Horizon,
 /// <param name="CurtainDrawn">Curtain drawn; equal to open when there is none, and before the equipment is chosen.</param>
 /// <param name="CanopyExtinctionFraction">k of 1 − exp(−k·LAI) that splits the crop plane.</param>
 /// <param name="Report">Figures and findings.</param>
+/// <param name="SecondDrawn">The second curtain alone drawn; null without one that moves by itself.</param>
+/// <param name="BothDrawn">Both drawn.</param>
 public sealed record GainTable(
     string House,
     double AzimuthStepDeg,
@@ -48,4 +50,6 @@ public sealed record GainTable(
     GainSet CurtainOpen,
     GainSet CurtainDrawn,
     double CanopyExtinctionFraction,
-    StageReport Report);
+    StageReport Report,
+    GainSet? SecondDrawn = null,
+    GainSet? BothDrawn = null);

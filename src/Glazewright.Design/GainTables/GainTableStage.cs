@@ -61,18 +61,22 @@ public static class GainTableStage
             house, form, body.Members, input.RangeBearingDeg, input.Neighbours, input.Horizon);
         cancel.ThrowIfCancellationRequested();
         IReadOnlyList<HouseLight> lights = layout is not null && input.Curtain?.In(house) is { } curtain
-            ? HouseLight.InPositions(enclosure, [null, curtain], around, [views.Open, views.Drawn])
+            ? input.SecondCurtain?.In(house) is { } second
+                ? HouseLight.InPositions(
+                    enclosure, [null, curtain, second, HouseCurtain.Over(input.Curtain, input.SecondCurtain).In(house)], around, [views.Open, views.Drawn, views.Second, views.Drawn])
+                : HouseLight.InPositions(enclosure, [null, curtain], around, [views.Open, views.Drawn])
             : HouseLight.InPositions(enclosure, [null], around, [views.Open]);
         bool[] wanted = [.. Enumerable.Range(0, Grid.Count).Select(node => SunComesNear(Grid.Direction(node), input))];
         IReadOnlyList<EnclosureGainTable> traced = HouseLight.Gains(lights, Grid, wanted);
         cancel.ThrowIfCancellationRequested();
         GainSet open = Set(traced[0]);
         GainTable table = new(
-            input.House, 360.0 / Azimuths, 90.0 / ElevationSteps, open, traced.Count > 1 ? Set(traced[1]) : open, input.CanopyExtinctionFraction, StageReport.Empty);
+            input.House, 360.0 / Azimuths, 90.0 / ElevationSteps, open, traced.Count > 1 ? Set(traced[1]) : open, input.CanopyExtinctionFraction, StageReport.Empty,
+            traced.Count > 3 ? Set(traced[2]) : null, traced.Count > 3 ? Set(traced[3]) : null);
         return new FittedGains(
             table with { Report = GainWorkings.Report(input, house, enclosure, lights[0], table, bare) },
             input.CropReflectance,
-            lights.Zip(traced, (l, t) => TracedLight.Of(l.Known(t))).ToEqList());
+            lights.Take(2).Zip(traced, (l, t) => TracedLight.Of(l.Known(t))).ToEqList());
     }
 
     // The sun keeps within 23.44° of the equator; a margin covers the nodes that its place is read between. Rows it never comes near stay empty.

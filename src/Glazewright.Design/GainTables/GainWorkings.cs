@@ -48,6 +48,12 @@ internal static class GainWorkings
             figures.Add(SkyFigure("sky-to-crop-drawn", "The same with the curtain drawn", table.CurtainDrawn));
         }
 
+        if (table is { SecondDrawn: { } second, BothDrawn: { } both })
+        {
+            figures.Add(SkyFigure("sky-to-crop-second", "The same with the second curtain drawn", second));
+            figures.Add(SkyFigure("sky-to-crop-both", "The same with both drawn", both));
+        }
+
         if (bare is not null)
         {
             Term before = Term.Of("before", "Even sky light on crop and floor before the equipment was chosen, per unit on the ground", OnCropM2(bare), Unit.SquareMetre, Optics);

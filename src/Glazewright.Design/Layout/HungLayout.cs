@@ -23,6 +23,23 @@ internal static class HungLayout
             LayoutFindings.CurtainHeight(house, cloth, lowEaveM, findings);
         }
 
+        if (plant.SecondCurtain is { } second)
+        {
+            // What hangs, hangs under both.
+            ceilingM = Math.Min(second.HeightM, ceilingM);
+            double fromM = second.HeightM <= house.Roof.LeftEaveM ? 0 : (second.HeightM - house.Roof.LeftEaveM) / house.Roof.LeftPitch;
+            placed.Add(new PlacedItem(
+                $"{house.Id}/second-curtain", PlacedKind.Curtain, "Second curtain",
+                new Point3(0, fromM, second.HeightM), new Point3(house.LengthM, SmallSystems.WidthAtM(house, second.HeightM), 0), FaceName.Floor));
+            if (second.HeightM < HeadroomM)
+            {
+                findings.Add(new Finding(
+                    "layout/second-curtain-low", Severity.Near, $"{house.Id}/second-curtain",
+                    LayoutFindings.Text($"The second curtain hangs {second.HeightM / 0.3048:0.0} ft above the floor: heads and trolleys touch it."),
+                    "Less distance between the two, or higher eaves.", LayoutFindings.Practice));
+            }
+        }
+
         Heaters(house, plant, ceilingM, placed, findings);
         Circulation(input, house, plant, ceilingM, placed, findings);
         Oscillating(input, house, plant, ceilingM, placed, findings);

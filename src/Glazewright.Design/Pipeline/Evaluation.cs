@@ -214,11 +214,12 @@ public sealed class Evaluation
     public Keyed<HouseViews> InsideViews(string house)
     {
         Keyed<FormResult> form = Form;
+        GainInput gain = GainInput.From(Job, house, Catalogue);
         return Run(
             "inside-views",
             HouseViews.Version,
             house,
-            new HouseViewsInput(house, GainInput.From(Job, house, Catalogue).Curtain),
+            new HouseViewsInput(house, gain.Curtain, gain.SecondCurtain),
             [form.Hash],
             (i, _) => HouseViews.Of(i, form.Value));
     }

@@ -24,6 +24,7 @@ internal static class LoadList
         FogPlant? fog,
         HeatPlant? heat,
         CurtainPlant? curtain,
+        CurtainPlant? secondCurtain,
         CirculationPlant? circulation,
         (PressurePlant Plant, int Fans)? pressure,
         VentPlant? vents,
@@ -87,6 +88,11 @@ internal static class LoadList
         if (curtain is not null)
         {
             Add("curtain-drive", "Curtain drive", curtain.Layers, curtain.DriveW, 115, false, StartRatio, false);
+        }
+
+        if (secondCurtain is not null)
+        {
+            Add("second-curtain-drive", "Second curtain drive", secondCurtain.Layers, secondCurtain.DriveW, 115, false, StartRatio, false);
         }
 
         if (circulation is { Count: > 0 })

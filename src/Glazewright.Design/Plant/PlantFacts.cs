@@ -27,7 +27,8 @@ internal sealed record PlantFacts(
     int PressureFans,
     bool PressureBeyond,
     VentPlant? Vents,
-    EqList<ElectricLoad> Loads)
+    EqList<ElectricLoad> Loads,
+    CurtainPlant? SecondCurtain)
 {
     /// <summary>What the heaters are asked for.</summary>
     public HeatAsked HeatAsked { get; } = HeatAsked.Of(Duty, Pressure);

@@ -20,6 +20,7 @@ namespace Glazewright.Design.Plant;
 /// <param name="Co2">Carbon dioxide dosing.</param>
 /// <param name="LampUmolPerJ">Photons of the lamps that reach the crop, µmol for each J of their power.</param>
 /// <param name="Oscillating">Oscillating fans over the crop.</param>
+/// <param name="SecondCurtain">Second curtain where it moves by itself.</param>
 public sealed record PlantResult(
     string House,
     Answer<ExhaustPlant>? Exhaust,
@@ -37,7 +38,8 @@ public sealed record PlantResult(
     DehumidifierPlant? Dehumidifier = null,
     Co2Plant? Co2 = null,
     double LampUmolPerJ = 0,
-    OscillatingPlant? Oscillating = null);
+    OscillatingPlant? Oscillating = null,
+    CurtainPlant? SecondCurtain = null);
 
 /// <summary>Exhaust fans in the order they come on, with what they move.</summary>
 /// <param name="Fans">Fans in stage order.</param>
@@ -150,7 +152,10 @@ public sealed record HeaterUnit(
 /// <param name="OpennessFraction">Open area of the weave.</param>
 /// <param name="TravelS">Time from open to drawn, s.</param>
 /// <param name="DriveW">Drive motor, W electric.</param>
-/// <param name="Layers">Number of cloths.</param>
+/// <param name="Layers">Number of cloths that move together.</param>
+/// <param name="Purpose">What it is there for.</param>
+/// <param name="DarkFrom">A blackout is drawn from here; null for others.</param>
+/// <param name="DarkTo">Until here.</param>
 public sealed record CurtainPlant(
     string Entry,
     double HeightM,
@@ -161,7 +166,10 @@ public sealed record CurtainPlant(
     double OpennessFraction,
     double TravelS,
     double DriveW,
-    int Layers);
+    int Layers,
+    Brief.CurtainPurpose Purpose = Brief.CurtainPurpose.Energy,
+    Brief.DayMark? DarkFrom = null,
+    Brief.DayMark? DarkTo = null);
 
 /// <summary>Circulation fans.</summary>
 /// <param name="Entry">Catalogue id.</param>

@@ -99,18 +99,30 @@ internal static class PlantSafetyFindings
             "", Practice);
     }
 
+    // Light of a bright day behind it stays below what short-day crops count as day, about 2 µmol/m²s of 2,000 (common practice).
+    private const double DarkEnough = 0.001;
+
     public static IEnumerable<Finding> Rest(PlantFacts f)
     {
         string house = f.Input.House;
-        if (f.Curtain is { } curtain)
+        foreach ((CurtainPlant cloth, string name) in new[] { (f.Curtain, "curtain"), (f.SecondCurtain, "second-curtain") }.Where(c => c.Item1 is not null).Select(c => (c.Item1!, c.Item2)))
         {
-            string spread = f.Catalogue.Curtains.First(c => c.Id == curtain.Entry).FlameSpread;
+            string spread = f.Catalogue.Curtains.First(c => c.Id == cloth.Entry).FlameSpread;
             bool heaters = f.Heat?.Heaters.Any(h => !h.Electric) == true || f.Input.Equipment.LampW > 0;
             yield return new Finding(
-                "plant/curtain-fire", spread == "A" ? Severity.Note : Severity.Near, $"{house}/curtain",
+                "plant/curtain-fire", spread == "A" ? Severity.Note : Severity.Near, $"{house}/{name}",
                 $"Cloth of flame-spread class {spread}."
                     + (heaters ? " Keep lamps, heaters and flues out of its clearance above and below; leave the fire break the insurer asks; motor cut-out on alarm." : ""),
                 spread == "A" ? "" : "A class A cloth.",
+                Practice);
+        }
+
+        if (f.SecondCurtain is { Purpose: CurtainPurpose.Blackout } dark && dark.SolarTransmittanceFraction > DarkEnough)
+        {
+            yield return new Finding(
+                "plant/blackout-leaks", Severity.Miss, $"{house}/second-curtain",
+                Text($"The blackout cloth lets {100 * dark.SolarTransmittanceFraction:0.#} % of the light through: a short-day crop counts that as day."),
+                "A cloth of 0.1 % or less, with overlapping seams and skirts.",
                 Practice);
         }
 

@@ -49,6 +49,7 @@ public static class PlantStage
         double fogNeed = e.Fog ? SmallSystems.FogNeedKgPerS(input, duty, outside) : 0;
         FogPlant? fog = e.Fog ? SmallSystems.FogOf(input, catalogue, fogNeed) : null;
         CurtainPlant? curtain = e.Curtains > 0 ? SmallSystems.CurtainOf(input, form, catalogue) : null;
+        CurtainPlant? second = SmallSystems.SecondCurtainOf(input, form, catalogue, curtain);
         double drag = SmallSystems.DragAreaM2(input, form);
         CirculationPlant? circulation = e.Circulation ? SmallSystems.CirculationOf(input, form, catalogue, drag) : null;
         (PressurePlant Plant, int Fans, bool Beyond)? pressure =
@@ -58,11 +59,11 @@ public static class PlantStage
             ? new VentPlant(e.RoofVentFraction * form.FloorAreaM2, e.SideVentFraction * form.FloorAreaM2, 180)
             : null;
         EqList<ElectricLoad> loads = LoadList.Of(
-            input.House, input.Utilities.ServiceV, run?.Fans ?? [], intake, wetWall, fog, heat, curtain, circulation,
+            input.House, input.Utilities.ServiceV, run?.Fans ?? [], intake, wetWall, fog, heat, curtain, second, circulation,
             pressure is { } p ? (p.Plant, p.Fans) : null, vents, e.LampW, e.BenchPipeW, e.DehumidifierW, e.OscillatingFans, catalogue);
         var facts = new PlantFacts(
             input, form, duty, catalogue, outside, needed, intake, run, wetWall, fog, fogNeed, heat, curtain, circulation, drag,
-            pressure?.Plant, pressure?.Fans ?? 0, pressure?.Beyond ?? false, vents, loads);
+            pressure?.Plant, pressure?.Fans ?? 0, pressure?.Beyond ?? false, vents, loads, second);
         return new PlantResult(
             input.House,
             run is null || intake is null ? null : PlantAnswers.Exhaust(facts, ExhaustSizing.Plant(input.House, run, intake, density)),
@@ -80,6 +81,7 @@ public static class PlantStage
             OtherKinds.DehumidifierOf(e),
             OtherKinds.Co2Of(input, form),
             OtherKinds.LampUmolPerJ(catalogue),
-            e.OscillatingFans > 0 ? OscillatingFans.Of(e.OscillatingFans, form, catalogue) : null);
+            e.OscillatingFans > 0 ? OscillatingFans.Of(e.OscillatingFans, form, catalogue) : null,
+            second);
     }
 }

@@ -201,6 +201,13 @@ internal static class PlantWorkings
             figures.Add(Figure.Derive($"{house}/plant/curtain-area", "Curtain, each cloth", Unit.SquareMetre, length * width, Geometry));
         }
 
+        if (f.SecondCurtain is { } second)
+        {
+            Term length = Term.Of("length", "Length of the house", f.Form.LengthM, Unit.Metre, Geometry);
+            Term width = Term.Of("width", "Width of the section at the second curtain", SmallSystems.WidthAtM(f.Form, second.HeightM), Unit.Metre, Geometry);
+            figures.Add(Figure.Derive($"{house}/plant/second-curtain-area", "Second curtain", Unit.SquareMetre, length * width, Geometry));
+        }
+
         if (f.Circulation is { Count: > 0 } circulation)
         {
             figures.Add(Figure.Derive(

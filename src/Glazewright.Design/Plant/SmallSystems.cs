@@ -88,7 +88,23 @@ internal static class SmallSystems
         double height = e.CurtainHeightM > 0 ? e.CurtainHeightM : Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM) - 0.15;
         return new CurtainPlant(
             cloth.Id, height, WidthAtM(form, height) * form.LengthM, cloth.SolarTransmittanceFraction, cloth.SolarReflectanceFraction,
-            cloth.EmissivityFraction, cloth.OpennessFraction, cloth.TravelS, cloth.DriveW, e.Curtains);
+            cloth.EmissivityFraction, cloth.OpennessFraction, cloth.TravelS, cloth.DriveW, e.Layers);
+    }
+
+    /// <summary>The second curtain under the first, with its own drive; null where there is none that moves by itself.</summary>
+    public static CurtainPlant? SecondCurtainOf(PlantInput input, BuildingForm form, Catalogue catalogue, CurtainPlant? first)
+    {
+        if (first is null || input.Equipment.SecondCurtain is not { } second)
+        {
+            return null;
+        }
+
+        CurtainEntry cloth = Pick.ById(catalogue.Curtains, second.Entry, c => c.Id, $"{input.Pointer}/equipment/secondCurtain/cloth");
+        double height = Math.Max(first.HeightM - second.BelowM, 0.1);
+        bool darkens = second.Purpose == CurtainPurpose.Blackout;
+        return new CurtainPlant(
+            cloth.Id, height, WidthAtM(form, height) * form.LengthM, second.SolarTransmittanceFraction, second.SolarReflectanceFraction,
+            second.EmissivityFraction, second.OpennessFraction, cloth.TravelS, cloth.DriveW, 1, second.Purpose, darkens ? second.DarkFrom : null, darkens ? second.DarkTo : null);
     }
 
     /// <summary>Clear width of the section at a height.</summary>

@@ -15,6 +15,7 @@ public sealed class CompiledProgram
     internal const int PerStage = 2;
     internal const int PerAlarm = 2;
     internal const int Extras = 27;
+    internal const int ExtrasOfSecondCurtain = 4;
 
     private readonly HumidityPart _humidity;
 
@@ -35,7 +36,7 @@ public sealed class CompiledProgram
     public required Contracts.EqList<string> PeriodIds { get; init; }
 
     /// <summary>How many integers a state holds.</summary>
-    public int StateLength => ExtrasAt + Extras;
+    public int StateLength => ExtrasAt + Extras + (SecondCurtain is null ? 0 : ExtrasOfSecondCurtain);
 
     internal int Count => Kinds.Length;
 
@@ -145,6 +146,8 @@ public sealed class CompiledProgram
 
     internal CurtainPart? Curtain { get; init; }
 
+    internal CurtainPart? SecondCurtain { get; init; }
+
     internal LampPart? Lamps { get; init; }
 
     internal Co2Part? Co2 { get; init; }
@@ -225,10 +228,7 @@ public sealed class CompiledProgram
         public const int Drying = 3;
         public const int Fogging = 4;
         public const int FogPhaseMs = 5;
-        public const int CurtainMode = 6;
-        public const int CurtainTimerMs = 7;
-        public const int CurtainStepMs = 8;
-        public const int CurtainTarget = 9;
+        public const int Curtain = 6; // four of them, see CurtainAt
         public const int ProofMissingMs = 10;
         public const int GuardLockedMs = 11;
         public const int LampsOn = 12;
@@ -244,6 +244,16 @@ public sealed class CompiledProgram
         public const int CoolBusy = 24; // a stage is on or its delay runs
         public const int HeatBusy = 25;
         public const int AlarmBusy = 26; // an alarm sounds or its delay runs
+        public const int SecondCurtain = 27; // four, where there is one
+    }
+
+    /// <summary>What a curtain remembers, counted from its own place.</summary>
+    internal static class CurtainAt
+    {
+        public const int Mode = 0;
+        public const int TimerMs = 1;
+        public const int StepMs = 2;
+        public const int Target = 3;
     }
 
     internal readonly record struct Settings(int[] Actuators, int[] Levels);
@@ -263,7 +273,7 @@ public sealed class CompiledProgram
 
     internal sealed record CurtainPart(
         int Actuator, int DrawBelowLight, int DrawBelowOutside, int ShadeAboveLight, int ShadeAboveInside, int ShadeLevel,
-        int Gap, int OpenStep, int OpenStepMs, bool HoldOpenOnSnow);
+        int Gap, int OpenStep, int OpenStepMs, bool HoldOpenOnSnow, MarkPart DarkFrom, MarkPart DarkTo, bool Darkens);
 
     internal sealed record LampPart(int Actuator, int[] WindowMinByPeriod, int OffAboveLight);
 

@@ -87,9 +87,10 @@ public static class ControlNarrative
     private static EqList<string> Rest(ProgramDocument d, Speech say)
     {
         var lines = new List<string>();
-        if (d.Curtain is { } c)
+        lines.AddRange(new[] { d.Curtain, d.SecondCurtain }.OfType<CurtainControl>().Select(c => Curtain(c, say)));
+        if (d.Curtain is { } above && d.SecondCurtain is { } below)
         {
-            lines.Add(Say($"{c.Actuator}: drawn for warmth below {c.DrawBelowLightWm2:0} W/m² and {say.Temperature(c.DrawBelowOutsideC, 0)} outside, gap {c.GapFraction * 100:0} % while drying; drawn {c.ShadeFraction * 100:0} % for shade above {c.ShadeAboveLightWm2:0} W/m² when {say.Difference(c.ShadeAboveInsideK, 1)} past the cooling threshold; opens in steps of {c.OpenStepFraction * 100:0} % every {c.OpenStepS} s{(c.HoldOpenOnSnow ? "; open while snow lies or falls" : string.Empty)}."));
+            lines.Add($"{below.Actuator} waits with opening while {above.Actuator} opens.");
         }
 
         if (d.Lamps is { } l)
@@ -109,6 +110,15 @@ public static class ControlNarrative
         }
 
         return lines.Count == 0 ? ["None."] : lines.ToEqList();
+    }
+
+    private static string Curtain(CurtainControl c, Speech say)
+    {
+        string dark = c.Dark is { } d ? $"darkens from {Mark(d.From)} to {Mark(d.To)}; " : string.Empty;
+        string shade = c.ShadeFraction > 0
+            ? Say($"drawn {c.ShadeFraction * 100:0} % for shade above {c.ShadeAboveLightWm2:0} W/m² when {(c.ShadeAboveInsideK < 0 ? say.Difference(-c.ShadeAboveInsideK, 1) + " below" : say.Difference(c.ShadeAboveInsideK, 1) + " past")} the cooling threshold")
+            : "never for shade";
+        return Say($"{c.Actuator}: {dark}drawn for warmth below {c.DrawBelowLightWm2:0} W/m² and {say.Temperature(c.DrawBelowOutsideC, 0)} outside, gap {c.GapFraction * 100:0} % while drying; {shade}; opens in steps of {c.OpenStepFraction * 100:0} % every {c.OpenStepS} s{(c.HoldOpenOnSnow ? "; open while snow lies or falls" : string.Empty)}.");
     }
 
     private static EqList<string> Interlocks(ProgramDocument d, Speech say)

@@ -1,3 +1,4 @@
+using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Plant;
 
@@ -51,6 +52,7 @@ internal sealed class DefaultStages
         }
 
         AddIf(_plant.Curtain is not null, "curtain", ActuatorKind.Curtain, 0, 0, Whole(_plant.Curtain?.TravelS ?? 0, 240));
+        AddIf(_plant.SecondCurtain is not null, "second-curtain", ActuatorKind.SecondCurtain, 0, 0, Whole(_plant.SecondCurtain?.TravelS ?? 0, 240));
         AddIf(_plant.Circulation is { Count: > 0 } || _plant.Oscillating is not null, "circulation", ActuatorKind.Circulation, 60, 60, 0);
         AddIf(_plant.Pressure is not null, "pressure-fan", ActuatorKind.PressureFan, 60, 60, 0);
         AddIf(_plant.LampW > 0, "lamps", ActuatorKind.Lamps, 600, 600, 0);
@@ -154,8 +156,28 @@ internal sealed class DefaultStages
     }
 
     public CurtainControl? Curtain() => OfKind(ActuatorKind.Curtain).FirstOrDefault() is { } id
-        ? new CurtainControl(id, 15, 12, 700, 1.0, 0.6, 0.04, 0.05, 120, true)
+        // Where a cloth of its own shades, this one keeps to the nights.
+        ? new CurtainControl(id, 15, 12, 700, 1.0, _plant.SecondCurtain is { Purpose: CurtainPurpose.Shade } ? 0 : 0.6, 0.04, 0.05, 120, true)
         : null;
+
+    /// <summary>
+    /// The second curtain by its purpose. Every cloth is worth drawing in a really cold night, as a second stage below 5 °C; shade goes by light, already a kelvin below the cooling
+    /// threshold; a blackout keeps its hours (common practice).
+    /// </summary>
+    public CurtainControl? SecondCurtain()
+    {
+        if (_plant.SecondCurtain is not { } cloth || OfKind(ActuatorKind.SecondCurtain).FirstOrDefault() is not { } id)
+        {
+            return null;
+        }
+
+        return cloth.Purpose switch
+        {
+            CurtainPurpose.Shade => new CurtainControl(id, 15, 5, 550, -1, 0.95, 0.04, 0.05, 120, true),
+            CurtainPurpose.Blackout => new CurtainControl(id, 15, 5, 700, 1, 0, 0.04, 0.05, 120, true, new DarkHours(cloth.DarkFrom!, cloth.DarkTo!)),
+            _ => new CurtainControl(id, 15, 5, 700, 1, 0, 0.04, 0.05, 120, true),
+        };
+    }
 
     /// <summary>Held back in cold air: our choice; a fan of the usual size changes the air in three to four minutes.</summary>
     public ColdAirRule? ColdAir() =>

@@ -18,7 +18,8 @@ internal static class ProgramChecks
         Stages(d.Heating, "/heating", known, faults);
         Crossing(d, faults);
         Humidity(d, known, faults);
-        Curtain(d, known, faults);
+        Curtain(d, d.Curtain, "/curtain", ActuatorKind.Curtain, known, faults);
+        Curtain(d, d.SecondCurtain, "/secondCurtain", ActuatorKind.SecondCurtain, known, faults);
         Lamps(d, known, faults);
         Background(d, known, faults);
         Gas(d, known, faults);
@@ -206,23 +207,33 @@ internal static class ProgramChecks
         }
     }
 
-    private static void Curtain(ProgramDocument d, HashSet<string> known, List<Fault> faults)
+    private static void Curtain(ProgramDocument d, CurtainControl? control, string at, ActuatorKind kind, HashSet<string> known, List<Fault> faults)
     {
-        if (d.Curtain is not { } c)
+        if (control is not { } c)
         {
             return;
         }
 
-        Known(faults, known, "/curtain/actuator", c.Actuator);
-        Kind(d, faults, "/curtain/actuator", c.Actuator, ActuatorKind.Curtain);
-        Range(faults, "/curtain/shadeFraction", c.ShadeFraction, 0, 1, "shade");
-        Range(faults, "/curtain/gapFraction", c.GapFraction, 0, 0.5, "gap");
-        Range(faults, "/curtain/openStepFraction", c.OpenStepFraction, 0.001, 1, "opening step");
-        Range(faults, "/curtain/openStepS", c.OpenStepS, 0, 3600, "wait between steps, s,");
-        Range(faults, "/curtain/drawBelowLightWm2", c.DrawBelowLightWm2, 0, 1500, "light, W/m²,");
+        Known(faults, known, at + "/actuator", c.Actuator);
+        Kind(d, faults, at + "/actuator", c.Actuator, kind);
+        Range(faults, at + "/shadeFraction", c.ShadeFraction, 0, 1, "shade");
+        Range(faults, at + "/gapFraction", c.GapFraction, 0, 0.5, "gap");
+        Range(faults, at + "/openStepFraction", c.OpenStepFraction, 0.001, 1, "opening step");
+        Range(faults, at + "/openStepS", c.OpenStepS, 0, 3600, "wait between steps, s,");
+        Range(faults, at + "/drawBelowLightWm2", c.DrawBelowLightWm2, 0, 1500, "light, W/m²,");
         if (!(c.ShadeAboveLightWm2 > c.DrawBelowLightWm2 + Math.Max(10, c.DrawBelowLightWm2 / 5)))
         {
-            Add(faults, FaultKind.Contradiction, "/curtain/shadeAboveLightWm2", "the curtain would be drawn for shade in light that still counts as dark", "well above drawBelowLightWm2");
+            Add(faults, FaultKind.Contradiction, at + "/shadeAboveLightWm2", "the curtain would be drawn for shade in light that still counts as dark", "well above drawBelowLightWm2");
+        }
+
+        if (c.Dark is { } dark)
+        {
+            Mark(faults, at + "/dark/from", dark.From);
+            Mark(faults, at + "/dark/to", dark.To);
+            if (dark.From.Equals(dark.To))
+            {
+                Add(faults, FaultKind.Contradiction, at + "/dark/to", "the dark ends when it begins: the house would stay dark", "two different marks");
+            }
         }
     }
 

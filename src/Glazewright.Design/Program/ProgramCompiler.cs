@@ -131,11 +131,8 @@ public static class ProgramCompiler
                 PerMille(h.DryAbovePercent), PerMille(h.DryDeadbandPercent), SettingsOf(h.Drying, index), Centi(h.DryOnlyAboveOutsideC),
                 h.Drying.Any(s => d.Actuators[index[s.Actuator]].Kind is ActuatorKind.Fan or ActuatorKind.RoofVent or ActuatorKind.SideVent or ActuatorKind.Louver),
                 PerMille(h.FogBelowPercent), PerMille(h.FogDeadbandPercent), PerMille(h.FogCeilingPercent), SettingsOf(h.Fogging, index), h.FogOnS * 1000, h.FogOffS * 1000),
-            Curtain = d.Curtain is { } c
-                ? new CompiledProgram.CurtainPart(
-                    index[c.Actuator], (int)Math.Round(c.DrawBelowLightWm2), Centi(c.DrawBelowOutsideC), (int)Math.Round(c.ShadeAboveLightWm2), Centi(c.ShadeAboveInsideK),
-                    LevelOf(c.ShadeFraction), LevelOf(c.GapFraction), Math.Max(1, LevelOf(c.OpenStepFraction)), c.OpenStepS * 1000, c.HoldOpenOnSnow)
-                : null,
+            Curtain = CurtainOf(d.Curtain, index),
+            SecondCurtain = CurtainOf(d.SecondCurtain, index),
             Lamps = d.Lamps is { } l
                 ? new CompiledProgram.LampPart(index[l.Actuator], [.. l.HoursByPeriod.Select(x => (int)Math.Round(x * 60))], (int)Math.Round(l.OffAboveLightWm2))
                 : null,
@@ -148,7 +145,7 @@ public static class ProgramCompiler
     }
 
     internal static bool Moves(ActuatorKind kind) =>
-        kind is ActuatorKind.Louver or ActuatorKind.Curtain or ActuatorKind.RoofVent or ActuatorKind.SideVent;
+        kind is ActuatorKind.Louver or ActuatorKind.Curtain or ActuatorKind.SecondCurtain or ActuatorKind.RoofVent or ActuatorKind.SideVent;
 
     /// <summary>How many units of the reading make one of the unit people write (K, %, m/s, Pa).</summary>
     internal static double PerUnit(Reading reading) => reading switch
@@ -192,6 +189,11 @@ public static class ProgramCompiler
     private static CompiledProgram.PeriodPart PeriodOf(ProgramPeriod p) => new(
         Centi(p.Day.TemperatureC), PerMille(p.Day.HumidityPercent), Centi(p.Night.TemperatureC), PerMille(p.Night.HumidityPercent),
         MarkOf(p.DayStarts), MarkOf(p.DayEnds), p.RampMinutes * 60_000, Centi(p.CoolAboveK), Centi(p.HeatBelowK));
+
+    private static CompiledProgram.CurtainPart? CurtainOf(CurtainControl? c, Dictionary<string, int> index) => c is null ? null : new CompiledProgram.CurtainPart(
+        index[c.Actuator], (int)Math.Round(c.DrawBelowLightWm2), Centi(c.DrawBelowOutsideC), (int)Math.Round(c.ShadeAboveLightWm2), Centi(c.ShadeAboveInsideK),
+        LevelOf(c.ShadeFraction), LevelOf(c.GapFraction), Math.Max(1, LevelOf(c.OpenStepFraction)), c.OpenStepS * 1000, c.HoldOpenOnSnow,
+        c.Dark is { } from ? MarkOf(from.From) : default, c.Dark is { } to ? MarkOf(to.To) : default, c.Dark is not null);
 
     private static CompiledProgram.MarkPart MarkOf(DayMark mark) => mark switch
     {

@@ -19,6 +19,7 @@ namespace Glazewright.Design.Program;
 /// <param name="Background">What runs when nothing else asks; null for nothing.</param>
 /// <param name="ColdAir">How cooling holds back while the outside air is cold; null for no difference.</param>
 /// <param name="Co2">Carbon dioxide; null without dosing.</param>
+/// <param name="SecondCurtain">Second curtain that moves by itself; null without one.</param>
 public sealed record ProgramDocument(
     string House,
     EqList<ProgramPeriod> Periods,
@@ -34,7 +35,8 @@ public sealed record ProgramDocument(
     LouverGuard? Guard = null,
     EqList<BackgroundRule>? Background = null,
     ColdAirRule? ColdAir = null,
-    Co2Control? Co2 = null);
+    Co2Control? Co2 = null,
+    [property: LeftOutWhenNone] CurtainControl? SecondCurtain = null);
 
 /// <summary>What is wanted in some weeks.</summary>
 /// <param name="Id">Crop period id.</param>
@@ -103,6 +105,9 @@ public enum ActuatorKind
 
     /// <summary>Valve of the carbon dioxide, on or off.</summary>
     Co2Valve,
+
+    /// <summary>Second curtain with its own drive, 0 open to 1 drawn with travel time.</summary>
+    SecondCurtain,
 }
 
 /// <summary>One thing that can be commanded.</summary>
@@ -156,11 +161,12 @@ public sealed record HumidityControl(
 /// <param name="DrawBelowOutsideC">And outside air is colder than this, °C.</param>
 /// <param name="ShadeAboveLightWm2">Drawn for shade above this light, W/m².</param>
 /// <param name="ShadeAboveInsideK">And inside is this far above the cooling threshold, K.</param>
-/// <param name="ShadeFraction">How far it is drawn for shade.</param>
+/// <param name="ShadeFraction">How far it is drawn for shade; 0 for never.</param>
 /// <param name="GapFraction">Gap left for humidity when drawn at night.</param>
 /// <param name="OpenStepFraction">Opens in steps of this, so that cold air is never dumped.</param>
 /// <param name="OpenStepS">Wait between the steps, s.</param>
 /// <param name="HoldOpenOnSnow">Opened (never drawn) while snow lies or falls.</param>
+/// <param name="Dark">Hours that it darkens, whatever light and air; null for none.</param>
 public sealed record CurtainControl(
     string Actuator,
     double DrawBelowLightWm2,
@@ -171,7 +177,17 @@ public sealed record CurtainControl(
     double GapFraction,
     double OpenStepFraction,
     int OpenStepS,
-    bool HoldOpenOnSnow);
+    bool HoldOpenOnSnow,
+    [property: LeftOutWhenNone] DarkHours? Dark = null);
+
+/// <summary>When a curtain darkens the house.</summary>
+/// <param name="From">Drawn from here.</param>
+/// <param name="To">Until here.</param>
+public sealed record DarkHours(DayMark From, DayMark To);
+
+/// <summary>A part of the program that its file leaves out where there is none: it is younger than the first files.</summary>
+[AttributeUsage(AttributeTargets.Property)]
+internal sealed class LeftOutWhenNoneAttribute : Attribute;
 
 /// <summary>Lamp rules.</summary>
 /// <param name="Actuator">Actuator id.</param>

@@ -52,8 +52,15 @@ public static class ProgramJson
     {
         foreach (ParameterInfo parameter in ProgramShape.Shown(record.GetType()))
         {
+            PropertyInfo property = record.GetType().GetProperty(parameter.Name!)!;
+            object? value = property.GetValue(record);
+            if (value is null && property.IsDefined(typeof(LeftOutWhenNoneAttribute)))
+            {
+                continue;
+            }
+
             json.WritePropertyName(ProgramShape.Key(parameter));
-            Value(json, record.GetType().GetProperty(parameter.Name!)!.GetValue(record), Nullable.GetUnderlyingType(parameter.ParameterType) ?? parameter.ParameterType);
+            Value(json, value, Nullable.GetUnderlyingType(parameter.ParameterType) ?? parameter.ParameterType);
         }
     }
 

@@ -42,7 +42,8 @@ public static class ProgramStage
             stages.Guard(),
             stages.Background(),
             stages.ColdAir(),
-            stages.Co2());
+            stages.Co2(),
+            stages.SecondCurtain());
     }
 
     private static double LampHours(EqList<CropPeriod> schedule, ProgramPeriod period) =>

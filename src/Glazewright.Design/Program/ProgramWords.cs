@@ -15,7 +15,7 @@ public static class ProgramWords
         ArgumentNullException.ThrowIfNull(program);
         Actuator a = program.Actuators[actuator];
         string state = ProgramCompiler.Moves(a.Kind)
-            ? string.Create(CultureInfo.InvariantCulture, $"{command.Level / 100.0:0} % {(a.Kind == ActuatorKind.Curtain ? "drawn" : "open")}")
+            ? string.Create(CultureInfo.InvariantCulture, $"{command.Level / 100.0:0} % {(a.Kind is ActuatorKind.Curtain or ActuatorKind.SecondCurtain ? "drawn" : "open")}")
             : command.Level == 0 ? "off"
             : command.Level == 10_000 ? "on" : string.Create(CultureInfo.InvariantCulture, $"on {command.Level / 100.0:0} %");
         return $"{a.Id} {state}: {Because(program, command)}";
@@ -35,6 +35,7 @@ public static class ProgramWords
             ReasonCode.Fogging => Text($"humidifying: {c.A / 10.0:0.0} % RH, starts below {c.B / 10.0:0.0} %, never above {c.C / 10.0:0.0} %"),
             ReasonCode.CurtainForWarmth => Text($"drawn for warmth: light {Light(c.A)}, outside {Degrees(c.B)}, gap {c.C / 100.0:0} %"),
             ReasonCode.CurtainForShade => Text($"drawn for shade: light {Light(c.A)}, {c.B / 100.0:0.0} K above the cooling threshold"),
+            ReasonCode.CurtainForDark => Text($"drawn to darken until {c.B / 60:00}:{c.B % 60:00}{(c.C > 0 ? Text($", gap {c.C / 100.0:0} %") : string.Empty)}"),
             ReasonCode.CurtainForSnow => "held open for snow",
             ReasonCode.CurtainInSteps => Text($"opening in steps of {c.B / 100.0:0} %, {c.A / 100.0:0} % drawn, next step in {Span(c.C)}"),
             ReasonCode.Photoperiod => Text($"making up the day: {c.A} of {c.C} min, outside light {Light(c.B)}"),

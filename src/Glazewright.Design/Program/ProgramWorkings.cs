@@ -44,7 +44,7 @@ internal static class ProgramWorkings
         [
             "The program is no safety device: high limits, flame safeguard, low-water cut-off, fan guards, emergency stops and hand-off-auto switches are hard-wired outside it.",
             "Where one period follows another the temperature target goes over in the first two hours of the day, whatever the ramp.",
-            .. stages.OfKind(ActuatorKind.Curtain).Any() ? (string[])["One curtain is controlled; a second cloth follows the first."] : [],
+            .. plant is { Curtain: not null, SecondCurtain: null } ? (string[])["One curtain is controlled; a second cloth follows the first."] : [],
         ];
         return new StageReport(figures, findings.ToEqList(), leftOut);
     }

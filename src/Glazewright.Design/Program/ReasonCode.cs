@@ -77,4 +77,7 @@ public enum ReasonCode
 
     /// <summary>Carbon dioxide dosed: level ppm, target ppm, light W/m².</summary>
     Dosing,
+
+    /// <summary>Curtain drawn to darken: minute of the day, minute it ends, gap 0 to 10 000.</summary>
+    CurtainForDark,
 }

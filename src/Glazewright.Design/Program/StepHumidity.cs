@@ -1,3 +1,4 @@
+using Held = Glazewright.Design.Program.CompiledProgram.CurtainAt;
 using Extra = Glazewright.Design.Program.CompiledProgram.Extra;
 
 namespace Glazewright.Design.Program;
@@ -8,6 +9,7 @@ internal ref partial struct StepRun
     private const int CurtainOpen = 0;
     private const int CurtainWarm = 1;
     private const int CurtainShade = 2;
+    private const int CurtainDark = 3;
 
     /// <summary>How long a new wish must last before the curtain follows it, ms: our choice against hunting under passing clouds.</summary>
     private const int CurtainDelayMs = 300_000;
@@ -60,47 +62,62 @@ internal ref partial struct StepRun
 
     private void AskCurtain()
     {
-        if (_p.Curtain is not { } c)
+        if (_p.Curtain is { } first)
         {
-            return;
+            AskCurtain(first, Extra.Curtain, -1);
         }
 
-        int mode = X(Extra.CurtainMode);
+        // The second waits with opening while the first still opens: the cold air above comes down once, in steps.
+        if (_p.SecondCurtain is { } second)
+        {
+            bool waits = _p.Curtain is { } other && X(Extra.Curtain + Held.Mode) == CurtainOpen && X(Extra.Curtain + Held.Target) > 0;
+            AskCurtain(second, Extra.SecondCurtain, waits ? _p.Curtain!.Actuator : -1);
+        }
+    }
+
+    private void AskCurtain(CompiledProgram.CurtainPart c, int at, int waitsFor)
+    {
+        int mode = X(at + Held.Mode);
         int wished = WishedCurtain(c, mode);
         bool snow = c.HoldOpenOnSnow && _readings[(int)Reading.Snow] == 1;
         if (snow)
         {
             mode = CurtainOpen;
-            SetX(Extra.CurtainTimerMs, 0);
+            SetX(at + Held.TimerMs, 0);
         }
         else if (wished == mode)
         {
-            SetX(Extra.CurtainTimerMs, 0);
+            SetX(at + Held.TimerMs, 0);
         }
-        else if (X(Extra.CurtainTimerMs) >= CurtainDelayMs)
+        else if (X(at + Held.TimerMs) >= CurtainDelayMs)
         {
             mode = wished;
-            SetX(Extra.CurtainTimerMs, 0);
+            SetX(at + Held.TimerMs, 0);
         }
         else
         {
-            SetX(Extra.CurtainTimerMs, ProgramInterpreter.Later(X(Extra.CurtainTimerMs), _dt));
+            SetX(at + Held.TimerMs, ProgramInterpreter.Later(X(at + Held.TimerMs), _dt));
         }
 
-        SetX(Extra.CurtainMode, mode);
-        int gap = X(Extra.Drying) != 0 ? c.Gap : 0;
-        int goal = mode switch { CurtainWarm => 10_000 - gap, CurtainShade => c.ShadeLevel, _ => 0 };
-        int target = Stepped(c, goal);
+        SetX(at + Held.Mode, mode);
+        int gap = X(Extra.Drying) != 0 && (mode != CurtainDark || (_light != Missing && _light < c.DrawBelowLight)) ? c.Gap : 0;
+        int goal = mode switch { CurtainWarm or CurtainDark => 10_000 - gap, CurtainShade => c.ShadeLevel, _ => 0 };
+        bool held = waitsFor >= 0 && goal < X(at + Held.Target) && mode == CurtainOpen && !snow;
+        int target = held ? X(at + Held.Target) : Stepped(c, at, goal);
         ReasonCode reason = snow ? ReasonCode.CurtainForSnow
+            : held ? ReasonCode.WaitsFor
             : target > goal ? ReasonCode.CurtainInSteps
             : mode == CurtainWarm ? ReasonCode.CurtainForWarmth
             : mode == CurtainShade ? ReasonCode.CurtainForShade
+            : mode == CurtainDark ? ReasonCode.CurtainForDark
             : ReasonCode.Idle;
         (int a, int b, int third) = reason switch
         {
-            ReasonCode.CurtainInSteps => (target, c.OpenStep, Math.Max(0, c.OpenStepMs - X(Extra.CurtainStepMs)) / 1000),
+            ReasonCode.WaitsFor => (waitsFor, 0, 0),
+            ReasonCode.CurtainInSteps => (target, c.OpenStep, Math.Max(0, c.OpenStepMs - X(at + Held.StepMs)) / 1000),
             ReasonCode.CurtainForWarmth => (_light, _outside, gap),
             ReasonCode.CurtainForShade => (_light, _inside == Missing ? Missing : _inside - _coolAt, 0),
+            ReasonCode.CurtainForDark => (_clock / 60_000, (MarkMs(c.DarkTo) + DayMs) % DayMs / 60_000, gap),
             _ => (0, 0, 0),
         };
         _want[c.Actuator] = target;
@@ -110,6 +127,11 @@ internal ref partial struct StepRun
 
     private readonly int WishedCurtain(CompiledProgram.CurtainPart c, int mode)
     {
+        if (c.Darkens && DayPart.Between((DayPart.Mark)c.DarkFrom.Kind, MarkMs(c.DarkFrom), (DayPart.Mark)c.DarkTo.Kind, MarkMs(c.DarkTo), DayMs).At(_clock, DayMs).IsDay)
+        {
+            return CurtainDark;
+        }
+
         bool dark = _light != Missing
             ? _light < c.DrawBelowLight + (mode == CurtainWarm ? Math.Max(10, c.DrawBelowLight / 5) : 0)
             : _clock < _sunrise || _clock >= _sunset;
@@ -122,14 +144,14 @@ internal ref partial struct StepRun
         int past = _inside == Missing ? Missing : _inside - _coolAt;
         bool sunny = _light != Missing && _light > c.ShadeAboveLight - (mode == CurtainShade ? c.ShadeAboveLight / 6 : 0);
         bool warm = past != Missing && past >= c.ShadeAboveInside - (mode == CurtainShade ? 100 : 0);
-        return sunny && warm ? CurtainShade : CurtainOpen;
+        return sunny && warm && c.ShadeLevel > 0 ? CurtainShade : CurtainOpen;
     }
 
     /// <summary>Drawing goes straight to the goal; opening goes in steps with waits, so that the cold air above never falls on the crop at once.</summary>
-    private readonly int Stepped(CompiledProgram.CurtainPart c, int goal)
+    private readonly int Stepped(CompiledProgram.CurtainPart c, int at, int goal)
     {
-        int target = X(Extra.CurtainTarget);
-        int waited = X(Extra.CurtainStepMs);
+        int target = X(at + Held.Target);
+        int waited = X(at + Held.StepMs);
         if (goal >= target)
         {
             target = goal;
@@ -146,8 +168,8 @@ internal ref partial struct StepRun
             waited = ProgramInterpreter.Later(Math.Max(0, waited), _dt);
         }
 
-        SetX(Extra.CurtainTarget, target);
-        SetX(Extra.CurtainStepMs, waited);
+        SetX(at + Held.Target, target);
+        SetX(at + Held.StepMs, waited);
         return target;
     }
 }

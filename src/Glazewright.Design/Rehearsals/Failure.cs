@@ -6,8 +6,8 @@ namespace Glazewright.Design.Rehearsals;
 
 /// <summary>A failure in a run, in a supposed wind and with a supposed curtain; the base fails nothing.</summary>
 /// <param name="supposed">Wind and curtain from the failure on.</param>
-/// <param name="curtain">The curtain's place among the actuators; below 0 where there is none.</param>
-internal abstract class Failure(Supposed supposed, int curtain) : Tamper
+/// <param name="curtains">The curtains' places among the actuators.</param>
+internal abstract class Failure(Supposed supposed, int[] curtains) : Tamper
 {
     /// <summary>Whether it has failed.</summary>
     public bool IsOn { get; set; }
@@ -26,9 +26,10 @@ internal abstract class Failure(Supposed supposed, int curtain) : Tamper
     public sealed override void Command(int minute, Span<Command> commands)
     {
         Fail(commands);
-        if (CurtainIsSet && curtain >= 0 && supposed.CurtainFraction is { } stands)
+        for (int i = 0; CurtainIsSet && i < curtains.Length && supposed.CurtainFraction is { } stands; i++)
         {
-            commands[curtain] = commands[curtain] with { Level = (int)(10_000 * stands) };
+            ref Command told = ref commands[curtains[i]];
+            told = told with { Level = (int)(10_000 * stands) };
         }
     }
 
@@ -39,7 +40,7 @@ internal abstract class Failure(Supposed supposed, int curtain) : Tamper
 }
 
 /// <summary>An actuator that does not answer: off, shut, or open curtain.</summary>
-internal sealed class Dead(Supposed supposed, int curtain, int dead) : Failure(supposed, curtain)
+internal sealed class Dead(Supposed supposed, int[] curtains, int dead) : Failure(supposed, curtains)
 {
     protected override void Fail(Span<Command> commands)
     {
@@ -51,7 +52,7 @@ internal sealed class Dead(Supposed supposed, int curtain, int dead) : Failure(s
 }
 
 /// <summary>No power: what is switched is off, what travels stays where it was told last.</summary>
-internal sealed class Outage(Supposed supposed, int curtain, bool[] travels) : Failure(supposed, curtain)
+internal sealed class Outage(Supposed supposed, int[] curtains, bool[] travels) : Failure(supposed, curtains)
 {
     private int[]? stays;
 
@@ -74,7 +75,7 @@ internal sealed class Outage(Supposed supposed, int curtain, bool[] travels) : F
 }
 
 /// <summary>No reading of the air inside.</summary>
-internal sealed class Deaf(Supposed supposed, int curtain) : Failure(supposed, curtain)
+internal sealed class Deaf(Supposed supposed, int[] curtains) : Failure(supposed, curtains)
 {
     public override void Read(int minute, Span<int> readings)
     {

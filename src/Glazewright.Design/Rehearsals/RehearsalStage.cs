@@ -123,31 +123,38 @@ public static class RehearsalStage
         YearTargets targets = new(house.Input.Schedule, weather);
         int cold = DayOf(weather, targets, low: true), hot = DayOf(weather, targets, low: false);
         bool[] travels = [.. program.Actuators.Select(a => ProgramCompiler.Moves(a.Kind))];
-        int heater = Largest(plant, program), curtain = IndexOf(program, ActuatorKind.Curtain), pump = IndexOf(program, ActuatorKind.WetWallPump);
+        int heater = Largest(plant, program), pump = IndexOf(program, ActuatorKind.WetWallPump);
+        int first = IndexOf(program, ActuatorKind.Curtain), second = IndexOf(program, ActuatorKind.SecondCurtain);
+        int[] curtains = [.. new[] { first, second }.Where(i => i >= 0)];
         List<Plan> all = [];
         if (heater >= 0)
         {
-            all.Add(Cold("heater-dead", $"{program.Actuators[heater].Id} does not light on the coldest night", s => new Dead(s, curtain, heater)));
+            all.Add(Cold("heater-dead", $"{program.Actuators[heater].Id} does not light on the coldest night", s => new Dead(s, curtains, heater)));
         }
 
-        all.Add(Cold("power-out-cold", "power fails at two in the coldest night: no heat, no air, curtain and louver stay as they are", s => new Outage(s, curtain, travels)));
-        if (curtain >= 0)
+        all.Add(Cold("power-out-cold", "power fails at two in the coldest night: no heat, no air, curtain and louver stay as they are", s => new Outage(s, curtains, travels)));
+        if (first >= 0)
         {
-            all.Add(Cold("curtain-stuck", "the curtain stays open on the coldest night", s => new Dead(s, curtain, curtain)) with { SetsCurtain = false });
+            all.Add(Cold("curtain-stuck", second < 0 ? "the curtain stays open on the coldest night" : "the first curtain stays open on the coldest night", s => new Dead(s, curtains, first)) with { SetsCurtain = false });
         }
 
-        all.Add(Cold("sensor-dead-cold", "the temperature sensor fails at two in the coldest night", s => new Deaf(s, curtain)));
-        all.Add(Hot("power-out-hot", "power fails at noon of the hottest day for four hours: fans and water stop, louver and curtain stay as they are", s => new Outage(s, curtain, travels)));
+        if (second >= 0)
+        {
+            all.Add(Cold("second-curtain-stuck", "the second curtain stays open on the coldest night", s => new Dead(s, curtains, second)) with { SetsCurtain = false });
+        }
+
+        all.Add(Cold("sensor-dead-cold", "the temperature sensor fails at two in the coldest night", s => new Deaf(s, curtains)));
+        all.Add(Hot("power-out-hot", "power fails at noon of the hottest day for four hours: fans and water stop, louver and curtain stay as they are", s => new Outage(s, curtains, travels)));
         if (pump >= 0)
         {
-            all.Add(Hot("pump-dead", "the wet wall's pump stops at noon of the hottest day", s => new Dead(s, curtain, pump)));
+            all.Add(Hot("pump-dead", "the wet wall's pump stops at noon of the hottest day", s => new Dead(s, curtains, pump)));
         }
 
         return all;
 
-        Plan Cold(string id, string what, Func<Supposed, Failure> fails) => new(id, what, cold, Night, MinutesInDay - Night, FrostC, true, curtain >= 0, fails);
+        Plan Cold(string id, string what, Func<Supposed, Failure> fails) => new(id, what, cold, Night, MinutesInDay - Night, FrostC, true, curtains.Length > 0, fails);
 
-        Plan Hot(string id, string what, Func<Supposed, Failure> fails) => new(id, what, hot, Noon, OutageMinutes, ScorchC, false, curtain >= 0, fails);
+        Plan Hot(string id, string what, Func<Supposed, Failure> fails) => new(id, what, hot, Noon, OutageMinutes, ScorchC, false, curtains.Length > 0, fails);
     }
 
     // The day with a crop whose own minutes hold the coldest or hottest outside air; of all days when nothing ever grows.

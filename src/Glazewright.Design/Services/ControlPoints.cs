@@ -60,6 +60,7 @@ internal static class ControlPoints
         ActuatorKind.Heater => ("Heater", 1, 1, "call; burner fault. High limit and flame safeguard stay hard-wired"),
         ActuatorKind.BenchPipe => ("Bench pipe", 1, 1, "pump; low-water fault"),
         ActuatorKind.Curtain => ("Curtain", 2, 2, "open and close; limit switches"),
+        ActuatorKind.SecondCurtain => ("Second curtain", 2, 2, "open and close; limit switches"),
         ActuatorKind.Circulation => ("Circulation fans", 1, 1, "start; current"),
         ActuatorKind.PressureFan => ("Filter fan", 1, 1, "start; current. Off in the exhaust mode"),
         ActuatorKind.RoofVent or ActuatorKind.SideVent => (kind == ActuatorKind.RoofVent ? "Roof vent" : "Side vent", 2, 2, "open and close; end switches"),

@@ -32,13 +32,14 @@ internal sealed class LoadPlaces(FormResult form, EqList<PlantResult> plants, Eq
             "louver" => placed.Where(p => p.Kind == PlacedKind.Louver),
             "wet-wall-pump" => placed.Where(p => p.Kind == PlacedKind.WetWall),
             "fog-pump" => placed.Where(p => p.Kind == PlacedKind.FogLine),
-            "curtain-drive" => placed.Where(p => p.Kind == PlacedKind.Curtain),
+            "curtain-drive" => placed.Where(p => p.Kind == PlacedKind.Curtain && !p.Id.EndsWith("/second-curtain", StringComparison.Ordinal)),
+            "second-curtain-drive" => placed.Where(p => p.Id.EndsWith("/second-curtain", StringComparison.Ordinal)),
             "circulation" => placed.Where(p => p.Kind == PlacedKind.CirculationFan),
             "oscillating" => placed.Where(p => p.Kind == PlacedKind.OscillatingFan),
             _ when FansOf(plant, name) is { Count: > 0 } fans => fans.SelectMany(f => placed.Where(p => p.Id == f)),
             _ => placed.Where(p => p.Id == line.Id),
         };
-        bool atEdge = name is "wet-wall-pump" or "fog-pump" or "curtain-drive";
+        bool atEdge = name is "wet-wall-pump" or "fog-pump" or "curtain-drive" or "second-curtain-drive";
         List<Point3> spots = [.. items.Select(p => Range(building, atEdge ? Edge(p) : Centre(p))).Take(line.Count)];
         bool known = spots.Count == line.Count;
         while (spots.Count < line.Count)

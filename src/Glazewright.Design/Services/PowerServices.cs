@@ -28,7 +28,7 @@ internal static class PowerServices
             {
                 "lamps" => LoadKind.GrowLamps,
                 "control" => LoadKind.Electronics,
-                "louver" or "curtain-drive" or "vent-drives" => LoadKind.ShortTimeMotor,
+                "louver" or "curtain-drive" or "second-curtain-drive" or "vent-drives" => LoadKind.ShortTimeMotor,
                 _ => LoadKind.Motor,
             };
         double sizeHp = kind is LoadKind.Motor or LoadKind.ShortTimeMotor ? MotorTable.SizeHp(load.RunningW, load.ThreePhase) ?? 0 : 0;

@@ -22,6 +22,14 @@ internal static class EquipmentTakeoff
             book.Add(ScopeSystem.Curtain, "curtain/drive", "Curtain drive, shafts, limit switches", curtain.Layers, "each", id);
         }
 
+        if (plant.SecondCurtain is { } second)
+        {
+            book.Add(ScopeSystem.Curtain, "curtain/cloth", "Cloth of the second curtain with seals", second.AreaM2 * 1.08, "m²", $"{id}: {second.Entry}, area drawn, 8 % for seals and hems");
+            book.Add(ScopeSystem.Curtain, "curtain/wire", "Support wire and end fixings",
+                Math.Ceiling(house.WidthM / TakeoffRules.CurtainWireM) * house.LengthM, "m", $"{id}: every {book.Size(TakeoffRules.CurtainWireM)}");
+            book.Add(ScopeSystem.Curtain, "curtain/drive", "Curtain drive, shafts, limit switches", 1, "each", id);
+        }
+
         if (plant.Circulation is { } air)
         {
             book.Add(ScopeSystem.AirAndLamps, "air/circulation-fan", "Circulation fan, guarded, hung", air.Count, "each", $"{id}: {air.Entry}");

@@ -49,7 +49,8 @@ public sealed record DayReplay(
             minutes[m] = new ReplayMinute(
                 run.State.AirBelowC, run.State.RelativeHumidityBelowPercent(forcing.PressurePa), run.State.AirAboveC, forcing.OutsideC,
                 weather.GhiWm2[minute], ask.Period < 0 ? double.NaN : ask.TemperatureC, ask.HumidityPercent > 0 ? ask.HumidityPercent : double.NaN,
-                ask.Empty, run.Plant.HeatW, run.Plant.FlowM3PerS, run.Plant.CurtainFraction, run.Plant.CoolingFraction, run.Plant.PowerW);
+                ask.Empty, run.Plant.HeatW, run.Plant.FlowM3PerS, run.Plant.CurtainFraction, run.Plant.CoolingFraction, run.Plant.PowerW,
+                run.Plant.SecondCurtainFraction);
         }
 
         return new DayReplay(input.House, day, EqList.Own(minutes), program.Actuators.Select(a => a.Id).ToEqList(), spells.Close(minutes.Length));
@@ -70,6 +71,7 @@ public sealed record DayReplay(
 /// <param name="CurtainFraction">Curtain drawn.</param>
 /// <param name="CoolingFraction">Wet wall or fog, share of the minute on.</param>
 /// <param name="PowerW">Electric power.</param>
+/// <param name="SecondCurtainFraction">Second curtain drawn; 0 without one that moves by itself.</param>
 public readonly record struct ReplayMinute(
     double InsideC,
     double InsideRhPercent,
@@ -83,7 +85,8 @@ public readonly record struct ReplayMinute(
     double FlowM3PerS,
     double CurtainFraction,
     double CoolingFraction,
-    double PowerW);
+    double PowerW,
+    double SecondCurtainFraction = 0);
 
 /// <summary>A stretch of minutes in which an actuator was told one thing for one kind of reason.</summary>
 /// <param name="Actuator">Its place in the program's order.</param>

@@ -17,6 +17,7 @@ namespace Glazewright.Design.Year;
 /// <param name="CurtainCovers">Share of the floor that the drawn curtain covers, edges left open.</param>
 /// <param name="DoorM2">Doors that stand open in sales weeks, m².</param>
 /// <param name="WindFactor">Wind at the house over wind at the station.</param>
+/// <param name="SecondCovers">Share of the floor that the second curtain covers when it is drawn.</param>
 internal sealed record YearHouse(
     HouseParameters Parameters,
     double LevelM,
@@ -25,7 +26,8 @@ internal sealed record YearHouse(
     EqList<OpaqueFace> OpaqueFaces,
     double CurtainCovers,
     double DoorM2,
-    double WindFactor)
+    double WindFactor,
+    double SecondCovers)
 {
     private const double FilmsM2KPerW = 0.168; // 1/8 + 1/23: the standard films that a stated U contains
     private const double DoorU = 2.5; // insulated metal door in its frame, W/m²K (common practice)
@@ -77,6 +79,7 @@ internal sealed record YearHouse(
             UpperOpaque = opaqueAbove.Part(),
             LowerOpaque = opaqueBelow.Part(),
             Curtain = Cloth(plant.Curtain),
+            SecondCurtain = plant.SecondCurtain is null ? null : Cloth(plant.SecondCurtain),
             CurtainTravelM = form.WidthM,
             FloorToCurtainViewFraction = View(form.WidthM, form.LengthM, levelM),
             EdgeLossWPerK = form.PerimeterM * (input.EdgeInsulated ? 0.7 : 1.4),
@@ -93,7 +96,8 @@ internal sealed record YearHouse(
             faces.ToEqList(),
             plant.Curtain is null ? 0 : Math.Min(plant.Curtain.AreaM2 / floorM2, 1),
             doorM2,
-            WindAt(input.Exposure, Math.Max(form.Roof.RidgeM, 2)));
+            WindAt(input.Exposure, Math.Max(form.Roof.RidgeM, 2)),
+            plant.SecondCurtain is null ? 0 : Math.Min(plant.SecondCurtain.AreaM2 / floorM2, 1));
     }
 
     private static double Share(double aboveM2, double belowM2) => aboveM2 + belowM2 > 0 ? aboveM2 / (aboveM2 + belowM2) : 1;
@@ -112,18 +116,16 @@ internal sealed record YearHouse(
             return new CurtainCloth();
         }
 
-        // A second cloth: its facing pair halves what passes by radiation and by air.
-        double layers = Math.Max(plant.Layers, 1);
-        double emissivity = plant.EmissivityFraction / (1 + (layers - 1) * (2 - plant.EmissivityFraction));
-        return new CurtainCloth
+        CurtainCloth one = new()
         {
-            UpperEmissivity = emissivity,
-            LowerEmissivity = emissivity,
-            LongWaveTransmittance = Math.Min(0.02 + plant.OpennessFraction, 1) / layers,
-            CapacityJPerM2K = 300 * layers,
-            PermeabilityMPerSK = (0.05e-3 + 1e-3 * plant.OpennessFraction) / layers,
-            PorosityFraction = Math.Max(plant.OpennessFraction, 0.002) / layers,
+            UpperEmissivity = plant.EmissivityFraction,
+            LowerEmissivity = plant.EmissivityFraction,
+            LongWaveTransmittance = Math.Min(0.02 + plant.OpennessFraction, 1),
+            CapacityJPerM2K = 300,
+            PermeabilityMPerSK = 0.05e-3 + 1e-3 * plant.OpennessFraction,
+            PorosityFraction = Math.Max(plant.OpennessFraction, 0.002),
         };
+        return plant.Layers > 1 ? CurtainPair.Both(one, one) : one;
     }
 
     /// <summary>Share of a wall zone's area above a height.</summary>

@@ -18,8 +18,8 @@ internal sealed class YearPlant
 
     private readonly EqList<Actuator> actuators;
     private readonly Motor[] motors;
-    private readonly double pipeW, curtainDriveW, pumpW, fogPumpW, fogKgPerS, fogEfficiency, pressureW, pressureM3PerS, fullLampW, fullStirW;
-    private readonly double roofVentM2, sideVentM2, louverM2, doorM2, curtainCovers;
+    private readonly double pipeW, curtainDriveW, secondDriveW, pumpW, fogPumpW, fogKgPerS, fogEfficiency, pressureW, pressureM3PerS, fullLampW, fullStirW;
+    private readonly double roofVentM2, sideVentM2, louverM2, doorM2, curtainCovers, secondCovers;
     private readonly double[] flow, flowWet, power, powerWet, effectiveness, staticPa;
     private readonly int fanCount;
     private readonly bool hasLouver;
@@ -34,6 +34,7 @@ internal sealed class YearPlant
         actuators = program.Actuators;
         pipeW = plant.BenchPipeW;
         curtainDriveW = plant.Curtain?.DriveW ?? 0;
+        secondDriveW = plant.SecondCurtain?.DriveW ?? 0;
         pumpW = plant.WetWall?.Choice.PumpW ?? 0;
         fogPumpW = plant.Fog?.Choice.PumpW ?? 0;
         fogKgPerS = plant.Fog?.Choice.KgPerS ?? 0;
@@ -51,6 +52,7 @@ internal sealed class YearPlant
         doseFullKgPerS = plant.Co2?.DoseKgPerS ?? 0;
         doorM2 = house.DoorM2;
         curtainCovers = house.CurtainCovers;
+        secondCovers = house.SecondCovers;
         motors = new Motor[actuators.Count];
         told = new int[actuators.Count];
         ExhaustPlant? exhaust = plant.Exhaust?.Choice;
@@ -112,6 +114,9 @@ internal sealed class YearPlant
     /// <summary>Curtain, mean of the minute.</summary>
     public double CurtainFraction { get; private set; }
 
+    /// <summary>Second curtain, mean of the minute; 0 without one.</summary>
+    public double SecondCurtainFraction { get; private set; }
+
     /// <summary>Wet wall or fog, share of the minute on.</summary>
     public double CoolingFraction { get; private set; }
 
@@ -167,6 +172,7 @@ internal sealed class YearPlant
         f.RoofVentM2 = m.Roof * roofVentM2;
         f.SideVentM2 = m.Side * sideVentM2 + (m.Fans > 0 ? 0 : m.Louver * louverM2) + (doorsOpen ? doorM2 : 0);
         f.CurtainClosedFraction = m.Curtain * curtainCovers;
+        f.SecondCurtainClosedFraction = m.SecondCurtain * secondCovers;
         HeatW = heat;
     }
 
@@ -228,6 +234,10 @@ internal sealed class YearPlant
                     m.Curtain = mean;
                     m.Electric += motor.Moving ? curtainDriveW : 0;
                     break;
+                case ActuatorKind.SecondCurtain:
+                    m.SecondCurtain = mean;
+                    m.Electric += motor.Moving ? secondDriveW : 0;
+                    break;
                 case ActuatorKind.Circulation:
                     m.Circulation = mean;
                     break;
@@ -260,6 +270,7 @@ internal sealed class YearPlant
         FuelW = m.Fuel + m.Pipe / BoilerEfficiency;
         DoseKgPerS = m.Dose * doseFullKgPerS;
         CurtainFraction = m.Curtain;
+        SecondCurtainFraction = m.SecondCurtain;
         CoolingFraction = Math.Max(m.Pump, m.Fog);
         AllCooling = allCooling;
         AllHeating = allHeating || !anyHeater;
@@ -404,7 +415,7 @@ internal sealed class YearPlant
     /// <summary>What the equipment did over a step, means of it.</summary>
     private struct Means
     {
-        public double Fans, Pump, Fog, Heat, Fuel, Electric, Pipe, Circulation, Pressure, Lamps, Dryer, Dose, Louver, Roof, Side, Curtain;
+        public double Fans, Pump, Fog, Heat, Fuel, Electric, Pipe, Circulation, Pressure, Lamps, Dryer, Dose, Louver, Roof, Side, Curtain, SecondCurtain;
         public double FanW, StirW, PadAtFlow;
     }
 

@@ -142,6 +142,7 @@ public sealed record MotorCounters(string Actuator, double RuntimeH, int Starts)
 /// <param name="CurtainFraction">Curtain drawn.</param>
 /// <param name="CoolingFraction">Wet wall or fog on.</param>
 /// <param name="DepartureK">Air at the crop less the target; an empty house is never too warm, K.</param>
+/// <param name="SecondCurtainFraction">Second curtain drawn; null without one that moves by itself.</param>
 public sealed record HourColumns(
     EqList<float> InsideC,
     EqList<float> InsideRhPercent,
@@ -152,4 +153,5 @@ public sealed record HourColumns(
     EqList<float> AirFlowM3PerS,
     EqList<float> CurtainFraction,
     EqList<float> CoolingFraction,
-    EqList<float> DepartureK);
+    EqList<float> DepartureK,
+    EqList<float>? SecondCurtainFraction = null);

@@ -35,14 +35,14 @@ internal sealed class YearRun
     private readonly int[] readings = new int[YearSensors.Count];
     private readonly Command[] commands;
     private readonly double[] deepC = new double[YearTargets.Days];
-    private readonly float[][] hours = new float[10][];
-    private readonly double[] hourSums = new double[10];
+    private readonly float[][] hours;
+    private readonly double[] hourSums = new double[11];
     private readonly MonthTally[] months = new MonthTally[12];
     private readonly double wetCoverKg, wetLeafKg;
     private double quarterJ, percentNow;
     private HeatBalance balance;
     private int coldAfterFansMinutes, frostAfterFansMinutes, minutesSinceFans, frostAfterCurtainMinutes, minutesSinceOpening = 1440;
-    private double curtainBefore;
+    private double curtainBefore, secondBefore;
     private int month;
     private bool hottestPlanted;
 
@@ -69,6 +69,7 @@ internal sealed class YearRun
         model = new HouseModel(House.Parameters);
         Held = new HeldBook(input.Schedule.Count);
         lightMolPerW = PlantLight.MicromolPerJoule * 1e-6 * StepS / floorM2;
+        hours = new float[plant.SecondCurtain is null ? 10 : 11][];
         for (int i = 0; i < hours.Length; i++)
         {
             hours[i] = new float[YearTargets.Days * 24];
@@ -139,6 +140,8 @@ internal sealed class YearRun
     public int HighestMinute { get; private set; }
 
     public float[] Column(int index) => hours[index];
+
+    public float[]? SecondCurtain => hours.Length > 10 ? hours[10] : null;
 
     /// <summary>State at the start of each day of the year.</summary>
     public IReadOnlyList<YearSnapshot> Midnights => midnights;
@@ -259,7 +262,7 @@ internal sealed class YearRun
         HouseState sensed = Cells is null ? state : Cells.Sensed;
         // The coil takes more from damp air, nothing from air drier than itself.
         forcing.DryingKgPerS *= DehumidifierCoil.ShareOfRated(sensed.HumidityRatioBelow);
-        sun.Into(minute, Plant.CurtainFraction, crop?.PlantedFraction ?? 0, crop?.LeafAreaIndex ?? 0, ref forcing);
+        sun.Into(minute, Plant.CurtainFraction, Plant.SecondCurtainFraction, crop?.PlantedFraction ?? 0, crop?.LeafAreaIndex ?? 0, ref forcing);
         double outsideKgPerS;
         if (Cells is { } cells)
         {
@@ -351,8 +354,8 @@ internal sealed class YearRun
         WaterMissedKg += Math.Abs(x.WaterResidualKgPerS) * StepS;
 
         frostAfterFansMinutes += airC <= 0 && minutesSinceFans <= 10 ? 1 : 0;
-        minutesSinceOpening = Plant.CurtainFraction < curtainBefore ? 0 : minutesSinceOpening + 1;
-        curtainBefore = Plant.CurtainFraction;
+        minutesSinceOpening = Plant.CurtainFraction < curtainBefore || Plant.SecondCurtainFraction < secondBefore ? 0 : minutesSinceOpening + 1;
+        (curtainBefore, secondBefore) = (Plant.CurtainFraction, Plant.SecondCurtainFraction);
         frostAfterCurtainMinutes += airC <= 0 && minutesSinceOpening <= 10 ? 1 : 0;
         if (forcing.PositivePressureM3PerS > 0)
         {
@@ -370,6 +373,7 @@ internal sealed class YearRun
         hourSums[7] += Plant.CurtainFraction;
         hourSums[8] += Plant.CoolingFraction;
         hourSums[9] += ask.DepartureK(airC);
+        hourSums[10] += Plant.SecondCurtainFraction;
         if (minute % 60 == 59)
         {
             for (int i = 0; i < hours.Length; i++)

@@ -57,7 +57,7 @@ public static class YearStage
             new HourColumns(
                 EqList.Own(run.Column(0)), EqList.Own(run.Column(1)), EqList.Own(run.Column(2)), EqList.Own(run.Column(3)), EqList.Own(run.Column(4)),
                 EqList.Own(run.Column(5)), EqList.Own(run.Column(6)), EqList.Own(run.Column(7)), EqList.Own(run.Column(8)),
-                EqList.Own(run.Column(9))),
+                EqList.Own(run.Column(9)), run.SecondCurtain is { } second ? EqList.Own(second) : null),
             months.Sum(m => m.HeatJ),
             months.Sum(m => m.FuelJ),
             months.Sum(m => m.PowerJ),

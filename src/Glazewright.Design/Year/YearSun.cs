@@ -13,7 +13,8 @@ internal sealed class YearSun
     private const double OuterAbsorptance = 0.4; // light-coloured panel, weathered (common practice)
 
     private readonly double[] open, drawn;
-    private readonly double[] openDiffuse, drawnDiffuse; // three rows of Parts: dome, horizon, ground
+    private readonly double[]? second, both; // with a second curtain that moves by itself
+    private readonly double[] openDiffuse, drawnDiffuse, secondDiffuse, bothDiffuse; // three rows of Parts: dome, horizon, ground
     private readonly int azimuths, elevations;
     private readonly double perAzimuthDeg, perElevationDeg, bearingDeg, bearingSine, bearingCosine, albedo, extinction;
     private readonly double domeAboveM2, domeBelowM2, groundAboveM2, groundBelowM2; // opaque faces, by what they see, × absorptance
@@ -41,6 +42,10 @@ internal sealed class YearSun
         drawn = Flatten(table.CurtainDrawn.Beam);
         openDiffuse = Flatten([table.CurtainOpen.Sky, table.CurtainOpen.Horizon, table.CurtainOpen.Ground]);
         drawnDiffuse = Flatten([table.CurtainDrawn.Sky, table.CurtainDrawn.Horizon, table.CurtainDrawn.Ground]);
+        second = table.SecondDrawn is { } alone ? Flatten(alone.Beam) : null;
+        both = table.BothDrawn is { } pair ? Flatten(pair.Beam) : null;
+        secondDiffuse = table.SecondDrawn is { } x ? Flatten([x.Sky, x.Horizon, x.Ground]) : [];
+        bothDiffuse = table.BothDrawn is { } y ? Flatten([y.Sky, y.Horizon, y.Ground]) : [];
         domeAboveM2 = faces.Sum(f => OuterAbsorptance * f.AboveM2 * (1 + f.NormalZ) / 2);
         domeBelowM2 = faces.Sum(f => OuterAbsorptance * f.BelowM2 * (1 + f.NormalZ) / 2);
         groundAboveM2 = faces.Sum(f => OuterAbsorptance * f.AboveM2 * (1 - f.NormalZ) / 2);
@@ -54,10 +59,11 @@ internal sealed class YearSun
     /// <summary>Puts the sun of a minute into the forcing.</summary>
     /// <param name="minute">Minute of the year.</param>
     /// <param name="curtainFraction">How far the curtain is drawn.</param>
+    /// <param name="secondFraction">How far the second curtain is drawn.</param>
     /// <param name="plantedFraction">Share of the floor that is crop.</param>
     /// <param name="leafAreaIndex">Leaf area over planted area.</param>
     /// <param name="forcing">The sun fields are set.</param>
-    public void Into(int minute, double curtainFraction, double plantedFraction, double leafAreaIndex, ref HouseForcing forcing)
+    public void Into(int minute, double curtainFraction, double secondFraction, double plantedFraction, double leafAreaIndex, ref HouseForcing forcing)
     {
         double global = weather.GhiWm2[minute];
         if (global <= 0)
@@ -70,12 +76,19 @@ internal sealed class YearSun
 
         double fromSun = weather.FromSunWm2[minute], dome = weather.DomeWm2[minute], horizon = weather.HorizonWm2[minute], ground = global * albedo;
         Span<double> now = stackalloc double[Parts];
-        Diffuse(openDiffuse, 1 - curtainFraction, dome, horizon, ground, now);
+        double uncovered = 1 - curtainFraction, secondShare = 0, bothShare = 0;
+        if (second is not null)
+        {
+            CurtainShares shares = CurtainShares.Of(curtainFraction, secondFraction);
+            (uncovered, curtainFraction, secondShare, bothShare) = (shares.Open, shares.First, shares.Second, shares.Both);
+        }
+
+        Diffuse(openDiffuse, uncovered, dome, horizon, ground, now);
         Beam beam = default;
         if (fromSun > 0)
         {
             beam = Place(fromSun, weather.SunAzimuthDeg[minute] - bearingDeg, weather.SunElevationDeg[minute]);
-            beam.Add(open, 1 - curtainFraction, now);
+            beam.Add(open, uncovered, now);
         }
 
         if (curtainFraction > 0)
@@ -84,6 +97,24 @@ internal sealed class YearSun
             if (fromSun > 0)
             {
                 beam.Add(drawn, curtainFraction, now);
+            }
+        }
+
+        if (secondShare > 0)
+        {
+            Diffuse(secondDiffuse, secondShare, dome, horizon, ground, now);
+            if (fromSun > 0)
+            {
+                beam.Add(second!, secondShare, now);
+            }
+        }
+
+        if (bothShare > 0)
+        {
+            Diffuse(bothDiffuse, bothShare, dome, horizon, ground, now);
+            if (fromSun > 0)
+            {
+                beam.Add(both!, bothShare, now);
             }
         }
 

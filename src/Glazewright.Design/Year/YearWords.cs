@@ -165,9 +165,14 @@ internal static class YearWords
                 : "Shared walls count as no loss; the breathing of crop and substrate at night is not counted in the carbon dioxide.",
             "Sensors are taken as aspirated: 90 s lag, 0.1 K and 1 % steps, no drift.",
         ];
-        if (plant.Curtain is { Layers: > 1 })
+        if (plant.Curtain is { Layers: > 1 } || plant.SecondCurtain is not null)
         {
-            words.Add("Two cloths are reckoned as one of half the long-wave exchange and half the air through it.");
+            words.Add("Where two cloths are drawn they are reckoned as one with still air between them; the air between has no temperature of its own, and dew forms at their mean.");
+        }
+
+        if (plant.SecondCurtain is not null)
+        {
+            words.Add("Both curtains are drawn from the same side; with one drawn, the other's parked bundles give no shade.");
         }
 
         if (plant.BenchPipeW > 0)

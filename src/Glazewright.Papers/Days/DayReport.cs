@@ -61,21 +61,32 @@ public static class DayReport
     public static string Minutes(DayReplay replay)
     {
         ArgumentNullException.ThrowIfNull(replay);
-        CsvText table = new(
+        // One column more, and only where a second curtain moves by itself.
+        bool two = HasSecondCurtain(replay);
+        CsvText table = new([
             "minute", "inside_c", "inside_rh_percent", "above_curtain_c", "outside_c", "sun_w_m2", "target_c", "target_rh_percent", "heat_w", "exhaust_m3_s",
-            "curtain_fraction", "wet_wall_or_fog_fraction", "power_w");
+            "curtain_fraction", "wet_wall_or_fog_fraction", "power_w", .. two ? (string[])["second_curtain_fraction"] : []]);
         for (int m = 0; m < replay.Minutes.Count; m++)
         {
             ReplayMinute x = replay.Minutes[m];
             table.Cell(Clock(m)).Cell(x.InsideC, 2).Cell(x.InsideRhPercent, 1).Cell(x.UpperC, 2).Cell(x.OutsideC, 2).Cell(x.SunWm2, 0);
             Maybe(x.TargetC, 2);
             Maybe(x.TargetRhPercent, 1);
-            table.Cell(x.HeatW, 0).Cell(x.FlowM3PerS, 2).Cell(x.CurtainFraction, 3).Cell(x.CoolingFraction, 3).Cell(x.PowerW, 0).End();
+            table.Cell(x.HeatW, 0).Cell(x.FlowM3PerS, 2).Cell(x.CurtainFraction, 3).Cell(x.CoolingFraction, 3).Cell(x.PowerW, 0);
+            (two ? table.Cell(x.SecondCurtainFraction, 3) : table).End();
         }
 
         return table.ToString();
 
         void Maybe(double value, int decimals) => _ = double.IsNaN(value) ? table.Cell("") : table.Cell(value, decimals);
+    }
+
+    /// <summary>Whether the house has a second curtain that moves by itself.</summary>
+    /// <param name="replay">The day.</param>
+    public static bool HasSecondCurtain(DayReplay replay)
+    {
+        ArgumentNullException.ThrowIfNull(replay);
+        return replay.Actuators.Contains(replay.House + "/second-curtain");
     }
 
     /// <summary>The day's commands as a table.</summary>

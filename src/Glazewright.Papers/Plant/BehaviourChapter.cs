@@ -82,6 +82,20 @@ internal static class BehaviourChapter
                 $"On the design night with the heat the drawn house asks; fully open that heat holds {said.Text(c.HalfOpenC, Unit.Celsius)}. Drawing it saves {Said.Percent(c.NightSavedFraction)} % that night. By warmth alone a gap passes little air: what is felt when a cloth opens comes from fans and from the cold air that drops at once. Parked it is about {said.Text(c.StackM, Unit.Metre)} wide, {Said.Percent(c.StackShadeFraction)} % of the floor in its shade from above. Keep heaters, flues and lamps out of its clearance; open it slowly and in steps.");
         }
 
+        if (b.Curtain?.Two is { } two)
+        {
+            yield return new Block.Heading(2, "Two curtains, each alone and both");
+            yield return new Block.TableOf(new Table(
+                [new Column("Drawn", 44), new Column("Saved on the design night", 64, Along.End), new Column("Sun kept from the crop", 64, Along.End)],
+                [
+                    ["the first", Said.Percent(two.FirstSavedFraction) + " %", Said.Percent(two.FirstShadeFraction) + " %"],
+                    ["the second", Said.Percent(two.SecondSavedFraction) + " %", Said.Percent(two.SecondShadeFraction) + " %"],
+                    ["both", Said.Percent(two.BothSavedFraction) + " %", Said.Percent(two.BothShadeFraction) + " %"],
+                ]));
+            yield return new Block.Paragraph(
+                "By the trade's resistance of a cloth with still air, one after the other; what a weave leaves open passes as if there were no cloth. Each has its own drive and command; the bundles park one under the other at the same frame.");
+        }
+
         if (b.Pressure is { } p)
         {
             yield return new Block.Heading(2, "Filter-fan pressure in wind");

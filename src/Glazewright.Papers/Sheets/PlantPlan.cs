@@ -67,9 +67,12 @@ public static class PlantPlan
 
         Entity[] numbers = [.. HousePlan.Numbers(b, kinds, scale)];
         all.AddRange(numbers);
-        if (house.Layout.Placed.FirstOrDefault(p => p.Kind == PlacedKind.Curtain) is { } curtain)
+        List<Spot> taken = [.. numbers.OfType<Entity.Label>().Select(l => l.At)];
+        foreach (PlacedItem curtain in house.Layout.Placed.Where(p => p.Kind == PlacedKind.Curtain))
         {
-            all.AddRange(Drive(curtain, [.. numbers.OfType<Entity.Label>().Select(l => l.At)], At, mm));
+            Entity[] drive = [.. Drive(curtain, [.. taken], At, mm)];
+            all.AddRange(drive);
+            taken.AddRange(drive.OfType<Entity.Label>().Select(l => l.At));
         }
 
         PlacedItem[] fans = [.. house.Layout.Placed.Where(p => p.Kind == PlacedKind.CirculationFan)];
@@ -243,7 +246,7 @@ public static class PlantPlan
                 return $"{Air(c.FlowEachM3PerS)} and {Power(c.PowerEachW)} each, {said.Text(c.CropSpeedMs, Unit.MetrePerSecond)} at the crop";
             case PlacedKind.OscillatingFan when plant.Oscillating is { } o:
                 return $"{Air(o.FlowEachM3PerS)} and {Power(o.PowerEachW)} each, sweeps {said.Round(o.RadiusM, Unit.Metre)}";
-            case PlacedKind.Curtain when plant.Curtain is { } c:
+            case PlacedKind.Curtain when (item.Id.EndsWith("/second-curtain", StringComparison.Ordinal) ? plant.SecondCurtain : plant.Curtain) is { } c:
                 return string.Create(CultureInfo.InvariantCulture, $"{said.Round(c.AreaM2, Unit.SquareMetre)}, {c.Layers} cloth{(c.Layers > 1 ? "s" : "")}, drawn in {c.TravelS:0} s, drive M {c.DriveW:0} W");
             case PlacedKind.FogLine when plant.Fog?.Choice is { } f:
                 return string.Create(CultureInfo.InvariantCulture, $"{f.Nozzles} nozzles on {count} line{(count > 1 ? "s" : "")}, pump {f.PumpW:0} W; high pressure injects: hospital at once");

@@ -111,7 +111,7 @@ internal static class CropFields
         f.TemperatureC("temperature", "28 F", "110 F", temperature, "Air temperature at the crop."),
         100 * f.Fraction("humidity", "0 %", "98 %", humidity, "Relative humidity; 0 % when it does not matter."));
 
-    private static DayMark Mark(TimeOfDay time) => time switch
+    internal static DayMark Mark(TimeOfDay time) => time switch
     {
         TimeOfDay.Clock clock => new DayMark.Clock(clock.Minutes % 1440),
         TimeOfDay.Sun { IsSunrise: true } sun => new DayMark.Sunrise(sun.OffsetMinutes),

@@ -41,7 +41,7 @@ internal static class EquipmentFields
         WordOrList<FixedItem> heaters = f.WordOrSeveral("heaters", s_sizeOrNone, "size", 12, "Unit heaters: size them, none, or which.", i => Item(i, [.. c.Heaters.Select(e => e.Id)], ProgramStage.MostHeaters));
         Units(f, "heaters", "heaters", heaters.Items, ProgramStage.MostHeaters);
         double pipeW = f.PowerW("benchPipe", "0 kBtu/h", "5000 kBtu/h", "0 kBtu/h", "Hot-water pipe under the benches, output.");
-        int curtains = f.Whole("curtains", 0, 2, 1, "Number of curtains.");
+        int curtains = f.Whole("curtains", 0, 2, 1, "Number of curtains. Two are of one cloth and move alike, unless secondCurtain says otherwise.");
         string cloth = f.Word("curtainCloth", [.. c.Curtains.Select(e => e.Id)], "", "Curtain cloth.");
         double curtainM = f.LengthMOrBlank("curtainHeight", "3 ft", "40 ft", "placed under the lower eave", "Height of the (first) curtain.") ?? 0;
         if (roofed && curtains > 0 && curtainM >= lowerEaveM)
@@ -49,6 +49,7 @@ internal static class EquipmentFields
             f.Add(FaultKind.DoesNotFit, "curtainHeight", $"a curtain at {FeetInches.Format(curtainM)} lies above the lower eave at {FeetInches.Format(lowerEaveM)}", $"{FeetInches.Format(lowerEaveM - 0.1524)} or lower, or left out");
         }
 
+        SecondCurtain? second = CurtainFields.Second(f, curtains, curtainM > 0 ? curtainM : roofed ? lowerEaveM - 0.15 : 0, c);
         WordOrList<FixedItem> circulation = f.WordOrSeveral("circulation", s_sizeOrNone, "size", 6, "Circulation fans: size them, none, or which.", i => Item(i, [.. c.Circulation.Select(e => e.Id)], 200));
         double pressurePa = f.PressurePa("positivePressure", "0 inwg", "0.1 inwg", "0 inwg", "Pressure to hold with a filter fan while the exhaust is off; 0 for none.");
         double lampW = f.PowerW("lamps", "0 kW", "1000 kW", "0 kW", "Lamps, electric power.");
@@ -64,7 +65,7 @@ internal static class EquipmentFields
         return new EquipmentChoice(
             exhaust.Word != "none", exhaust.Items, end == FanEnd.End1 ? FaceName.End1 : FaceName.End2, endSource, shade, riseK,
             wet, pad, padWidthM, padHeightM, fog, fogEntry, nozzles, heaters.Word != "none", heaters.Items, pipeW, curtains, cloth, curtainM,
-            circulation.Word != "none", circulation.Items, pressurePa, lampW, pest, porosity, roofVent, sideVent, sealedCombustion, dryerW, co2Ppm, oscillating);
+            circulation.Word != "none", circulation.Items, pressurePa, lampW, pest, porosity, roofVent, sideVent, sealedCombustion, dryerW, co2Ppm, oscillating, second);
     }
 
     // Each fan and heater is an actuator of the house's control program, and that has a limit.
