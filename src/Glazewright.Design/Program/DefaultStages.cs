@@ -161,8 +161,8 @@ internal sealed class DefaultStages
         : null;
 
     /// <summary>
-    /// The second curtain by its purpose. Every cloth is worth drawing in a really cold night, as a second stage below 5 °C; shade goes by light, already a kelvin below the cooling
-    /// threshold; a blackout keeps its hours (common practice).
+    /// The second curtain by its purpose. Every cloth is worth drawing in a really cold night, as a second stage below 5 °C; shade by strong light when cooling has begun, sooner than a
+    /// cloth meant for the nights; a blackout keeps its hours (common practice).
     /// </summary>
     public CurtainControl? SecondCurtain()
     {
@@ -173,7 +173,7 @@ internal sealed class DefaultStages
 
         return cloth.Purpose switch
         {
-            CurtainPurpose.Shade => new CurtainControl(id, 15, 5, 550, -1, 0.95, 0.04, 0.05, 120, true),
+            CurtainPurpose.Shade => new CurtainControl(id, 15, 5, 600, 0.5, 0.95, 0.04, 0.05, 120, true),
             CurtainPurpose.Blackout => new CurtainControl(id, 15, 5, 700, 1, 0, 0.04, 0.05, 120, true, new DarkHours(cloth.DarkFrom!, cloth.DarkTo!)),
             _ => new CurtainControl(id, 15, 5, 700, 1, 0, 0.04, 0.05, 120, true),
         };

@@ -70,7 +70,8 @@ internal ref partial struct StepRun
         // The second waits with opening while the first still opens: the cold air above comes down once, in steps.
         if (_p.SecondCurtain is { } second)
         {
-            bool waits = _p.Curtain is { } other && X(Extra.Curtain + Held.Mode) == CurtainOpen && X(Extra.Curtain + Held.Target) > 0;
+            bool waits = _p.Curtain is { } other && X(Extra.Curtain + Held.Mode) == CurtainOpen
+                && (X(Extra.Curtain + Held.Target) > 0 || (At(other.Actuator, CompiledProgram.Level) > 0 && At(other.Actuator, CompiledProgram.Hand) < 0));
             AskCurtain(second, Extra.SecondCurtain, waits ? _p.Curtain!.Actuator : -1);
         }
     }

@@ -79,7 +79,7 @@ internal static class BehaviourChapter
                     ]),
                 ]));
             yield return new Block.Paragraph(
-                $"On the design night with the heat the drawn house asks; fully open that heat holds {said.Text(c.HalfOpenC, Unit.Celsius)}. Drawing it saves {Said.Percent(c.NightSavedFraction)} % that night. By warmth alone a gap passes little air: what is felt when a cloth opens comes from fans and from the cold air that drops at once. Parked it is about {said.Text(c.StackM, Unit.Metre)} wide, {Said.Percent(c.StackShadeFraction)} % of the floor in its shade from above. Keep heaters, flues and lamps out of its clearance; open it slowly and in steps.");
+                $"On the design night with the heat the drawn house asks; fully open that heat holds {said.Text(c.HalfOpenC, Unit.Celsius)}. Drawing {(c.Two is null ? "it" : "both")} saves {Said.Percent(c.NightSavedFraction)} % that night. By warmth alone a gap passes little air: what is felt when a cloth opens comes from fans and from the cold air that drops at once. Parked it is about {said.Text(c.StackM, Unit.Metre)} wide, {Said.Percent(c.StackShadeFraction)} % of the floor in its shade from above. Keep heaters, flues and lamps out of its clearance; open it slowly and in steps.");
         }
 
         if (b.Curtain?.Two is { } two)

@@ -24,6 +24,11 @@ public class EquipmentGuideTests
         ["Heaters and their vents"] = p => p.Heat!.Choice.Heaters.Count == 2 && p.Heat.Choice.Heaters.All(h => !h.SealedCombustion),
         ["Bench pipes and their boiler"] = p => Math.Abs(p.BenchPipeW - 60 * 293.07107) < 1,
         ["Curtains"] = p => p.Curtain is { Layers: 2, Entry: "curtain-energy-50" },
+        ["A second curtain that moves by itself"] = p => p is
+        {
+            Curtain: { Layers: 1, Entry: "curtain-energy-clear" },
+            SecondCurtain: { Entry: "curtain-shade-60", OpennessFraction: 0.2, EmissivityFraction: 0.5, Purpose: CurtainPurpose.Shade },
+        } && Math.Abs(p.Curtain.HeightM - p.SecondCurtain.HeightM - 0.254) < 1e-9,
         ["Circulation fans"] = p => p.Circulation is { Count: 6, Entry: "circulation-20" },
         ["Oscillating fans"] = p => p.Oscillating is { Count: 4 },
         ["Positive pressure"] = p => p.Pressure is { HeldPa: > 0 },

@@ -41,7 +41,7 @@ internal static class LightJobs
             input, form, Body(form), new LayoutResult("A", [], 0, StageReport.Empty), Views(input, form), Gains(input, form, Body(form)), CancellationToken.None).Table;
     }
 
-    public static HouseViews Views(GainInput input, FormResult form) => HouseViews.Of(new HouseViewsInput(input.House, input.Curtain), form);
+    public static HouseViews Views(GainInput input, FormResult form) => HouseViews.Of(new HouseViewsInput(input.House, input.Curtain, input.SecondCurtain), form);
 
     public static LightMap Map(Job job, double widthM = 0.05)
     {

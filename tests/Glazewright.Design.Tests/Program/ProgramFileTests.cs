@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Program;
 
@@ -64,7 +65,10 @@ public class ProgramFileTests
     {
         JsonNode schema = JsonNode.Parse(ProgramSchema.Write())!;
         JsonObject defs = schema["$defs"]!.AsObject();
-        Walk(JsonNode.Parse(ProgramJson.Write(SampleProgram.Document(true, true)))!, defs["program-document"]!);
+        // Every part that may be left out is there.
+        ProgramDocument whole = SampleProgram.Document(true, true);
+        CurtainControl curtain = whole.Curtain! with { Dark = new DarkHours(new DayMark.Clock(1080), new DayMark.Sunrise(30)) };
+        Walk(JsonNode.Parse(ProgramJson.Write(whole with { Curtain = curtain, SecondCurtain = curtain }))!, defs["program-document"]!);
 
         void Walk(JsonNode? value, JsonNode shape)
         {
