@@ -52,14 +52,14 @@ internal sealed class LogSun
     /// <summary>Sun at the crop under the curtains as they stand, W.</summary>
     /// <param name="i">Step.</param>
     /// <param name="s">What lies under which.</param>
-    public double CropUnderW(int i, CurtainShares s) => s.Open * CropW[i] + s.First * CropDrawnW[i]
-        + s.Second * (CropSecondW?[i] ?? SecondTransmittance * CropW[i]) + s.Both * (CropBothW?[i] ?? SecondTransmittance * CropDrawnW[i]);
+    public double CropUnderW(int i, CurtainShares s) => s.OpenFraction * CropW[i] + s.FirstFraction * CropDrawnW[i]
+        + s.SecondFraction * (CropSecondW?[i] ?? SecondTransmittance * CropW[i]) + s.BothFraction * (CropBothW?[i] ?? SecondTransmittance * CropDrawnW[i]);
 
     /// <summary>Sun taken by the cloths, W: half of what the second does not pass.</summary>
     /// <param name="i">Step.</param>
     /// <param name="s">What lies under which.</param>
     public double InClothsW(int i, CurtainShares s) =>
-        (s.First + s.Both) * CurtainDrawnW[i] + 0.5 * (1 - SecondTransmittance) * (s.Second * CropW[i] + s.Both * CropDrawnW[i]);
+        (s.FirstFraction + s.BothFraction) * CurtainDrawnW[i] + 0.5 * (1 - SecondTransmittance) * (s.SecondFraction * CropW[i] + s.BothFraction * CropDrawnW[i]);
 
     /// <summary>Share of the cover's sun that meets the air above.</summary>
     public double AboveFraction { get; private init; } = 1;

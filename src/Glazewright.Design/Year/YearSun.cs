@@ -80,7 +80,7 @@ internal sealed class YearSun
         if (second is not null)
         {
             CurtainShares shares = CurtainShares.Of(curtainFraction, secondFraction);
-            (uncovered, curtainFraction, secondShare, bothShare) = (shares.Open, shares.First, shares.Second, shares.Both);
+            (uncovered, curtainFraction, secondShare, bothShare) = (shares.OpenFraction, shares.FirstFraction, shares.SecondFraction, shares.BothFraction);
         }
 
         Diffuse(openDiffuse, uncovered, dome, horizon, ground, now);

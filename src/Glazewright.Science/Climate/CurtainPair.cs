@@ -3,19 +3,19 @@ using Glazewright.Science.Guards;
 namespace Glazewright.Science.Climate;
 
 /// <summary>What lies over the floor when two curtains stand somewhere between open and drawn; the shares sum to 1.</summary>
-/// <param name="Open">Under neither cloth.</param>
-/// <param name="First">Under the first alone.</param>
-/// <param name="Second">Under the second alone.</param>
-/// <param name="Both">Under both.</param>
-public readonly record struct CurtainShares(double Open, double First, double Second, double Both)
+/// <param name="OpenFraction">Under neither cloth.</param>
+/// <param name="FirstFraction">Under the first alone.</param>
+/// <param name="SecondFraction">Under the second alone.</param>
+/// <param name="BothFraction">Under both.</param>
+public readonly record struct CurtainShares(double OpenFraction, double FirstFraction, double SecondFraction, double BothFraction)
 {
     /// <summary>Two curtains that are drawn from the same side, as bundles stacked at one truss are: the one drawn less lies all under or over the other.</summary>
-    /// <param name="first">First curtain, 0 open to 1 drawn.</param>
-    /// <param name="second">Second curtain, 0 open to 1 drawn.</param>
+    /// <param name="firstFraction">First curtain, 0 open to 1 drawn.</param>
+    /// <param name="secondFraction">Second curtain, 0 open to 1 drawn.</param>
     /// <returns>The shares.</returns>
-    public static CurtainShares Of(double first, double second) => first >= second
-        ? new(1.0 - first, first - second, 0.0, second)
-        : new(1.0 - second, 0.0, second - first, first);
+    public static CurtainShares Of(double firstFraction, double secondFraction) => firstFraction >= secondFraction
+        ? new(1.0 - firstFraction, firstFraction - secondFraction, 0.0, secondFraction)
+        : new(1.0 - secondFraction, 0.0, secondFraction - firstFraction, firstFraction);
 }
 
 /// <summary>What the model uses of the cloth that is drawn, whole or a mean over two.</summary>

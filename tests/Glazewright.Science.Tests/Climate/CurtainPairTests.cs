@@ -14,10 +14,10 @@ public class CurtainPairTests
     public void Shares_sum_to_one_and_say_where_each_stands(double first, double second)
     {
         CurtainShares s = CurtainShares.Of(first, second);
-        Assert.Equal(1, s.Open + s.First + s.Second + s.Both, 1e-15);
-        Assert.Equal(first, s.First + s.Both, 1e-15);
-        Assert.Equal(second, s.Second + s.Both, 1e-15);
-        Assert.Equal(Math.Min(first, second), s.Both, 1e-15);
+        Assert.Equal(1, s.OpenFraction + s.FirstFraction + s.SecondFraction + s.BothFraction, 1e-15);
+        Assert.Equal(first, s.FirstFraction + s.BothFraction, 1e-15);
+        Assert.Equal(second, s.SecondFraction + s.BothFraction, 1e-15);
+        Assert.Equal(Math.Min(first, second), s.BothFraction, 1e-15);
     }
 
     // The network written out: side, cloth, gap, cloth, side. What the pair passes from its one node is what the chain passes.
