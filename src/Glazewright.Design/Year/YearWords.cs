@@ -93,7 +93,7 @@ internal static class YearWords
             yield return new Finding(
                 "year/heating-limit", h.ColdPlantLimitH > ManyHours ? Severity.Miss : Severity.Near, house,
                 Text($"For {h.ColdPlantLimitH:N0} h it was too cold with every heater on."),
-                "More heat, a second curtain, or a cooler target.", Counted);
+                $"More heat, {Cloth(plant)}, or a cooler target.", Counted);
         }
 
         if (run.ColdAfterFansH > ManyHours)
@@ -152,6 +152,9 @@ internal static class YearWords
             Text($"Energy and water about ${r.CostLow:N0} to ${r.CostHigh:N0} a year at the job's tariffs; dearest month {MonthNames[r.WorstMonth - 1]} (${r.Months[r.WorstMonth - 1].Cost:N0}); peak demand {r.PeakPowerW / 1000:0.0} kW."),
             "", Counted);
     }
+
+    private static string Cloth(PlantResult plant) =>
+        plant.Curtain is null ? "a curtain" : plant.Curtain.Layers > 1 || plant.SecondCurtain is not null ? "tighter curtain edges" : "a second curtain";
 
     public static EqList<string> LeftOut(YearInput input, PlantResult plant)
     {
