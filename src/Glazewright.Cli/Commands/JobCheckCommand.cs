@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using Glazewright.Cli.Running;
+using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
 

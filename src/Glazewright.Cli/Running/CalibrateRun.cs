@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.IO.Compression;
 using Glazewright.Design.Brief;
+using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Calibration;
 using Glazewright.Design.Calibration.Reading;
 using Glazewright.Design.Catalogues;

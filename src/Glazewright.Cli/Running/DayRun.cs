@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Glazewright.Design.Brief;
+using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
 using Glazewright.Design.Program;

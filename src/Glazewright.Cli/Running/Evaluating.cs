@@ -1,4 +1,5 @@
 using System.Reflection;
+using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Pipeline;

@@ -1,3 +1,4 @@
+using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Pipeline;

@@ -7,13 +7,6 @@ using Glazewright.Science.Weather;
 
 namespace Glazewright.Cli.Running;
 
-/// <summary>A job with the weather it stands on, ready to be evaluated.</summary>
-/// <param name="Document">As typed.</param>
-/// <param name="Job">Typed.</param>
-/// <param name="Weather">Its hourly year.</param>
-/// <param name="Defaults">Every default used.</param>
-public sealed record LoadedJob(JobDocument Document, Job Job, WeatherYear Weather, EqList<DefaultUsed> Defaults);
-
 /// <summary>Loads a job file and the weather it names: beside the job, in a folder "weather" there, or in one beside that folder.</summary>
 public static class JobLoading
 {
@@ -51,16 +44,7 @@ public static class JobLoading
 
         List<Fault> faults = [];
         WeatherYear? year = ReadYear(document, path, weatherPath, faults);
-        ReadOutcome<Job> outcome = JobReader.Read(document, year is null ? null : SiteWeather.HintOf(year));
-        // A job whose weather could not be read is not also told that it lacks a latitude.
-        faults.AddRange(outcome.Faults.Where(f => faults.Count == 0 || f.Pointer != "/site/latitude"));
-        if (faults.Count == 0 && outcome.Value is Job job)
-        {
-            year ??= SiteWeather.Synthetic(job.Site);
-            loaded = new LoadedJob(document, job, year, outcome.Defaults);
-        }
-
-        return faults;
+        return LoadedJob.Read(document, year, faults, out _, out loaded);
     }
 
     private static bool TryText(string path, out string text, out Fault? fault)

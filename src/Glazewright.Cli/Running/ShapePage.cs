@@ -1,4 +1,5 @@
 using System.Globalization;
+using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Shape;
 using Glazewright.Science.Shape;

@@ -29,7 +29,7 @@ public static class CoverSheet
         double leftMm = room.Width - AnswersMm - 8;
         if (source.Houses.Count > 0)
         {
-            insets.Add(new Inset(HouseSection.Picture(source, source.Houses[0], leftMm, upperMm - 4), new(room.Left, room.Top)));
+            insets.Add(new Inset(HouseSection.Picture(source.Job, source.Houses[0], leftMm, upperMm - 4), new(room.Left, room.Top)));
         }
 
         QuestionAnswered[] asked = [.. AnswersReport.OpenAnswers(source).Take(MostAnswers)];

@@ -144,6 +144,13 @@ internal enum PaperStage
     Buying,
 }
 
+/// <summary>What a house looks like: enough to draw it before light maps and the year are run.</summary>
+/// <param name="House">The house as asked for.</param>
+/// <param name="Form">Its shape.</param>
+/// <param name="Frame">First structural look.</param>
+/// <param name="Layout">Where its equipment sits.</param>
+public record HouseLook(House House, BuildingForm Form, FrameResult Frame, LayoutResult Layout);
+
 /// <summary>What the stages said of one house.</summary>
 /// <param name="House">The house as asked for.</param>
 /// <param name="Form">Its shape.</param>
@@ -165,7 +172,7 @@ public sealed record HouseResults(
     LayoutResult Layout,
     LightMap Light,
     ProgramDocument Program,
-    YearResult Year)
+    YearResult Year) : HouseLook(House, Form, Frame, Layout)
 {
     /// <summary>Headers, sills and jambs around holes in the walls.</summary>
     public FramingResult Framing { get; init; } = new("", [], [], [], StageReport.Empty);

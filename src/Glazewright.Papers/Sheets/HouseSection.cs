@@ -22,7 +22,7 @@ public static class HouseSection
         LengthStyle style = SheetStyle.Lengths(source.Job);
         SheetSize size = SheetStyle.Size(source.Job);
         Box room = Furniture.RoomMm(size);
-        (View view, string words) = ViewOf(source, house, new Box(room.Left, room.Top, room.Width, room.Height - 14), isPicture: false);
+        (View view, string words) = ViewOf(source.Job, house, new Box(room.Left, room.Top, room.Width, room.Height - 14), isPicture: false);
         string title = $"House {house.Form.Id}: cross-section";
         string looking = $"looking {Compass.Word(house.Form.Face(FaceName.End1).AzimuthDeg)}";
         List<Entity> paper =
@@ -36,13 +36,13 @@ public static class HouseSection
     }
 
     /// <summary>The section alone, as a picture for a report.</summary>
-    /// <param name="source">What the papers are made from.</param>
+    /// <param name="job">The job.</param>
     /// <param name="house">Which house.</param>
     /// <param name="widthMm">Width of the picture, mm.</param>
     /// <param name="heightMm">Height of the picture, mm.</param>
-    public static Sheet Picture(PaperSource source, HouseResults house, double widthMm, double heightMm)
+    public static Sheet Picture(Job job, HouseLook house, double widthMm, double heightMm)
     {
-        (View view, string words) = ViewOf(source, house, new Box(0, 0, widthMm, heightMm), isPicture: true);
+        (View view, string words) = ViewOf(job, house, new Box(0, 0, widthMm, heightMm), isPicture: true);
         return new Sheet("section-picture-" + house.Form.Id, $"Section of house {house.Form.Id}", words, widthMm, heightMm, [view], []);
     }
 
@@ -52,10 +52,10 @@ public static class HouseSection
     // The title block has room for the heads only; the review report prints the particulars.
     private static string Head(string text) => text.Split(':')[0].TrimEnd('.').ToLowerInvariant();
 
-    private static (View View, string Words) ViewOf(PaperSource source, HouseResults house, Box roomMm, bool isPicture)
+    private static (View View, string Words) ViewOf(Job job, HouseLook house, Box roomMm, bool isPicture)
     {
         BuildingForm b = house.Form;
-        LengthStyle style = SheetStyle.Lengths(source.Job);
+        LengthStyle style = SheetStyle.Lengths(job);
 
         // Beside, below and above the house dimensions, levels and the sun's key take room on paper.
         (double sideMm, double aboveMm, double belowMm) = isPicture ? (24.0, 11.0, 15.0) : (42.0, 14.0, 33.0);
@@ -70,11 +70,11 @@ public static class HouseSection
         Box window = new(b.WidthM / 2 - wideM / 2, -lowM - (tallM - heightM) / 2, wideM, tallM);
         List<Entity> all = [];
         Ground(all, b, house.House.Frame, window, scale);
-        IReadOnlyList<NoonSun> suns = NoonSun.Solstices(source.Job.Site.LatitudeDeg, source.Job.Site.RangeBearingDeg);
+        IReadOnlyList<NoonSun> suns = NoonSun.Solstices(job.Site.LatitudeDeg, job.Site.RangeBearingDeg);
         Inside(all, house);
         all.AddRange(Sun(house, suns, scale));
         Shell(all, house);
-        all.AddRange(SectionNotes.Of(source, house, scale, isPicture));
+        all.AddRange(SectionNotes.Of(job, house, scale, isPicture));
         string rays = suns.Count == 0
             ? "The noon sun shines along the ridge or stays below the horizon."
             : string.Join(" ", suns.Select(s => FormattableString.Invariant($"Noon on {s.Name}: sun {s.AltitudeDeg:0.0}° high, {s.ProfileDeg:0.0}° in this plane.")));
@@ -102,7 +102,7 @@ public static class HouseSection
         all.Add(new Entity.Polyline([new(window.Left, 0), new(window.Right, 0)]) { Role = Role.Cut, Source = "ground" });
     }
 
-    private static void Inside(List<Entity> all, HouseResults house)
+    private static void Inside(List<Entity> all, HouseLook house)
     {
         foreach (Bench bench in house.House.Benches)
         {
@@ -132,7 +132,7 @@ public static class HouseSection
         }
     }
 
-    private static void Shell(List<Entity> all, HouseResults house)
+    private static void Shell(List<Entity> all, HouseLook house)
     {
         BuildingForm b = house.Form;
         foreach (SectionEdge edge in Profile.Edges(house).SkipLast(1))
@@ -175,7 +175,7 @@ public static class HouseSection
 
     private static Spot InSection(BuildingForm b, Point3 p) => new((p - b.Origin).Dot(b.AlongY), (p - b.Origin).ZM);
 
-    private static IEnumerable<Entity> Sun(HouseResults house, IReadOnlyList<NoonSun> suns, DrawingScale scale)
+    private static IEnumerable<Entity> Sun(HouseLook house, IReadOnlyList<NoonSun> suns, DrawingScale scale)
     {
         IReadOnlyList<SectionEdge> ring = Profile.Edges(house);
         for (int s = 0; s < suns.Count; s++)

@@ -14,7 +14,7 @@ internal static class Profile
     ];
 
     /// <summary>The edges light meets: walls parted at the pony wall, roofs, floor.</summary>
-    public static IReadOnlyList<SectionEdge> Edges(HouseResults house)
+    public static IReadOnlyList<SectionEdge> Edges(HouseLook house)
     {
         IReadOnlyList<Spot> p = Points(house.Form);
         double pony = house.House.PonyWallM;

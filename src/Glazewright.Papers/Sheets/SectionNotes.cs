@@ -1,3 +1,4 @@
+using Glazewright.Design.Brief;
 using Glazewright.Design.Form;
 using Glazewright.Design.Layout;
 using Glazewright.Papers.Drawing;
@@ -9,10 +10,10 @@ namespace Glazewright.Papers.Sheets;
 /// <summary>What is lettered on a cross-section: dimensions, levels, pitches, coverings, compass words, sun angles.</summary>
 internal static class SectionNotes
 {
-    public static IEnumerable<Entity> Of(PaperSource source, HouseResults house, DrawingScale scale, bool isPicture)
+    public static IEnumerable<Entity> Of(Job job, HouseLook house, DrawingScale scale, bool isPicture)
     {
         BuildingForm b = house.Form;
-        LengthStyle style = SheetStyle.Lengths(source.Job);
+        LengthStyle style = SheetStyle.Lengths(job);
         double mm = 1 / scale.MmPerM;
         IEnumerable<Entity> notes = isPicture
             ? FewDimensions(house, style).Concat(Pitches(b, style, mm))
@@ -24,7 +25,7 @@ internal static class SectionNotes
 
         yield return new Entity.Label(new(-2 * mm, 0), SheetStyle.Facing(b, FaceName.Left)) { Role = Role.Text, Along = Along.End, ShiftMm = new(-3, 8), Face = Face.SemiBold, Masked = true };
         yield return new Entity.Label(new(b.WidthM + 2 * mm, 0), SheetStyle.Facing(b, FaceName.Right)) { Role = Role.Text, ShiftMm = new(3, 8), Face = Face.SemiBold, Masked = true };
-        IReadOnlyList<NoonSun> suns = NoonSun.Solstices(source.Job.Site.LatitudeDeg, source.Job.Site.RangeBearingDeg);
+        IReadOnlyList<NoonSun> suns = NoonSun.Solstices(job.Site.LatitudeDeg, job.Site.RangeBearingDeg);
         bool left = suns.Count == 0 || suns[0].FromLeft;
         double besideMm = isPicture ? 23 : 40;
         Spot at = left ? new(-besideMm * mm, b.Roof.RidgeM) : new(b.WidthM + (besideMm - 36) * mm, b.Roof.RidgeM);
@@ -39,7 +40,7 @@ internal static class SectionNotes
     }
 
     /// <summary>What a picture has room for: widths below, eaves and ridge at the sides.</summary>
-    private static IEnumerable<Entity> FewDimensions(HouseResults house, LengthStyle style)
+    private static IEnumerable<Entity> FewDimensions(HouseLook house, LengthStyle style)
     {
         BuildingForm b = house.Form;
         yield return new Entity.Dimensions(new(0, 0), new(1, 0), [0, b.WidthM], -11, style) { Source = b.Id + "/width" };
@@ -48,7 +49,7 @@ internal static class SectionNotes
         yield return new Entity.Dimensions(new(b.WidthM, 0), new(0, 1), [0, b.Roof.RightEaveM], -8, style) { Source = b.Id + "/right" };
     }
 
-    private static IEnumerable<Entity> Dimensions(HouseResults house, LengthStyle style)
+    private static IEnumerable<Entity> Dimensions(HouseLook house, LengthStyle style)
     {
         BuildingForm b = house.Form;
         double pony = house.House.PonyWallM;
@@ -98,7 +99,7 @@ internal static class SectionNotes
     }
 
     /// <summary>What covers each side, told where the note hides no equipment, bench, tie or other note.</summary>
-    private static IEnumerable<Entity> Coverings(HouseResults house, double mm)
+    private static IEnumerable<Entity> Coverings(HouseLook house, double mm)
     {
         BuildingForm b = house.Form;
         string Name(FaceName face) => house.House.Coverings.FirstOrDefault(c => c.Face == face) is { } covering ? CoverLook.Of(covering.Cover).Name : "";
@@ -142,7 +143,7 @@ internal static class SectionNotes
         }
     }
 
-    private static IEnumerable<Box> InTheWay(HouseResults house, double mm)
+    private static IEnumerable<Box> InTheWay(HouseLook house, double mm)
     {
         BuildingForm b = house.Form;
         foreach (PlacedItem p in house.Layout.Placed.Where(p => p.Face == FaceName.Floor && p.Kind is not (PlacedKind.Aisle or PlacedKind.Sensor)))

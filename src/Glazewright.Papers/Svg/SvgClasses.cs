@@ -5,8 +5,9 @@ using Glazewright.Papers.Fonts;
 
 namespace Glazewright.Papers.Svg;
 
-/// <summary>The style classes one SVG file uses, in the order they first appear.</summary>
-internal sealed class SvgClasses
+/// <summary>The looks one SVG uses, as attributes: classes of the file's own, in the order they first appear, or those of the page it stands in.</summary>
+/// <param name="inPage">Whether it stands in a page, whose style sheet has the colours.</param>
+internal sealed class SvgClasses(bool inPage)
 {
     private readonly Dictionary<string, string> nameByStyle = [];
     private readonly HashSet<string> taken = [];
@@ -15,6 +16,12 @@ internal sealed class SvgClasses
     public string Stroke(Role role, Pen pen)
     {
         string width = SvgWriter.Number(pen.WidthMm);
+        if (inPage)
+        {
+            string gaps = pen.DashesMm.Count == 0 ? "" : $" stroke-dasharray=\"{string.Join(' ', pen.DashesMm.Select(SvgWriter.Number))}\"";
+            return $"{InPage("line", "stroke", pen.Paint)} fill=\"none\" stroke-width=\"{width}\"{gaps}";
+        }
+
         string dashes = pen.DashesMm.Count == 0 ? "" : ";stroke-dasharray:" + string.Join(' ', pen.DashesMm.Select(SvgWriter.Number));
         return Name(
             Pens.LayerOf(role), "stroke", pen.Paint, $"fill:none;stroke-width:{width}{dashes}");
@@ -22,6 +29,11 @@ internal sealed class SvgClasses
 
     public string Fill(Paint paint)
     {
+        if (inPage)
+        {
+            return InPage("fill", "fill", paint) + " fill-rule=\"evenodd\"";
+        }
+
         string stem = paint is Paint.Named named ? "on-" + named.Tone.ToString().ToLowerInvariant() : "tint";
         return Name(stem, "fill", paint, "fill-rule:evenodd");
     }
@@ -29,6 +41,12 @@ internal sealed class SvgClasses
     public string Words(Mark.Words words)
     {
         double emMm = Lettering.EmMm(words.Face, words.CapHeightMm);
+        if (inPage)
+        {
+            string bold = words.Face == Face.SemiBold ? " font-weight=\"600\"" : "";
+            return $"{InPage("fill", "fill", words.Paint)} font-size=\"{emMm.ToString("0.###", CultureInfo.InvariantCulture)}\"{bold}";
+        }
+
         string weight = words.Face == Face.SemiBold ? ";font-weight:600" : "";
         return Name("words", "fill", words.Paint, $"font-size:{emMm.ToString("0.###", CultureInfo.InvariantCulture)}px{weight}");
     }
@@ -56,13 +74,17 @@ internal sealed class SvgClasses
         file.Append("}\n</style>\n");
     }
 
+    private static string InPage(string stem, string property, Paint paint) => paint is Paint.Named named
+        ? $"class=\"{stem}-{named.Tone.ToString().ToLowerInvariant()}\""
+        : $"{property}=\"{Hex(paint.OnPaper())}\"";
+
     private string Name(string stem, string property, Paint paint, string rest)
     {
         string style = $"{property}:{Hex(paint.OnPaper())};{rest}";
         string key = paint is Paint.Named tone ? $"{stem}|{tone.Tone}|{rest}" : $"{stem}|{style}";
         if (nameByStyle.TryGetValue(key, out string? known))
         {
-            return known;
+            return $"class=\"{known}\"";
         }
 
         string name = stem;
@@ -74,7 +96,7 @@ internal sealed class SvgClasses
         nameByStyle[key] = name;
         string? dark = paint is Paint.Named named ? $"{property}:{Hex(Tones.Dark(named.Tone))}" : null;
         rules.Add((name, style, dark));
-        return name;
+        return $"class=\"{name}\"";
     }
 
     private static string Hex(int rgb) => "#" + rgb.ToString("x6", CultureInfo.InvariantCulture);

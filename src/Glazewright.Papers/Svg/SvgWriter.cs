@@ -20,7 +20,7 @@ public static class SvgWriter
     {
         ArgumentNullException.ThrowIfNull(sheet);
         Page page = Plot.Of(sheet);
-        SvgClasses classes = new();
+        SvgClasses classes = new(inPage: false);
         StringBuilder body = new();
         foreach (MarkGroup group in page.Groups)
         {
@@ -40,6 +40,28 @@ public static class SvgWriter
         file.Append(body);
         file.Append("</svg>\n");
         return file.ToString();
+    }
+
+    /// <summary>
+    /// The drawing as part of a page: colours are classes that the page's own style sheet fills (<c>line-ink</c>, <c>fill-sun</c>, one pair a tone), so that it follows
+    /// the page's theme and needs no style of its own. It has no size: the page gives it one.
+    /// </summary>
+    public static string InPage(Sheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        Page page = Plot.Of(sheet);
+        SvgClasses classes = new(inPage: true);
+        string id = Id(sheet.Id);
+        StringBuilder svg = new();
+        svg.Append(Invariant($"<svg class=\"drawing\" viewBox=\"0 0 {Number(sheet.WidthMm)} {Number(sheet.HeightMm)}\" role=\"img\" aria-labelledby=\"{id}-title {id}-desc\">\n"));
+        svg.Append(Invariant($"<title id=\"{id}-title\">{Escape(Lettering.Drawable(sheet.Title))}</title>\n<desc id=\"{id}-desc\">{Escape(Lettering.Drawable(sheet.Description))}</desc>\n"));
+        Clips(svg, sheet.Id, page);
+        foreach (MarkGroup group in page.Groups)
+        {
+            Group(svg, sheet.Id, group, classes);
+        }
+
+        return svg.Append("</svg>\n").ToString();
     }
 
     private static void Clips(StringBuilder file, string sheetId, Page page)
@@ -67,17 +89,17 @@ public static class SvgWriter
             switch (group.Marks[i])
             {
                 case Mark.Lines lines:
-                    string strokeClass = classes.Stroke(lines.Role, lines.Pen);
+                    string stroke = classes.Stroke(lines.Role, lines.Pen);
                     StringBuilder d = new();
                     PathOf(d, lines.Points, lines.Closed);
                     while (i + 1 < group.Marks.Count && group.Marks[i + 1] is Mark.Lines next
-                        && next.Source == lines.Source && classes.Stroke(next.Role, next.Pen) == strokeClass)
+                        && next.Source == lines.Source && classes.Stroke(next.Role, next.Pen) == stroke)
                     {
                         PathOf(d, next.Points, next.Closed);
                         i++;
                     }
 
-                    body.Append(Invariant($"<path class=\"{strokeClass}\"{Part(lines)} d=\"{d}\"/>\n"));
+                    body.Append(Invariant($"<path {stroke}{Part(lines)} d=\"{d}\"/>\n"));
                     break;
                 case Mark.Curve curve:
                     Curve(body, curve, classes.Stroke(curve.Role, curve.Pen));
@@ -90,11 +112,11 @@ public static class SvgWriter
                     }
 
                     string opacity = area.OpacityFraction < 1 ? Invariant($" opacity=\"{Number(area.OpacityFraction)}\"") : "";
-                    body.Append(Invariant($"<path class=\"{classes.Fill(area.Paint)}\"{Part(area)}{opacity} d=\"{rings}\"/>\n"));
+                    body.Append(Invariant($"<path {classes.Fill(area.Paint)}{Part(area)}{opacity} d=\"{rings}\"/>\n"));
                     break;
                 case Mark.Words words:
                     string turn = words.AngleDeg == 0 ? "" : Invariant($" transform=\"rotate({Number(-words.AngleDeg)} {Number(words.Start.X)} {Number(words.Start.Y)})\"");
-                    body.Append(Invariant($"<text class=\"{classes.Words(words)}\"{Part(words)} x=\"{Number(words.Start.X)}\" y=\"{Number(words.Start.Y)}\"{turn}>{Escape(words.Text)}</text>\n"));
+                    body.Append(Invariant($"<text {classes.Words(words)}{Part(words)} x=\"{Number(words.Start.X)}\" y=\"{Number(words.Start.Y)}\"{turn}>{Escape(words.Text)}</text>\n"));
                     break;
                 default:
                     throw new InvalidOperationException("Marks are a closed set.");
@@ -104,12 +126,12 @@ public static class SvgWriter
         body.Append("</g>\n");
     }
 
-    private static void Curve(StringBuilder body, Mark.Curve curve, string className)
+    private static void Curve(StringBuilder body, Mark.Curve curve, string look)
     {
         string radius = Number(curve.RadiusMm);
         if (Math.Abs(curve.SweepDeg) >= 360)
         {
-            body.Append(Invariant($"<circle class=\"{className}\"{Part(curve)} cx=\"{Number(curve.Centre.X)}\" cy=\"{Number(curve.Centre.Y)}\" r=\"{radius}\"/>\n"));
+            body.Append(Invariant($"<circle {look}{Part(curve)} cx=\"{Number(curve.Centre.X)}\" cy=\"{Number(curve.Centre.Y)}\" r=\"{radius}\"/>\n"));
             return;
         }
 
@@ -117,7 +139,7 @@ public static class SvgWriter
         Spot to = On(curve, curve.StartDeg + curve.SweepDeg);
         int large = Math.Abs(curve.SweepDeg) > 180 ? 1 : 0;
         int clockwise = curve.SweepDeg < 0 ? 1 : 0;
-        body.Append(Invariant($"<path class=\"{className}\"{Part(curve)} d=\"M{Number(from.X)} {Number(from.Y)}A{radius} {radius} 0 {large} {clockwise} {Number(to.X)} {Number(to.Y)}\"/>\n"));
+        body.Append(Invariant($"<path {look}{Part(curve)} d=\"M{Number(from.X)} {Number(from.Y)}A{radius} {radius} 0 {large} {clockwise} {Number(to.X)} {Number(to.Y)}\"/>\n"));
     }
 
     private static Spot On(Mark.Curve curve, double angleDeg)

@@ -7,7 +7,7 @@ public static class Rooms
 {
     public static readonly string[] Names =
     [
-        "Glazewright.Science", "Glazewright.Mechanics", "Glazewright.Cutting", "Glazewright.Design", "Glazewright.Papers", "Glazewright.Store", "glazewright",
+        "Glazewright.Science", "Glazewright.Mechanics", "Glazewright.Cutting", "Glazewright.Design", "Glazewright.Papers", "Glazewright.Store", "glazewright", "glazewright-web",
     ];
 
     /// <summary>What each room may use.</summary>
@@ -20,6 +20,7 @@ public static class Rooms
         ["Glazewright.Papers"] = ["Glazewright.Science", "Glazewright.Mechanics", "Glazewright.Cutting", "Glazewright.Design"],
         ["Glazewright.Store"] = ["Glazewright.Science", "Glazewright.Mechanics", "Glazewright.Cutting", "Glazewright.Design"],
         ["glazewright"] = ["Glazewright.Science", "Glazewright.Mechanics", "Glazewright.Cutting", "Glazewright.Design", "Glazewright.Papers"],
+        ["glazewright-web"] = ["Glazewright.Science", "Glazewright.Mechanics", "Glazewright.Cutting", "Glazewright.Design", "Glazewright.Papers", "Glazewright.Store"],
     };
 
     public static Assembly Load(string name) => Assembly.Load(new AssemblyName(name));

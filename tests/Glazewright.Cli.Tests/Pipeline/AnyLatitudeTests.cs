@@ -1,4 +1,5 @@
 using System.Globalization;
+using Glazewright.Design.Brief.Reading;
 using Glazewright.Cli.Running;
 using Glazewright.Cli.Tests.Commands;
 using Glazewright.Design.Catalogues;

@@ -1,4 +1,5 @@
 using Glazewright.Cli.Running;
+using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;

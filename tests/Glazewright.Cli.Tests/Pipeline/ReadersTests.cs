@@ -1,3 +1,4 @@
+using Glazewright.Design.Brief.Reading;
 using Glazewright.Cli.Running;
 using Glazewright.Cli.Tests.Commands;
 using Glazewright.Design.Body;

@@ -1,3 +1,4 @@
+using Glazewright.Design.Brief.Reading;
 using Glazewright.Cli.Running;
 using Glazewright.Science.Weather;
 

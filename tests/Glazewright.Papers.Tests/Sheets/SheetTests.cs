@@ -22,7 +22,7 @@ public class SheetTests
         List<Sheet> sheets = [RangePlan.Draw(source, "G-1"), .. source.Houses.Select(h => HouseSection.Draw(source, h, "A-1"))];
         sheets.Add(CoverSheet.Draw(source, "G-0"));
         sheets.Add(RangePlan.Picture(source, 178, 100));
-        sheets.AddRange(source.Houses.Select(h => HouseSection.Picture(source, h, 172, 104)));
+        sheets.AddRange(source.Houses.Select(h => HouseSection.Picture(source.Job, h, 172, 104)));
         sheets.AddRange(source.Houses.Select(h => HousePlan.Draw(source, h, "A-2")));
         sheets.AddRange(source.Houses.Select(h => WallSheet.Air(source, h, "M-1")));
         sheets.AddRange(source.Houses.Select(h => WallSheet.Others(source, h, "S-1")));

@@ -1,10 +1,10 @@
-using Glazewright.Design.Pipeline;
-
-namespace Glazewright.Cli.Running;
+namespace Glazewright.Design.Pipeline;
 
 /// <summary>What a stage does, for whoever watches.</summary>
-internal static class StageWords
+public static class StageWords
 {
+    /// <summary>The words.</summary>
+    /// <param name="progress">The stage that starts or ends.</param>
     public static string Of(StageProgress progress)
     {
         string what = progress.Stage switch

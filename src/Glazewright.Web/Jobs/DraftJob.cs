@@ -1,0 +1,160 @@
+using System.Globalization;
+using Glazewright.Design.Brief.Reading;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Document;
+using Glazewright.Science.Weather;
+using Glazewright.Store.Library;
+using Glazewright.Web.Fields;
+
+namespace Glazewright.Web.Jobs;
+
+/// <summary>A job that is only being begun: six lines on the start page, in no store yet.</summary>
+/// <param name="weather">Weather years.</param>
+public sealed class DraftJob(WeatherShelf weather) : IJobDesk
+{
+    // A year of a station farther off is another climate: the same limit as the job's own reading has.
+    private const double FarthestKm = 300;
+    private const double FootM = 0.3048;
+
+    private EqList<Fault> _all = [];
+    private bool _isAsked;
+
+    /// <summary>Where weather years of the library come from.</summary>
+    public IReadOnlyList<(LibraryFile File, WeatherStation Station)> Stations { get; private set; } = [];
+
+    /// <inheritdoc/>
+    public JobDocument Document { get; private set; } = JobDocument.Read("{\n  \"glazewright\": 1,\n  \"houses\": [\n    { \"id\": \"A\" }\n  ]\n}\n");
+
+    /// <summary>What is wrong; what is merely not typed yet is told once the job is asked for.</summary>
+    public EqList<Fault> Faults => _isAsked ? _all : _all.Where(f => f.Kind != FaultKind.Missing).ToEqList();
+
+    /// <inheritdoc/>
+    public EqList<DefaultUsed> Defaults { get; private set; } = [];
+
+    /// <inheritdoc/>
+    public UnitSystem Units => Document.Find("/units") is TextNode { Text: "metric" } ? UnitSystem.Metric : UnitSystem.Us;
+
+    /// <inheritdoc/>
+    public bool IsLocked => false;
+
+    /// <summary>The library's stations, anew.</summary>
+    /// <param name="cancel">Cancels.</param>
+    public async Task LookAsync(CancellationToken cancel = default)
+    {
+        Stations = await weather.StationsAsync(cancel);
+        await ReadAsync(cancel);
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Offers(string pointer) => [];
+
+    /// <inheritdoc/>
+    public async Task EditAsync(IReadOnlyList<Edit> edits, string what)
+    {
+        ArgumentNullException.ThrowIfNull(edits);
+        if (Document.TryEdit(edits, out JobDocument edited, out _))
+        {
+            Document = edited;
+            if (edits.Any(e => e.Pointer is "/site/latitude" or "/site/longitude"))
+            {
+                TakeNearest();
+            }
+
+            await ReadAsync(CancellationToken.None);
+        }
+    }
+
+    /// <summary>Takes a station's place and year.</summary>
+    /// <param name="name">Name of its file; empty for a place by latitude and longitude.</param>
+    public Task TakeStationAsync(string name) => EditAsync(
+        name.Length == 0
+            ? Taken("/site/weather")
+            : [.. Taken("/site/latitude"), .. Taken("/site/longitude"), Edit.Typed("/site/weather/file", name)],
+        "weather");
+
+    /// <summary>Suggests a width and a length for a floor.</summary>
+    /// <param name="floorM2">Floor wanted, m², 10 to 10 000.</param>
+    /// <returns>True when it could be suggested.</returns>
+    public async Task<bool> SuggestAsync(double floorM2)
+    {
+        if (!(floorM2 is >= 10 and <= 10_000))
+        {
+            return false;
+        }
+
+        (string width, string length) = HouseSizes.For(floorM2, Units);
+        await EditAsync([Edit.Typed("/houses/0/width", width), Edit.Typed("/houses/0/length", length)], "size");
+        return true;
+    }
+
+    /// <summary>Whether the job can be begun; from now on also what is not typed is told.</summary>
+    public bool Ask()
+    {
+        _isAsked = true;
+        return _all.Count == 0;
+    }
+
+    private IReadOnlyList<Edit> Taken(string pointer) => Document.Find(pointer) is null ? [] : [Edit.Removed(pointer)];
+
+    private void TakeNearest()
+    {
+        if (Degrees("/site/latitude") is not { } latitude || Degrees("/site/longitude") is not { } longitude)
+        {
+            return;
+        }
+
+        (LibraryFile File, WeatherStation Station)? nearest = Stations.Count == 0 ? null : Stations.MinBy(s => ApartKm(latitude, longitude, s.Station));
+        Edit? edit = nearest is { } near && ApartKm(latitude, longitude, near.Station) <= FarthestKm ? Edit.Typed("/site/weather/file", near.File.Name) : Taken("/site/weather").FirstOrDefault();
+        if (edit is not null && Document.TryEdit([edit], out JobDocument edited, out _))
+        {
+            Document = edited;
+        }
+    }
+
+    private async Task ReadAsync(CancellationToken cancel)
+    {
+        (WeatherYear? year, EqList<Fault> weatherFaults) = await weather.FindAsync(Document, cancel);
+        EqList<Fault> faults = LoadedJob.Read(Document, year, weatherFaults, out EqList<DefaultUsed> defaults, out _);
+        Defaults = defaults;
+        // "A weather file is missing" is not news to one who gave a place: that there is none near it is.
+        _all = Degrees("/site/latitude") is not null && Degrees("/site/longitude") is not null && year is null
+            ? [.. faults.Where(f => !f.Pointer.StartsWith("/site/weather", StringComparison.Ordinal)), NoneNear()]
+            : faults;
+    }
+
+    private static Fault NoneNear() => new(
+        FaultKind.NotFound, "/site/weather/file", "", 0, 0, string.Create(CultureInfo.InvariantCulture, $"the library has no weather year from within {FarthestKm:0} km of that place"),
+        "a weather file (EPW or TMY3) of a station near it, brought in below");
+
+    private double? Degrees(string pointer) => Document.Find(pointer) is TextNode text
+        && Design.Quantities.QuantityReader.TryRead(text.Text, Design.Quantities.QuantityKind.Angle, out Design.Quantities.Quantity angle, out _) ? angle.Inside : null;
+
+    private static double ApartKm(double latitudeDeg, double longitudeDeg, WeatherStation station)
+    {
+        const double Rad = Math.PI / 180;
+        double cosine = Math.Sin(latitudeDeg * Rad) * Math.Sin(station.LatitudeDeg * Rad)
+            + Math.Cos(latitudeDeg * Rad) * Math.Cos(station.LatitudeDeg * Rad) * Math.Cos((longitudeDeg - station.LongitudeDeg) * Rad);
+        return 6371 * Math.Acos(Math.Clamp(cosine, -1, 1));
+    }
+
+    /// <summary>Widths and lengths that are usual for a floor.</summary>
+    private static class HouseSizes
+    {
+        // Clear widths of tube-framed houses, and bays (common practice); a house is usually three to four times as long as wide.
+        private static readonly double[] s_feet = [16, 20, 26, 30, 36, 42];
+        private static readonly double[] s_metres = [5, 6.4, 8, 9.6, 12.8];
+
+        public static (string Width, string Length) For(double floorM2, UnitSystem units)
+        {
+            bool us = units == UnitSystem.Us;
+            double unitM = us ? FootM : 1;
+            double bay = us ? 8 : 4;
+            double[] widths = us ? s_feet : s_metres;
+            double floor = floorM2 / (unitM * unitM);
+            double width = widths.MinBy(w => Math.Abs(floor / (w * w) - 3.5));
+            double length = Math.Max(2, Math.Round(floor / width / bay)) * bay;
+            string unit = us ? "ft" : "m";
+            return (string.Create(CultureInfo.InvariantCulture, $"{width:0.#} {unit}"), string.Create(CultureInfo.InvariantCulture, $"{length:0.#} {unit}"));
+        }
+    }
+}

@@ -1,0 +1,94 @@
+using System.Text.Json;
+using Glazewright.Store;
+using Glazewright.Store.Jobs;
+using Glazewright.Store.Library;
+using Glazewright.Web.Jobs;
+using Microsoft.AspNetCore.Components.Server.Circuits;
+using Microsoft.Extensions.Logging.Console;
+
+namespace Glazewright.Web.Serving;
+
+/// <summary>Puts the server together.</summary>
+public static class WebServer
+{
+    /// <summary>Most bytes of a request: a job file or a weather year.</summary>
+    public const int MostUploadBytes = 20_000_000;
+
+    /// <summary>Builds the server; nothing listens yet.</summary>
+    /// <param name="wish">What is asked for.</param>
+    /// <param name="programFolder">Where the program and its pages lie.</param>
+    /// <param name="clock">Tells the time of edits.</param>
+    /// <exception cref="StoreTooNewException">The store was written by a newer program.</exception>
+    public static WebApplication Build(ServeWish wish, string programFolder, TimeProvider clock)
+    {
+        ArgumentNullException.ThrowIfNull(wish);
+        WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
+        {
+            ApplicationName = typeof(WebServer).Assembly.GetName().Name,
+            ContentRootPath = programFolder,
+            WebRootPath = Path.Combine(programFolder, "wwwroot"),
+            EnvironmentName = Environments.Production,
+        });
+        builder.WebHost.UseUrls(wish.Url.GetLeftPart(UriPartial.Authority));
+        builder.WebHost.ConfigureKestrel(k =>
+        {
+            k.AddServerHeader = false;
+            k.Limits.MaxRequestBodySize = MostUploadBytes;
+        });
+        Log(builder.Logging);
+        builder.Services.AddSingleton(clock);
+        builder.Services.AddSingleton(StoreDoor.Of(wish.Store));
+        builder.Services.AddSingleton<JobStore>();
+        builder.Services.AddSingleton<LibraryStore>();
+        builder.Services.AddSingleton<WeatherShelf>();
+        builder.Services.AddSingleton<JobBell>();
+        builder.Services.AddSingleton(new ExampleJobs(Path.Combine(programFolder, "examples")));
+        builder.Services.AddScoped<JobSession>();
+        builder.Services.AddAntiforgery();
+        builder.Services.AddHealthChecks();
+        builder.Services.AddRazorComponents().AddInteractiveServerComponents(o =>
+        {
+            o.DetailedErrors = false;
+            o.DisconnectedCircuitMaxRetained = 50;
+            o.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(3);
+        });
+        WebApplication app = builder.Build();
+        app.UseMiddleware<SameOrigin>();
+        app.Use(SafeHeaders.AddAsync);
+        app.UseAntiforgery();
+        app.MapHealthChecks("/health");
+        app.MapStaticAssets(Path.Combine(programFolder, $"{typeof(WebServer).Assembly.GetName().Name}.staticwebassets.endpoints.json"));
+        JobFiles.Map(app);
+        // The policy of the whole server says who may show a page in a frame: nobody.
+        app.MapRazorComponents<Parts.App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
+        return app;
+    }
+
+    /// <summary>Puts the weather years that came with the program into the library, once each.</summary>
+    /// <param name="services">The server's parts.</param>
+    /// <param name="folder">Where they lie.</param>
+    public static async Task StockAsync(IServiceProvider services, string folder)
+    {
+        LibraryStore library = services.GetRequiredService<LibraryStore>();
+        string[] paths = Directory.Exists(folder) ? Directory.GetFiles(folder, "*.epw.gz") : [];
+        foreach (string path in paths.Order(StringComparer.Ordinal))
+        {
+            await library.AddAsync(LibraryKind.Weather, Path.GetFileName(path), await File.ReadAllBytesAsync(path));
+        }
+    }
+
+    // Lines of JSON on standard error, for a collector; standard output is for the person who started it.
+    private static void Log(ILoggingBuilder logging)
+    {
+        logging.ClearProviders();
+        logging.AddJsonConsole(o =>
+        {
+            o.UseUtcTimestamp = true;
+            o.TimestampFormat = "yyyy-MM-ddTHH:mm:ss.fffZ";
+            o.JsonWriterOptions = new JsonWriterOptions { Indented = false };
+        });
+        logging.Services.Configure<ConsoleLoggerOptions>(o => o.LogToStandardErrorThreshold = LogLevel.Trace);
+        logging.SetMinimumLevel(LogLevel.Information);
+        logging.AddFilter("Microsoft", LogLevel.Warning);
+    }
+}

@@ -1,0 +1,32 @@
+using Microsoft.Playwright;
+
+namespace Glazewright.Web.Tests.Browser;
+
+/// <summary>Pictures of every page for eyes, written only when asked for by GLAZEWRIGHT_PICTURES.</summary>
+[Collection("browser")]
+public sealed class PicturesOfPages(OpenBrowser browser)
+{
+    [Fact]
+    public async Task Of_every_page_in_light_dark_and_phone()
+    {
+        string? folder = Environment.GetEnvironmentVariable("GLAZEWRIGHT_PICTURES");
+        Assert.SkipWhen(folder is null, "Pictures for eyes are made only when GLAZEWRIGHT_PICTURES names a folder.");
+        foreach ((string name, ColorScheme scheme, int width) in new[] { ("light", ColorScheme.Light, 1400), ("dark", ColorScheme.Dark, 1400), ("phone", ColorScheme.Light, 360) })
+        {
+            IPage page = await browser.WindowAsync(scheme, width);
+            await page.OpenAsync("/");
+            await page.ScreenshotAsync(new() { Path = Path.Combine(folder!, $"start-{name}.png"), FullPage = true });
+            await page.GetByRole(AriaRole.Button, new() { Name = "Open a copy of Two-Ridge Herb Yard" }).ClickAsync();
+            await page.Locator(".inputs h1").WaitForAsync();
+            foreach (Fields.JobPagePlan plan in Fields.PagePlan.All)
+            {
+                await page.Locator(".pages a").Filter(new() { HasText = plan.Title }).First.ClickAsync();
+                await page.Locator("h1", new() { HasText = plan.Title }).WaitForAsync();
+                await page.AnsweredAsync();
+                await page.ScreenshotAsync(new() { Path = Path.Combine(folder!, $"{plan.Key}-{name}.png"), FullPage = name == "phone" });
+            }
+
+            await page.Context.CloseAsync();
+        }
+    }
+}

@@ -1,0 +1,82 @@
+using Microsoft.Playwright;
+
+namespace Glazewright.Web.Tests.Browser;
+
+/// <summary>One server and one real browser for all tests of pages; each test opens windows of its own.</summary>
+public sealed class OpenBrowser : IAsyncLifetime
+{
+    private IPlaywright? _driver;
+    private IBrowser? _browser;
+
+    public RunningServer Server { get; } = new();
+
+    /// <summary>The browser, or null where there is none.</summary>
+    public static string? Chromium { get; } = new[] { "/usr/bin/chromium", "/usr/bin/chromium-browser" }.FirstOrDefault(File.Exists);
+
+    public async ValueTask InitializeAsync()
+    {
+        if (Chromium is null)
+        {
+            return;
+        }
+
+        await Server.StartAsync();
+        _driver = await Playwright.CreateAsync();
+        _browser = await _driver.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = ["--no-sandbox", "--disable-quic", "--disable-background-networking"] });
+    }
+
+    /// <summary>A window with a store of its own for themes and the like.</summary>
+    /// <param name="scheme">Light or dark.</param>
+    /// <param name="widthPx">Width.</param>
+    public async Task<IPage> WindowAsync(ColorScheme scheme = ColorScheme.Light, int widthPx = 1400)
+    {
+        Assert.SkipWhen(Chromium is null, "NOT TESTED: no Chromium on this machine. Install Debian's package 'chromium'.");
+        IBrowserContext context = await _browser!.NewContextAsync(new()
+        {
+            BaseURL = Server.Url,
+            ColorScheme = scheme,
+            ViewportSize = new() { Width = widthPx, Height = 900 },
+            ReducedMotion = ReducedMotion.Reduce,
+            AcceptDownloads = true,
+        });
+        context.SetDefaultTimeout(20_000);
+        IPage page = await context.NewPageAsync();
+        return page;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (_browser is not null)
+        {
+            await _browser.CloseAsync();
+        }
+
+        _driver?.Dispose();
+        await Server.DisposeAsync();
+    }
+}
+
+/// <summary>Steps that several tests take.</summary>
+public static class Steps
+{
+    /// <summary>Opens an address and waits for its heading.</summary>
+    public static async Task OpenAsync(this IPage page, string address)
+    {
+        await page.GotoAsync(address);
+        await page.Locator("h1").WaitForAsync();
+    }
+
+    /// <summary>Waits until the answers belong to the job as it is.</summary>
+    public static Task AnsweredAsync(this IPage page) => page.Locator(".picture[aria-busy='false']").WaitForAsync(new() { State = WaitForSelectorState.Attached });
+
+    /// <summary>Types into a field as a person does, and leaves it.</summary>
+    public static async Task TypeAsync(this IPage page, string pointer, string text)
+    {
+        ILocator field = page.Locator("#" + Fields.FieldMap.ElementId(pointer));
+        await field.FillAsync(text);
+        await field.BlurAsync();
+    }
+}
+
+[CollectionDefinition("browser")]
+public class BrowserCollection : ICollectionFixture<OpenBrowser>;

@@ -1,0 +1,37 @@
+using Glazewright.Web.Serving;
+
+namespace Glazewright.Web.Tests.Serving;
+
+public class ServeWishTests
+{
+    [Theory]
+    [InlineData("http://0.0.0.0:8140"), InlineData("http://192.168.1.20:8140"), InlineData("http://*:80"), InlineData("http://yard.example:8140"), InlineData("http://[::]:8140"), InlineData("http://127.0.0.1.example:80")]
+    public void Nobody_signs_in_so_no_other_machine_is_let_in(string url)
+    {
+        ServeReading.Refused refused = Assert.IsType<ServeReading.Refused>(ServeWish.Read(["--urls", url], "/data", null));
+        Assert.False(refused.IsHelp);
+        Assert.Contains(ServeWish.UsualUrl, refused.Words);
+    }
+
+    [Theory]
+    [InlineData("http://127.0.0.1:8140;http://0.0.0.0:80"), InlineData("nonsense"), InlineData(""), InlineData("https://127.0.0.1:8140"), InlineData("http://127.0.0.1:8140/jobs"), InlineData("file:///etc/passwd")]
+    public void What_is_not_one_plain_address_is_refused_with_what_would_be_right(string url) =>
+        Assert.Contains("Right:", Assert.IsType<ServeReading.Refused>(ServeWish.Read(["--urls", url], "/data", null)).Words);
+
+    [Theory]
+    [InlineData("http://127.0.0.1:9000"), InlineData("http://localhost:9000"), InlineData("http://[::1]:9000")]
+    public void Every_name_of_this_machine_is_served(string url) =>
+        Assert.Equal(9000, Assert.IsType<ServeReading.Read>(ServeWish.Read(["--urls", url], "/data", null)).Wish.Url.Port);
+
+    [Fact]
+    public void The_store_is_a_file_of_the_data_folder_unless_a_setting_names_a_database()
+    {
+        Assert.Equal("sqlite:" + Path.Combine(Path.GetFullPath("yard"), "jobs.db"), Assert.IsType<ServeReading.Read>(ServeWish.Read(["--data", "yard"], "/data", null)).Wish.Store);
+        Assert.Equal("postgres:Host=a", Assert.IsType<ServeReading.Read>(ServeWish.Read([], "/data", "postgres:Host=a")).Wish.Store);
+        Assert.Equal("postgres:Host=b", Assert.IsType<ServeReading.Read>(ServeWish.Read(["--store", "postgres:Host=b"], "/data", "postgres:Host=a")).Wish.Store);
+    }
+
+    [Theory]
+    [InlineData("--dat", "x"), InlineData("--data"), InlineData("yard.json")]
+    public void A_slip_is_told(params string[] args) => Assert.Contains(ServeWish.Usage, Assert.IsType<ServeReading.Refused>(ServeWish.Read(args, "/data", null)).Words);
+}
