@@ -4,7 +4,7 @@ using Glazewright.Design.Contracts;
 namespace Glazewright.Papers.Answers;
 
 /// <summary>A figure's working in one paragraph.</summary>
-internal static class WorkingWords
+public static class WorkingWords
 {
     private const int LongMethod = 60;
 
@@ -26,11 +26,14 @@ internal static class WorkingWords
     }
 
     /// <summary>Method, limits and source of a figure from a loop or a solver, when they are worth telling apart from its numbers; else empty.</summary>
+    /// <param name="figure">The figure.</param>
     public static string Method(Figure figure) =>
         figure.Working is Working.Observed observed && observed.Method.Length + observed.Limits.Length > LongMethod ? $"{observed.Method}.{Limits(observed)} [{SourceText(figure.Source)}]" : "";
 
     private static string Limits(Working.Observed observed) => observed.Limits.Length > 0 ? " Limits: " + observed.Limits + "." : "";
 
+    /// <summary>A source in words.</summary>
+    /// <param name="source">The source.</param>
     public static string SourceText(Source source) => source switch
     {
         Source.Standard s => $"{s.Name}, {s.Clause}{Seen(s.Seen)}",

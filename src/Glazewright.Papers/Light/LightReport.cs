@@ -44,7 +44,7 @@ public static class LightReport
             name + ": light", "Light inside the houses by month, place and cause", name + " · light", PaperDate.Of(source.Job), PaperDate.Size(source.Job), blocks);
     }
 
-    private static IEnumerable<Block> Chapter(PaperSource source, HouseResults house)
+    internal static IEnumerable<Block> Chapter(PaperSource source, HouseResults house)
     {
         Said said = new(source.Job.Units);
         LightMap light = house.Light;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Glazewright.Papers.Subjects;
 
 namespace Glazewright.Web.Fields;
 
@@ -6,7 +7,9 @@ namespace Glazewright.Web.Fields;
 /// <param name="Key">Its word in addresses.</param>
 /// <param name="Title">Its title.</param>
 /// <param name="Blocks">Its inputs, in order.</param>
-public sealed record JobPagePlan(string Key, string Title, IReadOnlyList<FieldBlock> Blocks);
+/// <param name="Subject">What its picture and figures are about; null for the papers, which are about all.</param>
+/// <param name="Rooms">First words of the ids of its figures and findings: the stages it is about.</param>
+public sealed record JobPagePlan(string Key, string Title, IReadOnlyList<FieldBlock> Blocks, JobSubject? Subject, params IReadOnlyList<string> Rooms);
 
 /// <summary>Fields that stand together.</summary>
 /// <param name="Heading">Their heading; empty for none.</param>
@@ -36,14 +39,20 @@ public static class PagePlan
             new("", "/site/weather"), new("", "/site/design"),
             new("Crop and climate", "/houses/{h}", "schedule"), new("", "/held"),
             new("Who comes in", "/occupancy"), new("Power, gas, water", "/utilities"), new("", "/lot"),
-        ]),
+        ], JobSubject.Brief, "duty"),
         new("shape", "Shape & sun",
         [
             new("House", "/houses/{h}", "name", "width", "length", "bays", "ponyWall"),
             new("Roof: four of five", "/houses/{h}/roof", "leftEave", "rightEave", "ridgeOffset", "leftPitch", "rightPitch"),
             new("Where it stands", "/site", "bearing"), new("", "/houses/{h}", "x", "y"),
             new("Inside", "/houses/{h}", "mainAisle", "benches", "openings"), new("Around", "/site", "neighbours", "horizon"), new("", "", "links"),
-        ]),
+        ], JobSubject.Shape, "form", "light", "gain"),
+        new("frame", "Frame",
+        [
+            new("Loads", "/site", "snow", "wind", "ground"),
+            new("Frame", "/houses/{h}/frame", "rafter", "column", "collarTie", "pierDiameter", "pierDepth"), new("", "/houses/{h}", "frame", "bays"), new("", "", "datum"),
+        ], JobSubject.Frame, "frame", "body", "framing"),
+        new("covering", "Covering", [new("Covering", "/houses/{h}/covering", "all", "roof-left", "roof-right", "left", "right", "end-1", "end-2", "pony-wall", "dirt", "ageing", "condensation", "insideReflectance"), new("", "/houses/{h}", "ponyWall", "edgeInsulated", "airtightness")], JobSubject.Covering, "cover", "gain"),
         new("plant", "Climate plant",
         [
             new("Air", "/houses/{h}/equipment", "exhaust", "fanEnd", "temperatureRise", "shade", "wetWall", "fog", "roofVents", "sideVents", "insectScreen"),
@@ -51,8 +60,12 @@ public static class PagePlan
             new("Curtains", "/houses/{h}/equipment", "curtains", "curtainCloth", "curtainHeight", "secondCurtain"),
             new("Moving air, and more", "/houses/{h}/equipment", "circulation", "oscillatingFans", "positivePressure", "dehumidifier", "lamps", "co2"),
             new("", "/houses/{h}", "airtightness"),
-        ]),
-        new("papers", "Papers", [new("Title block", "", "name", "revision", "date", "sheets", "scope")]),
+        ], JobSubject.Plant, "duty", "plant", "layout"),
+        new("program", "Program", [new("Climate asked for", "/houses/{h}", "schedule"), new("What counts as held", "/held", "temperature", "humidity")], JobSubject.Program, "program"),
+        new("year", "Year", [new("Climate asked for", "/houses/{h}", "schedule"), new("", "/site/weather"), new("What energy costs", "/tariffs", "fuel", "power", "demand", "water")], JobSubject.Year, "year"),
+        new("materials", "Materials & cuts", [new("Stock and saw", "/houses/{h}/frame", "stock", "kerf"), new("Who supplies what", "", "scope")], JobSubject.Materials, "takeoff", "cuts"),
+        new("price", "Price", [new("How the job is priced", "", "pricing"), new("", "", "tariffs", "scope")], JobSubject.Price, "price"),
+        new("papers", "Papers", [new("Title block", "", "name", "revision", "date", "sheets", "scope")], null),
     ];
 
     /// <summary>A page by its word; the first for any other.</summary>

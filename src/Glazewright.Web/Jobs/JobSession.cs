@@ -27,6 +27,7 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
     private readonly Lock _seen = new();
     private readonly List<UndoStep> _undo = [];
     private readonly List<UndoStep> _redo = [];
+    private StageRunner? _runner;
     private CancellationTokenSource _light = new();
     private Task _settled = Task.CompletedTask;
     private SessionView? _view;
@@ -36,8 +37,8 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
     /// <summary>Something to show has changed; may come from any thread.</summary>
     public event Action? Changed;
 
-    /// <summary>Runs and keeps this window's stages.</summary>
-    public StageRunner Runner { get; } = new(MostKept);
+    /// <summary>A stage starts or ends; comes from any thread.</summary>
+    public event Action<StageProgress>? Told;
 
     /// <summary>What to show now; null before a job is open.</summary>
     public SessionView? View
@@ -180,7 +181,7 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
     public Evaluation Evaluate(LoadedJob loaded, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(loaded);
-        return new Evaluation(loaded.Job, Ground.Of(loaded.Weather, CatalogueReader.Generic, PriceBook.Generic()), Runner, cancel);
+        return new Evaluation(loaded.Job, Ground.Of(loaded.Weather, CatalogueReader.Generic, PriceBook.Generic()), LazyInitializer.EnsureInitialized(ref _runner, () => new StageRunner(MostKept, new Telling(this))), cancel);
     }
 
     private Task<bool> StepAsync(List<UndoStep> from, List<UndoStep> to, string word) => InTurn(async view =>
@@ -352,5 +353,10 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
         {
             steps.RemoveAt(0);
         }
+    }
+
+    private sealed class Telling(JobSession session) : IProgress<StageProgress>
+    {
+        public void Report(StageProgress value) => session.Told?.Invoke(value);
     }
 }

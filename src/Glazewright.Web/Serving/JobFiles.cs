@@ -1,19 +1,40 @@
+using Glazewright.Papers.Sets;
 using Glazewright.Store.Jobs;
+using Glazewright.Web.Jobs;
 
 namespace Glazewright.Web.Serving;
 
 /// <summary>Files that leave the server by a link.</summary>
 internal static class JobFiles
 {
-    public static void Map(IEndpointRouteBuilder routes) =>
+    /// <summary>The word for the contractor's whole package.</summary>
+    public const string Whole = "contractor";
+
+    public static void Map(IEndpointRouteBuilder routes)
+    {
         routes.MapGet("/files/{id}/job.json", async (string id, JobStore store, CancellationToken cancel) =>
         {
             if (await store.FindAsync(id, cancel) is not { } job)
             {
-                return Results.Text("There is no such job.", statusCode: StatusCodes.Status404NotFound);
+                return NotThere("There is no such job.");
             }
 
             (string name, byte[] content) = JobFile.Write(job);
             return Results.File(content, "application/json", name);
         });
+        routes.MapGet("/files/{id}/{reader}.zip", (string id, string reader, PackageShelf shelf, CancellationToken cancel) =>
+        {
+            if (shelf.Find(id) is not { } made)
+            {
+                return NotThere("The papers of this job are not made, or no longer kept. Make them on the page Papers.");
+            }
+
+            PaperReader? only = PaperReaders.All.Where(r => PaperReaders.Word(r) == reader).Select(r => (PaperReader?)r).FirstOrDefault();
+            return only is null && reader != Whole
+                ? NotThere("There is no such reader.")
+                : Results.File(only is null ? made.Zip : JobWork.Zip(PaperWriter.Write(made.Source, only, cancel)), "application/zip", $"{reader}-papers.zip");
+        });
+    }
+
+    private static IResult NotThere(string words) => Results.Text(words, statusCode: StatusCodes.Status404NotFound);
 }

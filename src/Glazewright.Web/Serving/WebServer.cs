@@ -43,7 +43,10 @@ public static class WebServer
         builder.Services.AddSingleton<WeatherShelf>();
         builder.Services.AddSingleton<JobBell>();
         builder.Services.AddSingleton(new ExampleJobs(Path.Combine(programFolder, "examples")));
+        builder.Services.AddSingleton<WorkGate>();
+        builder.Services.AddSingleton<PackageShelf>();
         builder.Services.AddScoped<JobSession>();
+        builder.Services.AddScoped<JobWork>();
         builder.Services.AddAntiforgery();
         builder.Services.AddHealthChecks();
         builder.Services.AddRazorComponents().AddInteractiveServerComponents(o =>

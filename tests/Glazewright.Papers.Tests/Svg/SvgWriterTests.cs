@@ -44,4 +44,18 @@ public class SvgWriterTests
     [Fact]
     public void Names_with_control_marks_and_emoji_still_make_xml() =>
         XDocument.Parse(SvgWriter.Text(Samples.Section("\u0000🌱 ]]> \uFFFE ירק " + new string('x', 500))));
+
+    [Fact]
+    public void In_a_page_the_drawing_needs_no_style_of_its_own_and_draws_the_same()
+    {
+        string text = SvgWriter.InPage(Samples.Section());
+        XElement svg = XDocument.Parse(text).Root!;
+        XElement file = XDocument.Parse(SvgWriter.Text(Samples.Section())).Root!;
+        // A page's policy lets no style stand in it: neither an element nor an attribute.
+        Assert.DoesNotContain("style", text);
+        Assert.Null(svg.Attribute("width"));
+        string[] tones = [.. Enum.GetNames<Tone>().Select(t => t.ToLowerInvariant())];
+        Assert.All(svg.Elements().Descendants().Attributes("class").Select(a => a.Value).Distinct(), c => Assert.Contains(c.Split('-')[1], tones));
+        Assert.Equal(file.Descendants(Ns + "path").Select(p => p.Attribute("d")!.Value), svg.Descendants().Where(e => e.Name.LocalName == "path").Select(p => p.Attribute("d")!.Value));
+    }
 }

@@ -1,3 +1,4 @@
+using Glazewright.Web.Fields;
 using Microsoft.Playwright;
 
 namespace Glazewright.Web.Tests.Browser;
@@ -18,12 +19,13 @@ public sealed class PicturesOfPages(OpenBrowser browser)
             await page.ScreenshotAsync(new() { Path = Path.Combine(folder!, $"start-{name}.png"), FullPage = true });
             await page.GetByRole(AriaRole.Button, new() { Name = "Open a copy of Two-Ridge Herb Yard" }).ClickAsync();
             await page.Locator(".inputs h1").WaitForAsync();
-            foreach (Fields.JobPagePlan plan in Fields.PagePlan.All)
+            await page.Locator("h2", new() { HasText = "Answers in short" }).WaitForAsync(new() { Timeout = 120_000 });
+            foreach (JobPagePlan plan in PagePlan.All)
             {
                 await page.Locator(".pages a").Filter(new() { HasText = plan.Title }).First.ClickAsync();
                 await page.Locator("h1", new() { HasText = plan.Title }).WaitForAsync();
                 await page.AnsweredAsync();
-                await page.ScreenshotAsync(new() { Path = Path.Combine(folder!, $"{plan.Key}-{name}.png"), FullPage = name == "phone" });
+                await page.ScreenshotAsync(new() { Path = Path.Combine(folder!, $"{plan.Key}-{name}.png"), FullPage = name != "dark" });
             }
 
             await page.Context.CloseAsync();

@@ -1,3 +1,4 @@
+using Glazewright.Web.Fields;
 using Microsoft.Playwright;
 
 namespace Glazewright.Web.Tests.Browser;
@@ -72,7 +73,7 @@ public static class Steps
     /// <summary>Types into a field as a person does, and leaves it.</summary>
     public static async Task TypeAsync(this IPage page, string pointer, string text)
     {
-        ILocator field = page.Locator("#" + Fields.FieldMap.ElementId(pointer));
+        ILocator field = page.Locator("#" + FieldMap.ElementId(pointer));
         await field.FillAsync(text);
         await field.BlurAsync();
     }

@@ -1,0 +1,61 @@
+using System.Text;
+using Glazewright.Papers.Drawing;
+
+namespace Glazewright.Papers.Exchange;
+
+/// <summary>One of our own CSV tables as a table for eyes: the same cells, headings in words.</summary>
+internal static class CsvTable
+{
+    public static Table Of(string csv)
+    {
+        List<IReadOnlyList<string>> rows = [.. Rows(csv)];
+        bool[] numbers = [.. rows[0].Select((_, c) => rows.Count > 1 && rows.Skip(1).All(r => r[c].Length == 0 || double.TryParse(r[c], System.Globalization.NumberStyles.Float, System.Globalization.CultureInfo.InvariantCulture, out double _)))];
+        return new Table([.. rows[0].Select((h, c) => new Column(Words(h), 20, numbers[c] ? Along.End : Along.Start))], [.. rows.Skip(1)]);
+    }
+
+    private static string Words(string head) => head.Length == 0 ? "" : char.ToUpperInvariant(head[0]) + head[1..].Replace('_', ' ');
+
+    private static IEnumerable<IReadOnlyList<string>> Rows(string csv)
+    {
+        List<string> row = [];
+        StringBuilder cell = new();
+        bool quoted = false;
+        for (int i = 0; i < csv.Length; i++)
+        {
+            char c = csv[i];
+            if (quoted)
+            {
+                if (c != '"')
+                {
+                    cell.Append(c);
+                }
+                else if (i + 1 < csv.Length && csv[i + 1] == '"')
+                {
+                    cell.Append(csv[++i]);
+                }
+                else
+                {
+                    quoted = false;
+                }
+            }
+            else if (c == '"')
+            {
+                quoted = true;
+            }
+            else if (c is ',' or '\n')
+            {
+                row.Add(cell.ToString().TrimEnd('\r'));
+                cell.Clear();
+                if (c == '\n')
+                {
+                    yield return row;
+                    row = [];
+                }
+            }
+            else
+            {
+                cell.Append(c);
+            }
+        }
+    }
+}

@@ -1,0 +1,264 @@
+using System.IO.Compression;
+using System.Reflection;
+using Glazewright.Design.Brief.Reading;
+using Glazewright.Design.Pipeline;
+using Glazewright.Papers.Sets;
+
+namespace Glazewright.Web.Jobs;
+
+/// <summary>How far work behind a window has come.</summary>
+/// <param name="Words">What is being done; empty when nothing is.</param>
+/// <param name="Failure">Why the last work ended without a result, or empty.</param>
+/// <param name="IsPapers">Whether the papers are being made.</param>
+public sealed record WorkView(string Words, string Failure, bool IsPapers)
+{
+    /// <summary>Whether something is being done.</summary>
+    public bool IsRunning => Words.Length > 0;
+}
+
+/// <summary>Everything that was computed of a job.</summary>
+/// <param name="Job">The job's id.</param>
+/// <param name="Version">Its version.</param>
+/// <param name="Source">What pages and papers are made from.</param>
+public sealed record WholeResults(string Job, int Version, PaperSource Source);
+
+/// <summary>Only so much heavy work at a time for the whole server: windows wait their turn, the machine stays answerable.</summary>
+public sealed class WorkGate : IDisposable
+{
+    private readonly SemaphoreSlim _room = new(Math.Max(1, Environment.ProcessorCount / 2));
+
+    /// <summary>Waits for a place.</summary>
+    /// <param name="cancel">Cancels waiting.</param>
+    public Task WaitAsync(CancellationToken cancel) => _room.WaitAsync(cancel);
+
+    /// <summary>Gives the place back.</summary>
+    public void Leave() => _room.Release();
+
+    /// <inheritdoc/>
+    public void Dispose() => _room.Dispose();
+}
+
+/// <summary>What a window has computed behind its pages: light maps, the year, takeoff, cuts, price, and the papers. The newest edit wins; anything can be stopped.</summary>
+/// <param name="session">The window's job.</param>
+/// <param name="gate">Room for heavy work.</param>
+/// <param name="shelf">Where made papers lie until they are fetched.</param>
+public sealed class JobWork(JobSession session, WorkGate gate, PackageShelf shelf) : IDisposable
+{
+    private static readonly WorkView s_idle = new("", "", false);
+    private readonly Lock _seen = new();
+    private CancellationTokenSource? _running;
+    private int _runningVersion;
+    private int _stoppedVersion;
+    private WorkView _view = s_idle;
+    private WholeResults? _whole;
+
+    /// <summary>Something to show has changed; may come from any thread.</summary>
+    public event Action? Changed;
+
+    /// <summary>How far the work has come.</summary>
+    public WorkView View
+    {
+        get
+        {
+            lock (_seen)
+            {
+                return _view;
+            }
+        }
+    }
+
+    /// <summary>The last whole results of the open job, or null.</summary>
+    public WholeResults? Whole
+    {
+        get
+        {
+            lock (_seen)
+            {
+                return _whole;
+            }
+        }
+    }
+
+    /// <summary>Computes the whole job behind, unless that is done, under way, or was stopped for this very version.</summary>
+    public void AskWhole()
+    {
+        if (session.View is { Light: { } light, IsWorking: false, IsStale: false } && light.Version != _stoppedVersion && !(Whole is { } whole && whole.Job == session.View.Job.Id && whole.Version == light.Version) && !(View.IsRunning && _runningVersion == light.Version))
+        {
+            Start(light, papers: false);
+        }
+    }
+
+    /// <summary>Makes the papers behind.</summary>
+    public void AskPapers()
+    {
+        if (session.View is { Light: { } light, IsStale: false })
+        {
+            Start(light, papers: true);
+        }
+    }
+
+    /// <summary>Stops what is under way.</summary>
+    public void Stop()
+    {
+        lock (_seen)
+        {
+            _stoppedVersion = _runningVersion;
+            _running?.Cancel();
+            _running = null;
+            _view = s_idle;
+        }
+
+        Changed?.Invoke();
+    }
+
+    /// <summary>What was stopped may be begun again.</summary>
+    public void Again() => _stoppedVersion = 0;
+
+    /// <summary>Stops what belongs to an earlier state of the job.</summary>
+    public void Follow()
+    {
+        bool stale;
+        lock (_seen)
+        {
+            stale = _view.IsRunning && session.View?.Job.Version != _runningVersion;
+        }
+
+        if (stale)
+        {
+            Stop();
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        _running?.Cancel();
+    }
+
+    private void Start(LightResults light, bool papers)
+    {
+        CancellationTokenSource mine = new();
+        lock (_seen)
+        {
+            _running?.Cancel();
+            _running = mine;
+            _runningVersion = light.Version;
+            _stoppedVersion = 0;
+            _view = new WorkView("Waiting for other work", "", papers);
+        }
+
+        Changed?.Invoke();
+        string job = session.View!.Job.Id;
+        _ = Task.Run(() => RunAsync(job, light, papers, mine));
+    }
+
+    private async Task RunAsync(string job, LightResults light, bool papers, CancellationTokenSource mine)
+    {
+        CancellationToken cancel = mine.Token;
+        void Tell(StageProgress stage) => Say(mine, StageWords.Of(stage), papers);
+        bool entered = false;
+        string failure = "";
+        session.Told += Tell;
+        try
+        {
+            await gate.WaitAsync(cancel);
+            entered = true;
+            PaperSource source = Whole is { } known && known.Job == job && known.Version == light.Version ? known.Source : SourceOf(light.Loaded, cancel);
+            lock (_seen)
+            {
+                if (_running == mine)
+                {
+                    _whole = new WholeResults(job, light.Version, source);
+                }
+            }
+
+            if (papers)
+            {
+                Say(mine, "Writing papers", papers);
+                IReadOnlyList<PaperFile> files = PaperWriter.Write(source, cancel);
+                Say(mine, "Packing", papers);
+                shelf.Put(job, new MadePackage(light.Version, source, [.. files.Select(f => new ListedFile(f.Path, f.Title, f.Bytes.Length, f.Readers))], Zip(files)));
+            }
+        }
+        catch (OperationCanceledException) when (cancel.IsCancellationRequested)
+        {
+            // Stopped, or a newer edit came.
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            failure = $"This is a mistake of the program, not of the job: {e.GetType().Name}: {e.Message}";
+        }
+        finally
+        {
+            session.Told -= Tell;
+            if (entered)
+            {
+                gate.Leave();
+            }
+
+            lock (_seen)
+            {
+                if (_running == mine)
+                {
+                    _running = null;
+                    _view = s_idle with { Failure = failure };
+                }
+            }
+
+            Changed?.Invoke();
+        }
+    }
+
+    private PaperSource SourceOf(LoadedJob loaded, CancellationToken cancel)
+    {
+        while (true)
+        {
+            try
+            {
+                Evaluation all = session.Evaluate(loaded, cancel);
+                all.Everything(Math.Max(1, Environment.ProcessorCount / 2));
+                return PaperSource.From(all, loaded.Defaults, Version);
+            }
+            catch (OperationCanceledException) when (!cancel.IsCancellationRequested)
+            {
+                // Another run of this window began a stage and was stopped in it: it is begun again.
+            }
+        }
+    }
+
+    private static string Version => typeof(JobWork).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "";
+
+    private void Say(CancellationTokenSource mine, string words, bool papers)
+    {
+        lock (_seen)
+        {
+            if (_running != mine)
+            {
+                return;
+            }
+
+            _view = new WorkView(words, "", papers);
+        }
+
+        Changed?.Invoke();
+    }
+
+    /// <summary>Files as one, the same bytes for the same files.</summary>
+    internal static byte[] Zip(IReadOnlyList<PaperFile> files)
+    {
+        using MemoryStream packed = new();
+        using (ZipArchive archive = new(packed, ZipArchiveMode.Create, leaveOpen: true))
+        {
+            foreach (PaperFile file in files)
+            {
+                ZipArchiveEntry entry = archive.CreateEntry(file.Path, CompressionLevel.Fastest);
+                // The earliest time an archive can hold: it comes from nobody's clock.
+                entry.LastWriteTime = new DateTimeOffset(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
+                using Stream stream = entry.Open();
+                stream.Write(file.Bytes.Span);
+            }
+        }
+
+        return packed.ToArray();
+    }
+}

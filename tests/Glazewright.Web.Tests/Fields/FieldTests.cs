@@ -1,0 +1,84 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Document;
+using Glazewright.Design.Quantities;
+using Glazewright.Web.Fields;
+
+namespace Glazewright.Web.Tests.Fields;
+
+public class FieldTests
+{
+    public static TheoryData<string> Pointers => [.. PagePlan.All.SelectMany(p => p.Blocks).SelectMany(b => b.Pointers(0)).Distinct()];
+
+    [Theory]
+    [MemberData(nameof(Pointers))]
+    public void Every_field_of_a_page_is_one_of_the_job_document(string pointer) => Assert.NotNull(FieldMap.Find(pointer));
+
+    [Fact]
+    public void Every_part_of_the_job_document_stands_on_a_page()
+    {
+        FieldShape.Group root = Design.Brief.Reading.JobReader.Describe();
+        string[] whole = [.. root.Fields.Select(f => f.Key).Where(k => k is not ("$schema" or "glazewright" or "houses" or "site"))];
+        Assert.All(whole, k => Assert.True(PagePlan.Find("/" + k) is not null || (root.Fields.First(f => f.Key == k).Shape as FieldShape.Group)?.Fields.All(f => PagePlan.Find($"/{k}/{f.Key}") is not null) == true, k));
+        FieldShape.Group house = (FieldShape.Group)((FieldShape.Several)root.Fields.First(f => f.Key == "houses").Shape).Item;
+        Assert.Equal(["id", "shapeWishes"], Missing(house, "/houses/0").Order(StringComparer.Ordinal));
+        Assert.Empty(Missing((FieldShape.Group)root.Fields.First(f => f.Key == "site").Shape, "/site"));
+    }
+
+    private static IEnumerable<string> Missing(FieldShape.Group group, string at) =>
+        group.Fields.Where(f => PagePlan.Find($"{at}/{f.Key}") is null && (f.Shape as FieldShape.Group)?.Fields.Any(g => PagePlan.Find($"{at}/{f.Key}/{g.Key}") is not null) != true).Select(f => f.Key);
+
+    [Fact]
+    public void A_field_is_found_inside_lists_and_choices()
+    {
+        Assert.IsType<FieldShape.Measure>(FieldMap.Find("/houses/3/benches/7/offset")!.Shape);
+        Assert.IsType<FieldShape.Whole>(FieldMap.Find("/houses/0/equipment/exhaust/1/count")!.Shape);
+        Assert.Null(FieldMap.Find("/houses/0/nothing/like/it"));
+        Assert.Null(FieldMap.Find("/houses/x/width"));
+    }
+
+    [Fact]
+    public void Places_are_said_in_words()
+    {
+        JobDocument job = JobDocument.Read("""{ "houses": [{ "benches": [{ "id": "north" }] }] }""");
+        Assert.Equal("House 1, bench north, offset", FieldMap.Path("/houses/0/benches/0/offset", job));
+        Assert.Equal("Site, design, cooling 04", FieldMap.Path("/site/design/cooling04", job));
+        Assert.Equal("Left eave", FieldMap.Words("leftEave"));
+    }
+
+    [Theory]
+    [InlineData("26", QuantityKind.Length, UnitSystem.Us, "26 ft"), InlineData("26", QuantityKind.Length, UnitSystem.Metric, "26 m"), InlineData(" 12'6\" ", QuantityKind.Length, UnitSystem.Metric, "12'6\"")]
+    [InlineData("9.5", QuantityKind.Pitch, UnitSystem.Us, "9.5:12"), InlineData("1,200", QuantityKind.Money, UnitSystem.Us, "$1,200"), InlineData("65", QuantityKind.Fraction, UnitSystem.Us, "65 %")]
+    [InlineData("0.1", QuantityKind.Pressure, UnitSystem.Us, "0.1"), InlineData("5", QuantityKind.TemperatureDifference, UnitSystem.Us, "5"), InlineData("-4", QuantityKind.Temperature, UnitSystem.Us, "-4 °F")]
+    [InlineData("wide", QuantityKind.Length, UnitSystem.Us, "wide"), InlineData("26 ft", QuantityKind.Length, UnitSystem.Metric, "26 ft")]
+    public void A_bare_number_takes_the_unit_beside_the_field_unless_that_is_a_guess(string typed, QuantityKind kind, UnitSystem units, string stored)
+    {
+        Edit edit = Assert.IsType<Edit>(Typing.EditOf("/a", new FieldShape.Measure(kind, "", ""), typed, isThere: false, units));
+        Assert.Equal(Edit.Typed("/a", stored), edit);
+    }
+
+    [Fact]
+    public void Every_usual_unit_is_read_back()
+    {
+        foreach (QuantityKind kind in Enum.GetValues<QuantityKind>())
+        {
+            foreach (UnitSystem units in Enum.GetValues<UnitSystem>())
+            {
+                (string words, bool isRight) = Typing.Echo("2", kind, units);
+                Assert.True(isRight == (Typing.UsualUnit(kind, units).Length > 0 || kind == QuantityKind.Ratio), $"{kind} {units}: {words}");
+            }
+        }
+    }
+
+    [Fact]
+    public void An_emptied_field_goes_out_and_its_default_holds()
+    {
+        FieldShape shape = new FieldShape.Measure(QuantityKind.Length, "", "");
+        Assert.Equal(Edit.Removed("/a"), Typing.EditOf("/a", shape, "  ", isThere: true, UnitSystem.Us));
+        Assert.Null(Typing.EditOf("/a", shape, "", isThere: false, UnitSystem.Us));
+    }
+
+    [Theory]
+    [InlineData("12", "12"), InlineData("many", "\"many\""), InlineData("1e9", "\"1e9\""), InlineData("99999999999", "\"99999999999\"")]
+    public void A_count_is_a_number_and_anything_else_is_kept_for_the_reader_to_tell(string typed, string json) =>
+        Assert.Equal(json, Typing.EditOf("/a", new FieldShape.Whole(1, 9), typed, isThere: true, UnitSystem.Us)!.Json);
+}
