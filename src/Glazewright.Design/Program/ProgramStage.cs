@@ -11,10 +11,10 @@ public static class ProgramStage
     public const int Version = 5;
 
     /// <summary>Most exhaust fans of a house: with <see cref="MostHeaters"/> and one of every other actuator a program is full.</summary>
-    public const int MostFans = 30;
+    public const int MostFans = 28;
 
     /// <summary>Most unit heaters of a house.</summary>
-    public const int MostHeaters = 24;
+    public const int MostHeaters = 23;
 
     /// <summary>Writes the program.</summary>
     /// <param name="input">The wish.</param>

@@ -25,6 +25,13 @@ public class FullHouseTests
     }
 
     [Fact]
+    public void The_most_fans_and_heaters_leave_room_for_one_of_each_other_kind()
+    {
+        int others = Enum.GetValues<ActuatorKind>().Count(k => k is not (ActuatorKind.Fan or ActuatorKind.Heater));
+        Assert.True(ProgramStage.MostFans + ProgramStage.MostHeaters + others <= ProgramCompiler.MostActuators);
+    }
+
+    [Fact]
     public void Few_units_have_a_stage_each()
     {
         ProgramDocument program = ProgramStage.Run(SampleProgram.Input(), Full(8, 6, wetWall: true));
