@@ -23,7 +23,7 @@ public sealed class OpenBrowser : IAsyncLifetime
 
         await Server.StartAsync();
         _driver = await Playwright.CreateAsync();
-        _browser = await _driver.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = ["--no-sandbox", "--disable-quic", "--disable-background-networking"] });
+        _browser = await _driver.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = ["--no-sandbox", "--disable-quic", "--disable-background-networking", "--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"] });
     }
 
     /// <summary>A window with a store of its own for themes and the like.</summary>
