@@ -68,7 +68,7 @@ public static class SubjectBlocks
         UnitSystem units = source.Job.Units;
         return subject switch
         {
-            JobSubject.Brief or JobSubject.Shape or JobSubject.Frame or JobSubject.Covering => [SectionOf(source)],
+            JobSubject.Brief or JobSubject.Frame or JobSubject.Covering => [SectionOf(source)],
             JobSubject.Plant =>
             [
                 .. Air($"air-days-{id}", $"House {id}: the hottest and the wettest design day", [AirStory.Summer(source.Duty, source.Plant), AirStory.WetDay(source.Duty, source.Plant)], units),
