@@ -19,6 +19,9 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
     private EqList<Fault> _all = [];
     private bool _isAsked;
 
+    /// <summary>Something to show has changed.</summary>
+    public event Action? Changed;
+
     /// <summary>Where weather years of the library come from.</summary>
     public IReadOnlyList<(LibraryFile File, WeatherStation Station)> Stations { get; private set; } = [];
 
@@ -120,6 +123,7 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
         _all = Degrees("/site/latitude") is not null && Degrees("/site/longitude") is not null && year is null
             ? [.. faults.Where(f => !f.Pointer.StartsWith("/site/weather", StringComparison.Ordinal)), NoneNear()]
             : faults;
+        Changed?.Invoke();
     }
 
     private static Fault NoneNear() => new(

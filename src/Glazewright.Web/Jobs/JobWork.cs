@@ -22,6 +22,45 @@ public sealed record WorkView(string Words, string Failure, bool IsPapers)
 /// <param name="Source">What pages and papers are made from.</param>
 public sealed record WholeResults(string Job, int Version, PaperSource Source);
 
+/// <summary>The last whole results of a few jobs, for every window on them.</summary>
+public sealed class WholeShelf
+{
+    private const int Most = 6;
+    private readonly Lock _one = new();
+    private readonly List<WholeResults> _kept = [];
+
+    /// <summary>Puts results here, unless newer ones of the job are.</summary>
+    /// <param name="results">The results.</param>
+    public void Put(WholeResults results)
+    {
+        ArgumentNullException.ThrowIfNull(results);
+        lock (_one)
+        {
+            if (_kept.Exists(k => k.Job == results.Job && k.Version > results.Version))
+            {
+                return;
+            }
+
+            _kept.RemoveAll(k => k.Job == results.Job);
+            _kept.Add(results);
+            if (_kept.Count > Most)
+            {
+                _kept.RemoveAt(0);
+            }
+        }
+    }
+
+    /// <summary>A job's results, or null.</summary>
+    /// <param name="job">The job's id.</param>
+    public WholeResults? Find(string job)
+    {
+        lock (_one)
+        {
+            return _kept.Find(k => k.Job == job);
+        }
+    }
+}
+
 /// <summary>Only so much heavy work at a time for the whole server: windows wait their turn, the machine stays answerable.</summary>
 public sealed class WorkGate : IDisposable
 {
@@ -42,7 +81,8 @@ public sealed class WorkGate : IDisposable
 /// <param name="session">The window's job.</param>
 /// <param name="gate">Room for heavy work.</param>
 /// <param name="shelf">Where made papers lie until they are fetched.</param>
-public sealed class JobWork(JobSession session, WorkGate gate, PackageShelf shelf) : IDisposable
+/// <param name="computed">What other windows computed of the same job.</param>
+public sealed class JobWork(JobSession session, WorkGate gate, PackageShelf shelf, WholeShelf computed) : IDisposable
 {
     private static readonly WorkView s_idle = new("", "", false);
     private readonly Lock _seen = new();
@@ -67,15 +107,19 @@ public sealed class JobWork(JobSession session, WorkGate gate, PackageShelf shel
         }
     }
 
-    /// <summary>The last whole results of the open job, or null.</summary>
+    /// <summary>The newest whole results there are, or null.</summary>
     public WholeResults? Whole
     {
         get
         {
+            WholeResults? own;
             lock (_seen)
             {
-                return _whole;
+                own = _whole;
             }
+
+            // Another window may have been here before, or this one before it was loaded again.
+            return session.View is { Job: { } job } && !(own?.Job == job.Id && own.Version == job.Version) && computed.Find(job.Id) is { } there && (own?.Job != job.Id || there.Version > own.Version) ? there : own;
         }
     }
 
@@ -171,6 +215,8 @@ public sealed class JobWork(JobSession session, WorkGate gate, PackageShelf shel
                     _whole = new WholeResults(job, light.Version, source);
                 }
             }
+
+            computed.Put(new WholeResults(job, light.Version, source));
 
             if (papers)
             {

@@ -22,7 +22,8 @@ public sealed partial class SameOrigin(RequestDelegate next, ILogger<SameOrigin>
         }
 
         string origin = request.Headers.Origin.ToString();
-        bool mustTell = context.WebSockets.IsWebSocketRequest || !(HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method));
+        bool isSocket = request.Headers.Upgrade.Count > 0 || HttpMethods.IsConnect(request.Method);
+        bool mustTell = isSocket || !(HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method));
         bool isOurs = origin.Length > 0 ? origin == $"{request.Scheme}://{request.Host.Value}" : !mustTell;
         return isOurs ? next(context) : KeepOut(context, StatusCodes.Status403Forbidden, "Only this server's own pages may ask that.");
     }

@@ -45,6 +45,7 @@ public static class WebServer
         builder.Services.AddSingleton(new ExampleJobs(Path.Combine(programFolder, "examples")));
         builder.Services.AddSingleton<WorkGate>();
         builder.Services.AddSingleton<PackageShelf>();
+        builder.Services.AddSingleton<WholeShelf>();
         builder.Services.AddScoped<JobSession>();
         builder.Services.AddScoped<JobWork>();
         builder.Services.AddAntiforgery();

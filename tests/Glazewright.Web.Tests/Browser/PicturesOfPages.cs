@@ -5,6 +5,7 @@ namespace Glazewright.Web.Tests.Browser;
 
 /// <summary>Pictures of every page for eyes, written only when asked for by GLAZEWRIGHT_PICTURES.</summary>
 [Collection("browser")]
+[Trait("Category", "Slow")]
 public sealed class PicturesOfPages(OpenBrowser browser)
 {
     [Fact]

@@ -4,6 +4,7 @@ namespace Glazewright.Web.Tests.Browser;
 
 /// <summary>The view in three dimensions, in a browser that draws it in software.</summary>
 [Collection("browser")]
+[Trait("Category", "Slow")]
 public sealed class SceneTests(OpenBrowser browser)
 {
     [Fact]

@@ -6,6 +6,7 @@ namespace Glazewright.Web.Tests.Browser;
 
 /// <summary>Corners of the roof in the section, by mouse and by keys.</summary>
 [Collection("browser")]
+[Trait("Category", "Slow")]
 public sealed class SectionTouchTests(OpenBrowser browser)
 {
     [Fact]

@@ -67,11 +67,19 @@ public static class Steps
         await page.Locator("h1").WaitForAsync();
     }
 
+    /// <summary>Brings a small job in on the start page, which opens it.</summary>
+    public static async Task BringInAsync(this IPage page)
+    {
+        await page.Locator("#station").WaitForAsync();
+        await page.Locator("#import").SetInputFilesAsync(new FilePayload { Name = "yard.json", MimeType = "application/json", Buffer = "{ \"glazewright\": 1, \"name\": \"Yard\", \"site\": { \"weather\": { \"file\": \"demo-continental-42N.epw.gz\" } }, \"houses\": [{ \"id\": \"A\", \"width\": \"26 ft\", \"length\": \"48 ft\" }] }"u8.ToArray() });
+        await page.Locator("h1", new() { HasText = "Brief" }).WaitForAsync();
+    }
+
     /// <summary>Waits until the answers belong to the job as it is.</summary>
     public static Task AnsweredAsync(this IPage page) => page.Locator(".picture[aria-busy='false']").WaitForAsync(new() { State = WaitForSelectorState.Attached });
 
     /// <summary>Types into a field as a person does, and leaves it.</summary>
-    public static async Task TypeAsync(this IPage page, string pointer, string text)
+    public static async Task PutAsync(this IPage page, string pointer, string text)
     {
         ILocator field = page.Locator("#" + FieldMap.ElementId(pointer));
         await field.FillAsync(text);

@@ -1,0 +1,118 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Glazewright.Web.Fields;
+using Microsoft.Playwright;
+
+namespace Glazewright.Web.Tests.Browser;
+
+/// <summary>Each page of a job with all its answers: by axe in both themes, and on a phone's width without sideways scroll.</summary>
+[Collection("browser")]
+[Trait("Category", "Slow")]
+public sealed class EveryPageTests(OpenBrowser browser)
+{
+    [Fact]
+    public async Task Axe_finds_nothing()
+    {
+        IPage page = await browser.WindowAsync();
+        List<string> wrong = [];
+        await page.OpenAsync("/");
+        await CheckAsync(page, "start", wrong);
+        await JobAsync(page);
+        foreach (JobPagePlan plan in PagePlan.All)
+        {
+            await GoAsync(page, plan);
+            await CheckAsync(page, plan.Key, wrong);
+        }
+
+        Assert.True(wrong.Count == 0, string.Join("\n", wrong));
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task A_phone_scrolls_down_only()
+    {
+        IPage page = await browser.WindowAsync(ColorScheme.Light, widthPx: 360);
+        await page.OpenAsync("/");
+        await NotWideAsync(page, "start");
+        await JobAsync(page);
+        foreach (JobPagePlan plan in PagePlan.All)
+        {
+            await GoAsync(page, plan);
+            await NotWideAsync(page, plan.Key);
+        }
+
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task The_theme_can_be_chosen_and_stays()
+    {
+        IPage page = await browser.WindowAsync(ColorScheme.Light);
+        await page.OpenAsync("/");
+        string light = await GroundAsync(page);
+        await page.Locator("[data-theme-toggle]").ClickAsync();
+        string dark = await GroundAsync(page);
+        Assert.NotEqual(light, dark);
+        await page.ReloadAsync();
+        await page.Locator("h1").WaitForAsync();
+        Assert.Equal(dark, await GroundAsync(page));
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Nothing_is_loaded_from_elsewhere_and_the_policy_blocks_nothing_of_ours()
+    {
+        IPage page = await browser.WindowAsync();
+        List<string> told = [];
+        page.Console += (_, message) =>
+        {
+            if (message.Type is "error" or "warning")
+            {
+                told.Add(message.Text);
+            }
+        };
+        page.Request += (_, request) =>
+        {
+            if (!request.Url.StartsWith(browser.Server.Url, StringComparison.Ordinal) && !request.Url.StartsWith("data:", StringComparison.Ordinal) && !request.Url.StartsWith(browser.Server.Url.Replace("http", "ws", StringComparison.Ordinal), StringComparison.Ordinal))
+            {
+                told.Add(request.Url);
+            }
+        };
+        await page.OpenAsync("/");
+        await JobAsync(page);
+        Assert.True(told.Count == 0, string.Join("\n", told));
+        await page.Context.CloseAsync();
+    }
+
+    private static async Task JobAsync(IPage page)
+    {
+        await page.BringInAsync();
+        await page.Locator("h2", new() { HasText = "Answers in short" }).WaitForAsync(new() { Timeout = 60_000 });
+    }
+
+    private static async Task GoAsync(IPage page, JobPagePlan plan)
+    {
+        await page.Locator($".pages a[href*='/{plan.Key}']").ClickAsync();
+        await page.Locator("h1", new() { HasText = plan.Title }).WaitForAsync();
+        await page.AnsweredAsync();
+    }
+
+    private static async Task CheckAsync(IPage page, string name, List<string> wrong)
+    {
+        AxeResult light = await page.RunAxe();
+        // Dark changes colours only.
+        await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
+        AxeResult dark = await page.RunAxe(new AxeRunOptions { RunOnly = new() { Type = "rule", Values = ["color-contrast"] } });
+        await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Light });
+        AddRange(light, "light");
+        AddRange(dark, "dark");
+
+        void AddRange(AxeResult result, string theme) => wrong.AddRange(result.Violations.Select(v => $"{name} {theme}: {v.Id} ({v.Help}) at {string.Join(", ", v.Nodes.Take(3).Select(n => n.Target + " " + n.Html[..Math.Min(120, n.Html.Length)]))}"));
+    }
+
+    private static async Task NotWideAsync(IPage page, string name) =>
+        Assert.True(await page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= innerWidth"), $"{name} scrolls sideways: " + await page.EvaluateAsync<string>(
+            "() => [...document.querySelectorAll('body *')].filter(e => e.getBoundingClientRect().right > innerWidth + 1 && !e.closest('.scroll, .pages, nav')).slice(0, 5).map(e => e.outerHTML.slice(0, 100)).join(' | ')"));
+
+    private static Task<string> GroundAsync(IPage page) => page.EvaluateAsync<string>("() => getComputedStyle(document.documentElement).backgroundColor");
+}

@@ -1,0 +1,137 @@
+using Glazewright.Web.Fields;
+using Microsoft.Playwright;
+
+namespace Glazewright.Web.Tests.Browser;
+
+/// <summary>Two windows, a killed server, and whatever people type or bring in: told in words, nothing lost.</summary>
+[Collection("browser")]
+[Trait("Category", "Slow")]
+public sealed class LostAndFoundTests(OpenBrowser browser)
+{
+    [Fact]
+    public async Task The_second_window_follows_the_first_and_is_told()
+    {
+        IPage first = await browser.WindowAsync();
+        await JobAsync(first);
+        IPage second = await first.Context.NewPageAsync();
+        await second.OpenAsync(first.Url);
+        await second.AnsweredAsync();
+        await first.PutAsync("/houses/0/width", "30 ft");
+        await Assertions.Expect(second.Locator(Field("/houses/0/width"))).ToHaveValueAsync("30 ft");
+        await Assertions.Expect(second.Locator(".news")).ToContainTextAsync("Another window changed House A, width: 30 ft");
+        await first.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task A_server_killed_and_started_again_has_everything_and_the_page_comes_back_by_itself()
+    {
+        Assert.SkipWhen(OpenBrowser.Chromium is null, "NOT TESTED: no Chromium on this machine. Install Debian's package 'chromium'.");
+        await using RunningServer server = new();
+        await server.StartAsync();
+        IPage page = await browser.WindowAsync();
+        await page.GotoAsync(server.Url);
+        await page.Locator("h1").WaitForAsync();
+        await JobAsync(page, opened: true);
+        await page.PutAsync("/houses/0/width", "30 ft");
+        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("version 2");
+        await server.KillAsync();
+        await Assertions.Expect(page.Locator("#components-reconnect-modal")).ToBeVisibleAsync(new() { Timeout = 30_000 });
+        await page.EvaluateAsync("() => { window.wasHere = true; }");
+        await server.StartAsync();
+        await page.WaitForFunctionAsync("() => !window.wasHere", null, new() { Timeout = 40_000 });
+        await Assertions.Expect(page.Locator(Field("/houses/0/width"))).ToHaveValueAsync("30 ft", new() { Timeout = 20_000 });
+        await page.PutAsync("/houses/0/width", "32 ft");
+        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("version 3");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Whatever_is_typed_is_told_beside_the_field_and_the_last_picture_stays()
+    {
+        IPage page = await browser.WindowAsync();
+        await JobAsync(page);
+        ILocator field = page.Locator(Field("/houses/0/width"));
+        string fault = Field("/houses/0/width") + "-fault";
+        foreach (string typed in (string[])["wide", "-26 ft", "1e300 ft", "26 kg", "26 ft 3 kg", "<img src=x onerror=alert(1)>", new string('9', 1900), "12'6\" m"])
+        {
+            await page.PutAsync("/houses/0/width", typed);
+            await Assertions.Expect(page.Locator(fault)).ToBeVisibleAsync();
+            Assert.Contains("Right:", await page.Locator(fault).InnerTextAsync());
+            Assert.Equal("true", await field.GetAttributeAsync("aria-invalid"));
+            Assert.Contains(fault[1..], await field.GetAttributeAsync("aria-describedby"));
+            Assert.Equal(1, await page.Locator(".picture.dim svg.drawing").First.CountAsync());
+        }
+
+        await page.PutAsync("/houses/0/bays", "many");
+        await Assertions.Expect(page.Locator(Field("/houses/0/bays") + "-fault")).ToBeVisibleAsync();
+        await page.PutAsync("/houses/0/bays", "");
+        await page.PutAsync("/houses/0/width", "");
+        await Assertions.Expect(page.Locator(fault)).ToContainTextAsync("missing");
+        await page.PutAsync("/houses/0/width", "26");
+        await Assertions.Expect(field).ToHaveValueAsync("26 ft");
+        await Assertions.Expect(page.Locator(".faults")).ToHaveCountAsync(0);
+        await Assertions.Expect(page.Locator(".picture.dim")).ToHaveCountAsync(0);
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task A_job_begun_with_nothing_typed_says_what_is_wanted_beside_each_field()
+    {
+        IPage page = await browser.WindowAsync();
+        await page.OpenAsync("/");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Begin the job" }).ClickAsync();
+        await Assertions.Expect(page.Locator(Field("/houses/0/width") + "-fault")).ToBeVisibleAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("cannot be begun yet");
+        await page.PutAsync("/site/latitude", "-33.9");
+        await page.PutAsync("/site/longitude", "18.4");
+        await Assertions.Expect(page.Locator(".begin")).ToContainTextAsync("no weather year from within 300 km");
+        await page.PutAsync("/site/latitude", "42");
+        await page.PutAsync("/site/longitude", "-88");
+        await Assertions.Expect(page.Locator("#station")).ToHaveValueAsync("demo-continental-42N.epw.gz");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Files_that_are_no_jobs_and_no_weather_are_refused_in_words()
+    {
+        IPage page = await browser.WindowAsync();
+        await page.OpenAsync("/");
+        await page.Locator("#station").WaitForAsync();
+        ILocator news = page.Locator("#import-news");
+        await page.Locator("#import").SetInputFilesAsync(new FilePayload { Name = "page.json", MimeType = "text/html", Buffer = "<!doctype html><script>alert(1)</script>"u8.ToArray() });
+        await Assertions.Expect(news).ToContainTextAsync("page.json:");
+        await page.Locator("#import").SetInputFilesAsync(new FilePayload { Name = "null.json", MimeType = "application/json", Buffer = "null"u8.ToArray() });
+        await Assertions.Expect(news).ToContainTextAsync("null.json: the file holds no job");
+        await page.Locator("#weather").SetInputFilesAsync(new FilePayload { Name = "rain.epw", MimeType = "text/plain", Buffer = "it rains"u8.ToArray() });
+        await Assertions.Expect(news).ToContainTextAsync("rain.epw:");
+        DirectoryInfo room = Directory.CreateTempSubdirectory("glazewright-large-");
+        string large = Path.Combine(room.FullName, "large.json");
+        using (FileStream hole = File.Create(large))
+        {
+            hole.SetLength(200_000_000);
+        }
+
+        await page.Locator("#import").SetInputFilesAsync(large);
+        await Assertions.Expect(news).ToContainTextAsync("large.json has 200 MB");
+        room.Delete(recursive: true);
+        await page.Locator("#import").SetInputFilesAsync(new FilePayload { Name = "yard.json", MimeType = "application/json", Buffer = System.Text.Encoding.UTF8.GetBytes(Jobs.Desk.Example("three-lines.json")) });
+        await page.Locator("h1", new() { HasText = "Brief" }).WaitForAsync();
+        await page.Context.CloseAsync();
+    }
+
+    private static string Field(string pointer) => "#" + FieldMap.ElementId(pointer);
+
+    private static async Task JobAsync(IPage page, bool opened = false)
+    {
+        if (!opened)
+        {
+            await page.OpenAsync("/");
+        }
+
+        await page.BringInAsync();
+        await page.Locator(".pages a[href$='/shape']").ClickAsync();
+        await page.Locator("h1", new() { HasText = "Shape" }).WaitForAsync();
+        await page.AnsweredAsync();
+        await page.Locator("svg.drawing").First.WaitForAsync();
+    }
+}
