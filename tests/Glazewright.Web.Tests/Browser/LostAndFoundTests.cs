@@ -75,6 +75,24 @@ public sealed class LostAndFoundTests(OpenBrowser browser)
     }
 
     [Fact]
+    public async Task A_sold_job_is_locked_and_an_earlier_version_can_be_gone_back_to()
+    {
+        IPage page = await browser.WindowAsync();
+        await JobAsync(page);
+        await page.PutAsync("/houses/0/width", "30 ft");
+        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("version 2");
+        await page.Locator(".pages a[href$='/papers']").ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Back to version 1" }).ClickAsync();
+        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("version 3");
+        await page.Locator("#status").SelectOptionAsync("Sold");
+        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("sold, locked");
+        await page.Locator(".pages a[href$='/shape']").ClickAsync();
+        await Assertions.Expect(page.Locator(Field("/houses/0/width"))).ToHaveValueAsync("26 ft");
+        await Assertions.Expect(page.Locator(Field("/houses/0/width"))).ToBeDisabledAsync();
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
     public async Task A_job_begun_with_nothing_typed_says_what_is_wanted_beside_each_field()
     {
         IPage page = await browser.WindowAsync();
