@@ -31,10 +31,12 @@ internal static class AirBehaviour
 
         AirState outside = duty.Air.Summer;
         double density = outside.DensityKgPerM3;
-        FanGroup[] groups = [.. fans.Fans.GroupBy(f => f.Entry).Select(g =>
-            new FanGroup(Pick.Curve(catalogue.Fans.First(e => e.Id == g.Key).Points, density), g.Count()))];
+        List<FanEntry> entries = [.. fans.Fans.Select(f => catalogue.Fans.First(e => e.Id == f.Entry))];
+        FanGroup[] groups = [.. entries.GroupBy(f => f.Id).Select(g => new FanGroup(Pick.Curve(g.First().Points, density), g.Count()))];
         double flow = fans.Wet[^1].FlowM3PerS;
-        Intake intake = Intake.For(input, form, catalogue, flow, density);
+        double needed = ExhaustSizing.NeededM3PerS(duty);
+        Intake intake = ExhaustSizing.Settle(
+            input, form, catalogue, entries, Intake.For(input, form, catalogue, needed, density), needed, density).Intake;
         FlowAt Point(double openDeg, double windMs, List<AirPath> path)
         {
             FanSystem.TryFind(groups, path, density, out var p);

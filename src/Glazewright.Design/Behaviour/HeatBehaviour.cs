@@ -12,7 +12,11 @@ namespace Glazewright.Design.Behaviour;
 /// <summary>Mixing, curtain and filter-fan pressure.</summary>
 internal static class HeatBehaviour
 {
-    private const double AirJPerM3K = 1.2 * 1006;
+    /// <summary>Pressure coefficient of an end wall that the wind blows along (common practice).</summary>
+    private const double EndInWind = -0.5;
+
+    // Heat of the house's own air on the design night, at the site's pressure: on a mountain a sixth less air is in a cubic metre.
+    private static double AirJPerM3K(DutyResult duty) => duty.PressurePa / (287.05 * (duty.NightTargetC + 273.15)) * 1006;
 
     public static MixingBehaviour? Mixing(BuildingForm form, DutyResult duty, PlantResult plant, Catalogue catalogue)
     {
@@ -28,7 +32,7 @@ internal static class HeatBehaviour
         double night = HeatAsked.Of(duty, plant.Pressure).LossDrawnWPerK * Math.Max(duty.NightTargetC - duty.Conditions.Heating996C, 0);
         double diameterM = catalogue.Circulation.First(c => c.Id == fans.Entry).DiameterM;
         return new MixingBehaviour(
-            loopM, turnS, 3 * turnS, night / (AirJPerM3K * eachWay), Circulation.ThrowDiametersRatio * diameterM, fans.SpacingM, night / catalogue.Pipes[0].OutputWPerM);
+            loopM, turnS, 3 * turnS, night / (AirJPerM3K(duty) * eachWay), Circulation.ThrowDiametersRatio * diameterM, fans.SpacingM, night / catalogue.Pipes[0].OutputWPerM);
     }
 
     public static CurtainBehaviour? Curtain(BuildingForm form, DutyResult duty, PlantResult plant)
@@ -46,13 +50,14 @@ internal static class HeatBehaviour
             : Through(above, duty.LossDrawnWPerK - below); // both, as Duty has them
         double outsideC = duty.Conditions.Heating996C;
         double heatW = duty.HeatLossDrawnW;
+        double airJPerM3K = AirJPerM3K(duty);
 
         // Heat at what the drawn house asks: below and above the cloth settle by the cloth's conductance and the air that trades places.
         GapAt At(double gapM)
         {
             (double BelowC, double AboveC, double Flow) Settle(double flow)
             {
-                double between = through + AirJPerM3K * flow;
+                double between = through + airJPerM3K * flow;
                 double series = above > 0 ? 1 / (1 / between + 1 / above) : 0;
                 double belowC = outsideC + heatW / (below + series);
                 return (belowC, above > 0 ? outsideC + series / above * (belowC - outsideC) : belowC, flow);
@@ -69,7 +74,7 @@ internal static class HeatBehaviour
             return new GapAt(gapM, flow, belowC, aboveC);
         }
 
-        // Cloth packs to about a twentieth of its width (common practice: 1 in a foot).
+        // Cloth packs to about a twelfth of its width (common practice: 1 in a foot).
         double stackM = SmallSystems.WidthAtM(form, curtainM) / 12;
         return new CurtainBehaviour(
             duty.HeatLossW > 0 ? 1 - duty.HeatLossDrawnW / duty.HeatLossW : 0,
@@ -110,11 +115,12 @@ internal static class HeatBehaviour
         double areaM2 = form.Faces.Where(f => f.Name != FaceName.Floor).Sum(f => f.ExposedM2);
         double Share(params FaceName[] faces) => areaM2 > 0 ? form.Faces.Where(f => faces.Contains(f.Name)).Sum(f => f.ExposedM2) / areaM2 : 0.2;
         WallLeak[] walls = areaM2 > 0
-            ? [new(Share(FaceName.Left), 0.7), new(Share(FaceName.Right), -0.3), new(Share(FaceName.End1, FaceName.End2), -0.5), new(Share(FaceName.RoofLeft, FaceName.RoofRight), -0.4)]
+            ? [new(Share(FaceName.Left), 0.7), new(Share(FaceName.Right), -0.3), new(Share(FaceName.End1, FaceName.End2), EndInWind), new(Share(FaceName.RoofLeft, FaceName.RoofRight), -0.4)]
             : [new(1, 0.7)];
+        OpenCrack sweep = new(SmallSystems.ReliefM2, SmallSystems.ReliefCoefficient, EndInWind);
         EqList<PressureAt> byWind = ((double[])[0, 5, 10, 15, 25]).Select(mph =>
         {
-            PressureInWind p = PositivePressure.InWind(fan.FlowM3PerS, leakage, walls, mph * 0.44704, density);
+            PressureInWind p = PositivePressure.InWind(fan.FlowM3PerS, leakage, walls, sweep, mph * 0.44704, density);
             return new PressureAt(mph * 0.44704, p.HousePa, p.LeastOverWallPa, p.UnfilteredM3PerS);
         }).ToEqList();
         double doorPa = Bracketed.Find(

@@ -4,6 +4,7 @@ using Glazewright.Design.Contracts;
 using Glazewright.Design.Duty;
 using Glazewright.Design.Form;
 using Glazewright.Design.Plant;
+using Glazewright.Science.Climate;
 using Glazewright.Science.Crop;
 using Glazewright.Science.Flow;
 using static Glazewright.Design.Plant.PlantWords;
@@ -17,17 +18,23 @@ internal static class KindsSized
     {
         EquipmentChoice e = input.Equipment;
         double lowEaveM = Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM);
-        double roofM2 = plant.Vents is { } v ? Math.Max(v.RoofM2, 1e-3) : 0.15 * form.FloorAreaM2;
-        double sideM2 = plant.Vents is { } w ? Math.Max(w.SideM2, 1e-3) : 0.15 * form.FloorAreaM2;
+        double roofM2 = plant.Vents is { } v ? v.RoofM2 : 0.15 * form.FloorAreaM2;
+        double sideM2 = plant.Vents is { } w ? w.SideM2 : 0.15 * form.FloorAreaM2;
+        bool alone = roofM2 <= 0 || sideM2 <= 0;
         double riseM = Math.Max(form.Roof.RidgeM - lowEaveM / 2, 0.3);
         double outC = Math.Clamp(duty.Air.Summer.DryBulbC, -60, 55);
-        double stack = Openings.Stack(sideM2, roofM2, riseM, 0.6, outC + 4, outC).FlowM3PerS;
-        double wind = Openings.WindM3PerS(0.3, Math.Min(sideM2, roofM2), 2);
+        double OneSided(double insideC, double windMs) => Openings.OneSidedM3PerS(
+            Math.Max(roofM2, sideM2), roofM2 > 0 ? HouseParameters.UsualRoofVentHeightM : HouseParameters.UsualSideVentHeightM,
+            HouseParameters.UsualVentDischargeFactor, insideC, outC, HouseParameters.UsualVentWindFactor, windMs);
+        double stack = alone ? OneSided(outC + 4, 0) : Openings.Stack(sideM2, roofM2, riseM, 0.6, outC + 4, outC).FlowM3PerS;
+        double wind = alone ? OneSided(outC, 2) : Openings.WindM3PerS(0.3, Math.Min(sideM2, roofM2), 2);
         double both = Openings.TogetherM3PerS(stack, wind);
         yield return new KindSized(
             "Roof and side vents",
             plant.Vents is not null,
-            Text($"{Sqft(roofM2)} ft² in the roof, {Sqft(sideM2)} ft² in the side{(plant.Vents is null ? ", 15 % of the floor each" : "")}"),
+            alone
+                ? Text($"{Sqft(Math.Max(roofM2, sideM2))} ft² in the {(roofM2 > 0 ? "roof" : "side")} alone: air comes and goes by the same openings")
+                : Text($"{Sqft(roofM2)} ft² in the roof, {Sqft(sideM2)} ft² in the side{(plant.Vents is null ? ", 15 % of the floor each" : "")}"),
             Text($"{Cfm(stack)} cfm by warmth alone at 4 K, {Cfm(wind)} cfm by a 4.5 mph wind alone, {Cfm(both)} cfm together: {100 * both / Math.Max(duty.VentilationM3PerS, 0.01):0} % of what the design day asks"),
             "Wind closes or tears them: stops by wind and rain; screens take half the air.");
         double pipeW = e.BenchPipeW > 0 ? e.BenchPipeW : duty.HeatLossDrawnW;
@@ -78,8 +85,8 @@ internal static class KindsSized
         yield return new KindSized(
             "Dehumidifier",
             plant.Dehumidifier is not null,
-            Text($"{litres:0.0} kg/h, about {litres / OtherKinds.WaterKgPerKwh:0.0} kW"),
-            Text($"{(plant.Dehumidifier is null ? "the crop's moisture" : Text($"{duty.NightMoistureKgPerS * 3600:0.0} kg/h of the crop's moisture to take"))} on the drying night, without warm air thrown out; {KBtu(litres / OtherKinds.WaterKgPerKwh * 1000 + litres / 3600 * 2.45e6)} kBtu/h of heat back to the house"),
+            Text($"{litres / 0.45359237:0.0} lb/h, about {litres / OtherKinds.WaterKgPerKwh:0.0} kW"),
+            Text($"{(plant.Dehumidifier is null ? "the crop's moisture" : Text($"{duty.NightMoistureKgPerS * 3600 / 0.45359237:0.0} lb/h of the crop's moisture to take"))} on the drying night, without warm air thrown out; {KBtu(litres / OtherKinds.WaterKgPerKwh * 1000 + litres / 3600 * 2.45e6)} kBtu/h of heat back to the house"),
             "Condensate to the drain; coils ice up in cold air.");
     }
 }

@@ -1,6 +1,7 @@
 using Glazewright.Design.Brief;
 using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
+using Glazewright.Design.Duty;
 using Glazewright.Design.Form;
 using Glazewright.Design.Layout;
 using Glazewright.Science.Flow;
@@ -23,6 +24,23 @@ internal static class ExhaustSizing
         [.. input.Equipment.ExhaustFixed
             .SelectMany(f => Enumerable.Repeat(Pick.ById(catalogue.Fans, f.Entry, e => e.Id, $"{input.Pointer}/equipment/exhaust"), f.Count))
             .OrderBy(f => f.DiameterM).ThenBy(f => f.Id, StringComparer.Ordinal)];
+
+    public static double NeededM3PerS(DutyResult duty) => Math.Max(duty.VentilationM3PerS, 0.01);
+
+    /// <summary>Fans and the intake that carries them: fans come in sizes and move more than asked, so what is sized for them carries that, not the bare need.</summary>
+    public static (Intake Intake, ExhaustRun Run) Settle(
+        PlantInput input, BuildingForm form, Catalogue catalogue, List<FanEntry> fans, Intake asked, double neededM3PerS, double densityKgPerM3)
+    {
+        Intake intake = asked;
+        ExhaustRun run = Run(fans, intake, densityKgPerM3);
+        for (int round = 0; round < 2 && run.Wet[^1].FlowM3PerS > neededM3PerS; round++)
+        {
+            intake = Intake.For(input, form, catalogue, run.Wet[^1].FlowM3PerS, densityKgPerM3);
+            run = Run(fans, intake, densityKgPerM3);
+        }
+
+        return (intake, run);
+    }
 
     public static ExhaustRun Run(List<FanEntry> fans, Intake intake, double densityKgPerM3)
     {

@@ -23,11 +23,14 @@ internal static class HeatSizing
             : Choose(input, asked, catalogue);
         EqList<HeaterUnit> units = entries.Select((e, i) => new HeaterUnit(
             $"{input.House}/heater-{i + 1}", e.Id, e.OutputW, e.EfficiencyFraction, e.FanW, e.Electric, e.Sealed, e.ThrowM, e.MassKg)).ToEqList();
-        double oneOutW = units.Sum(u => u.OutputW) - units.Max(u => u.OutputW);
+        double oneOutW = units.Sum(u => u.OutputW) + input.Equipment.BenchPipeW - LargestW(units, input.Equipment.BenchPipeW);
         double HoldsC(double lossWPerK) => Math.Min(
-            duty.Conditions.Heating996C + (lossWPerK > 0 ? (oneOutW + input.Equipment.BenchPipeW) / lossWPerK : 0), duty.NightTargetC);
+            duty.Conditions.Heating996C + (lossWPerK > 0 ? oneOutW / lossWPerK : 0), duty.NightTargetC);
         return new HeatPlant(units, oneOutW, HoldsC(asked.LossDrawnWPerK), HoldsC(asked.LossWPerK));
     }
+
+    /// <summary>Output of the largest single source: a heater, or the one boiler behind the bench pipes.</summary>
+    public static double LargestW(EqList<HeaterUnit> heaters, double benchPipeW) => Math.Max(heaters.Max(h => h.OutputW), benchPipeW);
 
     /// <summary>
     /// Two or more equal heaters, the smallest that do. Where burners would give more than twice what is asked, as in a very small house, electric ones

@@ -77,7 +77,7 @@ internal static class PlantFindings
         {
             yield return new Finding(
                 "plant/insect-screen", Severity.Near, $"{house}/louver",
-                Text($"The insect screen needs {Sqft(f.Intake.ScreenM2)} ft² of cloth in a box. Clean: {Cfm(all.FlowM3PerS)} cfm at {InWg(all.StaticPa)} in. w.g.; with {100 * Intake.DirtyFraction:0} % blocked: {Cfm(f.Run.AllDirty.FlowM3PerS)} cfm at {InWg(f.Run.AllDirty.StaticPa)} in. w.g. Two cloths of one porosity can differ by 2.5 times."),
+                Text($"The insect screen needs {Sqft(f.Intake.ScreenM2)} ft² of cloth in a box. Clean: {Cfm(all.FlowM3PerS)} cfm at {InWg(all.StaticPa)} in. w.g.; with {100 * Intake.DirtyFraction:0} % blocked: {Cfm(f.Run.AllDirty.FlowM3PerS)} cfm at {InWg(f.Run.AllDirty.StaticPa)} in. w.g., dirty. Two cloths of one porosity can differ by 2.5 times."),
                 "Ask for the cloth's own pressure curve and leave room to wash it.",
                 new Source.Paper("López et al. 2016, Sensors 16:690", "abstract", Source.Mark.Read));
         }

@@ -116,7 +116,7 @@ public sealed record FogPlant(string Entry, int Nozzles, double KgPerS, double E
 
 /// <summary>Heaters, lead first.</summary>
 /// <param name="Heaters">Heaters in stage order.</param>
-/// <param name="OneOutW">Output left when the largest fails, W.</param>
+/// <param name="OneOutW">Output left, bench pipes included, when the largest heater or the boiler fails, W.</param>
 /// <param name="OneOutHoldsC">Inside temperature that holds at the 99.6 % day, curtain drawn when there is one, °C.</param>
 /// <param name="OneOutHoldsOpenC">The same with the curtain open (it can stick), °C.</param>
 public sealed record HeatPlant(EqList<HeaterUnit> Heaters, double OneOutW, double OneOutHoldsC, double OneOutHoldsOpenC);

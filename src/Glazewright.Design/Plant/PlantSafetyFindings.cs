@@ -56,10 +56,11 @@ internal static class PlantSafetyFindings
         }
 
         bool freezes = heat.OneOutHoldsOpenC < 2;
+        bool boiler = f.Input.Equipment.BenchPipeW > heat.Heaters.Max(h => h.OutputW);
         yield return new Finding(
             "plant/one-heater-out", freezes ? Severity.Miss : heat.OneOutHoldsOpenC < f.Duty.NightTargetC - 0.05 ? Severity.Near : Severity.Note,
             $"{house}/heater-1",
-            Text($"{heat.Heaters.Count} heater{(heat.Heaters.Count == 1 ? "" : "s")}; with the largest dead the rest hold {FloorF(heat.OneOutHoldsC)}{(f.Curtain is null ? "" : Text($" with the curtain drawn, {FloorF(heat.OneOutHoldsOpenC)} with it open,"))} on the 99.6 % night."),
+            Text($"{heat.Heaters.Count} heater{(heat.Heaters.Count == 1 ? "" : "s")}{(f.Input.Equipment.BenchPipeW > 0 ? " and the bench pipes' boiler" : "")}; with {(boiler ? "the boiler" : "the largest")} dead the rest hold {FloorF(heat.OneOutHoldsC)}{(f.Curtain is null ? "" : Text($" with the curtain drawn, {FloorF(heat.OneOutHoldsOpenC)} with it open,"))} on the 99.6 % night."),
             freezes ? "Split the heat over more units so that one dead heater does not freeze the crop." : "",
             Practice);
         double extremeHoldsC = f.Duty.Conditions.ExtremeMinC + f.HeatW / f.HeatAsked.LossWPerK;

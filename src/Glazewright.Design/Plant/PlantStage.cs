@@ -10,7 +10,7 @@ namespace Glazewright.Design.Plant;
 public static class PlantStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 5;
+    public const int Version = 6;
 
     /// <summary>Sizes the plant of one house.</summary>
     /// <param name="input">What Plant reads of the job.</param>
@@ -24,7 +24,7 @@ public static class PlantStage
         var e = input.Equipment;
         AirState outside = DesignWeather.Outside(duty.Conditions, duty.PressurePa);
         double density = outside.DensityKgPerM3;
-        double needed = Math.Max(duty.VentilationM3PerS, 0.01);
+        double needed = ExhaustSizing.NeededM3PerS(duty);
         Intake? intake = null;
         ExhaustRun? run = null;
         if (e.Exhaust)
@@ -33,14 +33,7 @@ public static class PlantStage
             List<FanEntry> fans = e.ExhaustFixed.Count > 0
                 ? ExhaustSizing.Fixed(input, catalogue)
                 : ExhaustSizing.Choose(input, form, catalogue, intake, needed, density);
-            run = ExhaustSizing.Run(fans, intake, density);
-
-            // Fans come in sizes and move more than asked: what we size for them must carry that, not the bare need.
-            for (int round = 0; round < 2 && run.Wet[^1].FlowM3PerS > needed; round++)
-            {
-                intake = Intake.For(input, form, catalogue, run.Wet[^1].FlowM3PerS, density);
-                run = ExhaustSizing.Run(fans, intake, density);
-            }
+            (intake, run) = ExhaustSizing.Settle(input, form, catalogue, fans, intake, needed, density);
         }
 
         WetWallPlant? wetWall = intake?.Pad is not null && run is not null

@@ -9,7 +9,7 @@ namespace Glazewright.Design.Plant;
 internal static class PlantWorkings
 {
     private static readonly Source Geometry = new Source.FirstPrinciples("plane geometry");
-    private static readonly Source Balance = new Source.FirstPrinciples("balance of flow, heat or water");
+    internal static readonly Source Balance = new Source.FirstPrinciples("balance of flow, heat or water");
 
     public static StageReport Report(PlantFacts f)
     {
@@ -98,35 +98,7 @@ internal static class PlantWorkings
     private static void WaterFigures(PlantFacts f, List<Figure> figures)
     {
         string house = f.Input.House;
-        if (f.WetWall is { } pad)
-        {
-            figures.Add(Figure.Observe(
-                $"{house}/plant/pad-evaporation", "Water the pad evaporates on the design day", Unit.KilogramPerSecond, pad.EvaporationKgPerS,
-                "Dry air through the pad × rise of its humidity ratio along the wet-bulb line",
-                [
-                    Input("dry_bulb", "Outside", f.Outside.DryBulbC, Unit.Celsius),
-                    Input("wet_bulb", "Wet bulb", f.Outside.WetBulbC, Unit.Celsius),
-                    Input("flow", "Air, all fans on", f.Run!.Wet[^1].FlowM3PerS, Unit.CubicMetrePerSecond),
-                    Input("effectiveness", "Effectiveness", pad.Effectiveness, Unit.Fraction),
-                ],
-                "All fans on", new Source.Standard("ASHRAE Handbook—Fundamentals 2017, ch. 1", "eqs (33), (26)", Source.Mark.FromMemory)));
-            Term evaporation = Term.Of("evaporation", figures[^1]);
-            Term hardness = Term.Of("hardness", "Hardness, mg/L", f.Input.Utilities.HardnessMgPerL, Unit.None, new Source.Given("/utilities/hardness"));
-            Term limit = Term.Of("limit", "Hardness the sump may reach, mg/L", SmallSystems.PadHardnessLimitMgPerL, Unit.None, new Source.CommonPractice("about 800 mg/L before a pad scales"));
-            figures.Add(Figure.Derive(
-                $"{house}/plant/pad-bleed", "Bleed over evaporation", Unit.Fraction,
-                Term.Min(Term.Max(hardness / Term.Max(limit - hardness, 1.0), 0.1), 1.0), Balance));
-            figures.Add(Figure.Derive(
-                $"{house}/plant/pad-make-up", "Water the wet wall draws on the design day", Unit.KilogramPerSecond,
-                evaporation * (1.0 + Term.Of("bleed", figures[^1])), Balance));
-            Term width = Term.Of("width", "Pad width", pad.WidthM, Unit.Metre, Balance);
-            figures.Add(Figure.Derive(
-                $"{house}/plant/pad-sump", "Sump", Unit.WaterCubicMetre,
-                Term.Of("per_area", "Sump for a square metre of pad, m", f.Intake!.Pad!.SumpMPerM2, Unit.None, new Source.Catalogue(pad.Entry))
-                    * width * Term.Of("height", "Pad height", pad.HeightM, Unit.Metre, Balance),
-                new Source.CommonPractice("0.8 to 1.0 gal a square foot of pad")));
-        }
-
+        WetWallWorkings.Add(f, figures);
         if (f.Fog is { } fog)
         {
             Term nozzles = Term.Of("nozzles", "Nozzles", fog.Nozzles, Unit.Count, f.Input.Equipment.FogNozzles > 0 ? new Source.Given($"{f.Input.Pointer}/equipment/fog/nozzles") : Balance);
@@ -177,8 +149,8 @@ internal static class PlantWorkings
         }
 
         Figure left = Figure.Derive(
-            $"{house}/plant/heat-one-out", "Heat left when the largest heater is dead", Unit.Watt,
-            Term.Of("output", total) - Term.Of("largest", "Largest heater", heat.Heaters.Max(h => h.OutputW), Unit.Watt, Balance), Balance);
+            $"{house}/plant/heat-one-out", "Heat left when the largest heater, or the bench pipes' boiler, is dead", Unit.Watt,
+            Term.Of("output", total) - Term.Of("largest", "Largest single source", HeatSizing.LargestW(heat.Heaters, f.Input.Equipment.BenchPipeW), Unit.Watt, Balance), Balance);
         figures.Add(left);
         void Holds(string name, string how, double lossWPerK) => figures.Add(Figure.Derive(
             $"{house}/plant/{name}", $"Temperature that holds then on the 99.6 % night, curtain {how}", Unit.Celsius,
@@ -271,7 +243,7 @@ internal static class PlantWorkings
             Term.Of("power", figures.First(x => x.Id.EndsWith("/connected-power", StringComparison.Ordinal))) / (volts * phases * 0.8), new Source.CommonPractice("power factor 0.8")));
     }
 
-    private static WorkingInput Input(string symbol, string label, double value, Unit unit) =>
+    internal static WorkingInput Input(string symbol, string label, double value, Unit unit) =>
         new(symbol, label, "", value, unit, Balance);
 
     private static IEnumerable<Figure> Swept(PlantFacts f, string house)

@@ -22,6 +22,9 @@ internal static class SmallSystems
     /// <summary>Cracks that stay open in use, m² (a door sweep).</summary>
     public const double ReliefM2 = 0.02;
 
+    /// <summary>Discharge coefficient of those cracks (sharp edge).</summary>
+    public const double ReliefCoefficient = 0.61;
+
     public static WetWallPlant WetWallOf(PlantInput input, Intake intake, AirState outside, double flowM3PerS)
     {
         PadEntry pad = intake.Pad!;
@@ -147,13 +150,13 @@ internal static class SmallSystems
         FanCurve curve = Pick.Curve(entry.Points, densityKgPerM3);
         Leakage leakage = Leakage.Through(form.VolumeM3 * input.AirtightnessPerHour / 3600, LeakageReferencePa, 0.65);
         double filterM2 = entry.FilterAtM3PerS / (0.6 * Math.Sqrt(2 * entry.FilterLossPa / FanCurve.StandardDensityKgPerM3));
-        HeldPressure held = PositivePressure.Held([], [], leakage, ReliefM2, 0.61, densityKgPerM3);
+        HeldPressure held = PositivePressure.Held([], [], leakage, ReliefM2, ReliefCoefficient, densityKgPerM3);
         int fans = 0;
         while (fans < 4 && held.HousePa < input.Equipment.PositivePressurePa)
         {
             fans++;
             held = PositivePressure.Held(
-                [new FanGroup(curve, fans)], [new AirPath.Opening(fans * filterM2, 0.6)], leakage, ReliefM2, 0.61, densityKgPerM3);
+                [new FanGroup(curve, fans)], [new AirPath.Opening(fans * filterM2, 0.6)], leakage, ReliefM2, ReliefCoefficient, densityKgPerM3);
         }
 
         // The motors' power is kept as unthrottled: a damper saves little of it.
@@ -162,7 +165,7 @@ internal static class SmallSystems
         if (held.HousePa > askedPa)
         {
             // A damper or a speed control holds what is asked: air beyond it would only be heated and lost.
-            double flow = PositivePressure.SupplyM3PerS(leakage, ReliefM2, 0.61, askedPa, densityKgPerM3);
+            double flow = PositivePressure.SupplyM3PerS(leakage, ReliefM2, ReliefCoefficient, askedPa, densityKgPerM3);
             double failsMs = Math.Sqrt(2 * askedPa / (densityKgPerM3 * PositivePressure.WindwardCoefficient));
             return (new PressurePlant(entry.Id, flow, askedPa, powerW, failsMs), fans, held.BeyondTested);
         }

@@ -25,6 +25,11 @@ internal static class BehaviourChapter
             }
         }
 
+        foreach (Block block in WetWallChapter.Of(source, house))
+        {
+            yield return block;
+        }
+
         if (b.Fog is { } fog)
         {
             yield return new Block.Heading(2, "Fog");
@@ -44,7 +49,7 @@ internal static class BehaviourChapter
         {
             yield return new Block.Heading(2, "Combustion air of heaters with gravity vents");
             yield return new Block.Paragraph(
-                $"Danger: exhaust fans or a tight house draw flue gas back in; carbon monoxide kills. Take sealed heaters. Where the authority allows gravity vents: room for {said.Round(air.InputW, Unit.Watt)} of input {said.Round(air.RoomNeededM3, Unit.CubicMetre)}, the house has {said.Round(air.RoomM3, Unit.CubicMetre)}{(air.RoomEnough ? ", which does not count in a tight or exhausted house" : ": too little")}. Two openings, high and low, free area each: {said.Text(air.OutdoorM2, Unit.SquareMetre)} straight outdoors or by upright duct, {said.Text(air.LevelDuctM2, Unit.SquareMetre)} by level duct, {said.Text(air.IndoorM2, Unit.SquareMetre)} to another room. US fuel gas code from memory: a licensed fitter and the adopted edition decide.");
+                $"Danger: exhaust fans or a tight house draw flue gas back in; carbon monoxide kills. Take sealed heaters. Where the authority allows gravity vents: room for {said.Round(air.InputW, Unit.Watt)} of input {said.Round(air.RoomNeededM3, Unit.CubicMetre)}, the house has {said.Round(air.RoomM3, Unit.CubicMetre)}{(air.RoomEnough ? ", which does not count in a tight or exhausted house" : ": too little")}. Two openings, high and low, free area each: {Free(air.OutdoorM2, us)} straight outdoors or by upright duct, {Free(air.LevelDuctM2, us)} by level duct, {Free(air.IndoorM2, us)} to another room. US fuel gas code from memory: a licensed fitter and the adopted edition decide.");
         }
 
         if (b.Mixing is { } m)
@@ -149,6 +154,9 @@ internal static class BehaviourChapter
     }
 
     private static string Flow(FlowAt at, Said said) => said.Round(at.FlowM3PerS, Unit.CubicMetrePerSecond) + (at.BeyondTested ? " *" : "");
+
+    // Combustion-air openings are small: in whole square feet the least of them would read 0.
+    private static string Free(double areaM2, bool us) => us ? $"{Whole(Math.Ceiling(areaM2 / 0.00064516 - 1e-6))} in²" : $"{Whole(Math.Ceiling(areaM2 * 1e4 - 1e-6))} cm²";
 
     private static string One(double value) => double.IsFinite(value) ? value.ToString("0.0", CultureInfo.InvariantCulture) : "endless";
 

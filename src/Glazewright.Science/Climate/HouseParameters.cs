@@ -159,17 +159,29 @@ public sealed record HouseParameters
     /// <summary>Leakage that is always there, m³/s.</summary>
     public double LeakageBaseM3PerS { get; init; }
 
+    /// <summary>Discharge coefficient of vents where nothing else is said.</summary>
+    public const double UsualVentDischargeFactor = 0.65;
+
+    /// <summary>Wind coefficient of vents where nothing else is said.</summary>
+    public const double UsualVentWindFactor = 0.09;
+
+    /// <summary>Height of one roof opening where nothing else is said, m.</summary>
+    public const double UsualRoofVentHeightM = 0.6;
+
+    /// <summary>Height of one side opening where nothing else is said, m.</summary>
+    public const double UsualSideVentHeightM = 1.0;
+
     /// <summary>Discharge coefficient of vents, 0.60 to 0.75 without mesh.</summary>
-    public double VentDischargeFactor { get; init; } = 0.65;
+    public double VentDischargeFactor { get; init; } = UsualVentDischargeFactor;
 
     /// <summary>Wind coefficient of vents, 0.07 to 0.12.</summary>
-    public double VentWindFactor { get; init; } = 0.09;
+    public double VentWindFactor { get; init; } = UsualVentWindFactor;
 
     /// <summary>Height of one roof opening, m.</summary>
-    public double RoofVentHeightM { get; init; } = 0.6;
+    public double RoofVentHeightM { get; init; } = UsualRoofVentHeightM;
 
     /// <summary>Height of one side opening, m.</summary>
-    public double SideVentHeightM { get; init; } = 1.0;
+    public double SideVentHeightM { get; init; } = UsualSideVentHeightM;
 
     /// <summary>Height between mid side vent and mid roof vent, m.</summary>
     public double VentHeightDifferenceM { get; init; } = 2.5;

@@ -81,6 +81,31 @@ public static class Openings
         return effectiveness * areaM2 * windMPerS;
     }
 
+    /// <summary>Flow in and out through vents of one height alone: warm air leaves by the upper half of an opening, cold comes in by the lower.</summary>
+    /// <param name="areaM2">Opening, m², 0 to 1e5.</param>
+    /// <param name="heightM">Height of an opening, m, 0 to 20.</param>
+    /// <param name="dischargeCoefficient">Discharge coefficient, 0.05 to 1.</param>
+    /// <param name="insideC">Inside, °C, −40 to 80.</param>
+    /// <param name="outsideC">Outside, °C, −60 to 60.</param>
+    /// <param name="windCoefficient">Wind coefficient, 0 to 1: 0.07 to 0.12 for roof vents.</param>
+    /// <param name="windMPerS">Wind, m/s, 0 to 40.</param>
+    /// <returns>Flow, m³/s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
+    /// <remarks>Q = C_d A/2 √(2 g (T_i − T_o)/T_o h/4 + C_w v²); Boulard and Baille 1995, from memory: the law of the year's vents.</remarks>
+    public static double OneSidedM3PerS(
+        double areaM2, double heightM, double dischargeCoefficient, double insideC, double outsideC, double windCoefficient, double windMPerS)
+    {
+        Within.Require(areaM2, 0, 1e5);
+        Within.Require(heightM, 0, 20);
+        Within.Require(dischargeCoefficient, 0.05, 1);
+        Within.Require(insideC, -40, 80);
+        Within.Require(outsideC, -60, 60);
+        Within.Require(windCoefficient, 0, 1);
+        Within.Require(windMPerS, 0, 40);
+        double buoyancy = 2 * GravityMPerS2 * Math.Max(insideC - outsideC, 0) / (outsideC + 273.15) * heightM / 4;
+        return dischargeCoefficient * areaM2 / 2 * Math.Sqrt(buoyancy + windCoefficient * windMPerS * windMPerS);
+    }
+
     /// <summary>Flow by stack and wind together.</summary>
     /// <param name="stackM3PerS">By stack alone, m³/s, 0 to 1e5.</param>
     /// <param name="windM3PerS">By wind alone, m³/s, 0 to 1e5.</param>

@@ -83,13 +83,14 @@ public static class PositivePressure
     /// <param name="supplyM3PerS">Air the filter fan brings, taken as steady, m³/s, 0 to 1000.</param>
     /// <param name="leakage">The house's leaks, spread over walls and roof by <paramref name="walls"/>.</param>
     /// <param name="walls">Share of the leaks and wind pressure coefficient of each wall; shares sum to 1.</param>
+    /// <param name="crack">A crack that stays open in use, beside the leaks.</param>
     /// <param name="windMPerS">Wind, m/s, 0 to 60.</param>
     /// <param name="densityKgPerM3">Density, kg/m³, 0.5 to 1.6.</param>
     /// <returns>Pressure in the house over still outside air, and what leaks in unfiltered.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Out of range, NaN, or shares that do not sum to 1.</exception>
     /// <remarks>Mass balance with Q = C ΔPⁿ on each wall; the fan's own curve would give a little more as the pressure falls.</remarks>
     public static PressureInWind InWind(
-        double supplyM3PerS, Leakage leakage, IReadOnlyList<WallLeak> walls, double windMPerS, double densityKgPerM3)
+        double supplyM3PerS, Leakage leakage, IReadOnlyList<WallLeak> walls, OpenCrack crack, double windMPerS, double densityKgPerM3)
     {
         Within.Require(supplyM3PerS, 0, 1000);
         Within.Require(windMPerS, 0, 60);
@@ -102,10 +103,16 @@ public static class PositivePressure
             return Math.Sign(overPa) * wall.Fraction * leakage.CoefficientM3PerSPaN * Math.Pow(Math.Abs(overPa), leakage.Exponent);
         }
 
+        double Through(double housePa)
+        {
+            double overPa = housePa - crack.Coefficient * headPa;
+            return Math.Sign(overPa) * Openings.OrificeM3PerS(crack.AreaM2, crack.DischargeCoefficient, Math.Abs(overPa), densityKgPerM3);
+        }
+
         double mostPa = 600 + 2 * headPa;
-        double heldPa = Bracketed.Find(p => walls.Sum(w => Out(p, w)) - supplyM3PerS, -mostPa, mostPa, 1e-9).Argument;
+        double heldPa = Bracketed.Find(p => walls.Sum(w => Out(p, w)) + Through(p) - supplyM3PerS, -mostPa, mostPa, 1e-9).Argument;
         double highest = walls.Max(w => w.Coefficient) * headPa;
-        return new PressureInWind(heldPa, walls.Sum(w => Math.Max(-Out(heldPa, w), 0)), heldPa - highest);
+        return new PressureInWind(heldPa, walls.Sum(w => Math.Max(-Out(heldPa, w), 0)) + Math.Max(-Through(heldPa), 0), heldPa - highest);
     }
 }
 
@@ -113,6 +120,12 @@ public static class PositivePressure
 /// <param name="Fraction">Share of the house's leaks.</param>
 /// <param name="Coefficient">Wind pressure coefficient of the wall.</param>
 public readonly record struct WallLeak(double Fraction, double Coefficient);
+
+/// <summary>A crack that stays open in use, such as a door's sweep.</summary>
+/// <param name="AreaM2">Area, m², 0 to 1000.</param>
+/// <param name="DischargeCoefficient">Discharge coefficient, 0.02 to 1.</param>
+/// <param name="Coefficient">Wind pressure coefficient of its wall.</param>
+public readonly record struct OpenCrack(double AreaM2, double DischargeCoefficient, double Coefficient);
 
 /// <summary>A house under filter-fan pressure in wind.</summary>
 /// <param name="HousePa">Over still outside air, Pa.</param>

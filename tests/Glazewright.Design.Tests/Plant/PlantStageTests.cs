@@ -122,6 +122,32 @@ public class PlantStageTests
         Assert.Equal(200_000 * 0.29307107 / duty.HeatLossW - 1, Run(job).Heat!.Margin, 1e-4);
     }
 
+    // One boiler feeds all bench pipes: where it gives more than any heater, it is the one that must not die.
+    [Theory]
+    [InlineData(10_000, false), InlineData(60_000, true)]
+    public void The_boiler_counts_as_the_largest_where_it_is(double pipeW, bool boiler)
+    {
+        Job job = DesignDay.With(TestJobs.OneHouse(), e => e with { HeatersFixed = [new FixedItem("sealed-75", 1), new FixedItem("sealed-125", 1)], BenchPipeW = pipeW });
+        PlantResult plant = Run(job);
+        double left = boiler ? 200_000 * 0.29307107 : 75_000 * 0.29307107 + pipeW;
+        Assert.Equal(left, plant.Heat!.Choice.OneOutW, 1);
+        Assert.Equal(left, plant.Report.Figures.Single(f => f.Id == "A/plant/heat-one-out").Value, 1);
+        Assert.Contains(boiler ? "with the boiler dead" : "with the largest dead", plant.Report.Findings.Single(f => f.Code == "plant/one-heater-out").What, StringComparison.Ordinal);
+    }
+
+    // A pad of 14 ft takes 14 × 0.8 = 11.2 gal/min over it, a pump of 11.2 × 6 m / 0.25 (166 W), whatever the air does.
+    [Fact]
+    public void Water_over_the_pad_pump_and_loss_stand_among_the_figures()
+    {
+        PlantResult plant = Run(e => e with { WetWallEntry = "pad-6", WetWallWidthM = 14 * 0.3048, WetWallHeightM = 6 * 0.3048 });
+        WetWallPlant pad = plant.WetWall!.Choice;
+        double Value(string name) => plant.Report.Figures.Single(f => f.Id == "A/plant/" + name).Value;
+        Assert.Equal(11.2 * 3.785411784e-3 / 60 * 998, Value("pad-water"), 1e-6);
+        Assert.Equal(pad.PumpW, Value("pad-pump"), 0.003 * pad.PumpW); // water of 998 kg/m³ against 1000
+        double rho = DesignDay.Duty(TestJobs.OneHouse()).Air.Summer.DensityKgPerM3;
+        Assert.Equal(0.09 * 249.08891 * Math.Pow(pad.FaceSpeedMs / (350 * 0.00508), 1.75) * rho / 1.2, Value("pad-loss"), 1e-2);
+    }
+
     [Fact]
     public void Too_little_heat_is_missed_with_what_it_holds()
     {

@@ -52,8 +52,33 @@ public class FogDropsAndGases
     {
         Leakage leakage = Leakage.Through(0.5, 50, 0.65);
         WallLeak[] walls = [new(0.3, 0.7), new(0.3, -0.3), new(0.4, -0.5)];
-        Assert.Equal(12.5, PositivePressure.InWind(0.2031, leakage, walls, 0, 1.2).HousePa, 0.02);
-        PressureInWind windy = PositivePressure.InWind(0.2031, leakage, walls, 12, 1.2);
+        Assert.Equal(12.5, PositivePressure.InWind(0.2031, leakage, walls, new OpenCrack(0, 0.6, 0), 0, 1.2).HousePa, 0.02);
+        PressureInWind windy = PositivePressure.InWind(0.2031, leakage, walls, new OpenCrack(0, 0.6, 0), 12, 1.2);
         Assert.True(windy.LeastOverWallPa < 0 && windy.UnfilteredM3PerS > 0);
     }
+
+    // No wind: leaks and crack together are what the supply law says it takes to hold a pressure.
+    [Theory]
+    [InlineData(3), InlineData(12.5), InlineData(40)]
+    public void A_crack_leaks_in_the_wind_table_as_in_the_supply(double pressurePa)
+    {
+        Leakage leakage = Leakage.Through(0.5, 50, 0.65);
+        double supply = PositivePressure.SupplyM3PerS(leakage, 0.02, 0.61, pressurePa, 1.2);
+        Assert.Equal(pressurePa, PositivePressure.InWind(supply, leakage, [new(0.6, 0.7), new(0.4, -0.5)], new OpenCrack(0.02, 0.61, -0.5), 0, 1.2).HousePa, 1e-6);
+    }
+
+    // British Standard BS 5925:1991, table 7, single-sided by warmth (from memory): Q = C_d A/3 √(g h ΔT/T). The greenhouse law has 1/√8 for 1/3: 6 % more,
+    // the share two published laws lie apart.
+    [Theory]
+    [InlineData(0.6, 4), InlineData(1.0, 10)]
+    public void One_sided_vents_by_warmth(double heightM, double warmerK)
+    {
+        double published = 0.65 * 80 / 3 * Math.Sqrt(9.81 * heightM * warmerK / 303.15);
+        double ours = Openings.OneSidedM3PerS(80, heightM, 0.65, 30 + warmerK, 30, 0.09, 0);
+        Assert.InRange(ours / published, 1.06, 1.062);
+    }
+
+    // Boulard and Baille 1995 (from memory), wind alone: C_d √C_w S/2 v = 0.65 × 0.3 × 40 × 2 = 15.6 m³/s.
+    [Fact]
+    public void One_sided_vents_by_wind() => Assert.Equal(15.6, Openings.OneSidedM3PerS(80, 0.6, 0.65, 30, 30, 0.09, 2), 1e-9);
 }
