@@ -22,7 +22,7 @@ internal static class WetWallChapter
         string Shown(string name, Unit unit) => house.Plant.Report.Figures.FirstOrDefault(f => f.Id == $"{house.Form.Id}/plant/{name}") is { } figure ? said.Text(figure.Value, unit) : "–";
         yield return new Block.Heading(2, "Wet wall");
         yield return new Block.TableOf(new Table(
-            [new Column("What", 66), new Column("", 42, Along.End), new Column("Mind", 64)],
+            [new Column("What", 66), new Column("Amount", 42, Along.End), new Column("Mind", 64)],
             [
                 ["Pad, width × height", $"{said.Text(pad.WidthM, Unit.Metre)} × {said.Text(pad.HeightM, Unit.Metre)}", us ? $"{pad.ThicknessM / 0.0254:0} in thick" : $"{1000 * pad.ThicknessM:0} mm thick"],
                 ["Air through its face, all fans on", us ? $"{pad.FaceSpeedMs / 0.00508:0} ft/min" : said.Text(pad.FaceSpeedMs, Unit.MetrePerSecond), $"{Said.Percent(pad.Effectiveness)} % of the way to the wet bulb"],
