@@ -38,6 +38,13 @@ public static class CarpetPlot
         return classes;
     }
 
+    /// <summary>Where the days lie on a carpet's drawing, mm: first to last from left to right.</summary>
+    /// <param name="widthMm">Width of the drawing, mm.</param>
+    /// <param name="heightMm">Height of the drawing, mm.</param>
+    public static Box DaysOn(double widthMm, double heightMm) => BoxOf(widthMm, heightMm).Plot;
+
+    private static ChartBox BoxOf(double widthMm, double heightMm) => new(widthMm, heightMm, leftMm: 9, rightMm: 2, topMm: 1.5, bottomMm: 12.5);
+
     /// <summary>The carpet with its key.</summary>
     /// <param name="id">Short name.</param>
     /// <param name="title">What it shows.</param>
@@ -57,7 +64,7 @@ public static class CarpetPlot
             throw new ArgumentException("A carpet is made of whole days.", nameof(hourly));
         }
 
-        ChartBox box = new(widthMm, heightMm, leftMm: 9, rightMm: 2, topMm: 1.5, bottomMm: 12.5);
+        ChartBox box = BoxOf(widthMm, heightMm);
         List<Entity> all = [.. Cells(box.Plot, hourly, classes)];
         all.Add(new Entity.Polyline(box.Plot.Corners(), true) { Role = Role.Frame, Pen = new Pen(0.25, [], Paint.Of(Tone.Edge)) });
         int days = hourly.Count / 24;

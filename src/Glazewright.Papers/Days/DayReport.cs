@@ -39,10 +39,7 @@ public static class DayReport
         List<Block> blocks =
         [
             new Block.Opening(job, title + ", minute by minute", [$"Weather: {weather}; standard time", "A typical day of a model, not a record"]),
-            new Block.Picture(Temperatures(replay, units), "Air at the crop against its target, air above the curtain, outside."),
-            new Block.Picture(Humidity(replay), "Humidity at the crop against its target."),
-            new Block.Picture(Light(replay), "Global light outside."),
-            new Block.Picture(CommandBars.Draw("commands", "Equipment", replay, Said.WidthMm), "What the control box told each piece of equipment: the bar's height is how far on, open or drawn."),
+            .. Pictures(replay, units),
             .. along is null ? [] : AlongReport.Blocks(along, units),
             new Block.Heading(1, "Every command and its reason"),
             new Block.TableOf(Commands(replay)),
@@ -53,6 +50,21 @@ public static class DayReport
         }
 
         return new Report($"{job}: {title}", "One day of the year's run with its commands", $"{job} · {title}", date, size, blocks);
+    }
+
+    /// <summary>Air, light and equipment on one timeline.</summary>
+    /// <param name="replay">The day.</param>
+    /// <param name="units">Units of the reader.</param>
+    public static IReadOnlyList<Block> Pictures(DayReplay replay, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(replay);
+        return
+        [
+            new Block.Picture(Temperatures(replay, units), "Air at the crop against its target, air above the curtain, outside."),
+            new Block.Picture(Humidity(replay), "Humidity at the crop against its target."),
+            new Block.Picture(Light(replay), "Global light outside."),
+            new Block.Picture(CommandBars.Draw("commands", "Equipment", replay, Said.WidthMm), "What the control box told each piece of equipment: the bar's height is how far on, open or drawn."),
+        ];
     }
 
     /// <summary>The day's minutes as a table.</summary>
@@ -109,7 +121,9 @@ public static class DayReport
     /// <returns>For example 05:42.</returns>
     public static string Clock(int minute) => string.Create(CultureInfo.InvariantCulture, $"{minute / 60:00}:{minute % 60:00}");
 
-    private static Table Commands(DayReplay replay) => new(
+    /// <summary>Every command with its reason, the first 240.</summary>
+    /// <param name="replay">The day.</param>
+    public static Table Commands(DayReplay replay) => new(
         [new Column("From", 16), new Column("To", 16), new Column("Command and reason", 140)],
         [.. replay.Spells.Take(MostRows).Select(s => (IReadOnlyList<string>)[Clock(s.FromMinute), Clock(s.ToMinute), s.Because])]);
 

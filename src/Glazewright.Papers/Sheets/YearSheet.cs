@@ -35,13 +35,9 @@ public static class YearSheet
             draft.Insets.Add(new Inset(held, new(room.Left, room.Top + 5)));
         }
 
-        if (year.Hours.InsideC.Count > 0 && year.Hours.InsideC.Count % 24 == 0)
+        if (InsideCarpet(year, source.Job.Units, halfMm, carpetMm) is { } inside)
         {
-            bool us = source.Job.Units == UnitSystem.Us;
-            double[] inside = [.. year.Hours.InsideC.Select(c => said.Of(c, Unit.Celsius).Value)];
-            draft.Insets.Add(new Inset(
-                CarpetPlot.Draw($"inside-{year.House}", $"Air at the crop in house {year.House}", "", inside, CarpetPlot.Even(Ramp.Sequential, us ? 50 : 10, us ? 10 : 5, 6), halfMm, carpetMm),
-                new(room.Left + halfMm + 8, room.Top + 5)));
+            draft.Insets.Add(new Inset(inside, new(room.Left + halfMm + 8, room.Top + 5)));
         }
 
         double y = room.Top + carpetMm + 12;
@@ -85,6 +81,26 @@ public static class YearSheet
     }
 
     private static double Share(HeldCounters held) => held.TotalH > 0 ? held.HeldTemperatureH / held.TotalH : 0;
+
+    /// <summary>Air at the crop by day and hour.</summary>
+    /// <param name="year">The year.</param>
+    /// <param name="units">Units of the reader.</param>
+    /// <param name="widthMm">Width on paper, mm.</param>
+    /// <param name="heightMm">Height on paper, mm.</param>
+    /// <returns>The carpet; null for a year without hours.</returns>
+    public static Sheet? InsideCarpet(YearResult year, UnitSystem units, double widthMm, double heightMm)
+    {
+        ArgumentNullException.ThrowIfNull(year);
+        if (year.Hours.InsideC.Count == 0 || year.Hours.InsideC.Count % 24 != 0)
+        {
+            return null;
+        }
+
+        Said said = new(units);
+        bool us = units == UnitSystem.Us;
+        double[] inside = [.. year.Hours.InsideC.Select(c => said.Of(c, Unit.Celsius).Value)];
+        return CarpetPlot.Draw($"inside-{year.House}", $"Air at the crop in house {year.House}", "", inside, CarpetPlot.Even(Ramp.Sequential, us ? 50 : 10, us ? 10 : 5, 6), widthMm, heightMm);
+    }
 
     private static Table Hours(PaperSource source, YearResult year, Said said)
     {

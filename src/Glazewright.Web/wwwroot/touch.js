@@ -36,3 +36,12 @@ export function begin(overlay, teller) {
         overlay.querySelector('.preview').setAttribute('points', points.map(p => p.join(',')).join(' '));
     }
 }
+
+/** Tells the server where a picture was pressed, in the picture's own millimetres. */
+export function pick(overlay, teller) {
+    overlay.addEventListener('click', event => {
+        const point = new DOMPoint(event.clientX, event.clientY).matrixTransform(overlay.getScreenCTM().inverse());
+        teller.invokeMethodAsync('Picked', point.x, point.y);
+    });
+    overlay.dataset.ready = 'true';
+}
