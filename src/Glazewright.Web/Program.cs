@@ -19,7 +19,7 @@ switch (ServeWish.Read(args, usualFolder, Environment.GetEnvironmentVariable("GL
         }
         catch (Exception e) when (e is StoreTooNewException or FormatException or IOException or UnauthorizedAccessException)
         {
-            Console.Error.WriteLine(e is IOException { InnerException: { } } or IOException
+            Console.Error.WriteLine(e is IOException
                 ? $"It cannot be served: {e.Message} Right: another port with --urls, or a folder that you may write to with --data."
                 : e.Message);
             return 2;

@@ -54,9 +54,9 @@ public sealed class StageRunner
     {
         cancel.ThrowIfCancellationRequested();
         StageHash key = Canonical.Key(stage, version, scope, Canonical.Hash(input), earlier);
-        Lazy<object> entry = _kept.GetOrAdd(key, k => new Lazy<object>(() =>
+        Lazy<object> mine = new(() =>
         {
-            _order.Enqueue(k);
+            _order.Enqueue(key);
             _runs.AddOrUpdate(stage, 1, (_, n) => n + 1);
             _progress?.Report(new StageProgress(stage, scope, Ended: false));
             long start = System.Diagnostics.Stopwatch.GetTimestamp();
@@ -66,18 +66,29 @@ public sealed class StageRunner
             _ticks.AddOrUpdate(stage, spent, (_, t) => t + spent);
             _progress?.Report(new StageProgress(stage, scope, Ended: true));
             return keyed;
-        }));
-        try
+        });
+        while (true)
         {
-            Keyed<TOut> result = (Keyed<TOut>)entry.Value;
-            Trim();
-            return result;
-        }
-        catch
-        {
-            // A failed or cancelled computation is not a result: the next caller starts anew.
-            _kept.TryRemove(new KeyValuePair<StageHash, Lazy<object>>(key, entry));
-            throw;
+            Lazy<object> entry = _kept.GetOrAdd(key, mine);
+            try
+            {
+                Keyed<TOut> result = (Keyed<TOut>)entry.Value;
+                Trim();
+                return result;
+            }
+            catch (Exception e)
+            {
+                // A failed or cancelled computation is not a result: the next caller starts anew.
+                _kept.TryRemove(new KeyValuePair<StageHash, Lazy<object>>(key, entry));
+
+                // Another caller began it and was cancelled in it: that caller's wish is not this one's.
+                if (e is OperationCanceledException && !ReferenceEquals(entry, mine) && !cancel.IsCancellationRequested)
+                {
+                    continue;
+                }
+
+                throw;
+            }
         }
     }
 

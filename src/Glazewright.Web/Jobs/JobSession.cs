@@ -19,7 +19,8 @@ namespace Glazewright.Web.Jobs;
 /// <param name="bell">Other windows.</param>
 public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bell) : IJobDesk, IDisposable
 {
-    private const int MostKept = 160;
+    // Room for one evaluation of sixteen houses, or of a small job in several states: a memory that one evaluation overfills makes its own stages again.
+    private const int MostKept = 320;
     private const int MostUndo = 200;
     private const string By = "this computer";
 
@@ -294,7 +295,7 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
             ShowOf(job.Version, cancel, v => v with { Faults = faults, Defaults = defaults, IsWorking = loaded is not null });
             if (loaded is not null)
             {
-                LightResults light = Whole(loaded, job.Version, cancel);
+                LightResults light = LightResults.Of(job.Version, Evaluate(loaded, cancel), loaded);
                 ShowOf(job.Version, cancel, v => v with { Light = light, IsWorking = false });
             }
         }
@@ -305,21 +306,6 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
         catch (Exception e) when (e is not OutOfMemoryException)
         {
             ShowOf(job.Version, cancel, v => v with { IsWorking = false, Notice = $"This is a mistake of the program, not of the job: {e.GetType().Name}: {e.Message} The last answers stay." });
-        }
-    }
-
-    // A stage that an older edit began and dropped is not ours to drop: it is begun again.
-    private LightResults Whole(LoadedJob loaded, int version, CancellationToken cancel)
-    {
-        while (true)
-        {
-            try
-            {
-                return LightResults.Of(version, Evaluate(loaded, cancel), loaded);
-            }
-            catch (OperationCanceledException) when (!cancel.IsCancellationRequested)
-            {
-            }
         }
     }
 

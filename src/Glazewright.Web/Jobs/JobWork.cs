@@ -257,19 +257,9 @@ public sealed class JobWork(JobSession session, WorkGate gate, PackageShelf shel
 
     private PaperSource SourceOf(LoadedJob loaded, CancellationToken cancel)
     {
-        while (true)
-        {
-            try
-            {
-                Evaluation all = session.Evaluate(loaded, cancel);
-                all.Everything(Math.Max(1, Environment.ProcessorCount / 2));
-                return PaperSource.From(all, loaded.Defaults, Version);
-            }
-            catch (OperationCanceledException) when (!cancel.IsCancellationRequested)
-            {
-                // Another run of this window began a stage and was stopped in it: it is begun again.
-            }
-        }
+        Evaluation all = session.Evaluate(loaded, cancel);
+        all.Everything(Math.Max(1, Environment.ProcessorCount / 2));
+        return PaperSource.From(all, loaded.Defaults, Version);
     }
 
     private static string Version => typeof(JobWork).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "";

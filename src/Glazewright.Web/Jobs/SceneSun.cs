@@ -1,4 +1,5 @@
 using Glazewright.Design.Brief;
+using Glazewright.Design.Form;
 using Glazewright.Science.Sun;
 
 namespace Glazewright.Web.Jobs;
@@ -19,15 +20,11 @@ public sealed record SceneSun(double ElevationDeg, double AzimuthDeg)
     public static SceneSun Of(Site site, int dayOfYear, double clockH)
     {
         ArgumentNullException.ThrowIfNull(site);
-        DateOnly day = Date(dayOfYear);
+        DateOnly day = new DateOnly(Year, 1, 1).AddDays(Math.Clamp(dayOfYear, 1, 365) - 1);
         double julian = JulianDay.Of(Year, day.Month, day.Day, Math.Clamp(clockH, 0, 24), site.ZoneHours);
         SunPosition sun = SolarPosition.At(julian, site.LatitudeDeg, site.LongitudeDeg, site.ElevationM, 101_325, 10, SolarPosition.DeltaTSeconds);
         return new SceneSun(sun.ElevationDeg, sun.AzimuthDeg);
     }
-
-    /// <summary>The date of a day.</summary>
-    /// <param name="dayOfYear">1 to 365.</param>
-    public static DateOnly Date(int dayOfYear) => new DateOnly(Year, 1, 1).AddDays(Math.Clamp(dayOfYear, 1, 365) - 1);
 
     /// <summary>A unit vector to the sun: x east, y up, z south.</summary>
     public (double X, double Y, double Z) Toward
@@ -41,7 +38,5 @@ public sealed record SceneSun(double ElevationDeg, double AzimuthDeg)
     }
 
     /// <summary>The nearest of eight points of the compass.</summary>
-    public string From => s_points[(int)Math.Round(AzimuthDeg / 45) % 8];
-
-    private static readonly string[] s_points = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
+    public string From => Compass.Word(AzimuthDeg);
 }

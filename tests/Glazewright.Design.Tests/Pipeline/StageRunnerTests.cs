@@ -40,6 +40,34 @@ public class StageRunnerTests
         Assert.Equal([3.0], runner.Run("x", 1, "", input, [], Compute, CancellationToken.None).Value.ValuesM);
     }
 
+    // A page that is left stops what it began; another page that waits for the same result must still get it.
+    [Fact]
+    public async Task Who_waits_for_a_run_that_its_starter_stops_gets_the_result_by_a_run_of_its_own()
+    {
+        StageRunner runner = new();
+        using CancellationTokenSource starter = new();
+        using ManualResetEventSlim begun = new();
+        Output Compute(Input i, CancellationToken cancel)
+        {
+            if (cancel == starter.Token)
+            {
+                begun.Set();
+                cancel.WaitHandle.WaitOne();
+                cancel.ThrowIfCancellationRequested();
+            }
+
+            return new Output([i.WidthM]);
+        }
+
+        Input input = new(4, "d");
+        Task stopped = Task.Run(() => runner.Run("x", 1, "", input, [], Compute, starter.Token));
+        begun.Wait(TestContext.Current.CancellationToken);
+        Task<Keyed<Output>> waits = Task.Run(() => runner.Run("x", 1, "", input, [], Compute, CancellationToken.None));
+        await starter.CancelAsync();
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => stopped);
+        Assert.Equal([4.0], (await waits).Value.ValuesM);
+    }
+
     [Fact]
     public void The_memory_is_bounded_and_forgetting_changes_nothing()
     {

@@ -8,7 +8,7 @@ namespace Glazewright.Web.Tests.Browser;
 [Trait("Category", "Slow")]
 public sealed class PicturesOfPages(OpenBrowser browser)
 {
-    [Fact]
+    [Fact(Explicit = true)]
     public async Task Of_every_page_in_light_dark_and_phone()
     {
         string? folder = Environment.GetEnvironmentVariable("GLAZEWRIGHT_PICTURES");

@@ -31,10 +31,6 @@ public class SceneSunTests
         Assert.Equal("north", new SceneSun(10, 350).From);
     }
 
-    [Fact]
-    public void Days_are_those_of_an_ordinary_year() =>
-        Assert.Equal((new DateOnly(2026, 1, 1), new DateOnly(2026, 12, 31), new DateOnly(2026, 12, 21)), (SceneSun.Date(1), SceneSun.Date(365), SceneSun.Date(355)));
-
     private static Site SomeSite()
     {
         LoadedJob.Read(JobDocument.Read(Desk.Example("polder-salad-house.json")), null, [], out _, out LoadedJob? loaded);
