@@ -123,16 +123,25 @@ public sealed class JobStore(StoreDoor door, TimeProvider clock)
     /// <param name="note">Why.</param>
     /// <param name="cancel">Cancels.</param>
     /// <returns>The revision; null when there is no such job or this version bears a mark already.</returns>
-    public async Task<Revision?> MarkAsync(string id, string mark, string note, CancellationToken cancel = default)
+    public async Task<Revision?> MarkAsync(string id, string mark, string note, CancellationToken cancel = default) =>
+        await FindAsync(id, cancel) is { } job ? await MarkAsync(id, job.Version, mark, note, cancel) : null;
+
+    /// <summary>Marks a version.</summary>
+    /// <param name="id">The job.</param>
+    /// <param name="version">The version.</param>
+    /// <param name="mark">The mark, as on the title block.</param>
+    /// <param name="note">Why.</param>
+    /// <param name="cancel">Cancels.</param>
+    /// <returns>The revision; null when there is no such version or it bears a mark already.</returns>
+    public async Task<Revision?> MarkAsync(string id, int version, string mark, string note, CancellationToken cancel = default)
     {
         await using StoreContext context = door.Context();
-        JobRow? job = await context.Jobs.AsNoTracking().FirstOrDefaultAsync(r => r.Id == id, cancel);
-        if (job is null || await context.Revisions.AnyAsync(r => r.JobId == id && r.Version == job.Version, cancel))
+        if (!await context.Edits.AnyAsync(r => r.JobId == id && r.Version == version, cancel) || await context.Revisions.AnyAsync(r => r.JobId == id && r.Version == version, cancel))
         {
             return null;
         }
 
-        RevisionRow row = new() { JobId = id, Version = job.Version, Mark = Plain(mark), Note = Plain(note), AtMs = Now() };
+        RevisionRow row = new() { JobId = id, Version = version, Mark = Plain(mark), Note = Plain(note), AtMs = Now() };
         context.Revisions.Add(row);
         try
         {

@@ -207,7 +207,7 @@ public sealed class JobWork(JobSession session, WorkGate gate, PackageShelf shel
         {
             await gate.WaitAsync(cancel);
             entered = true;
-            PaperSource source = Whole is { } known && known.Job == job && known.Version == light.Version ? known.Source : SourceOf(light.Loaded, cancel);
+            PaperSource source = Whole is { } known && known.Job == job && known.Version == light.Version ? known.Source : SourceOf(session, light.Loaded, cancel);
             lock (_seen)
             {
                 if (_running == mine)
@@ -255,7 +255,8 @@ public sealed class JobWork(JobSession session, WorkGate gate, PackageShelf shel
         }
     }
 
-    private PaperSource SourceOf(LoadedJob loaded, CancellationToken cancel)
+    /// <summary>Everything of a job, computed where it is not yet.</summary>
+    internal static PaperSource SourceOf(JobSession session, LoadedJob loaded, CancellationToken cancel)
     {
         Evaluation all = session.Evaluate(loaded, cancel);
         all.Everything(Math.Max(1, Environment.ProcessorCount / 2));

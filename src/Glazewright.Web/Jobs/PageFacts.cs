@@ -42,7 +42,7 @@ public sealed record PageFacts(IReadOnlyList<Finding> Findings, IReadOnlyList<Fi
         return parts.Length > 2 && PagePlan.All.All(p => !p.Rooms.Contains(parts[0])) ? parts[1] : parts[0];
     }
 
-    private static IEnumerable<StageReport> Quick(LightResults light)
+    internal static IEnumerable<StageReport> Quick(LightResults light)
     {
         yield return light.Form.Report;
         foreach (HouseAnswers house in light.Houses)

@@ -2,6 +2,7 @@ using System.Text.Json;
 using Glazewright.Store;
 using Glazewright.Store.Jobs;
 using Glazewright.Store.Library;
+using Glazewright.Web.Compare;
 using Glazewright.Web.Jobs;
 using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.Extensions.Logging.Console;
@@ -48,6 +49,7 @@ public static class WebServer
         builder.Services.AddSingleton<WholeShelf>();
         builder.Services.AddScoped<JobSession>();
         builder.Services.AddScoped<JobWork>();
+        builder.Services.AddScoped<ComparisonDesk>();
         builder.Services.AddAntiforgery();
         builder.Services.AddHealthChecks();
         builder.Services.AddRazorComponents().AddInteractiveServerComponents(o =>

@@ -87,6 +87,7 @@ public sealed class JobStoreTests(PostgresServer server)
         StoredJob job = await store.CreateAsync(Text, "ann", TestContext.Current.CancellationToken);
         Assert.NotNull(await store.MarkAsync(job.Id, "A", "for the bank", TestContext.Current.CancellationToken));
         Assert.Null(await store.MarkAsync(job.Id, "B", "again", TestContext.Current.CancellationToken));
+        Assert.Null(await store.MarkAsync(job.Id, 99, "B", "no such version", TestContext.Current.CancellationToken));
         await store.SaveAsync(job.Id, 1, [Edit.Typed("/name", "Other")], "name", "ann", TestContext.Current.CancellationToken);
         Revision first = Assert.Single(await store.RevisionsAsync(job.Id, TestContext.Current.CancellationToken));
         string then = (await store.TextAtAsync(job.Id, first.Version, TestContext.Current.CancellationToken))!;

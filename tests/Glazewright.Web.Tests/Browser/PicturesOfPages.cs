@@ -32,4 +32,28 @@ public sealed class PicturesOfPages(OpenBrowser browser)
             await page.Context.CloseAsync();
         }
     }
+
+    [Fact(Explicit = true)]
+    public async Task Of_two_versions_side_by_side()
+    {
+        string? folder = Environment.GetEnvironmentVariable("GLAZEWRIGHT_PICTURES");
+        Assert.SkipWhen(folder is null, "Pictures for eyes are made only when GLAZEWRIGHT_PICTURES names a folder.");
+        foreach ((string name, ColorScheme scheme, int width) in new[] { ("light", ColorScheme.Light, 1400), ("dark", ColorScheme.Dark, 1400), ("phone", ColorScheme.Light, 360) })
+        {
+            IPage page = await browser.WindowAsync(scheme, width);
+            await page.OpenAsync("/");
+            await page.GetByRole(AriaRole.Button, new() { Name = "Open a copy of Two-Ridge Herb Yard" }).ClickAsync();
+            await page.Locator(".pages a[href$='/shape']").ClickAsync();
+            await page.Locator("h1", new() { HasText = "Shape" }).WaitForAsync();
+            await page.AnsweredAsync();
+            await page.PutAsync("/houses/0/length", "112 ft");
+            await page.AnsweredAsync();
+            await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("version 2");
+            await page.Locator(".jobbar a", new() { HasText = "Side by side" }).ClickAsync();
+            await page.Locator("[data-number='price/price']").First.WaitForAsync(new() { Timeout = 240_000 });
+            await page.Locator("main[aria-busy=false]").WaitForAsync();
+            await page.ScreenshotAsync(new() { Path = Path.Combine(folder!, $"compare-{name}.png"), FullPage = true });
+            await page.Context.CloseAsync();
+        }
+    }
 }
