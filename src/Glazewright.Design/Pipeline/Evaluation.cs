@@ -473,7 +473,7 @@ public sealed class Evaluation
     /// <param name="threads">Most threads, at least 1.</param>
     public void Everything(int threads)
     {
-        ParallelOptions options = new() { MaxDegreeOfParallelism = threads, CancellationToken = _cancel };
+        ParallelOptions options = new() { MaxDegreeOfParallelism = threads, CancellationToken = _cancel, TaskScheduler = TaskScheduler.Current };
         string[] houses = [.. Job.Houses.Select(h => h.Id)];
         _ = Form;
         List<Action> first = [.. houses.Select(h => (Action)(() => Frame(h))), () => _ = _minutes.Value];

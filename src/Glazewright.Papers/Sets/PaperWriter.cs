@@ -19,7 +19,7 @@ public static class PaperWriter
         ArgumentNullException.ThrowIfNull(source);
         IReadOnlyList<PlannedPaper> planned = PaperPlan.Of(source, only);
         byte[][] contents = new byte[planned.Count][];
-        Parallel.For(0, planned.Count, new ParallelOptions { CancellationToken = cancel }, i => contents[i] = planned[i].Make());
+        Parallel.For(0, planned.Count, new ParallelOptions { CancellationToken = cancel, TaskScheduler = TaskScheduler.Current }, i => contents[i] = planned[i].Make());
         PaperFile[] files = [.. planned.Zip(contents, (p, bytes) => new PaperFile(p.Path, p.Title, p.Readers, bytes))];
         return [new PaperFile("contents.html", "Contents", PaperReaders.All, ContentsPage.Bytes(source, only, files)), .. files];
     }

@@ -124,7 +124,7 @@ public sealed class HouseLight
             .. Enumerable.Range(0, SkyPatches.Azimuths).Select(a => Vector3d.Towards((a + 0.5) * 360 / SkyPatches.Azimuths, 0)),
         ];
         TracedBeams[] traced = [.. positions.Select(p => new TracedBeams(towards.Length, p.pieces.Count))];
-        Parallel.For(0, towards.Length, () => Tracers(positions), (i, _, tracers) =>
+        Parallel.For(0, towards.Length, new ParallelOptions { TaskScheduler = TaskScheduler.Current }, () => Tracers(positions), (i, _, tracers) =>
         {
             for (int p = 0; p < tracers.Length && (i >= suns || (wanted?[i] ?? true)); p++)
             {

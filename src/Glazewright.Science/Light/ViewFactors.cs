@@ -19,7 +19,7 @@ internal static class ViewFactors
         var counted = new double[n, n];
         CellPlanes[] cells = [new CellPlanes(pieces, Pieces.Below), new CellPlanes(pieces, Pieces.Above)];
         // Each piece fills a row of its own.
-        Parallel.For(0, n, i => Shoot(pieces, cells[pieces[i].Cell], i, raysPerPiece, counted));
+        Parallel.For(0, n, new ParallelOptions { TaskScheduler = TaskScheduler.Current }, i => Shoot(pieces, cells[pieces[i].Cell], i, raysPerPiece, counted));
 
         var exchange = new double[n, n];
         for (int i = 0; i < n; i++)

@@ -39,9 +39,10 @@ public sealed record ComparisonView(ComparedSide Before, ComparedSide After, str
 /// <param name="store">Jobs.</param>
 /// <param name="weather">Weather years.</param>
 /// <param name="session">The window's memory of stages: what two versions share is computed once.</param>
-/// <param name="gate">Room for heavy work.</param>
+/// <param name="quick">Where quick answers are computed.</param>
+/// <param name="behind">Where heavy work is done.</param>
 /// <param name="computed">What was computed of jobs as they are.</param>
-public sealed class ComparisonDesk(JobStore store, WeatherShelf weather, JobSession session, WorkGate gate, WholeShelf computed) : IDisposable
+public sealed class ComparisonDesk(JobStore store, WeatherShelf weather, JobSession session, QuickLane quick, BehindLane behind, WholeShelf computed) : IDisposable
 {
     private readonly Lock _seen = new();
     private CancellationTokenSource _newest = new();
@@ -124,7 +125,6 @@ public sealed class ComparisonDesk(JobStore store, WeatherShelf weather, JobSess
     private async Task ComputeAsync(CancellationToken cancel)
     {
         void Tell(StageProgress stage) => Show(cancel, v => v is null || v.Words.Length == 0 ? v : v with { Words = StageWords.Of(stage) });
-        bool entered = false;
         string failure = "";
         try
         {
@@ -138,17 +138,15 @@ public sealed class ComparisonDesk(JobStore store, WeatherShelf weather, JobSess
 
             Show(cancel, v => v! with { Words = "Waiting for other work" });
             session.Told += Tell;
-            await gate.WaitAsync(cancel);
-            entered = true;
             if (View?.WholeBefore is null)
             {
-                WholeResults whole = new(view.Before.Job.Id, view.Before.Version, JobWork.SourceOf(session, one, cancel));
+                WholeResults whole = new(view.Before.Job.Id, view.Before.Version, await behind.RunAsync(() => JobWork.SourceOf(session, one, cancel), cancel));
                 Show(cancel, v => v! with { WholeBefore = whole });
             }
 
             if (View?.WholeAfter is null)
             {
-                WholeResults whole = new(view.After.Job.Id, view.After.Version, JobWork.SourceOf(session, other, cancel));
+                WholeResults whole = new(view.After.Job.Id, view.After.Version, await behind.RunAsync(() => JobWork.SourceOf(session, other, cancel), cancel));
                 Show(cancel, v => v! with { WholeAfter = whole });
             }
         }
@@ -163,11 +161,6 @@ public sealed class ComparisonDesk(JobStore store, WeatherShelf weather, JobSess
         finally
         {
             session.Told -= Tell;
-            if (entered)
-            {
-                gate.Leave();
-            }
-
             Show(cancel, v => v! with { Words = "", Failure = failure });
         }
     }
@@ -176,7 +169,7 @@ public sealed class ComparisonDesk(JobStore store, WeatherShelf weather, JobSess
     {
         (WeatherYear? year, EqList<Fault> weatherFaults) = await weather.FindAsync(side.Document, cancel);
         EqList<Fault> faults = LoadedJob.Read(side.Document, year, weatherFaults, out EqList<DefaultUsed> defaults, out LoadedJob? loaded);
-        show(side with { Faults = faults, Defaults = defaults, Light = loaded is null ? null : LightResults.Of(side.Version, session.Evaluate(loaded, cancel), loaded) });
+        show(side with { Faults = faults, Defaults = defaults, Light = loaded is null ? null : await quick.RunAsync(() => LightResults.Of(side.Version, session.Evaluate(loaded, cancel), loaded), cancel) });
         return loaded;
     }
 

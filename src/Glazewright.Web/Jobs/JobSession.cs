@@ -17,10 +17,10 @@ namespace Glazewright.Web.Jobs;
 /// <param name="store">Jobs.</param>
 /// <param name="weather">Weather years.</param>
 /// <param name="bell">Other windows.</param>
-public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bell) : IJobDesk, IDisposable
+/// <param name="quick">Where quick answers are computed.</param>
+/// <param name="runners">What is computed of the jobs that are open.</param>
+public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bell, QuickLane quick, JobRunners runners) : IJobDesk, IDisposable
 {
-    // Room for one evaluation of sixteen houses, or of a small job in several states: a memory that one evaluation overfills makes its own stages again.
-    private const int MostKept = 320;
     private const int MostUndo = 200;
     private const string By = "this computer";
 
@@ -28,7 +28,8 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
     private readonly Lock _seen = new();
     private readonly List<UndoStep> _undo = [];
     private readonly List<UndoStep> _redo = [];
-    private StageRunner? _runner;
+    private JobRunners.SharedRunner? _shared;
+    private string _entered = "";
     private CancellationTokenSource _light = new();
     private Task _settled = Task.CompletedTask;
     private SessionView? _view;
@@ -106,6 +107,7 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
             _view = new SessionView(job, JobDocument.Read(job.Text), [], [], null, true, "", null, "", "");
         }
 
+        Enter(id);
         bell.Listen(this, id, (saved, what) => _ = HearAsync(saved, what));
         Answer();
         return true;
@@ -170,8 +172,18 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
     /// <inheritdoc/>
     public void Dispose()
     {
+        if (_left)
+        {
+            return;
+        }
+
         _left = true;
         bell.Leave(this);
+        lock (_seen)
+        {
+            Leave();
+        }
+
         _light.Cancel();
         _light.Dispose();
     }
@@ -182,7 +194,7 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
     public Evaluation Evaluate(LoadedJob loaded, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(loaded);
-        return new Evaluation(loaded.Job, Ground.Of(loaded.Weather, CatalogueReader.Generic, PriceBook.Generic()), LazyInitializer.EnsureInitialized(ref _runner, () => new StageRunner(MostKept, new Telling(this))), cancel);
+        return new Evaluation(loaded.Job, Ground.Of(loaded.Weather, CatalogueReader.Generic, PriceBook.Generic()), Enter("").Runner, cancel);
     }
 
     private Task<bool> StepAsync(List<UndoStep> from, List<UndoStep> to, string word) => InTurn(async view =>
@@ -292,10 +304,11 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
         {
             (WeatherYear? year, EqList<Fault> weatherFaults) = await weather.FindAsync(document, cancel);
             EqList<Fault> faults = LoadedJob.Read(document, year, weatherFaults, out EqList<DefaultUsed> defaults, out LoadedJob? loaded);
-            ShowOf(job.Version, cancel, v => v with { Faults = faults, Defaults = defaults, IsWorking = loaded is not null });
+            // Where nothing differs the old lists stay: what is painted from them need not be painted again.
+            ShowOf(job.Version, cancel, v => v with { Faults = faults.Equals(v.Faults) ? v.Faults : faults, Defaults = defaults.Equals(v.Defaults) ? v.Defaults : defaults, IsWorking = loaded is not null });
             if (loaded is not null)
             {
-                LightResults light = LightResults.Of(job.Version, Evaluate(loaded, cancel), loaded);
+                LightResults light = await quick.RunAsync(() => LightResults.Of(job.Version, Evaluate(loaded, cancel), loaded), cancel);
                 ShowOf(job.Version, cancel, v => v with { Light = light, IsWorking = false });
             }
         }
@@ -341,8 +354,35 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
         }
     }
 
-    private sealed class Telling(JobSession session) : IProgress<StageProgress>
+    // The memory of the job that is open; where none is, as when two others are compared, one of this window alone.
+    private JobRunners.SharedRunner Enter(string job)
     {
-        public void Report(StageProgress value) => session.Told?.Invoke(value);
+        lock (_seen)
+        {
+            if (_shared is null || (job.Length > 0 && _entered != job))
+            {
+                Leave();
+                _entered = job;
+                _shared = job.Length > 0 ? runners.Enter(job) : new JobRunners.SharedRunner();
+                _shared.Told += Tell;
+            }
+
+            return _shared;
+        }
     }
+
+    private void Leave()
+    {
+        if (_shared is not null)
+        {
+            _shared.Told -= Tell;
+            _shared = null;
+            if (_entered.Length > 0)
+            {
+                runners.Leave(_entered);
+            }
+        }
+    }
+
+    private void Tell(StageProgress stage) => Told?.Invoke(stage);
 }

@@ -61,28 +61,12 @@ public sealed class WholeShelf
     }
 }
 
-/// <summary>Only so much heavy work at a time for the whole server: windows wait their turn, the machine stays answerable.</summary>
-public sealed class WorkGate : IDisposable
-{
-    private readonly SemaphoreSlim _room = new(Math.Max(1, Environment.ProcessorCount / 2));
-
-    /// <summary>Waits for a place.</summary>
-    /// <param name="cancel">Cancels waiting.</param>
-    public Task WaitAsync(CancellationToken cancel) => _room.WaitAsync(cancel);
-
-    /// <summary>Gives the place back.</summary>
-    public void Leave() => _room.Release();
-
-    /// <inheritdoc/>
-    public void Dispose() => _room.Dispose();
-}
-
 /// <summary>What a window has computed behind its pages: light maps, the year, takeoff, cuts, price, and the papers. The newest edit wins; anything can be stopped.</summary>
 /// <param name="session">The window's job.</param>
-/// <param name="gate">Room for heavy work.</param>
+/// <param name="lane">Where heavy work is done.</param>
 /// <param name="shelf">Where made papers lie until they are fetched.</param>
 /// <param name="computed">What other windows computed of the same job.</param>
-public sealed class JobWork(JobSession session, WorkGate gate, PackageShelf shelf, WholeShelf computed) : IDisposable
+public sealed class JobWork(JobSession session, BehindLane lane, PackageShelf shelf, WholeShelf computed) : IDisposable
 {
     private static readonly WorkView s_idle = new("", "", false);
     private readonly Lock _seen = new();
@@ -94,6 +78,9 @@ public sealed class JobWork(JobSession session, WorkGate gate, PackageShelf shel
 
     /// <summary>Something to show has changed; may come from any thread.</summary>
     public event Action? Changed;
+
+    /// <summary>The words of what is being done have changed, and nothing else; may come from any thread.</summary>
+    public event Action? Told;
 
     /// <summary>How far the work has come.</summary>
     public WorkView View
@@ -200,31 +187,11 @@ public sealed class JobWork(JobSession session, WorkGate gate, PackageShelf shel
     {
         CancellationToken cancel = mine.Token;
         void Tell(StageProgress stage) => Say(mine, StageWords.Of(stage), papers);
-        bool entered = false;
         string failure = "";
         session.Told += Tell;
         try
         {
-            await gate.WaitAsync(cancel);
-            entered = true;
-            PaperSource source = Whole is { } known && known.Job == job && known.Version == light.Version ? known.Source : SourceOf(session, light.Loaded, cancel);
-            lock (_seen)
-            {
-                if (_running == mine)
-                {
-                    _whole = new WholeResults(job, light.Version, source);
-                }
-            }
-
-            computed.Put(new WholeResults(job, light.Version, source));
-
-            if (papers)
-            {
-                Say(mine, "Writing papers", papers);
-                IReadOnlyList<PaperFile> files = PaperWriter.Write(source, cancel);
-                Say(mine, "Packing", papers);
-                shelf.Put(job, new MadePackage(light.Version, source, [.. files.Select(f => new ListedFile(f.Path, f.Title, f.Bytes.Length, f.Readers))], Zip(files)));
-            }
+            await lane.RunAsync(() => Compute(job, light, papers, mine), cancel);
         }
         catch (OperationCanceledException) when (cancel.IsCancellationRequested)
         {
@@ -237,11 +204,6 @@ public sealed class JobWork(JobSession session, WorkGate gate, PackageShelf shel
         finally
         {
             session.Told -= Tell;
-            if (entered)
-            {
-                gate.Leave();
-            }
-
             lock (_seen)
             {
                 if (_running == mine)
@@ -253,6 +215,30 @@ public sealed class JobWork(JobSession session, WorkGate gate, PackageShelf shel
 
             Changed?.Invoke();
         }
+    }
+
+    private bool Compute(string job, LightResults light, bool papers, CancellationTokenSource mine)
+    {
+        CancellationToken cancel = mine.Token;
+        PaperSource source = Whole is { } known && known.Job == job && known.Version == light.Version ? known.Source : SourceOf(session, light.Loaded, cancel);
+        lock (_seen)
+        {
+            if (_running == mine)
+            {
+                _whole = new WholeResults(job, light.Version, source);
+            }
+        }
+
+        computed.Put(new WholeResults(job, light.Version, source));
+        if (papers)
+        {
+            Say(mine, "Writing papers", papers);
+            IReadOnlyList<PaperFile> files = PaperWriter.Write(source, cancel);
+            Say(mine, "Packing", papers);
+            shelf.Put(job, new MadePackage(light.Version, source, [.. files.Select(f => new ListedFile(f.Path, f.Title, f.Bytes.Length, f.Readers))], Zip(files)));
+        }
+
+        return true;
     }
 
     /// <summary>Everything of a job, computed where it is not yet.</summary>
@@ -277,7 +263,7 @@ public sealed class JobWork(JobSession session, WorkGate gate, PackageShelf shel
             _view = new WorkView(words, "", papers);
         }
 
-        Changed?.Invoke();
+        Told?.Invoke();
     }
 
     /// <summary>Files as one, the same bytes for the same files.</summary>

@@ -44,7 +44,9 @@ public static class WebServer
         builder.Services.AddSingleton<WeatherShelf>();
         builder.Services.AddSingleton<JobBell>();
         builder.Services.AddSingleton(new ExampleJobs(Path.Combine(programFolder, "examples")));
-        builder.Services.AddSingleton<WorkGate>();
+        builder.Services.AddSingleton<JobRunners>();
+        builder.Services.AddSingleton<QuickLane>();
+        builder.Services.AddSingleton<BehindLane>();
         builder.Services.AddSingleton<PackageShelf>();
         builder.Services.AddSingleton<WholeShelf>();
         builder.Services.AddScoped<JobSession>();

@@ -16,6 +16,9 @@ public sealed class RunningServer : IAsyncDisposable
 
     public string Data => _data.FullName;
 
+    /// <summary>The server's process.</summary>
+    public int ProcessId => _process!.Id;
+
     /// <summary>Root of the repository.</summary>
     public static string Root { get; } = FindRoot();
 

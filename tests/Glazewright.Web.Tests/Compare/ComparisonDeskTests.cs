@@ -102,7 +102,7 @@ public sealed class ComparisonDeskTests(Desk desk) : IClassFixture<Desk>
 
     private (ComparisonDesk, JobSession) Two()
     {
-        JobSession session = new(desk.Store, desk.Weather, desk.Bell);
-        return (new ComparisonDesk(desk.Store, desk.Weather, session, new WorkGate(), new WholeShelf()), session);
+        JobSession session = desk.Window();
+        return (new ComparisonDesk(desk.Store, desk.Weather, session, desk.Quick, desk.Behind, new WholeShelf()), session);
     }
 }

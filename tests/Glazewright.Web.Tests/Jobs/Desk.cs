@@ -33,6 +33,16 @@ public sealed class Desk : IAsyncLifetime
         }
     }
 
+    public QuickLane Quick { get; } = new();
+
+    public BehindLane Behind { get; } = new();
+
+    public JobRunners Runners { get; } = new();
+
+    /// <summary>A window without a job.</summary>
+    /// <param name="alone">Whether it hears other windows only through the store, as one of another server does.</param>
+    public JobSession Window(bool alone = false) => new(Store, _weather, alone ? new JobBell() : Bell, Quick, alone ? new JobRunners() : Runners);
+
     public async Task<StoredJob> JobAsync(string? text = null) => await Store.CreateAsync(text ?? Example("three-lines.json"), "test");
 
     /// <summary>A window with the job open and answered.</summary>
@@ -40,7 +50,7 @@ public sealed class Desk : IAsyncLifetime
     /// <param name="alone">Whether it hears other windows only through the store, as one of another server does.</param>
     public async Task<JobSession> WindowAsync(string id, bool alone = false)
     {
-        JobSession session = new(Store, _weather, alone ? new JobBell() : Bell);
+        JobSession session = Window(alone);
         _open.Add(session);
         Assert.True(await session.OpenAsync(id));
         await session.Settled;
@@ -54,6 +64,8 @@ public sealed class Desk : IAsyncLifetime
             session.Dispose();
         }
 
+        Quick.Dispose();
+        Behind.Dispose();
         Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
         _room.Delete(recursive: true);
         return ValueTask.CompletedTask;

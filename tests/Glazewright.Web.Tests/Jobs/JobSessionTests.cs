@@ -223,10 +223,34 @@ public sealed class JobSessionTests(Desk desk) : IClassFixture<Desk>
     [Fact]
     public async Task There_is_no_window_on_a_job_that_is_not_there()
     {
-        using JobSession window = new(desk.Store, desk.Weather, desk.Bell);
+        using JobSession window = desk.Window();
         Assert.False(await window.OpenAsync("../jobs.db"));
         Assert.Null(window.View);
         Assert.False(await window.EditAsync([Edit.Typed(Width, "30 ft")], "width"));
+    }
+
+    // The second window's memory was its own: a day opened in it ran the whole year again, though the first had run it.
+    [Fact]
+    public async Task What_one_window_computed_the_next_on_the_same_job_has_and_it_goes_with_the_last()
+    {
+        StoredJob job = await desk.JobAsync();
+        JobSession first = await desk.WindowAsync(job.Id);
+        List<string> computed = [];
+        JobSession second = desk.Window();
+        second.Told += stage => computed.Add(stage.Stage);
+        Assert.True(await second.OpenAsync(job.Id));
+        await second.Settled;
+        Assert.NotNull(second.View!.Light);
+        Assert.Empty(computed);
+        first.Dispose();
+        second.Dispose();
+
+        JobSession third = desk.Window();
+        third.Told += stage => computed.Add(stage.Stage);
+        Assert.True(await third.OpenAsync(job.Id));
+        await third.Settled;
+        third.Dispose();
+        Assert.Contains("duty", computed);
     }
 
     private static string Typed(string? text, string pointer) => Assert.IsType<TextNode>(JobDocument.Read(text!).Find(pointer)).Text;

@@ -71,7 +71,7 @@ public sealed class LightTable
         Parallel.For(
             0,
             towards.Count,
-            new ParallelOptions { CancellationToken = cancel },
+            new ParallelOptions { CancellationToken = cancel, TaskScheduler = TaskScheduler.Current },
             () => (Scan: new BeamScan(enclosure, surroundings, plane, fineness, curtain), Row: new double[cells]),
             (i, _, own) =>
             {
