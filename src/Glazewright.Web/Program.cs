@@ -10,10 +10,15 @@ switch (ServeWish.Read(args, usualFolder, Environment.GetEnvironmentVariable("GL
     case ServeReading.Read { Wish: var wish }:
         try
         {
+            if (wish.AddAccount.Length > 0)
+            {
+                return AddAccount.Run(wish);
+            }
+
             await using WebApplication app = WebServer.Build(wish, AppContext.BaseDirectory, TimeProvider.System);
             await WebServer.StockAsync(app.Services, Path.Combine(AppContext.BaseDirectory, "examples", "weather"));
             await app.StartAsync();
-            Console.Out.WriteLine($"Glazewright is open at {app.Urls.First()} (jobs are kept in {wish.DataFolder}). Ctrl-C ends it.");
+            Console.Out.WriteLine($"Glazewright is open at {wish.Outside?.PublicUrl.GetLeftPart(UriPartial.Authority) ?? app.Urls.First()} (jobs are kept in {wish.DataFolder}). Ctrl-C ends it.");
             await app.WaitForShutdownAsync();
             return 0;
         }

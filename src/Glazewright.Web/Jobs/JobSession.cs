@@ -21,8 +21,10 @@ namespace Glazewright.Web.Jobs;
 /// <param name="runners">What is computed of the jobs that are open.</param>
 public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bell, QuickLane quick, JobRunners runners) : IJobDesk, IDisposable
 {
+    /// <summary>Who edits where nobody signs in.</summary>
+    public const string ThisComputer = "this computer";
+
     private const int MostUndo = 200;
-    private const string By = "this computer";
 
     private readonly SemaphoreSlim _door = new(1, 1);
     private readonly Lock _seen = new();
@@ -53,6 +55,9 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
             }
         }
     }
+
+    /// <summary>Who edits in this window.</summary>
+    public string By { get; set; } = ThisComputer;
 
     /// <inheritdoc/>
     public JobDocument Document => Open.Document;

@@ -1,3 +1,5 @@
+using System.Net;
+
 namespace Glazewright.Web.Serving;
 
 /// <summary>
@@ -5,8 +7,9 @@ namespace Glazewright.Web.Serving;
 /// by a name that points there or by opening a socket.
 /// </summary>
 /// <param name="next">What comes after.</param>
+/// <param name="wish">Whether others than this machine may come, and how.</param>
 /// <param name="log">Told what was kept out.</param>
-public sealed partial class SameOrigin(RequestDelegate next, ILogger<SameOrigin> log)
+public sealed partial class SameOrigin(RequestDelegate next, ServeWish wish, ILogger<SameOrigin> log)
 {
     private static readonly string[] s_names = ["127.0.0.1", "localhost", "[::1]"];
 
@@ -16,19 +19,35 @@ public sealed partial class SameOrigin(RequestDelegate next, ILogger<SameOrigin>
     {
         ArgumentNullException.ThrowIfNull(context);
         HttpRequest request = context.Request;
-        if (!IsOurName(request.Host.Host))
+        if (wish.Outside is { Proxy: { } proxy } && !IsFrom(context, proxy))
         {
-            return KeepOut(context, StatusCodes.Status421MisdirectedRequest, "This server answers to the names of its own machine only.");
+            return KeepOut(context, StatusCodes.Status403Forbidden, "This server is reached through its proxy only.");
+        }
+
+        if (!IsOurName(request.Host))
+        {
+            return KeepOut(context, StatusCodes.Status421MisdirectedRequest, wish.Outside is null ? "This server answers to the names of its own machine only." : "This server does not answer to that name.");
+        }
+
+        if (wish.Outside is not null)
+        {
+            // Behind a proxy the last stretch is in the clear; what the visitor typed is not.
+            request.Scheme = Uri.UriSchemeHttps;
         }
 
         string origin = request.Headers.Origin.ToString();
         bool isSocket = request.Headers.Upgrade.Count > 0 || HttpMethods.IsConnect(request.Method);
         bool mustTell = isSocket || !(HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method));
-        bool isOurs = origin.Length > 0 ? origin == $"{request.Scheme}://{request.Host.Value}" : !mustTell;
+        bool isOurs = origin.Length > 0 ? origin == (wish.Outside?.PublicUrl.GetLeftPart(UriPartial.Authority) ?? $"{request.Scheme}://{request.Host.Value}") : !mustTell;
         return isOurs ? next(context) : KeepOut(context, StatusCodes.Status403Forbidden, "Only this server's own pages may ask that.");
     }
 
-    private static bool IsOurName(string host) => s_names.Contains(host, StringComparer.OrdinalIgnoreCase);
+    private bool IsOurName(HostString host) => wish.Outside is { PublicUrl: { } open }
+        ? string.Equals(host.Host, open.Host, StringComparison.OrdinalIgnoreCase) && (host.Port ?? 443) == open.Port
+        : s_names.Contains(host.Host, StringComparer.OrdinalIgnoreCase);
+
+    private static bool IsFrom(HttpContext context, IPAddress proxy) =>
+        context.Connection.RemoteIpAddress is { } from && (from.IsIPv4MappedToIPv6 ? from.MapToIPv4() : from).Equals(proxy);
 
     private Task KeepOut(HttpContext context, int status, string words)
     {

@@ -20,9 +20,15 @@ public static class WebServer
     /// <param name="programFolder">Where the program and its pages lie.</param>
     /// <param name="clock">Tells the time of edits.</param>
     /// <exception cref="StoreTooNewException">The store was written by a newer program.</exception>
+    /// <exception cref="FormatException">Others are to be let in, and there is no account yet, or the certificate cannot be used.</exception>
     public static WebApplication Build(ServeWish wish, string programFolder, TimeProvider clock)
     {
         ArgumentNullException.ThrowIfNull(wish);
+        if (wish.Outside is not null && !new AccountFile(wish.DataFolder).IsAny)
+        {
+            throw new FormatException("Others than this machine would be let in, and nobody can sign in yet. Right: first add an account with --data FOLDER --add-account NAME.");
+        }
+
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
         {
             ApplicationName = typeof(WebServer).Assembly.GetName().Name,
@@ -30,13 +36,14 @@ public static class WebServer
             WebRootPath = Path.Combine(programFolder, "wwwroot"),
             EnvironmentName = Environments.Production,
         });
-        builder.WebHost.UseUrls(wish.Url.GetLeftPart(UriPartial.Authority));
         builder.WebHost.ConfigureKestrel(k =>
         {
             k.AddServerHeader = false;
             k.Limits.MaxRequestBodySize = MostUploadBytes;
+            Listening.On(k, wish);
         });
         Log(builder.Logging);
+        builder.Services.AddSingleton(wish);
         builder.Services.AddSingleton(clock);
         builder.Services.AddSingleton(StoreDoor.Of(wish.Store));
         builder.Services.AddSingleton<JobStore>();
@@ -53,6 +60,11 @@ public static class WebServer
         builder.Services.AddScoped<JobWork>();
         builder.Services.AddScoped<ComparisonDesk>();
         builder.Services.AddAntiforgery();
+        if (wish.Outside is not null)
+        {
+            SignIn.Add(builder.Services, wish);
+        }
+
         builder.Services.AddHealthChecks();
         builder.Services.AddRazorComponents().AddInteractiveServerComponents(o =>
         {
@@ -63,9 +75,18 @@ public static class WebServer
         WebApplication app = builder.Build();
         app.UseMiddleware<SameOrigin>();
         app.Use(SafeHeaders.AddAsync);
+        if (wish.Outside is not null)
+        {
+            app.Use(SafeHeaders.OnlyEncryptedAsync);
+            app.UseAuthentication();
+            app.UseAuthorization();
+            SignIn.Map(app);
+        }
+
         app.UseAntiforgery();
-        app.MapHealthChecks("/health");
-        app.MapStaticAssets(Path.Combine(programFolder, $"{typeof(WebServer).Assembly.GetName().Name}.staticwebassets.endpoints.json"));
+        app.MapHealthChecks("/health").AllowAnonymous();
+        IEndpointConventionBuilder assets = app.MapStaticAssets(Path.Combine(programFolder, $"{typeof(WebServer).Assembly.GetName().Name}.staticwebassets.endpoints.json"));
+        assets.Add(e => e.Metadata.Add(new Microsoft.AspNetCore.Authorization.AllowAnonymousAttribute()));
         JobFiles.Map(app);
         // The policy of the whole server says who may show a page in a frame: nobody.
         app.MapRazorComponents<Parts.App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);

@@ -5,7 +5,8 @@ using System.Net.Sockets;
 namespace Glazewright.Web.Tests.Browser;
 
 /// <summary>The server as a user starts it, with a data folder of its own.</summary>
-public sealed class RunningServer : IAsyncDisposable
+/// <param name="more">More of its command line; <c>{url}</c> stands for where it listens in the clear, <c>{port}</c> for its port.</param>
+public sealed class RunningServer(params string[] more) : IAsyncDisposable
 {
     private readonly DirectoryInfo _data = Directory.CreateTempSubdirectory("glazewright-web-");
     private readonly int _port = FreePort();
@@ -25,18 +26,8 @@ public sealed class RunningServer : IAsyncDisposable
     /// <summary>Starts it and waits until it says where it is open.</summary>
     public async Task StartAsync()
     {
-        ProcessStartInfo start = new(Path.Combine(Root, "glazewright"), ["serve", "--data", _data.FullName, "--urls", Url])
-        {
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
-        // A server built by hand spares a developer the publishing.
-        if (Environment.GetEnvironmentVariable("GLAZEWRIGHT_WEB_PROGRAM") is { Length: > 0 } built)
-        {
-            start = new(built, start.ArgumentList.Skip(1)) { RedirectStandardOutput = true, RedirectStandardError = true };
-        }
-
-        _process = Process.Start(start)!;
+        string[] others = [.. more.Select(m => m.Replace("{port}", _port.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal))];
+        _process = Process.Start(Call(["--data", _data.FullName, .. others.Contains("--urls") ? (string[])[] : ["--urls", Url], .. others]))!;
         _process.ErrorDataReceived += (_, e) =>
         {
             lock (Log)
@@ -47,8 +38,37 @@ public sealed class RunningServer : IAsyncDisposable
         _process.BeginErrorReadLine();
         using CancellationTokenSource limit = new(TimeSpan.FromMinutes(6));
         string? line = await _process.StandardOutput.ReadLineAsync(limit.Token);
-        Assert.True(line?.Contains(Url, StringComparison.Ordinal), $"{line} {string.Join('\n', Log)}");
+        Assert.True(line?.Contains("is open at", StringComparison.Ordinal), $"{line} {string.Join('\n', Log)}");
     }
+
+    /// <summary>Calls the program and waits for its end.</summary>
+    /// <param name="arguments">Behind <c>serve</c>.</param>
+    /// <param name="typed">What it reads.</param>
+    public static async Task<(int Exit, string Out, string Error)> CallAsync(string[] arguments, string typed)
+    {
+        using Process process = Process.Start(Call(arguments))!;
+        await process.StandardInput.WriteAsync(typed);
+        process.StandardInput.Close();
+        Task<string> told = process.StandardOutput.ReadToEndAsync();
+        string error = await process.StandardError.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        return (process.ExitCode, await told, error);
+    }
+
+    // A server built by hand spares a developer the publishing.
+    private static ProcessStartInfo Call(string[] arguments)
+    {
+        string? built = Environment.GetEnvironmentVariable("GLAZEWRIGHT_WEB_PROGRAM");
+        return new(built is { Length: > 0 } ? built : Path.Combine(Root, "glazewright"), built is { Length: > 0 } ? arguments : ["serve", .. arguments])
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+    }
+
+    /// <summary>Its port.</summary>
+    public int Port => _port;
 
     /// <summary>What it logged.</summary>
     public List<string> Log { get; } = [];

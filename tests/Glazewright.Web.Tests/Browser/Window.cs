@@ -29,7 +29,8 @@ public sealed class OpenBrowser : IAsyncLifetime
     /// <summary>A window with a store of its own for themes and the like.</summary>
     /// <param name="scheme">Light or dark.</param>
     /// <param name="widthPx">Width.</param>
-    public async Task<IPage> WindowAsync(ColorScheme scheme = ColorScheme.Light, int widthPx = 1400)
+    /// <param name="trustAll">Whether a certificate that nobody vouches for is taken.</param>
+    public async Task<IPage> WindowAsync(ColorScheme scheme = ColorScheme.Light, int widthPx = 1400, bool trustAll = false)
     {
         Assert.SkipWhen(Chromium is null, "NOT TESTED: no Chromium on this machine. Install Debian's package 'chromium'.");
         IBrowserContext context = await _browser!.NewContextAsync(new()
@@ -39,6 +40,7 @@ public sealed class OpenBrowser : IAsyncLifetime
             ViewportSize = new() { Width = widthPx, Height = 900 },
             ReducedMotion = ReducedMotion.Reduce,
             AcceptDownloads = true,
+            IgnoreHTTPSErrors = trustAll,
         });
         context.SetDefaultTimeout(20_000);
         IPage page = await context.NewPageAsync();

@@ -23,6 +23,27 @@ public class ServeWishTests
     public void Every_name_of_this_machine_is_served(string url) =>
         Assert.Equal(9000, Assert.IsType<ServeReading.Read>(ServeWish.Read(["--urls", url], "/data", null)).Wish.Url.Port);
 
+    [Theory]
+    [InlineData("--public is missing", "--urls", "http://0.0.0.0:80", "--proxy", "10.0.0.2")]
+    [InlineData("the public address is in the clear", "--urls", "http://0.0.0.0:80", "--public", "http://yard.example", "--proxy", "10.0.0.2")]
+    [InlineData("neither certificate nor proxy", "--urls", "http://0.0.0.0:80", "--public", "https://yard.example")]
+    [InlineData("in the clear with a certificate", "--urls", "http://0.0.0.0:80", "--public", "https://yard.example", "--certificate", "ServeWish.pem")]
+    [InlineData("no certificate", "--urls", "https://0.0.0.0:443", "--public", "https://yard.example")]
+    [InlineData("both", "--urls", "https://0.0.0.0:443", "--public", "https://yard.example", "--certificate", "x.pem", "--proxy", "10.0.0.2")]
+    [InlineData("no such file", "--urls", "https://0.0.0.0:443", "--public", "https://yard.example", "--certificate", "/nowhere/x.pem")]
+    [InlineData("a proxy by name", "--urls", "http://0.0.0.0:80", "--public", "https://yard.example", "--proxy", "proxy.example")]
+    [InlineData("a path", "--urls", "http://0.0.0.0:80", "--public", "https://yard.example/jobs", "--proxy", "10.0.0.2")]
+    [InlineData("this machine alone with a certificate", "--certificate", "x.pem")]
+    public void Half_an_opening_to_others_is_refused_with_what_would_be_right(string what, params string[] args) =>
+        Assert.True(ServeWish.Read(args, "/data", null) is ServeReading.Refused { Words: var words } && words.Contains("Right:", StringComparison.Ordinal), what);
+
+    [Fact]
+    public void Behind_a_proxy_others_are_let_in()
+    {
+        Outside outside = Assert.IsType<ServeReading.Read>(ServeWish.Read(["--urls", "http://*:8140", "--public", "https://yard.example", "--proxy", "10.0.0.2"], "/data", null)).Wish.Outside!;
+        Assert.Equal(("yard.example", 443, "10.0.0.2"), (outside.PublicUrl.Host, outside.PublicUrl.Port, outside.Proxy!.ToString()));
+    }
+
     [Fact]
     public void The_store_is_a_file_of_the_data_folder_unless_a_setting_names_a_database()
     {
