@@ -3,6 +3,7 @@ using System.Text;
 using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
+using Glazewright.Design.Pipeline;
 using Glazewright.Design.Program;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Package;
@@ -73,9 +74,10 @@ internal static class DesignRun
     private static int Build(
         Desk desk, DesignWish wish, LoadedJob loaded, EqList<ProgramDocument> programs, OutputFolder folder, Action<string> say, out PaperSource? source, out IReadOnlyList<PaperFile> files)
     {
-        source = Evaluating.Run(loaded, programs, wish.Threads, say, desk.Cancel);
+        PaperSource made = Evaluating.Run(loaded, programs, wish.Threads, say, desk.Cancel);
         say("Writing papers");
-        files = PaperWriter.Write(source, wish.Reader, desk.Cancel);
+        files = ThreadLimit.Run(wish.Threads, () => PaperWriter.Write(made, wish.Reader, desk.Cancel));
+        source = made;
         try
         {
             foreach (PaperFile file in files)

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Glazewright.Design.Behaviour;
 using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
@@ -53,6 +54,9 @@ public sealed class Evaluation
     private readonly Lazy<MinuteWeather> _minutes;
     private readonly CancellationToken _cancel;
 
+    // What the runner gave, by stage and house: the runner would have it too, but finding its key means hashing every earlier input again, and a range of ten houses asks thousands of times.
+    private readonly ConcurrentDictionary<(string Stage, string House), object> _given = new();
+
     /// <summary>An evaluation; nothing is computed yet.</summary>
     /// <param name="job">The job.</param>
     /// <param name="ground">Weather, catalogue, price book.</param>
@@ -80,123 +84,105 @@ public sealed class Evaluation
     public PriceBook PriceBook => _ground.PriceBook.Value;
 
     /// <summary>Shapes.</summary>
-    public Keyed<FormResult> Form => Run("form", FormStage.Version, "", FormInput.From(Job), [], (i, _) => FormStage.Run(i));
+    public Keyed<FormResult> Form => Known("form", "", () => Run("form", FormStage.Version, "", FormInput.From(Job), [], (i, _) => FormStage.Run(i)));
 
     /// <summary>Members.</summary>
-    public Keyed<BodyResult> Body
+    public Keyed<BodyResult> Body => Known("body", "", () =>
     {
-        get
-        {
-            Keyed<FormResult> form = Form;
-            Keyed<FrameResult>[] frames = [.. Job.Houses.Select(h => Frame(h.Id))];
-            return Run(
-                "body",
-                BodyStage.Version,
-                "",
-                0,
-                [form.Hash, .. frames.Select(f => f.Hash)],
-                (_, _) => BodyStage.Run(form.Value, frames.Select(f => f.Value).ToEqList()));
-        }
-    }
+        Keyed<FormResult> form = Form;
+        Keyed<FrameResult>[] frames = [.. Job.Houses.Select(h => Frame(h.Id))];
+        return Run(
+            "body",
+            BodyStage.Version,
+            "",
+            0,
+            [form.Hash, .. frames.Select(f => f.Hash)],
+            (_, _) => BodyStage.Run(form.Value, frames.Select(f => f.Value).ToEqList()));
+    });
 
     /// <summary>Members with the holes of the walls framed: what is bought, cut and drawn. Light and heat, which the holes' equipment rests on, read those before.</summary>
-    public Keyed<BodyResult> FramedBody
+    public Keyed<BodyResult> FramedBody => Known("framed-body", "", () =>
     {
-        get
-        {
-            Keyed<BodyResult> body = Body;
-            Keyed<FramingResult>[] framed = [.. Job.Houses.Select(h => Framing(h.Id))];
-            return Run(
-                "framed-body",
-                FramingStage.Version,
-                "",
-                0,
-                [body.Hash, .. framed.Select(f => f.Hash)],
-                (_, _) => body.Value with { Members = framed.SelectMany(f => f.Value.Members).ToEqList() });
-        }
-    }
+        Keyed<BodyResult> body = Body;
+        Keyed<FramingResult>[] framed = [.. Job.Houses.Select(h => Framing(h.Id))];
+        return Run(
+            "framed-body",
+            FramingStage.Version,
+            "",
+            0,
+            [body.Hash, .. framed.Select(f => f.Hash)],
+            (_, _) => body.Value with { Members = framed.SelectMany(f => f.Value.Members).ToEqList() });
+    });
 
     /// <summary>Quantities.</summary>
-    public Keyed<TakeoffResult> Takeoff
+    public Keyed<TakeoffResult> Takeoff => Known("takeoff", "", () =>
     {
-        get
-        {
-            Keyed<FormResult> form = Form;
-            Keyed<BodyResult> body = FramedBody;
-            Keyed<PlantResult>[] plants = [.. Job.Houses.Select(h => Plant(h.Id))];
-            Keyed<LayoutResult>[] layouts = [.. Job.Houses.Select(h => Layout(h.Id))];
-            Keyed<ServicesResult> services = Services;
-            return Run(
-                "takeoff",
-                TakeoffStage.Version,
-                "",
-                TakeoffInput.From(Job),
-                [form.Hash, body.Hash, .. plants.Select(p => p.Hash), .. layouts.Select(l => l.Hash), services.Hash, _ground.Catalogue.Hash],
-                (i, _) => TakeoffStage.Run(
-                    i,
-                    form.Value,
-                    body.Value,
-                    plants.Select(p => p.Value).ToEqList(),
-                    layouts.Select(l => l.Value).ToEqList(),
-                    services.Value.Panels));
-        }
-    }
+        Keyed<FormResult> form = Form;
+        Keyed<BodyResult> body = FramedBody;
+        Keyed<PlantResult>[] plants = [.. Job.Houses.Select(h => Plant(h.Id))];
+        Keyed<LayoutResult>[] layouts = [.. Job.Houses.Select(h => Layout(h.Id))];
+        Keyed<ServicesResult> services = Services;
+        return Run(
+            "takeoff",
+            TakeoffStage.Version,
+            "",
+            TakeoffInput.From(Job),
+            [form.Hash, body.Hash, .. plants.Select(p => p.Hash), .. layouts.Select(l => l.Hash), services.Hash, _ground.Catalogue.Hash],
+            (i, _) => TakeoffStage.Run(
+                i,
+                form.Value,
+                body.Value,
+                plants.Select(p => p.Value).ToEqList(),
+                layouts.Select(l => l.Value).ToEqList(),
+                services.Value.Panels));
+    });
 
     /// <summary>Cut lists.</summary>
-    public Keyed<CutsResult> Cuts
+    public Keyed<CutsResult> Cuts => Known("cuts", "", () =>
     {
-        get
-        {
-            Keyed<TakeoffResult> takeoff = Takeoff;
-            return Run("cuts", CutsStage.Version, "", CutsInput.From(Job), [takeoff.Hash], (i, c) => CutsStage.Run(i, takeoff.Value, c));
-        }
-    }
+        Keyed<TakeoffResult> takeoff = Takeoff;
+        return Run("cuts", CutsStage.Version, "", CutsInput.From(Job), [takeoff.Hash], (i, c) => CutsStage.Run(i, takeoff.Value, c));
+    });
 
     /// <summary>Price.</summary>
-    public Keyed<PriceResult> Price
+    public Keyed<PriceResult> Price => Known("price", "", () =>
     {
-        get
-        {
-            Keyed<TakeoffResult> takeoff = Takeoff;
-            Keyed<CutsResult> cuts = Cuts;
-            return Run(
-                "price",
-                PriceStage.Version,
-                "",
-                PriceInput.From(Job),
-                [takeoff.Hash, cuts.Hash, _ground.PriceBook.Hash],
-                (i, _) => PriceStage.Run(i, takeoff.Value, cuts.Value, _ground.PriceBook.Value));
-        }
-    }
+        Keyed<TakeoffResult> takeoff = Takeoff;
+        Keyed<CutsResult> cuts = Cuts;
+        return Run(
+            "price",
+            PriceStage.Version,
+            "",
+            PriceInput.From(Job),
+            [takeoff.Hash, cuts.Hash, _ground.PriceBook.Hash],
+            (i, _) => PriceStage.Run(i, takeoff.Value, cuts.Value, _ground.PriceBook.Value));
+    });
 
     /// <summary>Electric, gas, water, drain and controls of the range.</summary>
-    public Keyed<ServicesResult> Services
+    public Keyed<ServicesResult> Services => Known("services", "", () =>
     {
-        get
-        {
-            Keyed<FormResult> form = Form;
-            Keyed<PlantResult>[] plants = [.. Job.Houses.Select(h => Plant(h.Id))];
-            Keyed<ProgramDocument>[] programs = [.. Job.Houses.Select(h => Program(h.Id))];
-            Keyed<LayoutResult>[] layouts = [.. Job.Houses.Select(h => Layout(h.Id))];
-            return Run(
-                "services",
-                ServicesStage.Version,
-                "",
-                ServicesInput.From(Job),
-                [form.Hash, .. plants.Select(p => p.Hash), .. programs.Select(p => p.Hash), .. layouts.Select(l => l.Hash)],
-                (i, _) => ServicesStage.Run(
-                    i,
-                    form.Value,
-                    plants.Select(p => p.Value).ToEqList(),
-                    programs.Select(p => p.Value).ToEqList(),
-                    layouts.Select(l => l.Value).ToEqList()));
-        }
-    }
+        Keyed<FormResult> form = Form;
+        Keyed<PlantResult>[] plants = [.. Job.Houses.Select(h => Plant(h.Id))];
+        Keyed<ProgramDocument>[] programs = [.. Job.Houses.Select(h => Program(h.Id))];
+        Keyed<LayoutResult>[] layouts = [.. Job.Houses.Select(h => Layout(h.Id))];
+        return Run(
+            "services",
+            ServicesStage.Version,
+            "",
+            ServicesInput.From(Job),
+            [form.Hash, .. plants.Select(p => p.Hash), .. programs.Select(p => p.Hash), .. layouts.Select(l => l.Hash)],
+            (i, _) => ServicesStage.Run(
+                i,
+                form.Value,
+                plants.Select(p => p.Value).ToEqList(),
+                programs.Select(p => p.Value).ToEqList(),
+                layouts.Select(l => l.Value).ToEqList()));
+    });
 
     /// <summary>Structure of a house.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
-    public Keyed<FrameResult> Frame(string house)
+    public Keyed<FrameResult> Frame(string house) => Known("frame", house, () =>
     {
         Keyed<FormResult> form = Form;
         return Run(
@@ -206,12 +192,12 @@ public sealed class Evaluation
             FrameInput.From(Job, house),
             [form.Hash],
             (i, c) => FrameStage.Run(i, form.Value.Building(house), c));
-    }
+    });
 
     /// <summary>What the faces of a house see of each other from inside.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
-    public Keyed<HouseViews> InsideViews(string house)
+    public Keyed<HouseViews> InsideViews(string house) => Known("inside-views", house, () =>
     {
         Keyed<FormResult> form = Form;
         GainInput gain = GainInput.From(Job, house, Catalogue);
@@ -222,12 +208,12 @@ public sealed class Evaluation
             new HouseViewsInput(house, gain.Curtain, gain.SecondCurtain),
             [form.Hash],
             (i, _) => HouseViews.Of(i, form.Value));
-    }
+    });
 
     /// <summary>Gain table of a house before its equipment is chosen: what the equipment is sized by.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
-    public Keyed<GainTable> BareGainTable(string house)
+    public Keyed<GainTable> BareGainTable(string house) => Known("gain-table", house, () =>
     {
         Keyed<FormResult> form = Form;
         Keyed<BodyResult> body = Body;
@@ -239,18 +225,18 @@ public sealed class Evaluation
             GainInput.From(Job, house, Catalogue),
             [form.Hash, body.Hash, views.Hash],
             (i, c) => GainTableStage.Run(i, form.Value, body.Value, views.Value, c));
-    }
+    });
 
     /// <summary>Gain table of a house with its equipment in the light, as the light map sees it: what the year runs by.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
-    public Keyed<GainTable> GainTable(string house)
+    public Keyed<GainTable> GainTable(string house) => Known("gain-table-fitted", house, () =>
     {
         Keyed<FittedGains> fitted = Fitted(house);
         return Run("gain-table-fitted", GainTableStage.Version, house, 0, [fitted.Hash], (_, _) => fitted.Value.Table);
-    }
+    });
 
-    private Keyed<FittedGains> Fitted(string house)
+    private Keyed<FittedGains> Fitted(string house) => Known("fitted-light", house, () =>
     {
         Keyed<FormResult> form = Form;
         Keyed<BodyResult> body = Body;
@@ -264,12 +250,12 @@ public sealed class Evaluation
             GainInput.From(Job, house, Catalogue),
             [form.Hash, body.Hash, views.Hash, bare.Hash, layout.Hash],
             (i, c) => GainTableStage.Fitted(i, form.Value, body.Value, layout.Value, views.Value, bare.Value, c));
-    }
+    });
 
     /// <summary>Duty of a house.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
-    public Keyed<DutyResult> Duty(string house)
+    public Keyed<DutyResult> Duty(string house) => Known("duty", house, () =>
     {
         Keyed<FormResult> form = Form;
         Keyed<GainTable> gains = BareGainTable(house);
@@ -280,12 +266,12 @@ public sealed class Evaluation
             DutyInput.From(Job, house),
             [form.Hash, gains.Hash, _ground.Weather.Hash],
             (i, _) => DutyStage.Run(i, form.Value.Building(house), gains.Value, Weather));
-    }
+    });
 
     /// <summary>Equipment of a house.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
-    public Keyed<PlantResult> Plant(string house)
+    public Keyed<PlantResult> Plant(string house) => Known("plant", house, () =>
     {
         Keyed<FormResult> form = Form;
         Keyed<DutyResult> duty = Duty(house);
@@ -296,12 +282,12 @@ public sealed class Evaluation
             PlantInput.From(Job, house),
             [form.Hash, duty.Hash, _ground.Catalogue.Hash],
             (i, _) => PlantStage.Run(i, form.Value.Building(house), duty.Value, Catalogue));
-    }
+    });
 
     /// <summary>What the fixed choices of a house hold, and what others would.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
-    public Keyed<ChoicesResult> Choices(string house)
+    public Keyed<ChoicesResult> Choices(string house) => Known("choices", house, () =>
     {
         Keyed<FormResult> form = Form;
         Keyed<DutyResult> duty = Duty(house);
@@ -313,12 +299,12 @@ public sealed class Evaluation
             ChoicesInput.From(Job, house),
             [form.Hash, duty.Hash, plant.Hash, _ground.Catalogue.Hash],
             (i, _) => ChoicesStage.Run(i, form.Value.Building(house), duty.Value, plant.Value, Catalogue));
-    }
+    });
 
     /// <summary>Where the equipment of a house sits.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
-    public Keyed<LayoutResult> Layout(string house)
+    public Keyed<LayoutResult> Layout(string house) => Known("layout", house, () =>
     {
         Keyed<FormResult> form = Form;
         Keyed<PlantResult> plant = Plant(house);
@@ -329,12 +315,12 @@ public sealed class Evaluation
             LayoutInput.From(Job, house),
             [form.Hash, plant.Hash],
             (i, _) => LayoutStage.Run(i, form.Value, plant.Value));
-    }
+    });
 
     /// <summary>Framing around the holes in the walls of a house.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
-    public Keyed<FramingResult> Framing(string house)
+    public Keyed<FramingResult> Framing(string house) => Known("framing", house, () =>
     {
         Keyed<FormResult> form = Form;
         Keyed<FrameResult> frame = Frame(house);
@@ -347,12 +333,12 @@ public sealed class Evaluation
             FramingInput.From(Job, house),
             [form.Hash, frame.Hash, body.Hash, layout.Hash],
             (i, _) => FramingStage.Run(i, form.Value.Building(house), frame.Value, body.Value, layout.Value));
-    }
+    });
 
     /// <summary>How the plant of a house behaves away from its sizing point.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
-    public Keyed<BehaviourResult> Behaviour(string house)
+    public Keyed<BehaviourResult> Behaviour(string house) => Known("behaviour", house, () =>
     {
         Keyed<FormResult> form = Form;
         Keyed<DutyResult> duty = Duty(house);
@@ -367,12 +353,12 @@ public sealed class Evaluation
             [form.Hash, duty.Hash, plant.Hash, layout.Hash, gains.Hash, _ground.Weather.Hash, _ground.Catalogue.Hash],
             (i, _) => BehaviourStage.Run(
                 i.Plant, form.Value.Building(house), duty.Value, plant.Value, layout.Value, Catalogue, new SeasonGround(i.Duty, gains.Value, Weather)));
-    }
+    });
 
     /// <summary>Light in a house.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
-    public Keyed<LightMap> LightMap(string house)
+    public Keyed<LightMap> LightMap(string house) => Known("light-map", house, () =>
     {
         Keyed<FormResult> form = Form;
         Keyed<BodyResult> body = Body;
@@ -386,12 +372,12 @@ public sealed class Evaluation
             LightInput.From(Job, house, Catalogue),
             [form.Hash, body.Hash, layout.Hash, views.Hash, fitted.Hash, _ground.Weather.Hash],
             (i, c) => LightMapStage.Run(i, form.Value, body.Value, layout.Value, views.Value, fitted.Value, Weather, c));
-    }
+    });
 
     /// <summary>Control program of a house.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
-    public Keyed<ProgramDocument> Program(string house)
+    public Keyed<ProgramDocument> Program(string house) => Known("program", house, () =>
     {
         if (_ground.Programs.FirstOrDefault(p => p.House == house) is { } given)
         {
@@ -406,13 +392,13 @@ public sealed class Evaluation
             ProgramInput.From(Job, house),
             [plant.Hash],
             (i, _) => ProgramStage.Run(i, plant.Value));
-    }
+    });
 
     /// <summary>A year of a house under its program.</summary>
     /// <param name="house">House id.</param>
     /// <param name="progress">Told the share done, 0 to 1; may be null.</param>
     /// <returns>The result.</returns>
-    public Keyed<YearResult> Year(string house, IProgress<double>? progress = null)
+    public Keyed<YearResult> Year(string house, IProgress<double>? progress = null) => Known("year", house, () =>
     {
         Keyed<FormResult> form = Form;
         Keyed<GainTable> gains = GainTable(house);
@@ -427,12 +413,12 @@ public sealed class Evaluation
             [form.Hash, gains.Hash, duty.Hash, plant.Hash, program.Hash, _ground.Weather.Hash],
             (i, c) => YearStage.Run(
                 i, form.Value.Building(house), gains.Value, duty.Value, plant.Value, program.Value, _minutes.Value, progress, c));
-    }
+    });
 
     /// <summary>Failures tried on the hardest days of a house's year.</summary>
     /// <param name="house">House id.</param>
     /// <returns>The result.</returns>
-    public Keyed<RehearsalResult> Rehearsals(string house)
+    public Keyed<RehearsalResult> Rehearsals(string house) => Known("rehearsals", house, () =>
     {
         Keyed<YearResult> year = Year(house);
         return Run(
@@ -443,7 +429,7 @@ public sealed class Evaluation
             [year.Hash],
             (i, c) => RehearsalStage.Run(
                 i, Form.Value.Building(house), GainTable(house).Value, Plant(house).Value, Program(house).Value, _minutes.Value, year.Value, c));
-    }
+    });
 
     /// <summary>One day of a house's year, minute by minute.</summary>
     /// <param name="house">House id.</param>
@@ -469,38 +455,79 @@ public sealed class Evaluation
             YearInput.From(Job, house), Form.Value.Building(house), GainTable(house).Value, Plant(house).Value, Layout(house).Value, Program(house).Value, _minutes.Value, year, day(year));
     }
 
-    /// <summary>Computes every stage, independent ones side by side. What comes out does not depend on the number of threads.</summary>
-    /// <param name="threads">Most threads, at least 1.</param>
+    /// <summary>Computes every stage, each as soon as what it needs is there. What comes out does not depend on the number of threads.</summary>
+    /// <param name="threads">Most threads, at least 1; the parallel loops of stages keep within them too.</param>
     public void Everything(int threads)
     {
-        ParallelOptions options = new() { MaxDegreeOfParallelism = threads, CancellationToken = _cancel, TaskScheduler = TaskScheduler.Current };
-        string[] houses = [.. Job.Houses.Select(h => h.Id)];
+        List<(int[] After, Action Do)> work = [];
         _ = Form;
-        List<Action> first = [.. houses.Select(h => (Action)(() => Frame(h))), () => _ = _minutes.Value];
-        Together(options, first);
-        _ = Body;
-        Together(options, [.. houses.Select(h => (Action)(() =>
-        {
-            GainTable(h);
-            Program(h);
-        }))]);
-        List<Action> rest = [.. houses.Select(h => (Action)(() => Rehearsals(h)))];
-        rest.Add(() => _ = Price);
-        rest.AddRange(houses.Select(h => (Action)(() => LightMap(h))));
-        Together(options, rest);
-    }
+        string[] houses = [.. Job.Houses.Select(h => h.Id)];
+        int[] frames = [.. houses.Select(h => Add([], () => Frame(h)))];
+        int minutes = Add([], () => _ = _minutes.Value);
+        int[] layouts = [.. houses.Select(h => Add(frames, () => _ = (Layout(h), Program(h))))];
+        int[] gains = [.. houses.Zip(layouts, (h, layout) => Add([layout], () => GainTable(h)))];
 
-    private static void Together(ParallelOptions options, List<Action> actions)
-    {
+        // The cut lists are the longest work that cannot be parted: they begin as early as they can.
+        Add(layouts, () => _ = Price);
+        foreach ((string h, int gain) in houses.Zip(gains))
+        {
+            Add([gain, minutes], () => Rehearsals(h));
+            Add([gain], () => LightMap(h));
+            Add([gain], () => _ = (Behaviour(h), Choices(h)));
+        }
+
         try
         {
-            Parallel.ForEach(System.Collections.Concurrent.Partitioner.Create<Action>((IList<Action>)actions, loadBalance: true), options, a => a());
+            Together(work, threads);
         }
         catch (AggregateException several)
         {
             // The first fault tells the story; the others are its companions.
             System.Runtime.ExceptionServices.ExceptionDispatchInfo.Throw(several.Flatten().InnerExceptions[0]);
         }
+
+        int Add(int[] after, Action action)
+        {
+            work.Add((after, action));
+            return work.Count - 1;
+        }
+    }
+
+    private void Together(List<(int[] After, Action Do)> work, int threads)
+    {
+        // Who is called in a lane of its own stays in it: whoever waits there would hold up the rest. A stage that is asked for too early makes what it needs itself.
+        if (TaskScheduler.Current != TaskScheduler.Default)
+        {
+            ParallelOptions options = new() { MaxDegreeOfParallelism = threads, CancellationToken = _cancel, TaskScheduler = TaskScheduler.Current };
+            Parallel.ForEach(Partitioner.Create(work, loadBalance: true), options, w => w.Do());
+            return;
+        }
+
+        TaskFactory begin = new(_cancel, TaskCreationOptions.None, TaskContinuationOptions.None, ThreadLimit.Of(threads));
+        List<Task> begun = [];
+        foreach ((int[] after, Action action) in work)
+        {
+            begun.Add(after.Length == 0 ? begin.StartNew(action) : begin.ContinueWhenAll([.. after.Select(k => begun[k])], done =>
+            {
+                Task.WaitAll(done);
+                action();
+            }));
+        }
+
+        Task.WaitAll([.. begun]);
+    }
+
+    private Keyed<T> Known<T>(string stage, string house, Func<Keyed<T>> ask)
+    {
+        _cancel.ThrowIfCancellationRequested();
+        if (_given.TryGetValue((stage, house), out object? given))
+        {
+            return (Keyed<T>)given;
+        }
+
+        Keyed<T> asked = ask();
+        _given[(stage, house)] = asked;
+        return asked;
     }
 
     private Keyed<TOut> Run<TIn, TOut>(
