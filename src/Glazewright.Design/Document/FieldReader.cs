@@ -9,6 +9,10 @@ namespace Glazewright.Design.Document;
 /// </summary>
 public sealed partial class FieldReader
 {
+    private const int MostTold = 400;
+    private const int HeadTold = 120;
+    private const int TailTold = 200;
+
     private readonly Session _session;
     private readonly ObjectNode _node;
     private readonly Place _place;
@@ -142,8 +146,21 @@ public sealed partial class FieldReader
     {
         if (!IsDescribing)
         {
-            _session.Faults.Add(new Fault(kind, pointer, Id, place.Line, place.Column, wrong, right));
+            _session.Faults.Add(new Fault(kind, pointer, Id, place.Line, place.Column, Told(wrong), right));
         }
+    }
+
+    // A fault may quote what was typed, and a whole job is easily pasted into a field: its beginning and the words at the end are enough.
+    private static string Told(string wrong)
+    {
+        if (wrong.Length <= MostTold)
+        {
+            return wrong;
+        }
+
+        int head = char.IsHighSurrogate(wrong[HeadTold - 1]) ? HeadTold - 1 : HeadTold;
+        int tail = wrong.Length - TailTold;
+        return wrong[..head] + " … " + wrong[(char.IsLowSurrogate(wrong[tail]) ? tail + 1 : tail)..];
     }
 
     private void Describe(string key, string doc, FieldShape shape, string defaultJson, string blank) =>

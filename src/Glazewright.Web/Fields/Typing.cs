@@ -28,8 +28,8 @@ public static class Typing
         {
             FieldShape.Flag when text is "true" or "false" => new Edit(pointer, text),
             FieldShape.Whole when int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int whole) => new Edit(pointer, whole.ToString(CultureInfo.InvariantCulture)),
-            FieldShape.Measure measure => Edit.Typed(pointer, WithUnit(text, measure.Kind, units)),
-            FieldShape.Either { First: FieldShape.Measure first } => Edit.Typed(pointer, WithUnit(text, first.Kind, units)),
+            FieldShape.Measure measure => Edit.Typed(pointer, WithUnit(text, UsualUnit(measure, units))),
+            FieldShape.Either { First: FieldShape.Measure first } => Edit.Typed(pointer, WithUnit(text, UsualUnit(first, units))),
             _ => Edit.Typed(pointer, text),
         };
     }
@@ -45,16 +45,39 @@ public static class Typing
         _ => KindWords.Of(kind).Metric,
     };
 
+    /// <summary>The unit a bare number is taken in, in a field: lengths that stay below a foot are in inches, or millimetres.</summary>
+    /// <param name="measure">What may stand in the field.</param>
+    /// <param name="units">Units of the job.</param>
+    public static string UsualUnit(FieldShape.Measure measure, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(measure);
+        bool isSmall = measure.Kind == QuantityKind.Length && QuantityReader.TryRead(measure.Most, QuantityKind.Length, out Quantity most, out _) && most.Inside < 0.3048;
+        return !isSmall ? UsualUnit(measure.Kind, units) : units == UnitSystem.Us ? "in" : "mm";
+    }
+
+    /// <summary>What is understood of a quantity while it is typed into a field.</summary>
+    /// <param name="typed">What is typed.</param>
+    /// <param name="measure">What may stand in the field.</param>
+    /// <param name="units">Units of the job.</param>
+    /// <returns>The quantity in both families of units, or what is wrong; nothing for nothing.</returns>
+    public static (string Words, bool IsRight) Echo(string typed, FieldShape.Measure measure, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(measure);
+        return Echo(typed, measure.Kind, UsualUnit(measure, units));
+    }
+
     /// <summary>What is understood of a quantity while it is typed.</summary>
     /// <param name="typed">What is typed.</param>
     /// <param name="kind">What is measured.</param>
     /// <param name="units">Units of the job.</param>
     /// <returns>The quantity in both families of units, or what is wrong; nothing for nothing.</returns>
-    public static (string Words, bool IsRight) Echo(string typed, QuantityKind kind, UnitSystem units)
+    public static (string Words, bool IsRight) Echo(string typed, QuantityKind kind, UnitSystem units) => Echo(typed, kind, UsualUnit(kind, units));
+
+    private static (string Words, bool IsRight) Echo(string typed, QuantityKind kind, string usualUnit)
     {
         ArgumentNullException.ThrowIfNull(typed);
         return typed.Trim().Length == 0 ? ("", true)
-            : QuantityReader.TryRead(WithUnit(typed.Trim(), kind, units), kind, out Quantity quantity, out Misreading? misreading) ? (QuantityFormat.Echo(quantity), true)
+            : QuantityReader.TryRead(WithUnit(typed.Trim(), usualUnit), kind, out Quantity quantity, out Misreading? misreading) ? (QuantityFormat.Echo(quantity), true)
             : ($"{misreading.Wrong}. Right: {misreading.Right}", false);
     }
 
@@ -74,10 +97,10 @@ public static class Typing
         };
     }
 
-    private static string WithUnit(string text, QuantityKind kind, UnitSystem units)
+    private static string WithUnit(string text, string usualUnit)
     {
         bool bare = decimal.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowThousands, CultureInfo.InvariantCulture, out _);
-        string unit = bare ? UsualUnit(kind, units) : "";
+        string unit = bare ? usualUnit : "";
         return unit switch { "" => text, ":12" => text + ":12", "$" => "$" + text, _ => $"{text} {unit}" };
     }
 }

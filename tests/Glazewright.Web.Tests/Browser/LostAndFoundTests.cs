@@ -137,6 +137,83 @@ public sealed class LostAndFoundTests(OpenBrowser browser)
         await page.Context.CloseAsync();
     }
 
+    // 1.5 GB of zeros in 1.5 MB: as a job and as weather. The server stays answerable and says why.
+    [Fact]
+    public async Task Packed_files_that_unpack_to_gigabytes_are_refused_in_words_and_the_job_at_hand_stays()
+    {
+        IPage page = await browser.WindowAsync();
+        await JobAsync(page);
+        await page.PutAsync("/houses/0/width", "30 ft");
+        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("version 2");
+        string job = page.Url;
+        byte[] bomb = Bomb();
+        Assert.InRange(bomb.Length, 1_000_000, 3_000_000);
+
+        IPage start = await page.Context.NewPageAsync();
+        await start.OpenAsync("/");
+        await start.Locator("#station").WaitForAsync();
+        ILocator news = start.Locator("#import-news");
+        await start.Locator("#weather").SetInputFilesAsync(new FilePayload { Name = "year.epw.gz", MimeType = "application/gzip", Buffer = bomb });
+        await Assertions.Expect(news).ToContainTextAsync("year.epw.gz:", new() { Timeout = 60_000 });
+        await Assertions.Expect(news).ToContainTextAsync("Right:");
+        await start.Locator("#import").SetInputFilesAsync(new FilePayload { Name = "yard.json", MimeType = "application/json", Buffer = bomb });
+        await Assertions.Expect(news).ToContainTextAsync("yard.json: the file is packed", new() { Timeout = 60_000 });
+        await start.Locator("#weather").SetInputFilesAsync(new FilePayload { Name = "cut.epw.gz", MimeType = "application/gzip", Buffer = bomb[..5000] });
+        await Assertions.Expect(news).ToContainTextAsync("cut.epw.gz:", new() { Timeout = 60_000 });
+
+        await page.GotoAsync(job);
+        await Assertions.Expect(page.Locator(Field("/houses/0/width"))).ToHaveValueAsync("30 ft");
+        await page.Context.CloseAsync();
+    }
+
+    // One field of each kind, and a whole job pasted into each.
+    [Theory]
+    [InlineData("brief", "/site/latitude"), InlineData("brief", "/houses/0/schedule/0/day/temperature"), InlineData("shape", "/houses/0/roof/leftPitch"), InlineData("shape", "/houses/0/bays"), InlineData("plant", "/houses/0/equipment/temperatureRise")]
+    [InlineData("year", "/tariffs/power")]
+    public async Task A_field_of_each_kind_takes_whatever_is_pasted_and_undo_takes_it_back(string at, string pointer)
+    {
+        IPage page = await browser.WindowAsync();
+        await JobAsync(page);
+        await page.Locator($".pages a[href$='/{at}']").ClickAsync();
+        await page.Locator($".pages a[href$='/{at}'][aria-current=page]").WaitForAsync();
+        if (pointer.Contains("/schedule/0/", StringComparison.Ordinal))
+        {
+            await page.Locator("details", new() { HasText = "Schedule" }).First.Locator("> summary").ClickAsync();
+            await page.GetByRole(AriaRole.Button, new() { Name = "Add to schedule" }).ClickAsync();
+        }
+
+        // What is folded is unfolded.
+        await page.EvaluateAsync("() => document.querySelectorAll('.inputs details').forEach(d => { d.open = true; })");
+        ILocator field = page.Locator(Field(pointer));
+        string before = await field.InputValueAsync();
+        foreach (string typed in (string[])["many", "-9999999", "26 ft 3 kg", Jobs.Desk.Example("two-ridge-herb-yard.json")])
+        {
+            await page.EvaluateAsync("() => document.querySelectorAll('.inputs details').forEach(d => { d.open = true; })");
+            await page.PutAsync(pointer, typed);
+            await Assertions.Expect(page.Locator(Field(pointer) + "-fault")).ToContainTextAsync("Right:");
+            await Assertions.Expect(page.Locator("#blazor-error-ui")).Not.ToBeVisibleAsync();
+            await page.Locator("[data-undo]").ClickAsync();
+            await Assertions.Expect(field).ToHaveValueAsync(before);
+        }
+
+        await page.Context.CloseAsync();
+    }
+
+    private static byte[] Bomb()
+    {
+        using MemoryStream packed = new();
+        using (System.IO.Compression.GZipStream gzip = new(packed, System.IO.Compression.CompressionLevel.SmallestSize, leaveOpen: true))
+        {
+            byte[] zeros = new byte[1_000_000];
+            for (int i = 0; i < 1500; i++)
+            {
+                gzip.Write(zeros);
+            }
+        }
+
+        return packed.ToArray();
+    }
+
     private static string Field(string pointer) => "#" + FieldMap.ElementId(pointer);
 
     private static async Task JobAsync(IPage page, bool opened = false)

@@ -56,6 +56,19 @@ public class FieldTests
         Assert.Equal(Edit.Typed("/a", stored), edit);
     }
 
+    // The saw's kerf said "ft" beside a default of 1/8 in.
+    [Fact]
+    public void A_length_below_a_foot_is_in_inches_or_millimetres()
+    {
+        FieldShape.Measure kerf = Assert.IsType<FieldShape.Measure>(FieldMap.Find("/houses/0/frame/kerf")!.Shape);
+        Assert.Equal(("in", "mm"), (Typing.UsualUnit(kerf, UnitSystem.Us), Typing.UsualUnit(kerf, UnitSystem.Metric)));
+        Assert.Equal(Edit.Typed("/a", "1/8 in"), Typing.EditOf("/a", kerf, "1/8 in", isThere: false, UnitSystem.Us));
+        Assert.Equal(Edit.Typed("/a", "0.125 in"), Typing.EditOf("/a", kerf, "0.125", isThere: false, UnitSystem.Us));
+        Assert.Equal(Edit.Typed("/a", "3 mm"), Typing.EditOf("/a", kerf, "3", isThere: false, UnitSystem.Metric));
+        Assert.StartsWith("1/8\"", Typing.Echo("0.125", kerf, UnitSystem.Us).Words, StringComparison.Ordinal);
+        Assert.Equal("ft", Typing.UsualUnit((FieldShape.Measure)FieldMap.Find("/houses/0/width")!.Shape, UnitSystem.Us));
+    }
+
     [Fact]
     public void Every_usual_unit_is_read_back()
     {
