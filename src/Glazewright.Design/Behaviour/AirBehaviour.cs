@@ -1,5 +1,4 @@
 using Glazewright.Design.Catalogues;
-using Glazewright.Design.Choices;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Duty;
 using Glazewright.Design.Form;
@@ -51,8 +50,8 @@ internal static class AirBehaviour
             double windMs = mph * 0.44704;
             return Point(90, windMs, [.. intake.Wet(0).Select(p => p.Path), new AirPath.Wind(WindAgainstRatio * 0.5 * density * windMs * windMs)]);
         }).ToEqList();
-        AirState inlet = DesignDayAir.Inlet(outside, flow, plant.WetWall?.Choice, plant.Fog?.Choice);
-        IReadOnlyList<AirState> stations = AlongHouse.March(inlet, flow, duty.Air.Load).Stations;
+        DesignDayRun day = DesignDayAir.Of(outside, duty, fans.All, plant.WetWall?.Choice, plant.Fog?.Choice);
+        IReadOnlyList<AirState> stations = day.Run.Stations;
         double wayM = input.Equipment.FanFace is FaceName.End1 or FaceName.End2 ? form.LengthM : form.WidthM;
         EqList<AirAt> along = Enumerable.Range(0, 5).Select(q =>
         {
@@ -63,7 +62,7 @@ internal static class AirBehaviour
         double upper = shareW * duty.SolarGainW / (density * 1006 * UpperRiseK);
         double smallest = catalogue.Fans.Where(f => f.Phases == 1).Min(f => f.Points[0].FlowM3PerS);
         return new ExhaustBehaviour(
-            byAngle, byWind, flow / form.VolumeM3 * 3600, along, Farthest(inlet, flow, duty.Air.Load, input.Equipment.TemperatureRiseK) * wayM,
+            byAngle, byWind, flow / form.VolumeM3 * 3600, along, Farthest(day.Inlet, flow, duty.Air.Load, input.Equipment.TemperatureRiseK) * wayM,
             DeadCorner(form, input, layout), upper, plant.Curtain is null ? 0 : (int)Math.Ceiling(upper / smallest - 1e-9));
     }
 
@@ -102,24 +101,22 @@ internal static class AirBehaviour
         double dropM = fog.PressurePa switch { >= 10e6 => 20e-6, >= 5e6 => 30e-6, >= 2e6 => 50e-6, _ => 150e-6 };
         AirState air = duty.Air.Summer;
         double flow = plant.Exhaust is { } x && x.Choice.Wet.Count > 0 ? x.Choice.Wet[^1].FlowM3PerS : 0.5 * form.VolumeM3 / 3600;
-        if (plant.WetWall is { } pad && air.DryBulbC > 0)
-        {
-            LeavingAir behind = WetWall.Leaving(air.DryBulbC, air.WetBulbC, air.PressurePa, pad.Choice.Effectiveness);
-            air = new AirState(behind.DryBulbC, behind.HumidityRatio, air.PressurePa);
-        }
-
+        flow = fog.Cooling?.FlowM3PerS ?? flow;
+        air = DesignDayAir.Inlet(air, plant.WetWall?.Choice);
         double density = air.DensityKgPerM3;
         AirState damp = AirState.FromRelativeHumidity(Math.Clamp(air.DryBulbC, 5, 45), 0.8, air.PressurePa);
         DropletFate here = Droplet.Fate(dropM, Math.Clamp(air.DryBulbC - air.WetBulbC, 0.05, 40), density);
         DropletFate there = Droplet.Fate(dropM, Math.Clamp(damp.DryBulbC - damp.WetBulbC, 0.05, 40), density);
         PlacedItem[] lines = [.. layout.Placed.Where(p => p.Kind == PlacedKind.FogLine)];
         double cropM = layout.Placed.Where(p => p.Kind == PlacedKind.Bench).Select(p => p.Size.ZM).DefaultIfEmpty(0).Max() + 0.3;
-        double lineM = lines.Sum(l => l.Size.XM);
+        double acrossM = lines.Where(HungLayout.AtIntake).Sum(l => l.Size.XM + l.Size.YM);
+        double lineM = lines.Sum(l => l.Size.XM + l.Size.YM) - acrossM;
         double room = Science.Air.Fog.RoomKgPerKg(air, DesignDayAir.WaterC) * flow / air.VolumeM3PerKg;
         double stayS = form.VolumeM3 / flow;
         double taken = Math.Min(fog.KgPerS * fog.EvaporatedFraction, room) / fog.KgPerS;
         return new FogBehaviour(
             dropM, here.LifetimeS, here.FallM, there.LifetimeS, there.FallM, lines.Length > 0 ? Math.Max(lines[0].Corner.ZM - cropM, 0) : 0, lines.Length,
-            lineM / Math.Max(fog.Nozzles, 1), room, taken * (1 - Math.Exp(-stayS / Math.Max(here.LifetimeS, 1e-6))));
+            fog.Nozzles > fog.IntakeNozzles ? lineM / (fog.Nozzles - fog.IntakeNozzles) : 0,
+            fog.IntakeNozzles > 0 ? acrossM / fog.IntakeNozzles : 0, room, taken * (1 - Math.Exp(-stayS / Math.Max(here.LifetimeS, 1e-6))));
     }
 }

@@ -44,7 +44,7 @@ public sealed record AirAt(double FromIntakeM, double DryBulbC, double HumidityF
 /// <param name="ByAngle">All fans on, the pad off, by how far the louver blades stand open.</param>
 /// <param name="ByWind">All fans on as on the design day, by wind square on the fan wall, intake in the lee.</param>
 /// <param name="ChangesPerHour">Air changes with all fans on, 1/h.</param>
-/// <param name="Along">Air along the house on the hottest design day.</param>
+/// <param name="Along">Air along the house on the hottest design day: all fans on or, with fog that cools, those that run with it.</param>
 /// <param name="FarthestM">Distance from intake to fans at which the allowed rise is used up at this air speed, m.</param>
 /// <param name="DeadCornerM">Length behind the intake wall beside its openings where air stands or turns back, m.</param>
 /// <param name="UpperM3PerS">Air that upper fans must move to keep the space above a drawn shade within 8 K of outside, m³/s; 0 without a curtain.</param>
@@ -67,11 +67,12 @@ public sealed record ExhaustBehaviour(
 /// <param name="DampFallM">How far it falls there, m.</param>
 /// <param name="HeightM">Height of the nozzles over the crop, m.</param>
 /// <param name="Lines">Fog lines.</param>
-/// <param name="SpacingM">Nozzle to nozzle along a line, m.</param>
-/// <param name="RoomKgPerS">Most the design day's air can take with all fans on, behind the pad if there is one, kg/s.</param>
+/// <param name="SpacingM">Nozzle to nozzle on the lines along the house, m; 0 without any there.</param>
+/// <param name="IntakeSpacingM">Nozzle to nozzle on the line across the intake, m; 0 without one.</param>
+/// <param name="RoomKgPerS">Most the design day's air can take before it enters, behind the pad if there is one, kg/s: with all fans on or, with fog that cools, those that run with it.</param>
 /// <param name="VentedFraction">Share of the spray that air takes up before the fans draw it out.</param>
 public sealed record FogBehaviour(
-    double DropM, double LifeS, double FallM, double DampLifeS, double DampFallM, double HeightM, int Lines, double SpacingM, double RoomKgPerS, double VentedFraction);
+    double DropM, double LifeS, double FallM, double DampLifeS, double DampFallM, double HeightM, int Lines, double SpacingM, double IntakeSpacingM, double RoomKgPerS, double VentedFraction);
 
 /// <summary>Circulation and heat.</summary>
 /// <param name="LoopM">Length of the loop, m.</param>

@@ -1,5 +1,4 @@
 using Glazewright.Design.Brief;
-using Glazewright.Design.Choices;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Duty;
 using Glazewright.Design.Form;
@@ -45,6 +44,7 @@ internal static class SeasonBehaviour
         double bleed = 1 + (plant.WetWall?.Choice.BleedFraction ?? SupposedBleedFraction);
         AirState summer = duty.Air.Summer;
         double sprayed = plant.Fog?.Choice.KgPerS ?? 0.5 * Fog.RoomKgPerKg(summer, DesignDayAir.WaterC) * dryFlow / summer.VolumeM3PerKg;
+        double fogFlow = plant.WetWall is null && plant.Fog?.Choice.Cooling is { FansOn: > 0 } cooling ? Math.Clamp(cooling.FlowM3PerS, 0.01, 1e4) : dryFlow;
         double taken = sprayed * (plant.Fog?.Choice.EvaporatedFraction ?? 1);
         double inward = DutyStage.InwardFraction(form);
         double faces = duty.Losses.Where(l => !l.Id.EndsWith("/infiltration", StringComparison.Ordinal)).Sum(l => l.WPerK);
@@ -85,23 +85,22 @@ internal static class SeasonBehaviour
             }
 
             var load = new AirLoad(Math.Max(solarW, 0), faces, dryC, planted, cropWm2, leaf, DutyStage.CropSolarFactor, slope);
-            Held Run(AirState inlet, double flow)
+            Held Run(AirState inlet, double flow, double fogKgPerS = 0)
             {
-                AirRun run = AlongHouse.March(inlet, flow, load);
+                AirRun run = fogKgPerS > 0 ? FogHold.All(inlet, flow, load, fogKgPerS, FogSizing.DampestFraction) : AlongHouse.March(inlet, flow, load);
                 double rh = run.Stations.Average(s => s.RelativeHumidityFraction);
                 bool warm = run.HottestC <= wishC + ground.Duty.TemperatureRiseK;
                 return new Held(warm, warm && (humidity <= 0 || Math.Abs(rh - humidity) <= BandFraction));
             }
 
-            AirState Sprayed(AirState air, double flow) =>
-                air.DryBulbC > 5 ? Fog.Spray(air, Math.Min(taken * air.VolumeM3PerKg / flow, 0.1), DesignDayAir.WaterC).State : air;
             bool frost = dryC <= 5;
+            double wetted = frost ? 0 : taken;
             LeavingAir leaving = frost ? new LeavingAir(dryC, ratio) : WetWall.Leaving(dryC, outside.WetBulbC, duty.PressurePa, effectiveness);
             var behind = new AirState(leaving.DryBulbC, leaving.HumidityRatio, duty.PressurePa);
             Held fan = Run(outside, dryFlow);
             Held pad = fan.Warm ? fan : Run(behind, wetFlow);
-            Held fog = fan.Warm ? fan : Run(Sprayed(outside, dryFlow), dryFlow);
-            Held together = fan.Warm ? fan : pad.Warm && (pad.Humid || !fog.Warm) ? pad : fog.Warm ? fog : Run(Sprayed(behind, wetFlow), wetFlow);
+            Held fog = fan.Warm ? fan : Run(outside, fogFlow, wetted);
+            Held together = fan.Warm ? fan : pad.Warm && (pad.Humid || !fog.Warm) ? pad : fog.Warm ? fog : Run(behind, wetFlow, wetted);
             double padM3 = wetFlow / outside.VolumeM3PerKg * Math.Max(behind.HumidityRatio - ratio, 0) * bleed * 3.6;
             double fogM3 = frost ? 0 : sprayed * 3.6;
             double bothM3 = pad.Warm && (pad.Humid || !fog.Warm) ? padM3 : fog.Warm ? fogM3 : padM3 + fogM3;

@@ -134,8 +134,8 @@ public static class ChoicesStage
         double flow = plant.Exhaust is { } fans && fans.Choice.Wet.Count > 0 ? fans.Choice.Wet[^1].FlowM3PerS : 0;
         AirState hot = duty.Air.Summer;
         AirState damp = WetDay(duty);
-        (double hottestC, double humidity) = flow > 0 ? Hottest(hot, duty, flow, plant) : (0, 0);
-        double wetDayC = flow > 0 ? Hottest(damp, duty, flow, plant).HottestC : 0;
+        (double hottestC, double humidity) = flow > 0 ? Hottest(hot, duty, plant) : (0, 0);
+        double wetDayC = flow > 0 ? Hottest(damp, duty, plant).HottestC : 0;
         HeatAsked heat = HeatAsked.Of(asked, plant.Pressure);
         double heatW = (plant.Heat?.Choice.Heaters.Sum(h => h.OutputW) ?? 0) + plant.BenchPipeW;
         double largestW = Math.Max(plant.Heat?.Choice.Heaters.Select(h => h.OutputW).DefaultIfEmpty(0).Max() ?? 0, plant.BenchPipeW);
@@ -170,9 +170,9 @@ public static class ChoicesStage
         return AirState.FromWetBulb(Math.Max(dryC, duty.Conditions.Evaporation04C), duty.Conditions.Evaporation04C, duty.PressurePa);
     }
 
-    private static (double HottestC, double HumidityFraction) Hottest(AirState outside, DutyResult duty, double flowM3PerS, PlantResult plant)
+    private static (double HottestC, double HumidityFraction) Hottest(AirState outside, DutyResult duty, PlantResult plant)
     {
-        AirState hottest = DesignDayAir.Run(outside, duty.Air.Load, flowM3PerS, plant.WetWall?.Choice, plant.Fog?.Choice).Stations.MaxBy(s => s.DryBulbC)!;
+        AirState hottest = DesignDayAir.Of(outside, duty, plant.Exhaust?.Choice.All, plant.WetWall?.Choice, plant.Fog?.Choice).Run.Stations.MaxBy(s => s.DryBulbC)!;
         return (hottest.DryBulbC, hottest.RelativeHumidityFraction);
     }
 }

@@ -25,7 +25,14 @@ public sealed record DesignAir(
     AirState DampNight,
     NightBalance Balance,
     NightSkies Skies,
-    VentilationCompared Ventilation);
+    VentilationCompared Ventilation)
+{
+    /// <summary>Hottest air that the crop of the cooling design day should meet, °C: what it may never exceed or, where that is not said, the day target and the rise allowed.</summary>
+    public double HottestWishC { get; init; } = 100;
+
+    /// <summary>What that crop may never exceed, °C; 90 and more where it does not say.</summary>
+    public double NeverAboveC { get; init; } = 100;
+}
 
 /// <summary>One design day.</summary>
 /// <param name="Label">What it is.</param>

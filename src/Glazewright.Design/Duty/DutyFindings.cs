@@ -79,27 +79,12 @@ internal static class DutyFindings
                 new Source.FirstPrinciples("heat balance along the house"));
         }
 
-        if (!f.Input.Exhaust)
-        {
-            if (f.HotCrop.NeverAboveC < f.Outside.DryBulbC)
-            {
-                yield return new Finding(
-                    "duty/never-above-below-outside", Severity.Miss, house,
-                    Text($"On the design day it is {C(f.Outside.DryBulbC)} outside, and the house has no exhaust fans: \"never over {C(f.HotCrop.NeverAboveC)}\" does not hold, since openings alone bring in air no cooler than that."),
-                    "Exhaust fans with a wet wall or fog, more shade, or a crop that is out of the house by then.",
-                    new Source.Given($"{f.Input.Pointer}/schedule"));
-            }
-        }
-        else if (f.HotCrop.NeverAboveC < 90 && f.Run.HottestC > f.HotCrop.NeverAboveC)
+        if (!f.Input.Exhaust && f.HotCrop.NeverAboveC < f.Outside.DryBulbC)
         {
             yield return new Finding(
-                "duty/never-above-missed", Severity.Miss, house,
-                Text($"On the design day the air enters at {C(f.Inlet.DryBulbC)} and leaves at {C(f.Run.Stations[^1].DryBulbC)}; \"never over {C(f.HotCrop.NeverAboveC)}\" does not hold at the fan end{(f.Input.WetWall ? Text($" (before equipment is chosen: a pad of {100 * DutyStage.AssumedPadEffectiveness:0} %)") : "")}."),
-                f.Inlet.DryBulbC <= f.HotCrop.NeverAboveC
-                    ? "More flow, more shade, or fog behind the pad would bring the fan end nearer."
-                    : f.Input.WetWall
-                        ? "Even behind the wet wall the air comes in warmer than that: no fan cools below its intake. A chiller or a later crop would."
-                        : Text($"No fan cools below its intake. A wet wall would bring the intake to about {C(DutyStage.Inlet(f.Outside, true).DryBulbC)}; fog reaches about as far, but not with all this air moving."),
+                "duty/never-above-below-outside", Severity.Miss, house,
+                Text($"On the design day it is {C(f.Outside.DryBulbC)} outside, and the house has no exhaust fans: \"never over {C(f.HotCrop.NeverAboveC)}\" does not hold, since openings alone bring in air no cooler than that."),
+                "Exhaust fans with a wet wall or fog, more shade, or a crop that is out of the house by then.",
                 new Source.Given($"{f.Input.Pointer}/schedule"));
         }
 

@@ -15,7 +15,7 @@ namespace Glazewright.Design.Duty;
 public static class DutyStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 4;
+    public const int Version = 5;
 
     /// <summary>Pad effectiveness taken until Plant has chosen the pad.</summary>
     internal const double AssumedPadEffectiveness = 0.80;
@@ -31,6 +31,9 @@ public static class DutyStage
 
     /// <summary>Daylight, lux for each W/m² of global radiation (common practice).</summary>
     internal const double LuxPerWm2 = 110;
+
+    /// <summary>A crop that names no temperature never to be exceeded has this or more.</summary>
+    internal const double NoLimitC = 90;
 
     private const double FrostSafeC = 2;
 
@@ -96,7 +99,11 @@ public static class DutyStage
             NightMoisture.Of(
                 form, winterNight, nightC, form.VolumeM3 * input.AirtightnessPerHour / 3600, coldCrop.PlantedFraction * form.FloorAreaM2, coldCrop.LeafAreaIndex),
             NightLosses.Of(input, form, lines, nightC, conditions.Heating996C, winterNight.DewPointC, NightLosses.WindMs(year), pressurePa),
-            VentilationTerms.Of(inlet, load, solarW, storedW, form.FloorAreaM2, need, rule, input.TemperatureRiseK));
+            VentilationTerms.Of(inlet, load, solarW, storedW, form.FloorAreaM2, need, rule, input.TemperatureRiseK))
+        {
+            HottestWishC = Math.Min(hotCrop.NeverAboveC < NoLimitC ? hotCrop.NeverAboveC : hotCrop.Day.TemperatureC + input.TemperatureRiseK, NoLimitC),
+            NeverAboveC = hotCrop.NeverAboveC,
+        };
         var result = new DutyResult(
             input.House,
             conditions,

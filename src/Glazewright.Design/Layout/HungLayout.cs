@@ -43,7 +43,7 @@ internal static class HungLayout
         Heaters(house, plant, ceilingM, placed, findings);
         Circulation(input, house, plant, ceilingM, placed, findings);
         Oscillating(input, house, plant, ceilingM, placed, findings);
-        Lines(house, plant, ceilingM, placed);
+        Lines(input, house, plant, ceilingM, placed);
     }
 
     private static void Heaters(BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed, List<Finding> findings)
@@ -149,7 +149,10 @@ internal static class HungLayout
     private static double OverBench(EqList<Bench> benches, double wantedM) =>
         benches.Select(b => b.OffsetYM + b.WidthM / 2).OrderBy(m => Math.Abs(m - wantedM)).Append(wantedM).First();
 
-    private static void Lines(BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed)
+    /// <summary>A fog line across the intake, not along the house.</summary>
+    public static bool AtIntake(PlacedItem line) => line.Id.EndsWith("/fog-line-3", StringComparison.Ordinal);
+
+    private static void Lines(LayoutInput input, BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed)
     {
         if (plant.Fog is not null)
         {
@@ -159,6 +162,19 @@ internal static class HungLayout
                     $"{house.Id}/fog-line-{i + 1}", PlacedKind.FogLine, "Fog line",
                     new Point3(0.5, house.WidthM * (i + 1) / 3, ceilingM - 0.2), new Point3(Math.Max(house.LengthM - 1, 0), 0, 0), FaceName.Floor));
             }
+        }
+
+        if (plant.Fog is { Choice.IntakeNozzles: > 0 })
+        {
+            // Across the house where the air comes in, clear of louvers and pad.
+            FaceName intake = LayoutInput.Opposite(input.FanFace);
+            bool atEnd = intake is FaceName.End1 or FaceName.End2;
+            double wayM = atEnd ? house.LengthM : house.WidthM, fromWallM = Math.Min(1.5, wayM / 4);
+            double atM = intake is FaceName.End1 or FaceName.Left ? fromWallM : wayM - fromWallM;
+            placed.Add(new PlacedItem(
+                $"{house.Id}/fog-line-3", PlacedKind.FogLine, "Fog line at the intake",
+                atEnd ? new Point3(atM, 0.5, ceilingM - 0.2) : new Point3(0.5, atM, ceilingM - 0.2),
+                atEnd ? new Point3(0, Math.Max(house.WidthM - 1, 0), 0) : new Point3(Math.Max(house.LengthM - 1, 0), 0, 0), FaceName.Floor));
         }
 
         if (plant.LampW > 0)

@@ -11,11 +11,14 @@ public enum AirAct
     /// <summary>Cooled along its wet-bulb line by a wet wall.</summary>
     WetWall,
 
-    /// <summary>Fog evaporates in it.</summary>
+    /// <summary>Fog evaporates in it as it enters.</summary>
     Fog,
 
     /// <summary>Sun, crop and walls act on it from intake to fans.</summary>
     ThroughHouse,
+
+    /// <summary>The same while fog evaporates in it.</summary>
+    ThroughFog,
 
     /// <summary>Heaters warm it.</summary>
     Heated,
@@ -40,13 +43,10 @@ public sealed record AirWay(string Title, double FlowM3PerS, EqList<AirStep> Ste
 /// <summary>The ways that air takes on the design days, with the equipment chosen.</summary>
 public static class AirStory
 {
-    // Pad and supply water of wells and sumps.
-    private const double WaterC = 15;
-
-    /// <summary>Hottest day: outside, wet wall or fog, through the house, exhaust.</summary>
+    /// <summary>Hottest day: outside, wet wall, through the house with fog or without, exhaust.</summary>
     /// <param name="duty">What the design days ask.</param>
     /// <param name="plant">The equipment.</param>
-    /// <returns>The way at the flow of all fans; without fans, at the flow asked for.</returns>
+    /// <returns>The way at the flow of all fans, or of those that run with fog that cools; without fans, at the flow asked for.</returns>
     public static AirWay Summer(DutyResult duty, PlantResult plant)
     {
         ArgumentNullException.ThrowIfNull(duty);
@@ -66,24 +66,21 @@ public static class AirStory
     private static AirWay Day(string title, AirState at, DutyResult duty, PlantResult plant)
     {
         ArgumentNullException.ThrowIfNull(plant);
-        ExhaustPlant? exhaust = plant.Exhaust?.Choice;
-        double flow = Math.Max(exhaust is { Wet.Count: > 0 } ? exhaust.Wet[^1].FlowM3PerS : duty.VentilationM3PerS, 0.01);
-        double dryKgPerS = flow / at.VolumeM3PerKg;
+        DesignDayRun day = DesignDayAir.Of(at, duty, plant.Exhaust?.Choice.All, plant.WetWall?.Choice, plant.Fog?.Choice);
+        double dryKgPerS = day.FlowM3PerS / at.VolumeM3PerKg;
         List<AirStep> steps = [];
-        if (plant.WetWall is { } pad && at.DryBulbC > 0)
+        if (day.Inlet != at)
         {
-            LeavingAir behind = WetWall.Leaving(at.DryBulbC, at.WetBulbC, at.PressurePa, Math.Clamp(pad.Choice.Effectiveness, 0, 1));
-            steps.Add(Step(AirAct.WetWall, [at, new AirState(behind.DryBulbC, behind.HumidityRatio, at.PressurePa)], dryKgPerS));
-        }
-        else if (plant.Fog is { } fog && at.DryBulbC > 0)
-        {
-            WettedAir fogged = Fog.Spray(at, Math.Min(fog.Choice.KgPerS * fog.Choice.EvaporatedFraction / dryKgPerS, 0.1), WaterC);
-            steps.Add(Step(AirAct.Fog, [at, fogged.State], dryKgPerS));
+            steps.Add(Step(AirAct.WetWall, [at, day.Inlet], dryKgPerS));
         }
 
-        AirState intake = steps.Count > 0 ? steps[^1].States[^1] : at;
-        steps.Add(Step(AirAct.ThroughHouse, [.. AlongHouse.March(intake, flow, duty.Air.Load with { OutsideC = at.DryBulbC }).Stations], dryKgPerS));
-        return new AirWay(title, flow, steps.ToEqList());
+        if (day.Fog is { IntakeKgPerS: > 0 })
+        {
+            steps.Add(Step(AirAct.Fog, [day.Inlet, day.Run.Stations[0]], dryKgPerS));
+        }
+
+        steps.Add(Step(day.Fog is { AlongKgPerS: > 0 } ? AirAct.ThroughFog : AirAct.ThroughHouse, [.. day.Run.Stations], dryKgPerS));
+        return new AirWay(title, day.FlowM3PerS, steps.ToEqList());
     }
 
     /// <summary>Design night, house closed: what leaks in is warmed and moistened by the crop.</summary>

@@ -24,8 +24,8 @@ internal static class PlantAnswers
     public static Answer<FogPlant> Fog(PlantFacts f, FogPlant plant)
     {
         double evaporated = plant.KgPerS * plant.EvaporatedFraction;
-        return f.FogNeedKgPerS > 0
-            ? Pick.Judge(plant, evaporated / f.FogNeedKgPerS - 1, PlantWords.FogLimit(evaporated, f.FogNeedKgPerS))
+        return f.FogAsked.NeedKgPerS > 0
+            ? Pick.Judge(plant, evaporated / f.FogAsked.NeedKgPerS - 1, PlantWords.FogLimit(evaporated, f.FogAsked))
             : new Answer<FogPlant>.Met(plant, 0);
     }
 

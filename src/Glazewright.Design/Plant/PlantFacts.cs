@@ -18,7 +18,7 @@ internal sealed record PlantFacts(
     ExhaustRun? Run,
     WetWallPlant? WetWall,
     FogPlant? Fog,
-    double FogNeedKgPerS,
+    FogAsked FogAsked,
     HeatPlant? Heat,
     CurtainPlant? Curtain,
     CirculationPlant? Circulation,

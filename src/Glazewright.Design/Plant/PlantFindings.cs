@@ -15,7 +15,7 @@ internal static class PlantFindings
     private const double DesertDepressionK = 10;
 
     public static IEnumerable<Finding> Of(PlantFacts f) =>
-        [.. Air(f), .. Water(f), .. PlantSafetyFindings.Heat(f), .. PlantSafetyFindings.Power(f), .. PlantSafetyFindings.Rest(f)];
+        [.. Air(f), .. Water(f), .. HotDay.Of(f), .. PlantSafetyFindings.Heat(f), .. PlantSafetyFindings.Power(f), .. PlantSafetyFindings.Rest(f)];
 
     private static IEnumerable<Finding> Air(PlantFacts f)
     {
@@ -136,11 +136,10 @@ internal static class PlantFindings
 
         if (f.Fog is { } fog)
         {
-            double needed = f.FogNeedKgPerS;
-            if (needed > 0 && fog.KgPerS * fog.EvaporatedFraction < needed)
+            if (fog.KgPerS * fog.EvaporatedFraction < f.FogAsked.NeedKgPerS)
             {
                 yield return new Finding(
-                    "plant/fog-short", Severity.Miss, $"{house}/fog", FogLimit(fog.KgPerS * fog.EvaporatedFraction, needed),
+                    "plant/fog-short", Severity.Miss, $"{house}/fog", FogLimit(fog.KgPerS * fog.EvaporatedFraction, f.FogAsked),
                     "More nozzles, or less ventilation while fogging.", Practice);
             }
 

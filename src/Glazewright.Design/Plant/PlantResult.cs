@@ -64,7 +64,11 @@ public sealed record ExhaustPlant(
     double FanFaceSpeedMs,
     int LouverCount = 0,
     double LouverSizeM = 0,
-    EqList<OperatingPoint>? ByLouvers = null);
+    EqList<OperatingPoint>? ByLouvers = null)
+{
+    /// <summary>All fans on, as on the design day; null without fans.</summary>
+    public OperatingPoint? All => Wet.Count > 0 ? Wet[^1] : null;
+}
 
 /// <summary>One fan.</summary>
 /// <param name="Id">Path id (<c>A/fan-1</c>).</param>
@@ -112,7 +116,24 @@ public sealed record WetWallPlant(
 /// <param name="EvaporatedFraction">Share that evaporates before it falls.</param>
 /// <param name="PressurePa">Line pressure, Pa.</param>
 /// <param name="PumpW">Pump, W electric.</param>
-public sealed record FogPlant(string Entry, int Nozzles, double KgPerS, double EvaporatedFraction, double PressurePa, double PumpW);
+/// <param name="Cooling">What it does on the hottest design day; null where it is there to moisten alone.</param>
+public sealed record FogPlant(string Entry, int Nozzles, double KgPerS, double EvaporatedFraction, double PressurePa, double PumpW, FogCooling? Cooling = null)
+{
+    /// <summary>Nozzles on the line across the intake.</summary>
+    public int IntakeNozzles => (int)Math.Round(Nozzles * (Cooling?.IntakeFraction ?? 0));
+}
+
+/// <summary>Fog on the hottest design day.</summary>
+/// <param name="FansOn">Fans that run with it: more would draw in more hot air than its water can cool; 0 without fans.</param>
+/// <param name="FlowM3PerS">Their air, m³/s.</param>
+/// <param name="WaterKgPerS">Water that evaporates, kg/s.</param>
+/// <param name="IntakeFraction">Share of it that evaporates as the air enters; the rest evenly along the house.</param>
+/// <param name="HottestC">Hottest air on its way behind the fog at the intake, °C.</param>
+/// <param name="DampestFraction">Dampest air on its way, relative humidity.</param>
+/// <param name="WishC">What it is to stay below, °C.</param>
+/// <param name="Reached">Whether it does.</param>
+public sealed record FogCooling(
+    int FansOn, double FlowM3PerS, double WaterKgPerS, double IntakeFraction, double HottestC, double DampestFraction, double WishC, bool Reached);
 
 /// <summary>Heaters, lead first.</summary>
 /// <param name="Heaters">Heaters in stage order.</param>

@@ -10,7 +10,7 @@ namespace Glazewright.Design.Plant;
 public static class PlantStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 6;
+    public const int Version = 7;
 
     /// <summary>Sizes the plant of one house.</summary>
     /// <param name="input">What Plant reads of the job.</param>
@@ -39,8 +39,8 @@ public static class PlantStage
         WetWallPlant? wetWall = intake?.Pad is not null && run is not null
             ? SmallSystems.WetWallOf(input, intake, outside, run.Wet[^1].FlowM3PerS)
             : null;
-        double fogNeed = e.Fog ? SmallSystems.FogNeedKgPerS(input, duty, outside) : 0;
-        FogPlant? fog = e.Fog ? SmallSystems.FogOf(input, catalogue, fogNeed) : null;
+        FogAsked fogAsked = e.Fog ? FogSizing.Asked(input, duty, outside, run, wetWall) : FogAsked.Nothing;
+        FogPlant? fog = e.Fog ? FogSizing.Of(input, duty, outside, run, wetWall, catalogue, fogAsked) : null;
         CurtainPlant? curtain = e.Curtains > 0 ? SmallSystems.CurtainOf(input, form, catalogue) : null;
         CurtainPlant? second = SmallSystems.SecondCurtainOf(input, form, catalogue, curtain);
         double drag = SmallSystems.DragAreaM2(input, form);
@@ -55,7 +55,7 @@ public static class PlantStage
             input.House, input.Utilities.ServiceV, run?.Fans ?? [], intake, wetWall, fog, heat, curtain, second, circulation,
             pressure is { } p ? (p.Plant, p.Fans) : null, vents, e.LampW, e.BenchPipeW, e.DehumidifierW, e.OscillatingFans, catalogue);
         var facts = new PlantFacts(
-            input, form, duty, catalogue, outside, needed, intake, run, wetWall, fog, fogNeed, heat, curtain, circulation, drag,
+            input, form, duty, catalogue, outside, needed, intake, run, wetWall, fog, fogAsked, heat, curtain, circulation, drag,
             pressure?.Plant, pressure?.Fans ?? 0, pressure?.Beyond ?? false, vents, loads, second);
         return new PlantResult(
             input.House,

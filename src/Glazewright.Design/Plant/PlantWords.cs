@@ -12,8 +12,8 @@ internal static class PlantWords
     public static string PadLimit(double face, double most, double padM2, double ratedM3PerS, double ratedFace) => Text(
         $"{Sqft(padM2)} ft² of pad for fans rated {Cfm(ratedM3PerS)} cfm at 0.10 in. w.g.: {Fpm(ratedM3PerS / padM2)} fpm, {ratedM3PerS / padM2 / most:0.0} times the {Fpm(most)} fpm it can take. The pad chokes them to {Cfm(face * padM2)} cfm, still {Fpm(face)} fpm. These fans need {Sqft(ratedM3PerS / ratedFace)} ft².");
 
-    public static string FogLimit(double evaporated, double needed) => Text(
-        $"The nozzles evaporate {Gph(evaporated)} gal/h of the {Gph(needed)} gal/h asked on the design day.");
+    public static string FogLimit(double evaporated, FogAsked asked) => Text(
+        $"The nozzles evaporate {Gph(evaporated)} gal/h of the {Gph(asked.NeedKgPerS)} gal/h asked {asked.For}.");
 
     public static string HeatLimit(double heatW, DutyResult duty, HeatAsked asked) => Text(
         $"{KBtu(heatW)} kBtu/h of {KBtu(asked.NeedW)} kBtu/h asked{(asked.FilterWPerK > 0 ? Text($", {KBtu(asked.NeedW - Math.Max(duty.HeatLossW, duty.FrostLossW))} kBtu/h of it to warm the filter fan's air") : "")}: it holds {F(duty.Conditions.Heating996C + heatW / asked.LossWPerK)} on the 99.6 % night with the curtain open.");

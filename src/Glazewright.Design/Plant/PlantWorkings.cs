@@ -109,8 +109,29 @@ internal static class PlantWorkings
                 $"{house}/plant/fog-cooling", "Heat the fog takes up", Unit.Watt, Term.Of("water", figures[^1]) * share * 2.45e6, Balance,
                 "Stops at saturation: damp air takes up less."));
             figures.Add(Figure.Observe(
-                $"{house}/plant/fog-need", "Water asked of the fog", Unit.KilogramPerSecond, f.FogNeedKgPerS,
-                "A quarter of the ventilation brought from a dry sunny day (20 °C, dew point 2 °C) to the dampest day target, less the crop's own water; without a wet wall, half of what all the air of the design day can take up if that is more", [], "Reference day is common practice", Balance));
+                $"{house}/plant/fog-need", "Water asked of the fog, evaporated", Unit.KilogramPerSecond, f.FogAsked.NeedKgPerS,
+                "The larger of what keeps a dry sunny day damp and what the hottest design day takes",
+                [
+                    Input("damp", "A quarter of the ventilation brought from 20 °C and a dew point of 2 °C to the dampest day target, less the crop's own water", f.FogAsked.HumidityKgPerS, Unit.KilogramPerSecond),
+                    Input("hot", "Hottest design day", f.FogAsked.Cooling?.WaterKgPerS ?? 0, Unit.KilogramPerSecond),
+                ],
+                "The dry sunny day is common practice", Balance));
+            if (fog.Cooling is { } cooling)
+            {
+                figures.Add(Figure.Observe(
+                    $"{house}/plant/fog-hottest", "Hottest air on the hottest design day, fog on", Unit.Celsius, cooling.HottestC,
+                    "Air marched from intake to fans with sun, crop, walls and fog; of the fan stages that hold the wish the one that takes the least water, else the coolest",
+                    [
+                        Input("wish", "Never over, or the day target and the rise allowed", cooling.WishC, Unit.Celsius),
+                        Input("fans", "Fans on", cooling.FansOn, Unit.Count),
+                        Input("air", "Their air", cooling.FlowM3PerS, Unit.CubicMetrePerSecond),
+                        Input("water", "Fog that evaporates", cooling.WaterKgPerS, Unit.KilogramPerSecond),
+                        Input("intake", "Share of it at the intake", cooling.IntakeFraction, Unit.Fraction),
+                        Input("dampest", "Dampest air; fog stops at 92 %", cooling.DampestFraction, Unit.Fraction),
+                    ],
+                    "Behind the fog at the intake; drops all evaporate on the way", Balance));
+            }
+
             figures.Add(Figure.Derive(
                 $"{house}/plant/fog-pump", "Fog pump", Unit.ElectricWatt,
                 Term.Of("water", "Fog, all nozzles on", fog.KgPerS, Unit.KilogramPerSecond, Balance) / 998.0

@@ -7,7 +7,7 @@ using Glazewright.Science.Flow;
 
 namespace Glazewright.Design.Plant;
 
-/// <summary>Wet wall, fog, curtain, circulation, positive pressure, vents.</summary>
+/// <summary>Wet wall, curtain, circulation, positive pressure, vents.</summary>
 internal static class SmallSystems
 {
     /// <summary>Hardness that the pad's water may reach before it scales, mg/L as CaCO₃ (common practice).</summary>
@@ -48,39 +48,6 @@ internal static class SmallSystems
     /// <summary>Bleed over evaporation that keeps the sump's hardness at its limit: h / (limit − h), at least a tenth, at most all.</summary>
     public static double BleedFraction(double hardnessMgPerL) =>
         Math.Clamp(hardnessMgPerL / Math.Max(PadHardnessLimitMgPerL - hardnessMgPerL, 1), 0.1, 1);
-
-    /// <summary>
-    /// Water the fog must evaporate, kg/s: first-stage air of a dry sunny day (20 °C, dew point 2 °C: common practice) brought to the dampest day target,
-    /// less the crop's own; and without a wet wall, half of what all the air of the design day could take up, if that is more.
-    /// </summary>
-    public static double FogNeedKgPerS(PlantInput input, DutyResult duty, AirState outside)
-    {
-        AirState dryDay = AirState.FromDewPoint(20, 2, duty.PressurePa);
-        double cooling = input.Equipment.WetWall
-            ? 0
-            : 0.5 * Fog.RoomKgPerKg(outside, 15) * duty.VentilationM3PerS / outside.VolumeM3PerKg;
-        double flow = 0.25 * duty.VentilationM3PerS;
-        double ratio = input.Schedule.Where(p => p.Day.HumidityPercent > 0)
-            .Select(p => AirState.FromRelativeHumidity(
-                Math.Clamp(p.Day.TemperatureC, -20, 50), Math.Clamp(p.Day.HumidityPercent / 100, 0, 1), duty.PressurePa).HumidityRatio)
-            .DefaultIfEmpty(0).Max();
-        double humidity = flow / dryDay.VolumeM3PerKg * (ratio - dryDay.HumidityRatio) - duty.TranspirationKgPerS;
-        return Math.Max(Math.Max(humidity, cooling), 0);
-    }
-
-    public static FogPlant FogOf(PlantInput input, Catalogue catalogue, double needKgPerS)
-    {
-        EquipmentChoice e = input.Equipment;
-        FogEntry fog = e.FogEntry.Length > 0
-            ? Pick.ById(catalogue.Fogs, e.FogEntry, f => f.Id, $"{input.Pointer}/equipment/fog")
-            : catalogue.Fogs[0];
-        int nozzles = e.FogNozzles > 0
-            ? e.FogNozzles
-            : Math.Max((int)Math.Ceiling(needKgPerS / (fog.NozzleKgPerS * fog.EvaporatedFraction) - 1e-9), 1);
-        double water = nozzles * fog.NozzleKgPerS;
-        return new FogPlant(
-            fog.Id, nozzles, water, fog.EvaporatedFraction, fog.PressurePa, PumpPower.ShaftW(water / 998, fog.PressurePa, fog.PumpEfficiency));
-    }
 
     public static CurtainPlant CurtainOf(PlantInput input, BuildingForm form, Catalogue catalogue)
     {

@@ -73,7 +73,10 @@ internal sealed class DefaultStages
         }
     }
 
-    /// <summary>Vents first where there are any, then louver and fans one by one, then the wet wall's pump; fog cools where there is no wet wall.</summary>
+    /// <summary>
+    /// Vents first where there are any, then louver and fans one by one, then the wet wall's pump. Fog cools last behind a wet wall that does not hold the design day alone; without
+    /// one it comes on with as many fans as it was sized for, before the rest.
+    /// </summary>
     public EqList<ControlStage> Cooling()
     {
         var stages = new List<(int DelayS, EqList<ActuatorSetting> Settings)>();
@@ -86,23 +89,32 @@ internal sealed class DefaultStages
 
         string[] louver = [.. OfKind(ActuatorKind.Louver)];
         string[] fans = [.. OfKind(ActuatorKind.Fan)];
+        string[] pumps = [.. OfKind(ActuatorKind.WetWallPump)];
+        FogCooling? cooling = _plant.Fog?.Choice.Cooling;
+        string[] fog = pumps.Length == 0 || cooling is not null ? [.. OfKind(ActuatorKind.Fog)] : [];
         string[][] groups = Grouped(fans, MostFanStages);
+        int running = 0;
+        bool fogged = false;
+        void Spray()
+        {
+            stages.AddRange(fog.Select(f => (120, (EqList<ActuatorSetting>)[new ActuatorSetting(f, 1)])));
+            fogged = true;
+        }
+
         for (int k = 0; k < groups.Length; k++)
         {
             stages.Add((60 + 60 * k, [.. louver.Select(l => new ActuatorSetting(l, 1)), .. groups[k].Select(fan => new ActuatorSetting(fan, 1))]));
-        }
-
-        foreach (string pump in OfKind(ActuatorKind.WetWallPump))
-        {
-            stages.Add((300, [new ActuatorSetting(pump, 1)]));
-        }
-
-        if (!OfKind(ActuatorKind.WetWallPump).Any())
-        {
-            foreach (string fog in OfKind(ActuatorKind.Fog))
+            running += groups[k].Length;
+            if (!fogged && pumps.Length == 0 && cooling is not null && running >= cooling.FansOn)
             {
-                stages.Add((120, [new ActuatorSetting(fog, 1)]));
+                Spray();
             }
+        }
+
+        stages.AddRange(pumps.Select(pump => (300, (EqList<ActuatorSetting>)[new ActuatorSetting(pump, 1)])));
+        if (!fogged)
+        {
+            Spray();
         }
 
         // All stages within little more than a kelvin, so that the last is on before the held band is left; their deadbands overlap.
@@ -152,7 +164,7 @@ internal sealed class DefaultStages
         EqList<ActuatorSetting> fogging = OfKind(ActuatorKind.Fog).Select(f => new ActuatorSetting(f, 1)).ToEqList();
 
         // A single-speed fan changes the air in three minutes: in colder air it chills the house more than it dries it.
-        return new HumidityControl(6, 4, drying, vents.Length > 0 ? -5 : 2, 6, 4, 92, fogging, 40, 20);
+        return new HumidityControl(6, 4, drying, vents.Length > 0 ? -5 : 2, 6, 4, 100 * FogSizing.DampestFraction, fogging, 40, 20);
     }
 
     public CurtainControl? Curtain() => OfKind(ActuatorKind.Curtain).FirstOrDefault() is { } id

@@ -49,7 +49,7 @@ internal static class PlantAnswers
         }
 
         Standing standing = Said.Worst(figures.Select(f => f.Standing));
-        if (house.Duty.Report.Findings.FirstOrDefault(f => f.Code == "duty/never-above-missed") is { } hot)
+        if (house.Plant.Report.Findings.FirstOrDefault(f => f.Code == "plant/never-above-missed") is { } hot)
         {
             standing = Said.Worst([standing, Standing.Miss]);
             sentence += " On the design day that does not keep the fan end below your limit.";

@@ -34,7 +34,7 @@ internal static class BehaviourChapter
         {
             yield return new Block.Heading(2, "Fog");
             yield return new Block.Paragraph(
-                $"Drops of {Whole(fog.DropM * 1e6)} µm are gone after {One(fog.LifeS)} s in the design day's air, {said.Text(fog.FallM, Unit.Metre)} below the nozzle; in air of 80 % humidity after {One(fog.DampLifeS)} s and {said.Text(fog.DampFallM, Unit.Metre)}. The nozzles hang {said.Text(fog.HeightM, Unit.Metre)} over the crop{(Math.Max(fog.FallM, fog.DampFallM) > fog.HeightM ? ": in damp air it gets wet, so stop the fog before 80 %" : "")}. {fog.Lines} lines, a nozzle each {said.Text(fog.SpacingM, Unit.Metre)}. The air can take at most {said.Text(fog.RoomKgPerS, Unit.KilogramPerSecond)} with all fans on; {Said.Percent(fog.VentedFraction)} % of the spray is taken up before the fans draw it out.");
+                $"Drops of {Whole(fog.DropM * 1e6)} µm are gone after {One(fog.LifeS)} s in the design day's air, {said.Text(fog.FallM, Unit.Metre)} below the nozzle; in air of 80 % humidity after {One(fog.DampLifeS)} s and {said.Text(fog.DampFallM, Unit.Metre)}. The nozzles hang {said.Text(fog.HeightM, Unit.Metre)} over the crop{(Math.Max(fog.FallM, fog.DampFallM) > fog.HeightM ? ": in damp air it gets wet, so stop the fog before 80 %" : "")}. {fog.Lines} lines{(fog.SpacingM > 0 ? $", a nozzle each {said.Text(fog.SpacingM, Unit.Metre)} along the house" : "")}{(fog.IntakeSpacingM > 0 ? $", each {said.Text(fog.IntakeSpacingM, Unit.Metre)} across the intake" : "")}. As it comes in, the air can take at most {said.Text(fog.RoomKgPerS, Unit.KilogramPerSecond)} with {(house.Plant.Fog?.Choice.Cooling is { FansOn: > 0 } cool ? Whole(cool.FansOn) + " fans" : "all fans")} on; {Said.Percent(fog.VentedFraction)} % of the spray is taken up before the fans draw it out.{Hottest(house, said)}");
         }
 
         if (b.Season is { } season)
@@ -152,6 +152,10 @@ internal static class BehaviourChapter
             + (x.DeadCornerM > 0.5 ? $"Beside the intake's openings air stands or turns back for about {said.Round(x.DeadCornerM, Unit.Metre)}: no young plants there, or spread the openings." : "The intake's openings reach nearly from wall to wall: no dead corner to speak of.")
             + upper);
     }
+
+    private static string Hottest(HouseResults house, Said said) => house.Plant.Fog?.Choice.Cooling is { } c
+        ? $" On the hottest design day {(c.FansOn > 0 ? $"{Whole(c.FansOn)} of {Whole(house.Plant.Exhaust?.Choice.Fans.Count ?? 0)} fans and " : "")}{said.Text(c.WaterKgPerS, Unit.KilogramPerSecond)} of fog{(c.IntakeFraction > 0.005 ? $", {Said.Percent(c.IntakeFraction)} % of it at the intake," : "")} keep the hottest air at {said.Text(c.HottestC, Unit.Celsius)} and {Said.Percent(c.DampestFraction)} % relative humidity{(c.Reached ? "" : $", not at the {said.Text(c.WishC, Unit.Celsius)} wished")}; more fans would draw in more hot air."
+        : " Fans and wet wall hold the hottest design day alone: the fog is there to moisten.";
 
     private static string Flow(FlowAt at, Said said) => said.Round(at.FlowM3PerS, Unit.CubicMetrePerSecond) + (at.BeyondTested ? " *" : "");
 

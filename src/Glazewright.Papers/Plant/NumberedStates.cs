@@ -30,8 +30,9 @@ internal static class NumberedStates
     public static string Word(AirAct act) => act switch
     {
         AirAct.WetWall => "wet wall",
-        AirAct.Fog => "fog",
+        AirAct.Fog => "fog at the intake",
         AirAct.ThroughHouse => "through the house",
+        AirAct.ThroughFog => "through the house, fog on",
         AirAct.Heated => "heaters",
         AirAct.Moistened => "crop",
         _ => throw new ArgumentOutOfRangeException(nameof(act), act, "No such act."),
@@ -70,8 +71,8 @@ internal static class NumberedStates
     private static string After(AirAct act) => act switch
     {
         AirAct.WetWall => "behind the wet wall",
-        AirAct.Fog => "after the fog",
-        AirAct.ThroughHouse => "at the exhaust",
+        AirAct.Fog => "behind the intake's fog",
+        AirAct.ThroughHouse or AirAct.ThroughFog => "at the exhaust",
         AirAct.Heated => "warmed",
         AirAct.Moistened => "in the house",
         _ => throw new ArgumentOutOfRangeException(nameof(act), act, "No such act."),

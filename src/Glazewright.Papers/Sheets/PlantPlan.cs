@@ -58,10 +58,11 @@ public static class PlantPlan
         all.AddRange(Exhaust(house, At, mm));
         foreach (PlacedItem line in house.Layout.Placed.Where(p => p.Kind == PlacedKind.FogLine))
         {
-            double spacing = house.Behaviour.Fog?.SpacingM ?? 0;
-            for (int i = 0; spacing * scale.MmPerM > 1.2 && i * spacing <= line.Size.XM; i++)
+            bool upright = line.Size.YM > line.Size.XM;
+            double spacing = (line.Label == "Fog line at the intake" ? house.Behaviour.Fog?.IntakeSpacingM : house.Behaviour.Fog?.SpacingM) ?? 0;
+            for (int i = 0; spacing * scale.MmPerM > 1.2 && i * spacing <= Math.Max(line.Size.XM, line.Size.YM); i++)
             {
-                all.Add(new Entity.Arc(At(line.Corner.XM + i * spacing, line.Corner.YM), 0.4 * mm) { Role = Role.Curve, Pen = new Pen(0.25, [], Paint.Of(Tone.Water)), Source = line.Id });
+                all.Add(new Entity.Arc(At(line.Corner.XM + (upright ? 0 : i * spacing), line.Corner.YM + (upright ? i * spacing : 0)), 0.4 * mm) { Role = Role.Curve, Pen = new Pen(0.25, [], Paint.Of(Tone.Water)), Source = line.Id });
             }
         }
 

@@ -89,6 +89,8 @@ internal static class EquipmentSolids
                     [Prism.Square(new Profile.Disc(Prism.Round(Math.Min(size.YM, size.ZM) / 2)), 0, size.XM)]);
             case PlacedKind.FogLine when size.XM > 0:
                 return (new SolidFrame(corner, new Point3(0, 1, 0), new Point3(1, 0, 0)), [Prism.Square(new Profile.Disc(LineM), 0, size.XM)]);
+            case PlacedKind.FogLine when size.YM > 0:
+                return (new SolidFrame(corner, new Point3(0, 0, 1), new Point3(0, 1, 0)), [Prism.Square(new Profile.Disc(LineM), 0, size.YM)]);
             case PlacedKind.Bench when size is { XM: > 0, YM: > 0, ZM: > TopM }:
                 return (SolidFrame.Upright(corner), Bench(size));
             case PlacedKind.Curtain when size is { XM: > 0, YM: > 0 }:

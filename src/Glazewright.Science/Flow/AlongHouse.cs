@@ -21,16 +21,24 @@ public sealed record AirLoad(
     double CropSolarWPerM2,
     double LeafAreaRatio,
     double SolarFactor,
-    double DeficitWPerM2KPa);
+    double DeficitWPerM2KPa)
+{
+    /// <summary>Fog that would evaporate, sprayed evenly from inlet to fans, kg/s, 0 to 100; what saturated air cannot take up is left out.</summary>
+    public double FogKgPerS { get; init; }
+}
 
 /// <summary>Air from inlet to fans.</summary>
 /// <param name="Stations">States at even distances, inlet first, fans last.</param>
 /// <param name="TranspirationKgPerS">Water the crop gave off, kg/s.</param>
 /// <param name="CropLatentW">The heat that took, W.</param>
 /// <param name="LossW">Heat lost through faces and ground, W.</param>
+/// <param name="FogKgPerS">Fog the air took up, kg/s.</param>
 public sealed record AirRun(
-    IReadOnlyList<AirState> Stations, double TranspirationKgPerS, double CropLatentW, double LossW)
+    IReadOnlyList<AirState> Stations, double TranspirationKgPerS, double CropLatentW, double LossW, double FogKgPerS = 0)
 {
+    /// <summary>Dampest station, relative humidity.</summary>
+    public double DampestFraction => Stations.Max(s => s.RelativeHumidityFraction);
+
     /// <summary>Hottest station, °C.</summary>
     public double HottestC => Stations.Max(s => s.DryBulbC);
 }
@@ -43,7 +51,7 @@ public sealed record FlowNeed(double FlowM3PerS, double HottestC, bool Reached);
 
 /// <summary>Energy-and-moisture balance of air that moves in plug flow from inlet to fans.</summary>
 /// <remarks>
-/// Marched in slices: the sun warms and moistens, the crop transpires by the quick form at the slice's own deficit and stops at saturation, faces lose heat.
+/// Marched in slices: the sun warms and moistens, the crop transpires by the quick form at the slice's own deficit, fog evaporates in what room is left, both stop at saturation, faces lose heat.
 /// No mixing along the house, which makes the fan end a little too hot rather than too cool. First-law balance, ours; see docs/methods/air-and-plant.md.
 /// </remarks>
 public static class AlongHouse
@@ -64,12 +72,14 @@ public static class AlongHouse
         Within.Require(load.SolarW, 0, 1e9);
         Within.Require(load.ConductanceWPerK, 0, 1e8);
         Within.Require(load.PlantedM2, 0, 1e6);
+        Within.Require(load.FogKgPerS, 0, 100);
         double dryKgPerS = flowM3PerS / inlet.VolumeM3PerKg;
         var stations = new AirState[Slices + 1];
         stations[0] = inlet;
         double water = 0;
         double latentW = 0;
         double lossW = 0;
+        double fogTaken = 0;
         for (int i = 0; i < Slices; i++)
         {
             AirState start = stations[i];
@@ -81,6 +91,7 @@ public static class AlongHouse
                     load.SolarFactor,
                     load.DeficitWPerM2KPa) * load.PlantedM2 / Slices,
                 0.05 * dryKgPerS * Transpiration.LatentJPerKg);
+            double fogW = Math.Min(load.FogKgPerS / Slices, 0.05 * dryKgPerS) * Transpiration.LatentJPerKg;
             double solarW = load.SolarW / Slices;
             double conductance = load.ConductanceWPerK / Slices;
             double capacity = dryKgPerS * start.HeatJPerKgK;
@@ -95,19 +106,23 @@ public static class AlongHouse
                 return new AirState(Math.Clamp(nextC, -60, 80), ratio, start.PressurePa);
             }
 
-            AirState next = Leave(cropW);
+            AirState next = Leave(cropW + fogW);
             if (next.HumidityRatio > Saturation.RatioKernel(next.DryBulbC, next.PressurePa))
             {
-                (next, cropW) = AtSaturation(Leave, cropW);
+                // The crop first: what is left of the room takes fog, the rest of it falls.
+                (next, double mostW) = AtSaturation(Leave, cropW + fogW);
+                cropW = Math.Min(cropW, mostW);
+                fogW = mostW - cropW;
             }
 
             stations[i + 1] = next;
             water += cropW / Transpiration.LatentJPerKg;
             latentW += cropW;
-            lossW += solarW - cropW - capacity * (next.DryBulbC - start.DryBulbC);
+            fogTaken += fogW / Transpiration.LatentJPerKg;
+            lossW += solarW - cropW - fogW - capacity * (next.DryBulbC - start.DryBulbC);
         }
 
-        return new AirRun(stations, water, latentW, lossW);
+        return new AirRun(stations, water, latentW, lossW, fogTaken);
     }
 
     /// <summary>Least flow that keeps the hottest air at a temperature.</summary>

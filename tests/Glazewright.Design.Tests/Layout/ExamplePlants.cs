@@ -32,7 +32,7 @@ public class ExamplePlants
     {
         Finding[] found = Findings(Examples.Demo, "A");
         Assert.Contains(found, f => f.Code == "layout/intake-alley");
-        Assert.Contains(found, f => f.Code == "duty/never-above-missed");
+        Assert.Contains(found, f => f.Code == "plant/never-above-missed");
         Assert.DoesNotContain(found, f => f.Code is "plant/pad-too-fast" or "plant/fan-beyond-tested" or "plant/three-phase");
         Assert.DoesNotContain(found, f => f.Code.StartsWith("layout/", StringComparison.Ordinal) && f.Severity >= Severity.Miss);
     }
@@ -54,10 +54,10 @@ public class ExamplePlants
         Assert.Contains(found, f => f.Code == "plant/positive-pressure");
     }
 
-    // What we size ourselves must fit: no system chosen here may miss its own limits.
+    // What we size ourselves must fit: no system chosen here may miss its own limits. What the crop may never exceed is a wish, told with the flow it would take.
     [Theory]
     [InlineData("bayou-seedling-house.json", "S")]
     [InlineData("polder-salad-house.json", "P")]
     public void Sized_plants_fit_their_house(string name, string house) =>
-        Assert.DoesNotContain(Findings(name, house), f => f.Severity >= Severity.Miss && !f.Code.StartsWith("duty/", StringComparison.Ordinal));
+        Assert.DoesNotContain(Findings(name, house), f => f.Severity >= Severity.Miss && !f.Code.StartsWith("duty/", StringComparison.Ordinal) && f.Code != "plant/never-above-missed");
 }

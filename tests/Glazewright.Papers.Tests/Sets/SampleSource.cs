@@ -269,7 +269,7 @@ internal static class SampleSource
                 new ExhaustBehaviour(
                     [new FlowAt(30, 0, 7.1, 54, true), new FlowAt(90, 0, 13.3, 24.9, false)], [new FlowAt(90, 0, 12.9, 31, false), new FlowAt(90, 6.7, 10.1, 40, true), new FlowAt(90, 11.2, 3.6, 72, true)], 52,
                     [new AirAt(0, 24.7, 0.89), new AirAt(8, 25.9, 0.84), new AirAt(16, 27, 0.79), new AirAt(24, 28.1, 0.74), new AirAt(31.7, 29.2, 0.7)], 27.5, 12.9, 2.03, 1),
-                new FogBehaviour(30e-6, 2.1, 0.03, 7.7, 0.1, 1.1, 2, 1.4, 0.05, 0.84),
+                new FogBehaviour(30e-6, 2.1, 0.03, 7.7, 0.1, 1.1, 2, 1.4, 0, 0.05, 0.84),
                 new MixingBehaviour(51, 76, 228, 4.6, 15.2, 8.6, 231),
                 new CurtainBehaviour(0.15, [new GapAt(0, 0, 16.7, 6.3), new GapAt(0.3048, 0.166, 16.1, 6.8)], 11.2, 0.66, 0.08),
                 new PressureBehaviour([new PressureAt(0, 5, 5, 0), new PressureAt(11.2, -2, -54, 0.31)], 0.2, 2.4),

@@ -140,6 +140,18 @@ public class GreenhouseVentilationCases
         Assert.Equal(12 / 1.8, cooledK, 0.03 * 12 / 1.8);
     }
 
+    // The same house held by the fog that is sought for it: 12 °F under 35 °C takes the published 33.7 gal/h, within the case's 2 %, with no sun and all of it at the intake.
+    [Fact]
+    public void Fog_sought_for_a_house()
+    {
+        AirState before = AirState.FromRelativeHumidity(35, 0.30, 101_325);
+        double flow = 23_040 * CfmM3PerS / (13.5 * 0.0624279606) * before.VolumeM3PerKg;
+        FogHeld held = FogHold.Least(before, flow, new AirLoad(0, 0, 35, 0, 0, 0, 0, 0), 35 - 12 / 1.8, 1, 0.95);
+        Assert.True(held.Reached);
+        Assert.Equal(0, held.AlongKgPerS, 1e-6);
+        Assert.Equal(33.7, held.WaterKgPerS * 3600 / (8.345 * 0.45359237), 0.02 * 33.7);
+    }
+
     [Theory]
     [InlineData(2, 1000, 1.023)]
     [InlineData(1.5, 3000, 2.303)]
