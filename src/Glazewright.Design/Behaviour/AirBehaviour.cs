@@ -18,8 +18,6 @@ internal static class AirBehaviour
     /// <summary>Air turns back behind a step for about six of its heights (textbook: five to seven).</summary>
     private const double ReattachRatio = 6;
 
-    private const double UpperRiseK = 8;
-
     public static ExhaustBehaviour? Exhaust(
         PlantInput input, BuildingForm form, DutyResult duty, PlantResult plant, LayoutResult layout, Catalogue catalogue)
     {
@@ -58,9 +56,8 @@ internal static class AirBehaviour
             AirState s = stations[q * (stations.Count - 1) / 4];
             return new AirAt(wayM * q / 4, s.DryBulbC, s.RelativeHumidityFraction);
         }).ToEqList();
-        double shareW = plant.Curtain is { } cloth ? Math.Max(1 - cloth.SolarTransmittanceFraction - cloth.SolarReflectanceFraction, 0.05) : 0;
-        double upper = shareW * duty.SolarGainW / (density * 1006 * UpperRiseK);
-        double smallest = catalogue.Fans.Where(f => f.Phases == 1).Min(f => f.Points[0].FlowM3PerS);
+        double upper = plant.Curtain is { } cloth ? UpperFans.NeededM3PerS(form, duty, cloth, density) : 0;
+        double smallest = UpperFans.Smallest(input, catalogue).Points[0].FlowM3PerS;
         return new ExhaustBehaviour(
             byAngle, byWind, flow / form.VolumeM3 * 3600, along, Farthest(day.Inlet, flow, duty.Air.Load, input.Equipment.TemperatureRiseK) * wayM,
             DeadCorner(form, input, layout), upper, plant.Curtain is null ? 0 : (int)Math.Ceiling(upper / smallest - 1e-9));

@@ -74,6 +74,9 @@ public sealed record EquipmentChoice(
     int OscillatingFans = 0,
     SecondCurtain? SecondCurtain = null)
 {
+    /// <summary>Upper fans for the space above the curtain; null for none. An empty entry is chosen, a count of 0 sized.</summary>
+    public FixedItem? UpperFans { get; init; }
+
     /// <summary>Cloths of the first curtain that move together.</summary>
     public int Layers => SecondCurtain is null ? Curtains : 1;
 

@@ -116,7 +116,7 @@ internal static class FramingFindings
         foreach (WallHole hole in wall.Wall.Holes)
         {
             double roomM = UnderRoofM(house, frame, face, wall, hole.FromUM, hole.ToUM) - hole.HeadVM;
-            if (roomM < hole.CoilM - 0.003)
+            if (hole.CoilM > 0 && roomM < hole.CoilM - 0.003)
             {
                 yield return new Finding(
                     "framing/no-room-for-coil", Severity.Miss, hole.Id,

@@ -185,15 +185,15 @@ internal static class FlueLayout
         {
             string name = p.Kind switch
             {
-                PlacedKind.Louver => "louver",
+                PlacedKind.Louver or PlacedKind.UpperLouver => "louver",
                 PlacedKind.WetWall or PlacedKind.IntakeBox => "wet wall",
                 PlacedKind.PressureFan => "filter intake",
-                PlacedKind.Fan => AirOpening.ExhaustFan,
+                PlacedKind.Fan or PlacedKind.UpperFan => AirOpening.ExhaustFan,
                 _ => "",
             };
             if (name.Length > 0)
             {
-                openings.Add(new AirOpening(name, p.Corner, p.Size, p.Kind == PlacedKind.PressureFan, p.Kind is PlacedKind.Louver or PlacedKind.WetWall or PlacedKind.IntakeBox));
+                openings.Add(new AirOpening(name, p.Corner, p.Size, p.Kind == PlacedKind.PressureFan, p.Kind is PlacedKind.Louver or PlacedKind.UpperLouver or PlacedKind.WetWall or PlacedKind.IntakeBox));
             }
         }
 

@@ -8,7 +8,7 @@ namespace Glazewright.Design.Layout;
 /// <summary>Wet wall and louvers on the wall the air comes in by, and round the corner where the end wall has no room.</summary>
 internal static class IntakeLayout
 {
-    private const double LouverDepthM = 0.15;
+    internal const double LouverDepthM = 0.15;
 
     /// <summary>Where a wet wall of this size stands: in the middle, or as near as doors let it. Plant and Layout ask the same.</summary>
     public static WallPlace? PadPlace(WallPlan wall, double widthM, double heightM) =>

@@ -48,6 +48,12 @@ public enum PlacedKind
     /// <summary>Oscillating fan over the crop.</summary>
     OscillatingFan,
 
+    /// <summary>Upper fan, above the curtain.</summary>
+    UpperFan,
+
+    /// <summary>Inlet louver of an upper fan.</summary>
+    UpperLouver,
+
     /// <summary>Vent of a heater: the pipes outside a wall, or the pipe up through the roof.</summary>
     Vent,
 }

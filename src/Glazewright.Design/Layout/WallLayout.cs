@@ -10,6 +10,7 @@ internal static class WallLayout
 {
     private const double FilterFanM = 0.508;
     private const double FilterSillM = 1.8288;
+    private const double HeaderM = 0.2;
 
     public static void Place(
         LayoutInput input, FormResult form, BuildingForm house, PlantResult plant, List<PlacedItem> placed, List<Finding> findings)
@@ -29,6 +30,11 @@ internal static class WallLayout
             }
 
             LayoutFindings.Alley(house, form, intakeFace, pad, plant.WetWall is not null, exhaust, findings);
+        }
+
+        if (plant is { Upper: { } upper, Curtain: { } curtain })
+        {
+            Upper(house, upper, curtain, Wall(input.FanFace), Wall(intakeFace), placed, findings);
         }
 
         if (plant.Pressure is not null)
@@ -99,6 +105,40 @@ internal static class WallLayout
         {
             LayoutFindings.FansShort(exhaust, rest, fits, wall, findings);
         }
+    }
+
+    // About the ridge, as low above the cloth as there is room: the tops of the gables are narrow.
+    private static void Upper(BuildingForm house, UpperFanPlant upper, CurtainPlant curtain, WallPlan fanWall, WallPlan inletWall, List<PlacedItem> placed, List<Finding> findings)
+    {
+        if (!Row(house, curtain, fanWall, upper.Count, upper.SizeM, (i, place) => Add(placed, $"{house.Id}/upper-fan-{i}", PlacedKind.UpperFan, LayoutFindings.Text($"Upper fan {upper.DiameterM / 0.0254:0} in"), fanWall, place, 0.4))
+            | !Row(house, curtain, inletWall, upper.Count, upper.InletSizeM, (i, place) => Add(placed, $"{house.Id}/upper-louver-{i}", PlacedKind.UpperLouver, "Upper inlet", inletWall, place, IntakeLayout.LouverDepthM)))
+        {
+            findings.Add(new Finding(
+                "layout/upper-fan-room", Severity.Miss, $"{house.Id}/upper-fan-1",
+                LayoutFindings.Text($"The gables above the curtain have no room for {upper.Count} upper fan{(upper.Count == 1 ? "" : "s")} of {upper.SizeM / 0.0254:0} in and as many inlets of {upper.InletSizeM / 0.0254:0} in, clear of roof, cloth and what hangs there; those without a place are not drawn."),
+                "Smaller fans, a lower curtain, or a roof vent.", LayoutFindings.Practice));
+        }
+    }
+
+    private static bool Row(BuildingForm house, CurtainPlant curtain, WallPlan wall, int count, double sizeM, Action<int, WallPlace> put)
+    {
+        double step = wall.Module.StepM;
+        // The cloth's drive line and a hand's breadth.
+        double lowestM = step * Math.Ceiling((curtain.HeightM + 0.15) / step - 1e-9);
+        double[] sills = [.. Enumerable.Range(0, 60).Select(i => lowestM + step * i)];
+        for (int i = 1; i <= count; i++)
+        {
+            // Looked for with its header over it, under the rafter.
+            if (wall.Near(sizeM, sizeM + HeaderM, wall.Name is FaceName.End1 or FaceName.End2 ? house.Roof.RidgeOffsetM : wall.LengthM * (i - 0.5) / count, sills) is not { } place)
+            {
+                return false;
+            }
+
+            wall.Add(place);
+            put(i, place with { HeightM = sizeM });
+        }
+
+        return true;
     }
 
     private static string Label(FanUnit fan) => LayoutFindings.Text($"Fan {fan.DiameterM / 0.0254:0} in");

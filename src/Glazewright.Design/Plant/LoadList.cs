@@ -32,6 +32,7 @@ internal static class LoadList
         double benchPipeW,
         double dehumidifierW,
         int oscillatingFans,
+        UpperFanPlant? upper,
         Catalogue catalogue)
     {
         List<ElectricLoad> loads = [];
@@ -93,6 +94,15 @@ internal static class LoadList
         if (secondCurtain is not null)
         {
             Add("second-curtain-drive", "Second curtain drive", secondCurtain.Layers, secondCurtain.DriveW, 115, false, StartRatio, false);
+        }
+
+        if (upper is not null)
+        {
+            FanEntry fan = catalogue.Fans.First(f => f.Id == upper.Entry);
+            double watts = fan.Points.Max(p => p.PowerW);
+            loads.Add(new ElectricLoad(
+                $"{house}/upper-fans", "Upper fans", upper.Count, watts, fan.VoltageV, fan.Phases == 3, Pick.FullLoadA(watts, fan.VoltageV, fan.Phases == 3), fan.StartA, false));
+            Add("upper-louvers", "Inlet louvers of the upper fans", upper.Count, upper.InletMotorW, 115, false, 1, false);
         }
 
         if (circulation is { Count: > 0 })

@@ -28,7 +28,8 @@ internal sealed record PlantFacts(
     bool PressureBeyond,
     VentPlant? Vents,
     EqList<ElectricLoad> Loads,
-    CurtainPlant? SecondCurtain)
+    CurtainPlant? SecondCurtain,
+    UpperFanPlant? Upper)
 {
     /// <summary>What the heaters are asked for.</summary>
     public HeatAsked HeatAsked { get; } = HeatAsked.Of(Duty, Pressure);

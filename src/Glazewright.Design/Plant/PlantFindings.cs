@@ -15,7 +15,7 @@ internal static class PlantFindings
     private const double DesertDepressionK = 10;
 
     public static IEnumerable<Finding> Of(PlantFacts f) =>
-        [.. Air(f), .. Water(f), .. HotDay.Of(f), .. PlantSafetyFindings.Heat(f), .. PlantSafetyFindings.Power(f), .. PlantSafetyFindings.Rest(f)];
+        [.. Air(f), .. Water(f), .. HotDay.Of(f), .. Upper(f), .. PlantSafetyFindings.Heat(f), .. PlantSafetyFindings.Power(f), .. PlantSafetyFindings.Rest(f)];
 
     private static IEnumerable<Finding> Air(PlantFacts f)
     {
@@ -81,6 +81,22 @@ internal static class PlantFindings
                 "Ask for the cloth's own pressure curve and leave room to wash it.",
                 new Source.Paper("López et al. 2016, Sensors 16:690", "abstract", Source.Mark.Read));
         }
+    }
+
+    private static IEnumerable<Finding> Upper(PlantFacts f)
+    {
+        if (f.Upper is not { } upper)
+        {
+            yield break;
+        }
+
+        string house = f.Input.House;
+        bool small = upper.FlowM3PerS < upper.NeededM3PerS;
+        yield return new Finding(
+            "plant/upper-fans", small ? Severity.Near : Severity.Note, $"{house}/upper-fan-1",
+            Text($"{upper.Count} upper fan{(upper.Count == 1 ? "" : "s")} move{(upper.Count == 1 ? "s" : "")} {Cfm(upper.FlowM3PerS)} cfm through the space above the drawn curtain; {Cfm(upper.NeededM3PerS)} cfm keep it within {UpperFans.RiseK * 1.8:0} F° of outside on the hottest design day."),
+            small ? Text($"{Math.Ceiling(upper.NeededM3PerS / upper.FlowEachM3PerS - 1e-9):0} of them, a larger size, or a cloth that turns more of the sun back.") : "",
+            Practice);
     }
 
     private static IEnumerable<Finding> Water(PlantFacts f)

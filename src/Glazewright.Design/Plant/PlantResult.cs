@@ -39,7 +39,11 @@ public sealed record PlantResult(
     Co2Plant? Co2 = null,
     double LampUmolPerJ = 0,
     OscillatingPlant? Oscillating = null,
-    CurtainPlant? SecondCurtain = null);
+    CurtainPlant? SecondCurtain = null)
+{
+    /// <summary>Upper fans above the curtain; null without any.</summary>
+    public UpperFanPlant? Upper { get; init; }
+}
 
 /// <summary>Exhaust fans in the order they come on, with what they move.</summary>
 /// <param name="Fans">Fans in stage order.</param>
@@ -191,6 +195,25 @@ public sealed record CurtainPlant(
     Brief.CurtainPurpose Purpose = Brief.CurtainPurpose.Energy,
     Brief.DayMark? DarkFrom = null,
     Brief.DayMark? DarkTo = null);
+
+/// <summary>Upper fans in the gable, above the curtain, each with an inlet in the other gable.</summary>
+/// <param name="Entry">Catalogue id of the fan.</param>
+/// <param name="Count">How many; as many inlets.</param>
+/// <param name="DiameterM">Diameter, m.</param>
+/// <param name="SizeM">Frame, square, m.</param>
+/// <param name="FlowEachM3PerS">What one moves through its inlet, m³/s.</param>
+/// <param name="PowerEachW">Power each, W electric.</param>
+/// <param name="NeededM3PerS">Air that keeps the space above a drawn shade within 8 K of outside on the hottest design day, m³/s.</param>
+/// <param name="Inlet">Catalogue id of the inlet louver.</param>
+/// <param name="InletSizeM">Its frame, square, m.</param>
+/// <param name="InletMotorW">Its motor, W; it is wired to open with its fan.</param>
+public sealed record UpperFanPlant(
+    string Entry, int Count, double DiameterM, double SizeM, double FlowEachM3PerS, double PowerEachW, double NeededM3PerS,
+    string Inlet, double InletSizeM, double InletMotorW)
+{
+    /// <summary>What all move, m³/s.</summary>
+    public double FlowM3PerS => Count * FlowEachM3PerS;
+}
 
 /// <summary>Circulation fans.</summary>
 /// <param name="Entry">Catalogue id.</param>

@@ -48,15 +48,16 @@ public static class PlantStage
         (PressurePlant Plant, int Fans, bool Beyond)? pressure =
             e.PositivePressurePa > 0 ? SmallSystems.PressureOf(input, form, catalogue, density) : null;
         HeatPlant? heat = e.Heaters ? HeatSizing.Plant(input, duty, HeatAsked.Of(duty, pressure?.Plant), catalogue) : null;
+        UpperFanPlant? upper = UpperFans.Of(input, form, duty, curtain, catalogue, density);
         VentPlant? vents = e.RoofVentFraction > 0 || e.SideVentFraction > 0
             ? new VentPlant(e.RoofVentFraction * form.FloorAreaM2, e.SideVentFraction * form.FloorAreaM2, 180)
             : null;
         EqList<ElectricLoad> loads = LoadList.Of(
             input.House, input.Utilities.ServiceV, run?.Fans ?? [], intake, wetWall, fog, heat, curtain, second, circulation,
-            pressure is { } p ? (p.Plant, p.Fans) : null, vents, e.LampW, e.BenchPipeW, e.DehumidifierW, e.OscillatingFans, catalogue);
+            pressure is { } p ? (p.Plant, p.Fans) : null, vents, e.LampW, e.BenchPipeW, e.DehumidifierW, e.OscillatingFans, upper, catalogue);
         var facts = new PlantFacts(
             input, form, duty, catalogue, outside, needed, intake, run, wetWall, fog, fogAsked, heat, curtain, circulation, drag,
-            pressure?.Plant, pressure?.Fans ?? 0, pressure?.Beyond ?? false, vents, loads, second);
+            pressure?.Plant, pressure?.Fans ?? 0, pressure?.Beyond ?? false, vents, loads, second, upper);
         return new PlantResult(
             input.House,
             run is null || intake is null ? null : PlantAnswers.Exhaust(facts, ExhaustSizing.Plant(input.House, run, intake, density)),
@@ -75,6 +76,9 @@ public static class PlantStage
             OtherKinds.Co2Of(input, form),
             OtherKinds.LampUmolPerJ(catalogue),
             e.OscillatingFans > 0 ? OscillatingFans.Of(e.OscillatingFans, form, catalogue) : null,
-            second);
+            second)
+        {
+            Upper = upper,
+        };
     }
 }

@@ -201,6 +201,23 @@ internal static class PlantWorkings
             figures.Add(Figure.Derive($"{house}/plant/second-curtain-area", "Second curtain", Unit.SquareMetre, length * width, Geometry));
         }
 
+        if (f.Upper is { } upper && f.Curtain is { } above)
+        {
+            Term absorbed = Term.Of("absorbed", "Share of the sun the drawn cloth turns into heat", UpperFans.AbsorbedFraction(above), Unit.Fraction, new Source.Catalogue(above.Entry));
+            Term gain = Term.Of("sun", "Sun kept inside on the hottest design day", f.Duty.SolarGainW, Unit.Watt, Balance);
+            Term rise = Term.Of("rise", "Rise over outside", UpperFans.RiseK, Unit.Kelvin, new Source.FirstPrinciples("our judgement: cloth and films bring about a third of it down"));
+            Term lost = Term.Of("lost", "Loss of the shell above the cloth", UpperFans.LossWPerK(f.Form, f.Duty, above), Unit.WattPerKelvin, Balance);
+            figures.Add(Figure.Derive(
+                $"{house}/plant/upper-air", "Air asked of the upper fans", Unit.CubicMetrePerSecond,
+                Term.Max(absorbed * gain / rise - lost, Term.Of("none", "Nothing", 0, Unit.WattPerKelvin, Balance))
+                    / (Term.Of("density", "Density of outside air, kg/m³", f.Outside.DensityKgPerM3, Unit.None, Balance) * 1006.0),
+                Balance, "All that the cloth absorbs goes into the air above it"));
+            figures.Add(Figure.Derive(
+                $"{house}/plant/upper-flow", "Air the upper fans move", Unit.CubicMetrePerSecond,
+                Term.Of("count", "Fans", upper.Count, Unit.Count, f.Input.Equipment.UpperFans is { Count: > 0 } ? new Source.Given($"{f.Input.Pointer}/equipment/upperFans/count") : Balance)
+                    * Term.Of("each", "One fan through its inlet, at its curve", upper.FlowEachM3PerS, Unit.CubicMetrePerSecond, new Source.Catalogue(upper.Entry)), Balance));
+        }
+
         if (f.Circulation is { Count: > 0 } circulation)
         {
             figures.Add(Figure.Derive(

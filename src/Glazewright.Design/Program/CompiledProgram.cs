@@ -152,6 +152,8 @@ public sealed class CompiledProgram
 
     internal Co2Part? Co2 { get; init; }
 
+    internal UpperAirPart? UpperAir { get; init; }
+
     internal AlarmPart[] Alarms { get; init; } = [];
 
     /// <summary>Writes the state of a house long at rest: everything off and shut, free to start.</summary>
@@ -278,6 +280,8 @@ public sealed class CompiledProgram
     internal sealed record LampPart(int Actuator, int[] WindowMinByPeriod, int OffAboveLight);
 
     internal sealed record Co2Part(int Actuator, int Target, int Deadband, int OnlyAboveLight, ulong RestsWith);
+
+    internal sealed record UpperAirPart(int Actuator, int OnAboveOutside, int Deadband, int DrawnLevel);
 
     internal readonly record struct AlarmPart(int Reading, int Low, int High, int DelayMs);
 }

@@ -103,6 +103,11 @@ public static class ControlNarrative
             lines.Add(Say($"{gas.Actuator}: doses from {gas.TargetPpm - gas.DeadbandPpm:0} to {gas.TargetPpm:0} ppm above {gas.OnlyAboveLightWm2:0} W/m²{(gas.RestsWith.Count == 0 ? string.Empty : $", not while {string.Join(" or ", gas.RestsWith)} is asked for")}; never without a reading. Carbon dioxide suffocates without warning: alarm and valve at 5,000 ppm are hard-wired."));
         }
 
+        if (d.UpperAir is { } upper)
+        {
+            lines.Add(Say($"{upper.Actuator}: on while the curtain is drawn {upper.DrawnFraction * 100:0} % or more and the air above it is warmer than the cooling threshold and {say.Difference(upper.OnAboveOutsideK, 1)} warmer than outside, off {say.Difference(upper.DeadbandK, 1)} below that; never without both readings. The inlets open with the fans."));
+        }
+
         lines.AddRange((d.Background ?? []).Select(b => Say($"{b.Actuator} runs unless {(b.RestsWith.Count == 0 ? "told otherwise" : string.Join(" or ", b.RestsWith) + " is asked for")}{(b.RestsAboveWindMs > 0 ? Say($", or wind above {say.Speed(b.RestsAboveWindMs)}") : string.Empty)}.")));
         if (d.ColdAir is { } cold)
         {

@@ -53,6 +53,7 @@ internal sealed class DefaultStages
 
         AddIf(_plant.Curtain is not null, "curtain", ActuatorKind.Curtain, 0, 0, Whole(_plant.Curtain?.TravelS ?? 0, 240));
         AddIf(_plant.SecondCurtain is not null, "second-curtain", ActuatorKind.SecondCurtain, 0, 0, Whole(_plant.SecondCurtain?.TravelS ?? 0, 240));
+        AddIf(_plant.Upper is not null, "upper-fans", ActuatorKind.UpperFan, 60, 120, 0);
         AddIf(_plant.Circulation is { Count: > 0 } || _plant.Oscillating is not null, "circulation", ActuatorKind.Circulation, 60, 60, 0);
         AddIf(_plant.Pressure is not null, "pressure-fan", ActuatorKind.PressureFan, 60, 60, 0);
         AddIf(_plant.LampW > 0, "lamps", ActuatorKind.Lamps, 600, 600, 0);
@@ -200,6 +201,11 @@ internal sealed class DefaultStages
         ? new Co2Control(valve, gas.TargetPpm, 60, 100, [.. OfKind(ActuatorKind.Fan), .. OfKind(ActuatorKind.RoofVent), .. OfKind(ActuatorKind.SideVent)])
         : null;
 
+    /// <summary>From 5 K over outside (common practice: before the cloth warms the crop), while half of the curtain or more is drawn.</summary>
+    public UpperAirControl? UpperAir() => OfKind(ActuatorKind.UpperFan).FirstOrDefault() is { } fans && OfKind(ActuatorKind.Curtain).Any()
+        ? new UpperAirControl(fans, 5, 2, 0.5)
+        : null;
+
     public LouverGuard? Guard() => Exhaust is null ? null : new LouverGuard($"{_house}/louver", 1, 30, 60, 600);
 
     /// <summary>
@@ -220,6 +226,12 @@ internal sealed class DefaultStages
             list.AddRange(OfKind(ActuatorKind.RoofVent).Concat(OfKind(ActuatorKind.SideVent)).Select(v => new Interlock.NotBoth(fan, v)));
         }
 
+        foreach (string upper in OfKind(ActuatorKind.UpperFan))
+        {
+            list.AddRange(heat.Select(h => new Interlock.NotBoth(h, upper)));
+            list.AddRange(OfKind(ActuatorKind.PressureFan).Select(p => new Interlock.NotBoth(upper, p)));
+        }
+
         if (fans.Length > 0)
         {
             list.AddRange(OfKind(ActuatorKind.WetWallPump).Select(p => new Interlock.OnlyWithAny(p, fans.ToEqList())));
@@ -231,7 +243,7 @@ internal sealed class DefaultStages
     public EqList<BackgroundRule> Background()
     {
         EqList<string> fans = OfKind(ActuatorKind.Fan).ToEqList();
-        EqList<string> open = [.. fans, .. OfKind(ActuatorKind.RoofVent), .. OfKind(ActuatorKind.SideVent)];
+        EqList<string> open = [.. fans, .. OfKind(ActuatorKind.UpperFan), .. OfKind(ActuatorKind.RoofVent), .. OfKind(ActuatorKind.SideVent)];
         return
         [
             .. OfKind(ActuatorKind.Circulation).Select(c => new BackgroundRule(c, 1, fans, 0)),

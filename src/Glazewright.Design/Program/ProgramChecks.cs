@@ -23,6 +23,7 @@ internal static class ProgramChecks
         Lamps(d, known, faults);
         Background(d, known, faults);
         Gas(d, known, faults);
+        UpperAir(d, known, faults);
         Cold(d, faults);
         Alarms(d, faults);
         InterlockChecks.Add(d, known, faults);
@@ -294,6 +295,24 @@ internal static class ProgramChecks
         foreach (string id in c.RestsWith)
         {
             Known(faults, known, "/co2/restsWith", id);
+        }
+    }
+
+    private static void UpperAir(ProgramDocument d, HashSet<string> known, List<Fault> faults)
+    {
+        if (d.UpperAir is not { } u)
+        {
+            return;
+        }
+
+        Known(faults, known, "/upperAir/actuator", u.Actuator);
+        Kind(d, faults, "/upperAir/actuator", u.Actuator, ActuatorKind.UpperFan);
+        Range(faults, "/upperAir/onAboveOutsideK", u.OnAboveOutsideK, 1, 30, "difference, K,");
+        Range(faults, "/upperAir/deadbandK", u.DeadbandK, 0, 20, "deadband, K,");
+        Range(faults, "/upperAir/drawnFraction", u.DrawnFraction, 0.05, 1, "share drawn");
+        if (d.Curtain is null)
+        {
+            Add(faults, FaultKind.Contradiction, "/upperAir", "upper fans that wait for a curtain, and no curtain", "a curtain, or no upperAir");
         }
     }
 

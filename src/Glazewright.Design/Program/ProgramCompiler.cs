@@ -140,6 +140,9 @@ public static class ProgramCompiler
                 ? new CompiledProgram.Co2Part(
                     index[gas.Actuator], (int)Math.Round(gas.TargetPpm), (int)Math.Round(gas.DeadbandPpm), (int)Math.Round(gas.OnlyAboveLightWm2), Mask(gas.RestsWith, index))
                 : null,
+            UpperAir = d.UpperAir is { } upper
+                ? new CompiledProgram.UpperAirPart(index[upper.Actuator], Centi(upper.OnAboveOutsideK), Centi(upper.DeadbandK), LevelOf(upper.DrawnFraction))
+                : null,
             Alarms = [.. d.Alarms.Select(AlarmOf)],
         };
     }

@@ -20,6 +20,7 @@ namespace Glazewright.Design.Program;
 /// <param name="ColdAir">How cooling holds back while the outside air is cold; null for no difference.</param>
 /// <param name="Co2">Carbon dioxide; null without dosing.</param>
 /// <param name="SecondCurtain">Second curtain that moves by itself; null without one.</param>
+/// <param name="UpperAir">Upper fans above the curtain; null without any.</param>
 public sealed record ProgramDocument(
     string House,
     EqList<ProgramPeriod> Periods,
@@ -36,7 +37,8 @@ public sealed record ProgramDocument(
     EqList<BackgroundRule>? Background = null,
     ColdAirRule? ColdAir = null,
     Co2Control? Co2 = null,
-    [property: LeftOutWhenNone] CurtainControl? SecondCurtain = null);
+    [property: LeftOutWhenNone] CurtainControl? SecondCurtain = null,
+    [property: LeftOutWhenNone] UpperAirControl? UpperAir = null);
 
 /// <summary>What is wanted in some weeks.</summary>
 /// <param name="Id">Crop period id.</param>
@@ -108,6 +110,9 @@ public enum ActuatorKind
 
     /// <summary>Second curtain with its own drive, 0 open to 1 drawn with travel time.</summary>
     SecondCurtain,
+
+    /// <summary>Upper fans above the curtain with their inlets, on or off together.</summary>
+    UpperFan,
 }
 
 /// <summary>One thing that can be commanded.</summary>
@@ -202,6 +207,13 @@ public sealed record LampControl(string Actuator, EqList<double> HoursByPeriod, 
 /// <param name="OnlyAboveLightWm2">Only above this outside light, W/m².</param>
 /// <param name="RestsWith">No dosing while any of these is asked for: its air would carry the gas out.</param>
 public sealed record Co2Control(string Actuator, double TargetPpm, double DeadbandPpm, double OnlyAboveLightWm2, EqList<string> RestsWith);
+
+/// <summary>Upper fans: on while the curtain is drawn and the air above it, warmer than the cooling threshold, is far warmer than outside. Without either reading they rest.</summary>
+/// <param name="Actuator">Actuator id.</param>
+/// <param name="OnAboveOutsideK">On from this far above outside air, K.</param>
+/// <param name="DeadbandK">And off when it has fallen by this, K.</param>
+/// <param name="DrawnFraction">Only while the curtain is told to be drawn at least this far.</param>
+public sealed record UpperAirControl(string Actuator, double OnAboveOutsideK, double DeadbandK, double DrawnFraction);
 
 /// <summary>What forbids what. A closed case.</summary>
 public abstract record Interlock

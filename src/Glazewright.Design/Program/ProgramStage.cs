@@ -14,7 +14,7 @@ public static class ProgramStage
     public const int MostFans = 28;
 
     /// <summary>Most unit heaters of a house.</summary>
-    public const int MostHeaters = 23;
+    public const int MostHeaters = 22;
 
     /// <summary>Writes the program.</summary>
     /// <param name="input">The wish.</param>
@@ -43,7 +43,8 @@ public static class ProgramStage
             stages.Background(),
             stages.ColdAir(),
             stages.Co2(),
-            stages.SecondCurtain());
+            stages.SecondCurtain(),
+            stages.UpperAir());
     }
 
     private static double LampHours(EqList<CropPeriod> schedule, ProgramPeriod period) =>

@@ -40,6 +40,7 @@ public static class ProgramWords
             ReasonCode.CurtainInSteps => Text($"opening in steps of {c.B / 100.0:0} %, {c.A / 100.0:0} % drawn, next step in {Span(c.C)}"),
             ReasonCode.Photoperiod => Text($"making up the day: {c.A} of {c.C} min, outside light {Light(c.B)}"),
             ReasonCode.Dosing => Text($"dosing: {c.A} ppm, up to {c.B} ppm, light {Light(c.C)}"),
+            ReasonCode.UpperAir => Text($"air above the curtain {c.A / 100.0:0.0} K warmer than outside, {c.B / 100.0:0.0} K above the cooling threshold, curtain {c.C / 100.0:0} % drawn"),
             ReasonCode.Background => "runs when nothing else asks",
             ReasonCode.LeastTimeOn => Text($"on for {Span(c.A)}, least time on {Span(c.B)}"),
             ReasonCode.LeastTimeOff => Text($"off for {Span(c.A)}, least time off {Span(c.B)}"),

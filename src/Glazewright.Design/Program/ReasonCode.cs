@@ -80,4 +80,7 @@ public enum ReasonCode
 
     /// <summary>Curtain drawn to darken: minute of the day, minute it ends, gap 0 to 10 000.</summary>
     CurtainForDark,
+
+    /// <summary>Upper fans: air above the curtain over outside 0.01 K, over the cooling threshold 0.01 K, curtain told 0 to 10 000.</summary>
+    UpperAir,
 }

@@ -58,6 +58,7 @@ internal ref partial struct StepRun
         AskCurtain();
         AskLamps();
         AskCo2();
+        AskUpperAir();
         AskBackground();
         Rotate();
         TakeHands();

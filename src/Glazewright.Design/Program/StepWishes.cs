@@ -142,6 +142,28 @@ internal ref partial struct StepRun
         }
     }
 
+    /// <summary>What stays above a drawn cloth is drawn off from there; whether it is drawn is what the curtain was just told.</summary>
+    private void AskUpperAir()
+    {
+        if (_p.UpperAir is not { } fans)
+        {
+            return;
+        }
+
+        int upper = Read(Reading.UpperTemperature, -5000, 8000);
+        if (upper == Missing || _outside == Missing || _want[_p.Curtain!.Actuator] < fans.DrawnLevel)
+        {
+            return;
+        }
+
+        bool runs = (_p.ReadMask(_s, Extra.OnMask) >> fans.Actuator & 1) != 0;
+        int over = upper - _outside;
+        if (upper >= _coolAt && over >= fans.OnAboveOutside - (runs ? fans.Deadband : 0))
+        {
+            Ask(fans.Actuator, 10_000, ReasonCode.UpperAir, over, upper - _coolAt, _want[_p.Curtain.Actuator]);
+        }
+    }
+
     private void AskBackground()
     {
         ulong asked = _wanted;

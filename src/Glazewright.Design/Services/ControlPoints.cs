@@ -54,6 +54,7 @@ internal static class ControlPoints
     private static (string Label, int DigitalOut, int DigitalIn, string Why) Kind(ActuatorKind kind) => kind switch
     {
         ActuatorKind.Fan => ("Exhaust fan", 1, 1, "start; current proves it runs"),
+        ActuatorKind.UpperFan => ("Upper fans", 1, 1, "start, inlets with them; current"),
         ActuatorKind.Louver => ("Intake louver", 2, 2, "open and close; end switches: proved open before the second fan stage"),
         ActuatorKind.WetWallPump => ("Wet wall pump", 1, 1, "start; current"),
         ActuatorKind.Fog => ("Fog", 1, 1, "start; pressure reached"),

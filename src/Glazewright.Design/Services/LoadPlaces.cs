@@ -29,6 +29,8 @@ internal sealed class LoadPlaces(FormResult form, EqList<PlantResult> plants, Eq
         string name = line.Id[(line.House.Length + 1)..];
         IEnumerable<PlacedItem> items = name switch
         {
+            "upper-fans" => placed.Where(p => p.Kind == PlacedKind.UpperFan),
+            "upper-louvers" => placed.Where(p => p.Kind == PlacedKind.UpperLouver),
             "louver" => placed.Where(p => p.Kind == PlacedKind.Louver),
             "wet-wall-pump" => placed.Where(p => p.Kind == PlacedKind.WetWall),
             "fog-pump" => placed.Where(p => p.Kind == PlacedKind.FogLine),

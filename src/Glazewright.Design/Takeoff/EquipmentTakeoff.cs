@@ -66,6 +66,12 @@ internal static class EquipmentTakeoff
             book.Add(ScopeSystem.Cooling, "cooling/louver", "Motor louver with end switch", exhaust.LouverGrossM2, "m²", $"{id}: frame size");
         }
 
+        if (plant.Upper is { } upper)
+        {
+            book.Add(ScopeSystem.Cooling, LineItems.Fan(upper.DiameterM), $"Exhaust fan {book.Size(upper.DiameterM)} with shutter and guard", upper.Count, "each", $"{id}: upper, {upper.Entry}");
+            book.Add(ScopeSystem.Cooling, "cooling/louver", "Motor louver with end switch", upper.Count * upper.InletSizeM * upper.InletSizeM, "m²", $"{id}: upper, frame size");
+        }
+
         if (plant.WetWall?.Choice is { } wall)
         {
             book.Add(ScopeSystem.Cooling, "cooling/pad", "Wet wall: pad, header, gutter, frame", wall.WidthM * wall.HeightM, "m²", $"{id}: {wall.Entry}");

@@ -23,6 +23,7 @@ internal sealed class YearPlant
     private readonly double[] flow, flowWet, power, powerWet, effectiveness, staticPa;
     private readonly int fanCount;
     private readonly bool hasLouver;
+    private readonly double upperM3PerS, upperW;
     private readonly double dryerFullW, dryerKgPerS, doseFullKgPerS;
     private readonly int[] told;
     private Means means; // over the last step
@@ -39,6 +40,8 @@ internal sealed class YearPlant
         fogPumpW = plant.Fog?.Choice.PumpW ?? 0;
         fogKgPerS = plant.Fog?.Choice.KgPerS ?? 0;
         fogEfficiency = plant.Fog?.Choice.EvaporatedFraction ?? 0;
+        upperM3PerS = plant.Upper?.FlowM3PerS ?? 0;
+        upperW = plant.Upper is { } upper ? upper.Count * (upper.PowerEachW + upper.InletMotorW) : 0;
         pressureW = plant.Pressure?.PowerW ?? 0;
         pressureM3PerS = plant.Pressure?.FlowM3PerS ?? 0;
         fullLampW = plant.LampW;
@@ -169,6 +172,7 @@ internal sealed class YearPlant
         f.DryingKgPerS = m.Dryer * dryerKgPerS;
         f.CirculationFraction = m.Circulation;
         f.PositivePressureM3PerS = m.Pressure * pressureM3PerS;
+        f.UpperAirM3PerS = m.Upper * upperM3PerS;
         f.RoofVentM2 = m.Roof * roofVentM2;
         f.SideVentM2 = m.Side * sideVentM2 + (m.Fans > 0 ? 0 : m.Louver * louverM2) + (doorsOpen ? doorM2 : 0);
         f.CurtainClosedFraction = m.Curtain * curtainCovers;
@@ -244,6 +248,9 @@ internal sealed class YearPlant
                 case ActuatorKind.PressureFan:
                     m.Pressure = mean;
                     break;
+                case ActuatorKind.UpperFan:
+                    m.Upper = mean;
+                    break;
                 case ActuatorKind.RoofVent:
                     m.Roof = mean;
                     break;
@@ -266,7 +273,7 @@ internal sealed class YearPlant
         Draw(ref m);
         LampW = m.Lamps * fullLampW;
         m.StirW = m.Circulation * fullStirW + m.Dryer * dryerFullW;
-        PowerW = m.Electric + m.FanW + m.Pump * pumpW + m.Fog * fogPumpW + m.Pressure * pressureW + LampW + m.StirW;
+        PowerW = m.Electric + m.FanW + m.Pump * pumpW + m.Fog * fogPumpW + m.Pressure * pressureW + m.Upper * upperW + LampW + m.StirW;
         FuelW = m.Fuel + m.Pipe / BoilerEfficiency;
         DoseKgPerS = m.Dose * doseFullKgPerS;
         CurtainFraction = m.Curtain;
@@ -415,7 +422,7 @@ internal sealed class YearPlant
     /// <summary>What the equipment did over a step, means of it.</summary>
     private struct Means
     {
-        public double Fans, Pump, Fog, Heat, Fuel, Electric, Pipe, Circulation, Pressure, Lamps, Dryer, Dose, Louver, Roof, Side, Curtain, SecondCurtain;
+        public double Fans, Upper, Pump, Fog, Heat, Fuel, Electric, Pipe, Circulation, Pressure, Lamps, Dryer, Dose, Louver, Roof, Side, Curtain, SecondCurtain;
         public double FanW, StirW, PadAtFlow;
     }
 

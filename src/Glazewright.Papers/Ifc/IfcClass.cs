@@ -38,6 +38,8 @@ internal sealed record IfcClass(string Name, string Predefined, string ObjectTyp
     private static IfcClass Of(PlacedKind kind) => kind switch
     {
         PlacedKind.Fan => new("IFCFAN", "PROPELLORAXIAL", System: "VENTILATION"),
+        PlacedKind.UpperFan => new("IFCFAN", "PROPELLORAXIAL", System: "VENTILATION"),
+        PlacedKind.UpperLouver => new("IFCDAMPER", "CONTROLDAMPER", System: "VENTILATION"),
         PlacedKind.CirculationFan => new("IFCFAN", "USERDEFINED", "Circulation fan", "VENTILATION"),
         PlacedKind.OscillatingFan => new("IFCFAN", "USERDEFINED", "Oscillating fan", "VENTILATION"),
         PlacedKind.PressureFan => new("IFCFAN", "USERDEFINED", "Filter fan", "VENTILATION"),

@@ -19,7 +19,7 @@ internal static class BehaviourChapter
         bool us = source.Job.Units == UnitSystem.Us;
         if (b.Exhaust is { } x)
         {
-            foreach (Block block in Exhaust(x, said, us))
+            foreach (Block block in Exhaust(x, house.Plant, said, us))
             {
                 yield return block;
             }
@@ -120,7 +120,7 @@ internal static class BehaviourChapter
         }
     }
 
-    private static IEnumerable<Block> Exhaust(ExhaustBehaviour x, Said said, bool us)
+    private static IEnumerable<Block> Exhaust(ExhaustBehaviour x, PlantResult plant, Said said, bool us)
     {
         yield return new Block.Heading(2, "Fans, louvers and wind");
         int rows = Math.Max(x.ByAngle.Count, x.ByWind.Count);
@@ -144,9 +144,12 @@ internal static class BehaviourChapter
                 ["Temperature", .. x.Along.Select(a => said.Text(a.DryBulbC, Unit.Celsius))],
                 ["Relative humidity", .. x.Along.Select(a => Said.Percent(a.HumidityFraction) + " %")],
             ]));
-        string upper = x.UpperFans > 0
-            ? $" Under a drawn shade the space above it takes {said.Round(x.UpperM3PerS, Unit.CubicMetrePerSecond)} to stay within {(us ? "14 F°" : "8 K")} of outside: {Whole(x.UpperFans)} small upper fan{(x.UpperFans == 1 ? "" : "s")} with an inlet of their own, or a roof vent."
-            : "";
+        string rise = us ? "14 F°" : "8 K";
+        string upper = plant.Upper is { } u
+            ? $" Above a drawn shade {Whole(u.Count)} upper fan{(u.Count == 1 ? "" : "s")} with an inlet in the other gable move {said.Round(u.FlowM3PerS, Unit.CubicMetrePerSecond)}, {Whole(u.Count * u.PowerEachW)} W; {said.Round(u.NeededM3PerS, Unit.CubicMetrePerSecond)} keep that space within {rise} of outside on the hottest design day."
+            : x.UpperFans > 0
+                ? $" Under a drawn shade the space above it takes {said.Round(x.UpperM3PerS, Unit.CubicMetrePerSecond)} to stay within {rise} of outside: {Whole(x.UpperFans)} small upper fan{(x.UpperFans == 1 ? "" : "s")} (upperFans in the job), or a roof vent."
+                : "";
         yield return new Block.Paragraph(
             $"{Whole(x.ChangesPerHour)} air changes an hour with all fans on. The allowed rise is used up after {said.Round(x.FarthestM, Unit.Metre)} at this air speed. "
             + (x.DeadCornerM > 0.5 ? $"Beside the intake's openings air stands or turns back for about {said.Round(x.DeadCornerM, Unit.Metre)}: no young plants there, or spread the openings." : "The intake's openings reach nearly from wall to wall: no dead corner to speak of.")

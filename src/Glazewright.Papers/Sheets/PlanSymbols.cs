@@ -196,7 +196,7 @@ internal static class PlanSymbols
                 break;
             default:
                 yield return new Entity.Polyline(box, true) { Role = Role.Equipment, Source = item.Id };
-                if (!flat && item.Kind is PlacedKind.Fan or PlacedKind.Heater or PlacedKind.PressureFan)
+                if (!flat && item.Kind is PlacedKind.Fan or PlacedKind.UpperFan or PlacedKind.Heater or PlacedKind.PressureFan)
                 {
                     yield return new Entity.Polyline([box[0], box[2]]) { Role = Role.Equipment, Source = item.Id };
                     yield return new Entity.Polyline([box[1], box[3]]) { Role = Role.Equipment, Source = item.Id };

@@ -183,11 +183,11 @@ public static class PlantPlan
     private static IEnumerable<Entity> Exhaust(HouseResults house, Func<double, double, Spot> at, double mm)
     {
         BuildingForm b = house.Form;
-        foreach (PlacedItem item in house.Layout.Placed.Where(p => p.Kind is PlacedKind.Fan or PlacedKind.WetWall || p.Kind == PlacedKind.Louver && !house.Layout.Placed.Any(q => q.Kind == PlacedKind.WetWall && q.Face == p.Face)))
+        foreach (PlacedItem item in house.Layout.Placed.Where(p => p.Kind is PlacedKind.Fan or PlacedKind.UpperFan or PlacedKind.UpperLouver or PlacedKind.WetWall || p.Kind == PlacedKind.Louver && !house.Layout.Placed.Any(q => q.Kind == PlacedKind.WetWall && q.Face == p.Face)))
         {
             double x = item.Corner.XM + item.Size.XM / 2;
             double y = item.Corner.YM + item.Size.YM / 2;
-            bool outward = item.Kind == PlacedKind.Fan;
+            bool outward = item.Kind is PlacedKind.Fan or PlacedKind.UpperFan;
             Spot normal = item.Face switch { FaceName.End1 => new(-1, 0), FaceName.End2 => new(1, 0), FaceName.Left => new(0, -1), _ => new(0, 1) };
             Spot wall = item.Face switch { FaceName.End1 => new(0, y), FaceName.End2 => new(b.LengthM, y), FaceName.Left => new(x, 0), _ => new(x, b.WidthM) };
 
@@ -237,6 +237,10 @@ public static class PlantPlan
                 return $"all {e.Fans.Count.ToString(CultureInfo.InvariantCulture)} fans on: {Air(e.Dry[^1].FlowM3PerS)} at {said.Text(e.Dry[^1].StaticPa, Unit.Pascal)}, {said.Text(e.HouseSpeedMs, Unit.MetrePerSecond)} through the house";
             case PlacedKind.Louver when plant.Exhaust?.Choice is { } e:
                 return $"free area of all {said.Text(e.LouverFreeM2, Unit.SquareMetre)}; shut to open in {e.LouverTravelS.ToString("0", CultureInfo.InvariantCulture)} s";
+            case PlacedKind.UpperFan when plant.Upper is { } u:
+                return $"{Air(u.FlowEachM3PerS)} and {Power(u.PowerEachW)} each, above the drawn curtain";
+            case PlacedKind.UpperLouver when plant.Upper is { } u:
+                return $"{LengthText.Of(u.InletSizeM, style)} square, opens with its upper fan";
             case PlacedKind.WetWall when plant.WetWall?.Choice is { } w:
                 return string.Create(CultureInfo.InvariantCulture, $"{said.Text(w.FaceSpeedMs, Unit.MetrePerSecond)} through the pad, {100 * w.Effectiveness:0} % effective, pump {w.PumpW:0} W");
             case PlacedKind.Heater when plant.Heat?.Choice is { } h && h.Heaters.FirstOrDefault(u => u.Id == item.Id) is { } unit:

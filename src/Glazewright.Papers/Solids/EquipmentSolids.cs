@@ -37,12 +37,13 @@ internal static class EquipmentSolids
         {
             PlacedKind.Fan => OpeningKind.Fan,
             PlacedKind.Louver => OpeningKind.Louver,
+            PlacedKind.UpperFan or PlacedKind.UpperLouver => null,
             PlacedKind.WetWall => OpeningKind.WetWall,
             _ => null,
         };
         if (kind is null)
         {
-            return item.Kind == PlacedKind.PressureFan ? item.Id : "";
+            return item.Kind is PlacedKind.PressureFan or PlacedKind.UpperFan or PlacedKind.UpperLouver ? item.Id : "";
         }
 
         bool end = item.Face is FaceName.End1 or FaceName.End2;
@@ -61,7 +62,7 @@ internal static class EquipmentSolids
         bool inWall = item.Face is FaceName.Left or FaceName.Right or FaceName.End1 or FaceName.End2;
         switch (item.Kind)
         {
-            case PlacedKind.Fan or PlacedKind.PressureFan or PlacedKind.Louver or PlacedKind.IntakeBox when inWall:
+            case PlacedKind.Fan or PlacedKind.PressureFan or PlacedKind.Louver or PlacedKind.UpperFan or PlacedKind.UpperLouver or PlacedKind.IntakeBox when inWall:
                 bool end = item.Face is FaceName.End1 or FaceName.End2;
                 SolidFrame wall = end
                     ? new SolidFrame(corner, new Point3(0, 1, 0), new Point3(1, 0, 0))
@@ -69,7 +70,7 @@ internal static class EquipmentSolids
                 (double wideM, double deepM) = end ? (size.YM, size.XM) : (size.XM, size.YM);
                 return (wall, item.Kind switch
                 {
-                    PlacedKind.Louver => Louver(wideM, size.ZM, deepM),
+                    PlacedKind.Louver or PlacedKind.UpperLouver => Louver(wideM, size.ZM, deepM),
                     PlacedKind.IntakeBox => Rim(wideM, size.ZM, deepM, 0.03),
                     _ => Fan(wideM, size.ZM, deepM),
                 });

@@ -112,6 +112,7 @@ public sealed class HouseCells
         f.SunAirAboveW *= share;
         f.FanAboveM3PerS *= share;
         f.PositivePressureM3PerS *= share;
+        f.UpperAirM3PerS *= share;
         f.RoofVentM2 *= share;
         f.SideVentM2 *= share;
         f.FogKgPerS *= share;

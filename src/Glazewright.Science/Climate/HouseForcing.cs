@@ -87,6 +87,9 @@ public struct HouseForcing
     /// <summary>Outdoor air blown in by the positive-pressure fan, m³/s.</summary>
     public double PositivePressureM3PerS { get; set; }
 
+    /// <summary>Outdoor air drawn through the space above the curtain by upper fans with inlets of their own, m³/s.</summary>
+    public double UpperAirM3PerS { get; set; }
+
     /// <summary>Open roof vent area, m².</summary>
     public double RoofVentM2 { get; set; }
 

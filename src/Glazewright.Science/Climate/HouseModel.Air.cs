@@ -86,6 +86,11 @@ public sealed partial class HouseModel
             LeakM3PerS = unbalanced > 0.0 ? Math.Sqrt(unbalanced * unbalanced + still * still) - unbalanced : still;
             OutsideBelow += LeakM3PerS * model.belowShare * OutsideDensity;
             OutsideAbove += LeakM3PerS * (1.0 - model.belowShare) * OutsideDensity;
+            if (f.UpperAirM3PerS > 0.0)
+            {
+                OutsideAbove += Clamp(f.UpperAirM3PerS, 0.0, 1e5, 0.0) * OutsideDensity;
+            }
+
             if (f.RoofVentM2 > 0.0 || f.SideVentM2 > 0.0)
             {
                 Vents(in f, model, meanC, differenceK);

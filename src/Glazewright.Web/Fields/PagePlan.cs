@@ -58,7 +58,7 @@ public static class PagePlan
             new("Air", "/houses/{h}/equipment", "exhaust", "fanEnd", "temperatureRise", "shade", "wetWall", "fog", "roofVents", "sideVents", "insectScreen"),
             new("Heat", "/houses/{h}/equipment", "heaters", "benchPipe", "sealedCombustion"),
             new("Curtains", "/houses/{h}/equipment", "curtains", "curtainCloth", "curtainHeight", "secondCurtain"),
-            new("Moving air, and more", "/houses/{h}/equipment", "circulation", "oscillatingFans", "positivePressure", "dehumidifier", "lamps", "co2"),
+            new("Moving air, and more", "/houses/{h}/equipment", "upperFans", "circulation", "oscillatingFans", "positivePressure", "dehumidifier", "lamps", "co2"),
             new("", "/houses/{h}", "airtightness"),
         ], JobSubject.Plant, "duty", "plant", "layout"),
         new("program", "Program", [new("Climate asked for", "/houses/{h}", "schedule"), new("What counts as held", "/held", "temperature", "humidity")], JobSubject.Program, "program"),

@@ -29,6 +29,7 @@ public class EquipmentGuideTests
             Curtain: { Layers: 1, Entry: "curtain-energy-clear" },
             SecondCurtain: { Entry: "curtain-shade-60", OpennessFraction: 0.2, EmissivityFraction: 0.5, Purpose: CurtainPurpose.Shade },
         } && Math.Abs(p.Curtain.HeightM - p.SecondCurtain.HeightM - 0.254) < 1e-9,
+        ["Upper fans"] = p => p.Upper is { Count: 2, Entry: "exhaust-24" },
         ["Circulation fans"] = p => p.Circulation is { Count: 6, Entry: "circulation-20" },
         ["Oscillating fans"] = p => p.Oscillating is { Count: 4 },
         ["Positive pressure"] = p => p.Pressure is { HeldPa: > 0 },

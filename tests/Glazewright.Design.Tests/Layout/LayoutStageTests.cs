@@ -32,7 +32,7 @@ public class LayoutStageTests
     [Fact]
     public void Everything_of_the_plant_has_its_place_inside_or_on_the_house()
     {
-        Job job = DesignDay.With(Modest(), e => e with { Fog = true, LampW = 4000, PositivePressurePa = 3, OscillatingFans = 2 });
+        Job job = DesignDay.With(Modest(), e => e with { Fog = true, LampW = 4000, PositivePressurePa = 3, OscillatingFans = 2, UpperFans = new FixedItem("", 0) });
         LayoutResult layout = Run(job);
         Assert.Equal(4, layout.Placed.Count(p => p.Kind == PlacedKind.Fan));
         foreach (PlacedKind kind in Enum.GetValues<PlacedKind>())

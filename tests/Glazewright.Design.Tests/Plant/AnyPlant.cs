@@ -47,6 +47,7 @@ public class AnyPlant
             Curtains = curtains,
             FogNozzles = nozzles,
             BenchPipeW = count * 1000,
+            UpperFans = count % 2 == 0 ? new FixedItem(fans, count / 2) : null,
         };
 
     private static readonly Gen<(DesignConditions Conditions, double ElevationM, FuelKind Fuel, double LeafArea, double NightC)> AnySite =

@@ -1,5 +1,6 @@
 using CsCheck;
 using Glazewright.Design.Contracts;
+using Glazewright.Design.Plant;
 using Glazewright.Design.Program;
 
 namespace Glazewright.Design.Tests.Program;
@@ -21,7 +22,8 @@ public class InterlockPropertyTests
     [InlineData(true, true)]
     public void No_command_breaks_an_interlock_or_a_least_time(bool wetWall, bool vents)
     {
-        ProgramDocument document = SampleProgram.Document(wetWall, vents);
+        PlantResult plant = SampleProgram.Plant(wetWall, vents) with { Upper = new UpperFanPlant("fan-24", 2, 0.61, 0.8, 1.5, 330, 2.5, "louver-24", 0.61, 12) };
+        ProgramDocument document = ProgramStage.Run(SampleProgram.Input(), plant);
         s_run.Sample(run => Walk(document, run), iter: 400, print: r => $"{r.Length} steps");
     }
 

@@ -28,6 +28,20 @@ public class HouseModelTests
         Assert.InRange(s.AirBelowC, 2.0 - 3.0, 2.0);
     }
 
+    // A drawn shade in the sun: air drawn through the space above it takes its heat away, the crop's air cools far less, and the books close.
+    [Fact]
+    public void Upper_fans_cool_the_space_above_a_drawn_shade()
+    {
+        HouseForcing day = TestHouses.SunnyDay(28, 420) with { CurtainClosedFraction = 1, SunCurtainW = 60_000, LeafAreaIndex = 2 };
+        HouseModel still = new(TestHouses.Glass), drawn = new(TestHouses.Glass);
+        HouseState without = TestHouses.Run(still, day, 1200), with = TestHouses.Run(drawn, day with { UpperAirM3PerS = 4 }, 1200);
+        double above = without.AirAboveC - with.AirAboveC, below = without.AirBelowC - with.AirBelowC;
+        Assert.True(above > 3, $"above cooler by {above}");
+        Assert.InRange(below, 0.05, 0.8 * above);
+        Assert.Equal(0.0, drawn.LastFluxes.HeatResidualW, 1e-4);
+        Assert.True(with.AirAboveC > day.OutsideC);
+    }
+
     [Fact]
     public void Opening_the_curtain_gap_warms_above_and_cools_below_and_moves_both_humidities()
     {

@@ -62,10 +62,28 @@ internal static class EquipmentFields
         double dryerW = f.PowerW("dehumidifier", "0 kW", "200 kW", "0 kW", "Dehumidifier, electric power; it takes out about 2 kg of water for each kWh.");
         int co2Ppm = f.Whole("co2", 0, 1500, 0, "Carbon dioxide to hold by dosing in daylight, ppm; 0 for none.");
         int oscillating = f.Whole("oscillatingFans", 0, 200, 0, "Oscillating fans over the crop; they run with the circulation fans. A finding tells how many the floor needs.");
+        FixedItem? upper = UpperFans(f, context, curtains);
         return new EquipmentChoice(
             exhaust.Word != "none", exhaust.Items, end == FanEnd.End1 ? FaceName.End1 : FaceName.End2, endSource, shade, riseK,
             wet, pad, padWidthM, padHeightM, fog, fogEntry, nozzles, heaters.Word != "none", heaters.Items, pipeW, curtains, cloth, curtainM,
-            circulation.Word != "none", circulation.Items, pressurePa, lampW, pest, porosity, roofVent, sideVent, sealedCombustion, dryerW, co2Ppm, oscillating, second);
+            circulation.Word != "none", circulation.Items, pressurePa, lampW, pest, porosity, roofVent, sideVent, sealedCombustion, dryerW, co2Ppm, oscillating, second)
+        {
+            UpperFans = upper,
+        };
+    }
+
+    private static FixedItem? UpperFans(FieldReader f, HouseContext context, int curtains)
+    {
+        (bool wanted, string entry, int count) = f.Group("upperFans", "Small exhaust fans in the gable, with an inlet of their own, that take away the heat a drawn shade keeps above it.", u => (
+            u.Flag("use", false, "Upper fans are wanted."),
+            FanWord(u, context, "", "Fan: the smallest that the lot's power runs, unless named."),
+            u.Whole("count", 0, 8, 0, "How many; 0 to size them.")));
+        if (wanted && curtains == 0)
+        {
+            f.Add(FaultKind.Contradiction, "upperFans", "upper fans in a house without a curtain: there is no space above one", "curtains 1 or 2, or no upper fans");
+        }
+
+        return wanted ? new FixedItem(entry, count) : null;
     }
 
     // Each fan and heater is an actuator of the house's control program, and that has a limit.
@@ -84,13 +102,19 @@ internal static class EquipmentFields
 
     private static FixedItem Fan(FieldReader f, HouseContext context)
     {
-        FixedItem item = Item(f, [.. context.Catalogue.Fans.Select(e => e.Id)], ProgramStage.MostFans);
-        bool threePhase = context.Catalogue.Fans.FirstOrDefault(e => e.Id == item.Entry) is { Phases: 3 };
+        string entry = FanWord(f, context, null, "Catalogue entry.");
+        return new FixedItem(entry, f.Whole("count", 1, ProgramStage.MostFans, 1, "How many."));
+    }
+
+    private static string FanWord(FieldReader f, HouseContext context, string? fallback, string what)
+    {
+        string entry = f.Word("entry", [.. context.Catalogue.Fans.Select(e => e.Id)], fallback, what);
+        bool threePhase = context.Catalogue.Fans.FirstOrDefault(e => e.Id == entry) is { Phases: 3 };
         if (threePhase && context.Utilities.Phase == Phase.Single && f.IsGiven("entry"))
         {
-            f.Add(FaultKind.Contradiction, "entry", $"{item.Entry} has a three-phase motor, and the lot has single-phase service", "a single-phase fan, or utilities.phase \"three\" when the utility brings it");
+            f.Add(FaultKind.Contradiction, "entry", $"{entry} has a three-phase motor, and the lot has single-phase service", "a single-phase fan, or utilities.phase \"three\" when the utility brings it");
         }
 
-        return item;
+        return entry;
     }
 }

@@ -1,0 +1,54 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Catalogues;
+using Glazewright.Design.Duty;
+using Glazewright.Design.Form;
+using Glazewright.Science.Flow;
+
+namespace Glazewright.Design.Plant;
+
+/// <summary>Upper fans: what a drawn cloth absorbs stays above it and has to go, or it comes down through the cloth.</summary>
+internal static class UpperFans
+{
+    /// <summary>How much warmer than outside the air above the cloth may get, K: our judgement; cloth and films bring about a third of it down.</summary>
+    public const double RiseK = 8;
+
+    private const double HeatJPerKgK = 1006;
+
+    /// <summary>Share of the sun that a cloth turns into heat.</summary>
+    public static double AbsorbedFraction(CurtainPlant cloth) => Math.Max(1 - cloth.SolarTransmittanceFraction - cloth.SolarReflectanceFraction, 0.05);
+
+    /// <summary>Heat that the shell above the cloth loses for each kelvin over outside, W/K.</summary>
+    public static double LossWPerK(BuildingForm form, DutyResult duty, CurtainPlant cloth) => DutyStage.Above(duty.Losses, form, cloth.HeightM);
+
+    /// <summary>Outside air that keeps the space above a drawn cloth within <see cref="RiseK"/> of outside, m³/s.</summary>
+    public static double NeededM3PerS(BuildingForm form, DutyResult duty, CurtainPlant cloth, double densityKgPerM3) =>
+        Math.Max(AbsorbedFraction(cloth) * duty.SolarGainW / RiseK - LossWPerK(form, duty, cloth), 0) / (densityKgPerM3 * HeatJPerKgK);
+
+    /// <summary>The smallest fan that the lot's power runs.</summary>
+    public static FanEntry Smallest(PlantInput input, Catalogue catalogue) => catalogue.Fans
+        .Where(f => f.Phases == 1 || input.Utilities.Phase == Phase.Three)
+        .OrderBy(f => f.DiameterM).ThenBy(f => f.Phases).ThenBy(f => f.Id, StringComparer.Ordinal).First();
+
+    /// <summary>Sizes them, or takes the job's; null where none is wanted or there is no curtain to be above.</summary>
+    public static UpperFanPlant? Of(PlantInput input, BuildingForm form, DutyResult duty, CurtainPlant? cloth, Catalogue catalogue, double densityKgPerM3)
+    {
+        if (input.Equipment.UpperFans is not { } asked || cloth is null)
+        {
+            return null;
+        }
+
+        FanEntry fan = asked.Entry.Length > 0
+            ? Pick.ById(catalogue.Fans, asked.Entry, e => e.Id, $"{input.Pointer}/equipment/upperFans/entry")
+            : Smallest(input, catalogue);
+        // An inlet for each fan, as large as its frame or the next size up.
+        LouverEntry[] bySize = [.. catalogue.Louvers.OrderBy(l => l.SizeM)];
+        LouverEntry inlet = Array.Find(bySize, l => l.SizeM >= fan.DiameterM) ?? bySize[^1];
+        FanCurve curve = Pick.Curve(fan.Points, densityKgPerM3);
+        FanSystem.TryFind(
+            [new FanGroup(curve, 1)], [new AirPath.Louver(inlet.SizeM * inlet.SizeM, inlet.FreeFraction, 90, inlet.DischargeCoefficient)], densityKgPerM3, out var point);
+        double needed = NeededM3PerS(form, duty, cloth, densityKgPerM3);
+        int count = asked.Count > 0 ? asked.Count : Math.Max((int)Math.Ceiling(needed / Math.Max(point.FlowM3PerS, 1e-6) - 1e-9), 1);
+        return new UpperFanPlant(
+            fan.Id, count, fan.DiameterM, fan.FrameM, point.FlowM3PerS, point.PowerW, needed, inlet.Id, inlet.SizeM, inlet.MotorW);
+    }
+}
