@@ -37,12 +37,13 @@ internal static class EnergyAnswer
             said.Big("Water for cooling", waterM3, Unit.WaterCubicMetre, "wet wall with bleed, and fog"),
             said.Big("Stays on when the mains fail", backupW, Unit.ElectricWatt, "running power; starting needs more"),
         ];
+        MonthSeries[] series = [.. source.Houses.Take(3).Select(h => new MonthSeries("house " + h.Form.Id, [.. h.Year.Months.Select(m => m.Cost)]))];
         List<Block> blocks =
         [
             new Block.Figures(figures),
             new Block.Picture(
-                MonthBars.Draw("running-cost", "Running cost by month", "$", [.. source.Houses.Take(3).Select(h => new MonthSeries("house " + h.Form.Id, [.. h.Year.Months.Select(m => m.Cost)]))], null, Said.WidthMm, 50),
-                "Fuel, power and water by month at the tariffs of the job."),
+                MonthBars.Draw("running-cost", "Running cost by month", "$", series, null, Said.WidthMm, 50),
+                "Fuel, power and water by month at the tariffs of the job.") { Numbers = MonthBars.Numbers("$", series, 0) },
             new Block.Paragraph($"Tariffs: {source.Job.Tariffs.FuelShown}{(source.Job.Tariffs.PriceDate.Length > 0 ? ", " + source.Job.Tariffs.PriceDate : ", undated")}. Tariffs change; the range is the spread the job states.", Quiet: true),
         ];
         return new QuestionAnswered("What does it cost to run?", $"{Said.Money(low)} to {Said.Money(high)} a year", sentence, Standing.None, blocks);

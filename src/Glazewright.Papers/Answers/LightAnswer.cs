@@ -54,7 +54,7 @@ internal static class LightAnswer
             new Block.Figures(figures),
             new Block.Picture(
                 MonthBars.Draw("light", "Light by month", "mol/m² a day", series, most > 0 ? (most, "the crop lives on this") : null, Said.WidthMm, 54),
-                "Daily light by month outside and at the crop (mean of each month)."),
+                "Daily light by month outside and at the crop (mean of each month).") { Numbers = MonthBars.Numbers("mol/m² a day", series, 1) },
         ];
         foreach (HouseResults house in houses)
         {

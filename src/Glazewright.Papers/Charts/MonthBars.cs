@@ -13,6 +13,18 @@ public static class MonthBars
 {
     private static readonly string[] Months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
+    /// <summary>The numbers that the chart draws.</summary>
+    /// <param name="unit">Unit of the values, for the heads.</param>
+    /// <param name="series">The series.</param>
+    /// <param name="decimals">Digits after the point.</param>
+    public static Table Numbers(string unit, IReadOnlyList<MonthSeries> series, int decimals)
+    {
+        string form = "#,0." + new string('0', decimals);
+        return new Table(
+            [new Column("Month", 20), .. series.Select(s => new Column($"{s.Name}, {unit}", 30, Along.End))],
+            [.. Months.Select((m, i) => (IReadOnlyList<string>)[m, .. series.Select(s => s.Values[i].ToString(form.TrimEnd('.'), System.Globalization.CultureInfo.InvariantCulture))])]);
+    }
+
     /// <summary>The chart.</summary>
     /// <param name="id">Short name.</param>
     /// <param name="title">What it shows.</param>

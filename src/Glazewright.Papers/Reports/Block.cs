@@ -55,7 +55,11 @@ public abstract record Block
     public sealed record TableOf(Table Table) : Block;
 
     /// <summary>A drawing at its own size, with a caption.</summary>
-    public sealed record Picture(Sheet Drawing, string Caption) : Block;
+    public sealed record Picture(Sheet Drawing, string Caption) : Block
+    {
+        /// <summary>The numbers that it draws, for a page; paper has the picture alone. Null where a table beside it tells them.</summary>
+        public Table? Numbers { get; init; }
+    }
 
     /// <summary>A caution, in a box that cannot be overlooked.</summary>
     public sealed record Caution(string Title, string Text) : Block;

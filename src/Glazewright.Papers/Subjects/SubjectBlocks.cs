@@ -73,6 +73,7 @@ public static class SubjectBlocks
             [
                 .. Air($"air-days-{id}", $"House {id}: the hottest and the wettest design day", [AirStory.Summer(source.Duty, source.Plant), AirStory.WetDay(source.Duty, source.Plant)], units),
                 .. Air($"air-nights-{id}", $"House {id}: the design nights", AirStory.DampNight(source.Duty) is { } damp ? [AirStory.WinterNight(source.Duty), damp] : [AirStory.WinterNight(source.Duty)], units),
+                .. source.Plant.Exhaust is { } exhaust && FanChart.Of(id, exhaust.Choice, source.Duty.Air.Summer.DensityKgPerM3, Design.Catalogues.CatalogueReader.Generic, units, WideMm) is { } fans ? (Block[])[new Block.Heading(2, "Fans against the house"), fans] : [],
                 new Block.Heading(2, "Heat loss on the design night, by face"),
                 new Block.TableOf(LossTables.Paths(source.Duty, new Said(units))),
             ],
@@ -113,6 +114,7 @@ public static class SubjectBlocks
             [
                 .. Answered(PriceAnswer.Of(source)),
                 new Block.Caution("Yours alone", "What follows holds costs and margin. It is on no paper but your own."),
+                Costs(source.Price),
                 new Block.Heading(2, "From direct cost to price"), new Block.TableOf(CsvTable.Of(ContractorCsv.Summary(source.Price))),
                 new Block.Heading(2, "Lines"), new Block.TableOf(CsvTable.Of(ContractorCsv.Lines(source.Price, source.Job.Units))),
             ],
@@ -139,6 +141,23 @@ public static class SubjectBlocks
 
     private static IEnumerable<Block> Answered(QuestionAnswered? answer) =>
         answer is null ? [] : [new Block.Heading(2, answer.Question), new Block.Lead(answer.Short), .. answer.Blocks];
+
+    private static Block.Picture Costs(Design.Price.PriceResult price)
+    {
+        (string Name, double Cost)[] parts =
+        [
+            .. price.Systems.Where(s => s.Cost > 0).OrderByDescending(s => s.Cost).Select(s => (PriceAnswer.Words(s.System), s.Cost)),
+            ("our labour", price.LabourCost), ("overhead", price.Overhead), ("contingency", price.Contingency), ("margin", price.Margin),
+        ];
+        double most = Math.Max(1, parts.Max(p => p.Cost));
+        return new Block.Picture(
+            Charts.LevelBars.Draw("cost-bars", "Where the price goes, $", [.. parts.Select(p => new Charts.LevelBar(p.Name, p.Cost / most, Said.Money(p.Cost)))], WideMm),
+            "Material and subcontract by system, the dearest first, then labour, overhead, contingency and margin.")
+        {
+            Numbers = new Table([new Column("Part", 70), new Column("$", 30, Along.End), new Column("of the direct cost", 30, Along.End)],
+                [.. parts.Select(p => (IReadOnlyList<string>)[p.Name, Said.Money(p.Cost), price.DirectCost > 0 ? FormattableString.Invariant($"{100 * p.Cost / price.DirectCost:0.0} %") : ""])]),
+        };
+    }
 
     private static Block Drawn(Sheet sheet) => new Block.Picture(sheet, sheet.Title + ".");
 }

@@ -44,6 +44,9 @@ export function cut(element, building, share) { rooms.get(element)?.cutAt(buildi
 /** Shows or hides a part of every building (frame, covering, doors, equipment, ground) or the names of equipment. */
 export function part(element, name, isShown) { rooms.get(element)?.showPart(name, isShown); }
 
+/** Lays a light map into a building (four bytes a cell, along fastest, the left wall first) at a height, in place of the one before; an empty name takes it away. */
+export function lay(element, building, columns, rows, colours, length, width, height, words) { rooms.get(element)?.lay(building && { building, columns, rows, colours, length, width, height, words }); }
+
 /** Looks from a named side. */
 export function look(element, from) { const room = rooms.get(element); room?.look(from); room?.draw(); }
 
@@ -115,6 +118,8 @@ function makeRoom(element, renderer, teller) {
     };
 
     room.replace = model => {
+        const kept = map;
+        room.lay(null);
         if (room.model) { scene.remove(room.model); free(room.model); }
         room.model = model;
         model.traverse(node => {
@@ -151,7 +156,7 @@ function makeRoom(element, renderer, teller) {
         nameEquipment(model);
         for (const each of hidden) { room.showPart(each, false); }
         aimSun();
-        room.cutAt(cutBuilding, cutShare);
+        room.lay(kept);
     };
 
     room.putSun = (x, y, z) => { direction.set(x, y, z); aimSun(); room.paint(); };
@@ -175,6 +180,26 @@ function makeRoom(element, renderer, teller) {
             root.traverse(node => { if (node.isMesh) { node.material.clippingPlanes = [knife]; node.material.clipShadows = true; } });
         }
         room.draw();
+    };
+
+    let map = null, laid = null;
+    room.lay = next => {
+        map = next || null;
+        if (laid) { laid.removeFromParent(); laid.geometry.dispose(); laid.material.map.dispose(); laid.material.dispose(); laid = null; }
+        const root = map && room.model ? find(map.building) : null;
+        if (root) {
+            const texture = new THREE.DataTexture(new Uint8Array(map.colours), map.columns, map.rows);
+            texture.colorSpace = THREE.SRGBColorSpace;
+            texture.needsUpdate = true;
+            laid = new THREE.Mesh(new THREE.PlaneGeometry(map.length, map.width), new THREE.MeshBasicMaterial({ map: texture, side: THREE.DoubleSide }));
+            laid.position.set(map.length / 2, map.width / 2, map.height + 0.03);
+            laid.userData.label = map.words;
+            root.add(laid);
+        }
+        // The map is that of the open curtain: cloth over it would tint its colours.
+        room.model?.traverse(node => { if (/curtain/i.test(node.userData.label ?? '')) { node.visible = !laid; } });
+        element.dataset.laid = laid ? map.building : '';
+        room.cutAt(cutBuilding, cutShare);
     };
 
     room.showPart = (name, isShown) => {

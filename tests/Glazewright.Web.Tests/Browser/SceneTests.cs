@@ -37,6 +37,40 @@ public sealed class SceneTests(OpenBrowser browser)
         }
 
         await Assertions.Expect(says).ToContainTextAsync("Touched: ");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task The_light_map_lies_in_the_house_and_follows_the_day()
+    {
+        IPage page = await browser.WindowAsync();
+        await page.OpenAsync("/");
+        await page.BringInAsync();
+        await page.Locator(".pages a[href$='/shape']").ClickAsync();
+        ILocator view = page.Locator("[data-scene][data-laid='A']");
+        await view.WaitForAsync(new() { Timeout = 120_000 });
+        ILocator key = page.Locator("[data-scene-key]");
+        await Assertions.Expect(key).ToContainTextAsync("on a mean day of December");
+        await page.GetByRole(AriaRole.Button, new() { Name = "From above" }).ClickAsync();
+        await page.GetByLabel("covering", new() { Exact = true }).UncheckAsync();
+        await ChangesAsync(view, () => page.Locator("[data-scene-day]").FillAsync("172"));
+        await Assertions.Expect(key).ToContainTextAsync("on a mean day of June");
+        if (Environment.GetEnvironmentVariable("GLAZEWRIGHT_PICTURES") is { } folder)
+        {
+            await page.Locator(".scene").ScreenshotAsync(new() { Path = Path.Combine(folder, "scene-light.png") });
+        }
+
+        await page.GetByLabel("light map", new() { Exact = true }).UncheckAsync();
+        await page.Locator("[data-scene][data-laid='']").WaitForAsync();
+        await Assertions.Expect(key).ToHaveCountAsync(0);
+
+        // The map goes with the model it lay in: an edit takes it away until the light is computed anew.
+        await page.GetByLabel("light map", new() { Exact = true }).CheckAsync();
+        await view.WaitForAsync();
+        await page.PutAsync("/houses/0/width", "30 ft");
+        await page.Locator("[data-scene][data-laid='']").WaitForAsync(new() { Timeout = 30_000 });
+        await view.WaitForAsync(new() { Timeout = 120_000 });
+        await page.Context.CloseAsync();
     }
 
     // The picture of a view differs from what it was before: nothing that merely runs without an error passes.
