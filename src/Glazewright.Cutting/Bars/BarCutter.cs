@@ -106,6 +106,12 @@ public static class BarCutter
         if (setUpCents > 0 && best.TotalCents(reduced, setUpCents) > bound.TotalCents)
         {
             cancel.ThrowIfCancellationRequested();
+            if (IsCheapest(reduced, root, setUpCents, best, bound))
+            {
+                return (best, new CutBound(best.SticksCents(reduced), best.SetUps * setUpCents, BoundMethod.IntegerProgram));
+            }
+
+            cancel.ThrowIfCancellationRequested();
             IEnumerable<Pattern> choice = cheapest.Runs.Select(run => run.Pattern).Concat(inUse).Concat(pool);
             best = SetUpMaster.Improve(reduced, choice, setUpCents, best, bound.TotalCents);
             cancel.ThrowIfCancellationRequested();
@@ -133,6 +139,12 @@ public static class BarCutter
             ? IntegerMaster.Prove(reduced, all, cheapest, root.BoundCents)
             : (cheapest, false);
     }
+
+    /// <summary>Whether the plan at hand can be proved before any search for a cheaper one, which is then spared and would have found none.</summary>
+    private static bool IsCheapest(CutCase reduced, Relaxation root, long setUpCents, Packing best, CutBound bound) =>
+        CandidatePatterns.TryList(reduced, root, best.TotalCents(reduced, setUpCents) - 1 - bound.SetUpsCents, out List<Pattern> all)
+        && all.Count <= SetUpMaster.MostForProof
+        && SetUpMaster.Refutes(reduced, all, setUpCents, best, bound.TotalCents);
 
     /// <summary>With few patterns left, the program with set-up charges over all of them can end: then the total is proved.</summary>
     private static bool CloseSetUpGap(CutCase reduced, Relaxation root, long setUpCents, ref Packing best, CutBound bound)

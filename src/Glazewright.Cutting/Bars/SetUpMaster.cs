@@ -15,6 +15,7 @@ internal static class SetUpMaster
     // In units of the solver's deterministic work, each of the order of a second or two.
     private const double ImproveWork = 0.2;
     private const double ProveWork = 0.4;
+    private const double RefuteWork = 0.25;
     private const int MostColumns = 100;
 
     /// <summary>Looks for the cheapest plan made of every pattern that could be in one.</summary>
@@ -26,6 +27,17 @@ internal static class SetUpMaster
     /// <returns>The best plan, and whether the search proved that none is cheaper.</returns>
     public static (Packing Best, bool IsProved) Prove(CutCase of, IReadOnlyList<Pattern> all, long setUpCents, Packing best, long boundCents) =>
         Solve(of, all, setUpCents, best, boundCents, ProveWork);
+
+    /// <summary>Whether it can be proved at once that no plan is cheaper; the first cheaper plan ends the attempt.</summary>
+    /// <param name="of">The case.</param>
+    /// <param name="all">The full list of patterns a cheaper plan could hold.</param>
+    /// <param name="setUpCents">Charge for each pattern, at least 1.</param>
+    /// <param name="best">Best plan known.</param>
+    /// <param name="boundCents">Bound known so far.</param>
+    /// <returns>True when proved; false says nothing.</returns>
+    /// <remarks>Without the rounding cuts, which cost such small programs more than they save; what is proved does not hang on how.</remarks>
+    public static bool Refutes(CutCase of, IReadOnlyList<Pattern> all, long setUpCents, Packing best, long boundCents) =>
+        Search(Model(of, all, setUpCents, best, boundCents).Model, RefuteWork, " add_mir_cuts:false add_cg_cuts:false stop_after_first_solution:true").Status == CpSolverStatus.Infeasible;
 
     /// <summary>Looks for a plan cheaper than the one known.</summary>
     /// <param name="of">The case.</param>
@@ -39,6 +51,31 @@ internal static class SetUpMaster
 
     private static (Packing Best, bool IsProved) Solve(
         CutCase of, IReadOnlyList<Pattern> columns, long setUpCents, Packing best, long boundCents, double work)
+    {
+        (CpModel model, IntVar[] times) = Model(of, columns, setUpCents, best, boundCents);
+        (CpSolver solver, CpSolverStatus status) = Search(model, work, "");
+        if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
+        {
+            return (best, status == CpSolverStatus.Infeasible);
+        }
+
+        Packing next = new();
+        for (int c = 0; c < columns.Count; c++)
+        {
+            next.Add(columns[c], (int)solver.Value(times[c]));
+        }
+
+        // A stick moved to a cheaper stock may need a set-up of its own: take the better of both.
+        foreach (Packing trimmed in (Packing[])[next.Trimmed(of), next.Trimmed(of, mayMove: false)])
+        {
+            best = trimmed.TotalCents(of, setUpCents) < best.TotalCents(of, setUpCents) ? trimmed : best;
+        }
+
+        return (best, status == CpSolverStatus.Optimal && best.TotalCents(of, setUpCents) <= (long)Math.Round(solver.ObjectiveValue));
+    }
+
+    // Every plan over these patterns that is cheaper than the best one known.
+    private static (CpModel Model, IntVar[] Times) Model(CutCase of, IReadOnlyList<Pattern> columns, long setUpCents, Packing best, long boundCents)
     {
         CpModel model = new();
         List<IntVar> charged = [];
@@ -66,28 +103,15 @@ internal static class SetUpMaster
         LinearExpr total = LinearExpr.WeightedSum(charged, chargeCents);
         model.AddLinearConstraint(total, boundCents, allowedCents);
         model.Minimize(total);
+        return (model, times);
+    }
+
+    private static (CpSolver Solver, CpSolverStatus Status) Search(CpModel model, double work, string more)
+    {
         CpSolver solver = new()
         {
-            StringParameters = FormattableString.Invariant($"catch_sigint_signal:false num_workers:1 random_seed:1 linearization_level:2 max_deterministic_time:{work}"),
+            StringParameters = FormattableString.Invariant($"catch_sigint_signal:false num_workers:1 random_seed:1 linearization_level:2 max_deterministic_time:{work}{more}"),
         };
-        CpSolverStatus status = solver.Solve(model);
-        if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
-        {
-            return (best, status == CpSolverStatus.Infeasible);
-        }
-
-        Packing next = new();
-        for (int c = 0; c < columns.Count; c++)
-        {
-            next.Add(columns[c], (int)solver.Value(times[c]));
-        }
-
-        // A stick moved to a cheaper stock may need a set-up of its own: take the better of both.
-        foreach (Packing trimmed in (Packing[])[next.Trimmed(of), next.Trimmed(of, mayMove: false)])
-        {
-            best = trimmed.TotalCents(of, setUpCents) < best.TotalCents(of, setUpCents) ? trimmed : best;
-        }
-
-        return (best, status == CpSolverStatus.Optimal && best.TotalCents(of, setUpCents) <= (long)Math.Round(solver.ObjectiveValue));
+        return (solver, solver.Solve(model));
     }
 }
