@@ -36,7 +36,10 @@ internal static class PaperPlan
     /// <param name="only">The reader whose set is made, or null for the whole package.</param>
     public static IReadOnlyList<PlannedPaper> Of(PaperSource source, PaperReader? only)
     {
-        IEnumerable<PlannedPaper> all = [.. Reports(source), .. Drawings(source, only), .. Models(source), .. Lists(source), .. Own(source)];
+        // Sheets are drawn for the plan already, as their list must know them all; some reports are composed for it too: side by side.
+        IReadOnlyList<PlannedPaper> reports = [], drawings = [];
+        Parallel.Invoke(new ParallelOptions { TaskScheduler = TaskScheduler.Current }, () => drawings = [.. Drawings(source, only)], () => reports = [.. Reports(source)]);
+        IEnumerable<PlannedPaper> all = [.. reports, .. drawings, .. Models(source), .. Lists(source), .. Own(source)];
         return [.. all.Where(p => only is not { } reader || p.Readers.Contains(reader))];
     }
 

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+
 namespace Glazewright.Papers.Sets;
 
 /// <summary>Makes every file of a job's package, or those of one reader's set.</summary>
@@ -19,7 +21,11 @@ public static class PaperWriter
         ArgumentNullException.ThrowIfNull(source);
         IReadOnlyList<PlannedPaper> planned = PaperPlan.Of(source, only);
         byte[][] contents = new byte[planned.Count][];
-        Parallel.For(0, planned.Count, new ParallelOptions { CancellationToken = cancel, TaskScheduler = TaskScheduler.Current }, i => contents[i] = planned[i].Make());
+        // One at a time: a thread that takes several would hold long reports that another could make.
+        Parallel.ForEach(
+            Partitioner.Create(Enumerable.Range(0, planned.Count), EnumerablePartitionerOptions.NoBuffering),
+            new ParallelOptions { CancellationToken = cancel, TaskScheduler = TaskScheduler.Current },
+            i => contents[i] = planned[i].Make());
         PaperFile[] files = [.. planned.Zip(contents, (p, bytes) => new PaperFile(p.Path, p.Title, p.Readers, bytes))];
         return [new PaperFile("contents.html", "Contents", PaperReaders.All, ContentsPage.Bytes(source, only, files)), .. files];
     }

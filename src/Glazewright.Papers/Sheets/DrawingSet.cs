@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
@@ -48,7 +49,10 @@ public static class DrawingSet
 
         // Sheets know nothing of each other: they are drawn side by side, and lie in their order.
         Sheet[] sheets = new Sheet[plan.Count];
-        Parallel.For(0, sheets.Length, new ParallelOptions { TaskScheduler = TaskScheduler.Current }, i => sheets[i] = plan[i].Draw(numbers[i]));
+        Parallel.ForEach(
+            Partitioner.Create(Enumerable.Range(0, sheets.Length), EnumerablePartitionerOptions.NoBuffering),
+            new ParallelOptions { TaskScheduler = TaskScheduler.Current },
+            i => sheets[i] = plan[i].Draw(numbers[i]));
         DrawnSheet[] drawn = [.. plan.Zip(sheets, (p, s) => new DrawnSheet(s, p.Readers))];
 
         // The list is drawn last, as it must know all the others, and closes the general sheets.
