@@ -43,11 +43,8 @@ internal static class AirBehaviour
         AirPath Louver(double angleDeg) => new AirPath.Louver(Math.Max(fans.LouverGrossM2, 0.01), intake.Louver.FreeFraction, angleDeg, intake.Louver.DischargeCoefficient);
         EqList<FlowAt> byAngle = ((double[])[30, 45, 60, 90]).Select(angle => Point(
             angle, 0, [Louver(angle), .. intake.Dry(0).Where(p => p.Name != "intake louvers").Select(p => p.Path)])).ToEqList();
-        EqList<FlowAt> byWind = ((double[])[0, 5, 10, 15, 20, 25]).Select(mph =>
-        {
-            double windMs = mph * 0.44704;
-            return Point(90, windMs, [.. intake.Wet(0).Select(p => p.Path), new AirPath.Wind(WindAgainstRatio * 0.5 * density * windMs * windMs)]);
-        }).ToEqList();
+        EqList<FlowAt> byWind = Steps.WindsMs(input.Metric).Select(windMs => Point(
+            90, windMs, [.. intake.Wet(0).Select(p => p.Path), new AirPath.Wind(WindAgainstRatio * 0.5 * density * windMs * windMs)])).ToEqList();
         DesignDayRun day = DesignDayAir.Of(outside, duty, fans.All, plant.WetWall?.Choice, plant.Fog?.Choice);
         IReadOnlyList<AirState> stations = day.Run.Stations;
         double wayM = input.Equipment.FanFace is FaceName.End1 or FaceName.End2 ? form.LengthM : form.WidthM;

@@ -16,7 +16,7 @@ public sealed record BehaviourInput(PlantInput Plant, DutyInput Duty);
 public static class BehaviourStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 5;
+    public const int Version = 6;
 
     /// <summary>Works it through.</summary>
     /// <param name="input">What Plant reads of the job.</param>
@@ -36,7 +36,7 @@ public static class BehaviourStage
             AirBehaviour.Exhaust(input, form, duty, plant, layout, catalogue),
             AirBehaviour.Fog(form, duty, plant, layout),
             HeatBehaviour.Mixing(form, duty, plant, catalogue),
-            HeatBehaviour.Curtain(form, duty, plant),
+            HeatBehaviour.Curtain(form, duty, plant, input.Metric),
             HeatBehaviour.Pressure(input, form, duty, plant),
             KindsSized.Of(input, form, duty, plant, catalogue).ToEqList())
         {

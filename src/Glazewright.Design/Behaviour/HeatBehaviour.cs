@@ -35,7 +35,7 @@ internal static class HeatBehaviour
             loopM, turnS, 3 * turnS, night / (AirJPerM3K(duty) * eachWay), Circulation.ThrowDiametersRatio * diameterM, fans.SpacingM, night / catalogue.Pipes[0].OutputWPerM);
     }
 
-    public static CurtainBehaviour? Curtain(BuildingForm form, DutyResult duty, PlantResult plant)
+    public static CurtainBehaviour? Curtain(BuildingForm form, DutyResult duty, PlantResult plant, bool metric = false)
     {
         if (plant.Curtain is not { } cloth)
         {
@@ -78,7 +78,7 @@ internal static class HeatBehaviour
         double stackM = SmallSystems.WidthAtM(form, curtainM) / 12;
         return new CurtainBehaviour(
             duty.HeatLossW > 0 ? 1 - duty.HeatLossDrawnW / duty.HeatLossW : 0,
-            ((double[])[0, 0.1016, 0.3048, 0.6096]).Select(At).ToEqList(),
+            Steps.GapsM(metric).Select(At).ToEqList(),
             outsideC + heatW / duty.LossWPerK,
             stackM,
             stackM / form.WidthM,
@@ -118,10 +118,10 @@ internal static class HeatBehaviour
             ? [new(Share(FaceName.Left), 0.7), new(Share(FaceName.Right), -0.3), new(Share(FaceName.End1, FaceName.End2), EndInWind), new(Share(FaceName.RoofLeft, FaceName.RoofRight), -0.4)]
             : [new(1, 0.7)];
         OpenCrack sweep = new(SmallSystems.ReliefM2, SmallSystems.ReliefCoefficient, EndInWind);
-        EqList<PressureAt> byWind = ((double[])[0, 5, 10, 15, 25]).Select(mph =>
+        EqList<PressureAt> byWind = Steps.WindsMs(input.Metric).Select(windMs =>
         {
-            PressureInWind p = PositivePressure.InWind(fan.FlowM3PerS, leakage, walls, sweep, mph * 0.44704, density);
-            return new PressureAt(mph * 0.44704, p.HousePa, p.LeastOverWallPa, p.UnfilteredM3PerS);
+            PressureInWind p = PositivePressure.InWind(fan.FlowM3PerS, leakage, walls, sweep, windMs, density);
+            return new PressureAt(windMs, p.HousePa, p.LeastOverWallPa, p.UnfilteredM3PerS);
         }).ToEqList();
         double doorPa = Bracketed.Find(
             p => leakage.FlowM3PerS(Math.Max(p, 0)) + Openings.OrificeM3PerS(2, 0.61, Math.Max(p, 0), density) - fan.FlowM3PerS, 0, 500, 1e-6).Argument;

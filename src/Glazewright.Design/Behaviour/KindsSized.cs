@@ -74,11 +74,11 @@ internal static class KindsSized
 
         double planted = form.FloorAreaM2 * input.Schedule.Select(p => p.PlantedFraction).DefaultIfEmpty(0).Max();
         double ppm = plant.Co2?.TargetPpm ?? 1000;
-        double dose = plant.Co2?.DoseKgPerS ?? CarbonDioxide.DoseKgPerS(form.VolumeM3, Math.Clamp(input.AirtightnessPerHour, 0, 100), ppm, CarbonDioxide.OutsidePpm, Math.Min(CarbonDioxide.FullCropUptakeKgPerSM2 * planted, 10));
+        double need = plant.Co2?.DoseKgPerS / OtherKinds.Co2SpareRatio ?? CarbonDioxide.DoseKgPerS(form.VolumeM3, Math.Clamp(input.AirtightnessPerHour, 0, 100), ppm, CarbonDioxide.OutsidePpm, Math.Min(CarbonDioxide.FullCropUptakeKgPerSM2 * planted, 10));
         yield return new KindSized(
             "CO₂ dosing",
             plant.Co2 is not null,
-            Text($"{dose * 3600 / 0.45359237:0.0} lb/h at noon"),
+            Text($"{need * 3600 / 0.45359237:0.0} lb/h taken at noon, by a valve of {OtherKinds.Co2SpareRatio * need * 3600 / 0.45359237:0.0} lb/h"),
             Text($"{ppm:#,0} ppm with vents and fans shut; half an hour of {(plant.Exhaust is { } x ? x.Choice.Wet[0].FlowM3PerS / form.VolumeM3 * 3600 : 2):0} air changes an hour leaves {CarbonDioxide.AfterPpm(ppm, CarbonDioxide.OutsidePpm, Math.Clamp(plant.Exhaust is { } y ? y.Choice.Wet[0].FlowM3PerS / form.VolumeM3 * 3600 : 2, 0, 100), 0.5):0} ppm"),
             "CO₂ suffocates without warning: alarm at 5,000 ppm, off with exhaust, no dosing while people work in a closed house.");
         double litres = plant.Dehumidifier is { } dryer ? dryer.WaterKgPerS * 3600 : duty.NightMoistureKgPerS * 3600;

@@ -17,7 +17,7 @@ internal static class LoadList
 
     public static EqList<ElectricLoad> Of(
         string house,
-        double serviceV,
+        MotorSupply supply,
         List<FanEntry> fans,
         Intake? intake,
         WetWallPlant? wetWall,
@@ -36,20 +36,26 @@ internal static class LoadList
         Catalogue catalogue)
     {
         List<ElectricLoad> loads = [];
-        void Add(string id, string label, int count, double watts, double volts, bool three, double startRatio, bool backup) =>
+        double serviceV = supply.ServiceV;
+        void Add(string id, string label, int count, double watts, double ratedV, bool three, double startRatio, bool backup)
+        {
+            double volts = supply.Volts(ratedV, three), fullLoadA = Pick.FullLoadA(watts, volts, three);
+            loads.Add(new ElectricLoad($"{house}/{id}", label, count, watts, volts, three, fullLoadA, startRatio * fullLoadA, backup));
+        }
+
+        void AddFan(string id, string label, FanEntry fan, int count, bool backup)
+        {
+            double watts = fan.Points.Max(p => p.PowerW), volts = supply.Volts(fan.VoltageV, fan.Phases == 3);
             loads.Add(new ElectricLoad(
-                $"{house}/{id}", label, count, watts, volts, three, Pick.FullLoadA(watts, volts, three),
-                startRatio * Pick.FullLoadA(watts, volts, three), backup));
+                $"{house}/{id}", label, count, watts, volts, fan.Phases == 3, Pick.FullLoadA(watts, volts, fan.Phases == 3), fan.StartA * fan.VoltageV / volts, backup));
+        }
 
         bool first = true;
         foreach (IGrouping<string, FanEntry> group in fans.GroupBy(f => f.Id))
         {
             FanEntry fan = group.First();
-            double watts = fan.Points.Max(p => p.PowerW);
             int count = group.Count();
-            void AddFans(int number, bool backup) => loads.Add(new ElectricLoad(
-                $"{house}/{fan.Id}{(backup ? "-backup" : "")}", fan.Name, number, watts, fan.VoltageV, fan.Phases == 3,
-                Pick.FullLoadA(watts, fan.VoltageV, fan.Phases == 3), fan.StartA, backup));
+            void AddFans(int number, bool backup) => AddFan($"{fan.Id}{(backup ? "-backup" : "")}", fan.Name, fan, number, backup);
             if (first)
             {
                 AddFans(1, true);
@@ -98,10 +104,7 @@ internal static class LoadList
 
         if (upper is not null)
         {
-            FanEntry fan = catalogue.Fans.First(f => f.Id == upper.Entry);
-            double watts = fan.Points.Max(p => p.PowerW);
-            loads.Add(new ElectricLoad(
-                $"{house}/upper-fans", "Upper fans", upper.Count, watts, fan.VoltageV, fan.Phases == 3, Pick.FullLoadA(watts, fan.VoltageV, fan.Phases == 3), fan.StartA, false));
+            AddFan("upper-fans", "Upper fans", catalogue.Fans.First(f => f.Id == upper.Entry), upper.Count, false);
             Add("upper-louvers", "Inlet louvers of the upper fans", upper.Count, upper.InletMotorW, 115, false, 1, false);
         }
 

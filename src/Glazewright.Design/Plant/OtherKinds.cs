@@ -14,7 +14,7 @@ internal static class OtherKinds
     /// <summary>Share of a lamp's light that reaches the crop (common practice).</summary>
     public const double LampUseFraction = 0.85;
 
-    private const double SpareRatio = 1.5; // dosing goes by on and off: half as much again as the steady need
+    internal const double Co2SpareRatio = 1.5; // dosing goes by on and off: half as much again as the steady need
 
     public static DehumidifierPlant? DehumidifierOf(EquipmentChoice e) =>
         e.DehumidifierW > 0 ? new DehumidifierPlant(e.DehumidifierW, e.DehumidifierW * WaterKgPerKwh / 3.6e6) : null;
@@ -29,7 +29,7 @@ internal static class OtherKinds
         double planted = form.FloorAreaM2 * input.Schedule.Select(p => p.PlantedFraction).DefaultIfEmpty(0).Max();
         double need = CarbonDioxide.DoseKgPerS(
             Math.Max(form.VolumeM3, 1), Math.Clamp(input.AirtightnessPerHour, 0, 100), input.Equipment.Co2Ppm, CarbonDioxide.OutsidePpm, Math.Min(CarbonDioxide.FullCropUptakeKgPerSM2 * planted, 10));
-        return new Co2Plant(input.Equipment.Co2Ppm, SpareRatio * need);
+        return new Co2Plant(input.Equipment.Co2Ppm, Co2SpareRatio * need);
     }
 
     public static double LampUmolPerJ(Catalogue catalogue) => catalogue.Lamps.Count > 0 ? catalogue.Lamps[0].EfficacyUmolPerJ * LampUseFraction : 0;

@@ -15,7 +15,7 @@ internal static class PlantFindings
     private const double DesertDepressionK = 10;
 
     public static IEnumerable<Finding> Of(PlantFacts f) =>
-        [.. Air(f), .. Water(f), .. HotDay.Of(f), .. Upper(f), .. PlantSafetyFindings.Heat(f), .. PlantSafetyFindings.Power(f), .. PlantSafetyFindings.Rest(f)];
+        [.. Air(f), .. Water(f), .. HotDay.Of(f), .. Upper(f), .. FanSound.Of(f), .. PlantSafetyFindings.Heat(f), .. PlantSafetyFindings.Power(f), .. PlantSafetyFindings.Rest(f)];
 
     private static IEnumerable<Finding> Air(PlantFacts f)
     {

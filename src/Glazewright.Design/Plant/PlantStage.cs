@@ -53,7 +53,7 @@ public static class PlantStage
             ? new VentPlant(e.RoofVentFraction * form.FloorAreaM2, e.SideVentFraction * form.FloorAreaM2, 180)
             : null;
         EqList<ElectricLoad> loads = LoadList.Of(
-            input.House, input.Utilities.ServiceV, run?.Fans ?? [], intake, wetWall, fog, heat, curtain, second, circulation,
+            input.House, MotorSupply.Of(input.Utilities, input.Metric), run?.Fans ?? [], intake, wetWall, fog, heat, curtain, second, circulation,
             pressure is { } p ? (p.Plant, p.Fans) : null, vents, e.LampW, e.BenchPipeW, e.DehumidifierW, e.OscillatingFans, upper, catalogue);
         var facts = new PlantFacts(
             input, form, duty, catalogue, outside, needed, intake, run, wetWall, fog, fogAsked, heat, curtain, circulation, drag,

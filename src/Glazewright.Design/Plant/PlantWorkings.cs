@@ -15,6 +15,7 @@ internal static class PlantWorkings
     {
         List<Figure> figures = [];
         AirFigures(f, figures);
+        figures.AddRange(FanSound.Figures(f));
         WaterFigures(f, figures);
         HeatFigures(f, figures);
         OtherFigures(f, figures);

@@ -28,13 +28,13 @@ internal static class PowerServices
             {
                 "lamps" => LoadKind.GrowLamps,
                 "control" => LoadKind.Electronics,
-                "louver" or "curtain-drive" or "second-curtain-drive" or "vent-drives" => LoadKind.ShortTimeMotor,
+                "louver" or "upper-louvers" or "curtain-drive" or "second-curtain-drive" or "vent-drives" => LoadKind.ShortTimeMotor,
                 _ => LoadKind.Motor,
             };
         double sizeHp = kind is LoadKind.Motor or LoadKind.ShortTimeMotor ? MotorTable.SizeHp(load.RunningW, load.ThreePhase) ?? 0 : 0;
         double? table = sizeHp > 0 ? MotorTable.FullLoadA(sizeHp, load.VoltageV, load.ThreePhase) : null;
         bool cooling = plant.Exhaust?.Choice.Fans.Any(f => f.Entry == name || f.Entry + "-backup" == name) == true
-            || name is "wet-wall-pump" or "fog-pump" or "louver" or "vent-drives";
+            || name is "wet-wall-pump" or "fog-pump" or "upper-fans" or "upper-louvers" or "louver" or "vent-drives";
         bool heating = plant.Heat?.Choice.Heaters.Any(h => h.Id == load.Id) == true || name == "bench-pipe";
         double currentA = table ?? load.FullLoadA;
         return new LoadLine(

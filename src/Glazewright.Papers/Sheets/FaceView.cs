@@ -80,7 +80,7 @@ internal sealed class FaceView
                 double middle = box.Left + box.Width / 2;
                 yield return new Entity.Polyline([new(middle, box.Top), new(middle, box.Bottom)]) { Role = Role.Beyond, Source = hole.Id };
             }
-            else if (hole.Label.StartsWith("Fan", StringComparison.Ordinal))
+            else if ((hole.Label.StartsWith("Fan", StringComparison.Ordinal) || hole.Label.StartsWith("Upper fan", StringComparison.Ordinal)))
             {
                 yield return new Entity.Arc(new(box.Left + box.Width / 2, box.Top + box.Height / 2), 0.43 * Math.Min(box.Width, box.Height)) { Role = equipment, Source = hole.Id };
             }

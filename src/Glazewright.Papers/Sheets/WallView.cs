@@ -136,7 +136,7 @@ internal static class WallView
             Source = t.Id,
             Pen = pad ? new Pen(0.35, [2, 0.8], Paint.Of(Tone.Water)) : null,
         };
-        if (!t.IsDoor && t.Label.StartsWith("Fan", StringComparison.Ordinal))
+        if (!t.IsDoor && (t.Label.StartsWith("Fan", StringComparison.Ordinal) || t.Label.StartsWith("Upper fan", StringComparison.Ordinal)))
         {
             yield return new Entity.Arc(new(t.UM + t.WidthM / 2, t.VM + t.HeightM / 2), 0.43 * Math.Min(t.WidthM, t.HeightM)) { Role = Role.Equipment, Source = t.Id };
         }
