@@ -153,7 +153,15 @@ internal static class BehaviourChapter
         yield return new Block.Paragraph(
             $"{Whole(x.ChangesPerHour)} air changes an hour with all fans on. The allowed rise is used up after {said.Round(x.FarthestM, Unit.Metre)} at this air speed. "
             + (x.DeadCornerM > 0.5 ? $"Beside the intake's openings air stands or turns back for about {said.Round(x.DeadCornerM, Unit.Metre)}: no young plants there, or spread the openings." : "The intake's openings reach nearly from wall to wall: no dead corner to speak of.")
-            + upper);
+            + upper + Sound(plant, us));
+    }
+
+    private static string Sound(PlantResult plant, bool us)
+    {
+        Figure? Of(string id) => plant.Report.Figures.FirstOrDefault(f => f.Id == $"{plant.House}/plant/{id}");
+        return Of("fan-sound") is { } one && Of("fan-sound-outside") is { } all
+            ? $" The loudest fan makes {Whole(one.Value)} dB(A) at {(us ? "5 ft" : "1.5 m")}, all together some {Whole(all.Value)} dB(A) at {(us ? "50 ft" : "15 m")} in the open."
+            : "";
     }
 
     private static string Hottest(HouseResults house, Said said) => house.Plant.Fog?.Choice.Cooling is { } c
