@@ -84,6 +84,9 @@ internal static class AirBehaviour
         return Math.Min(ReattachRatio * step, end ? form.LengthM : form.WidthM);
     }
 
+    // More than any house's air takes.
+    private const double MostKgPerS = 50;
+
     public static FogBehaviour? Fog(BuildingForm form, DutyResult duty, PlantResult plant, LayoutResult layout)
     {
         if (plant.Fog?.Choice is not { } fog)
@@ -105,7 +108,7 @@ internal static class AirBehaviour
         double cropM = layout.Placed.Where(p => p.Kind == PlacedKind.Bench).Select(p => p.Size.ZM).DefaultIfEmpty(0).Max() + 0.3;
         double acrossM = lines.Where(HungLayout.AtIntake).Sum(l => l.Size.XM + l.Size.YM);
         double lineM = lines.Sum(l => l.Size.XM + l.Size.YM) - acrossM;
-        double room = Science.Air.Fog.RoomKgPerKg(air, DesignDayAir.WaterC) * flow / air.VolumeM3PerKg;
+        double room = FogHold.All(air, Math.Clamp(flow, 0.01, 1e4), duty.Air.Load, MostKgPerS, FogSizing.DampestFraction).WaterKgPerS;
         double stayS = form.VolumeM3 / flow;
         double taken = Math.Min(fog.KgPerS * fog.EvaporatedFraction, room) / fog.KgPerS;
         return new FogBehaviour(

@@ -69,7 +69,7 @@ public sealed record ExhaustBehaviour(
 /// <param name="Lines">Fog lines.</param>
 /// <param name="SpacingM">Nozzle to nozzle on the lines along the house, m; 0 without any there.</param>
 /// <param name="IntakeSpacingM">Nozzle to nozzle on the line across the intake, m; 0 without one.</param>
-/// <param name="RoomKgPerS">Most the design day's air can take before it enters, behind the pad if there is one, kg/s: with all fans on or, with fog that cools, those that run with it.</param>
+/// <param name="RoomKgPerS">Most the design day's air can take on its way through the house until it is saturated, behind the pad if there is one, kg/s: with all fans on or, with fog that cools, those that run with it.</param>
 /// <param name="VentedFraction">Share of the spray that air takes up before the fans draw it out.</param>
 public sealed record FogBehaviour(
     double DropM, double LifeS, double FallM, double DampLifeS, double DampFallM, double HeightM, int Lines, double SpacingM, double IntakeSpacingM, double RoomKgPerS, double VentedFraction);

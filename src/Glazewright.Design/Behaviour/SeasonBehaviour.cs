@@ -87,7 +87,7 @@ internal static class SeasonBehaviour
             var load = new AirLoad(Math.Max(solarW, 0), faces, dryC, planted, cropWm2, leaf, DutyStage.CropSolarFactor, slope);
             Held Run(AirState inlet, double flow, double fogKgPerS = 0)
             {
-                AirRun run = fogKgPerS > 0 ? FogHold.All(inlet, flow, load, fogKgPerS, FogSizing.DampestFraction) : AlongHouse.March(inlet, flow, load);
+                AirRun run = fogKgPerS > 0 ? FogHold.All(inlet, flow, load, fogKgPerS, FogSizing.DampestFraction).Run : AlongHouse.March(inlet, flow, load);
                 double rh = run.Stations.Average(s => s.RelativeHumidityFraction);
                 bool warm = run.HottestC <= wishC + ground.Duty.TemperatureRiseK;
                 return new Held(warm, warm && (humidity <= 0 || Math.Abs(rh - humidity) <= BandFraction));

@@ -11,6 +11,9 @@ internal static class DutyFindings
     // Two degrees on the design night: as much as published and computed design values differ by.
     private const double MostStepM = 300;
 
+    // Polders reach some 7 m below the sea.
+    private const double LowestUsualM = -15;
+
     public static IEnumerable<Finding> Of(DutyFacts f)
     {
         string house = f.Input.House;
@@ -34,6 +37,15 @@ internal static class DutyFindings
             yield return new Finding(
                 "duty/weather-changed", changed.Gravity == WeatherGravity.Warning ? Severity.Near : Severity.Note, house,
                 "Weather file: " + changed.Text, "", new Source.Given("/site/weather"));
+        }
+
+        if (f.Input.ElevationM < LowestUsualM)
+        {
+            yield return new Finding(
+                "duty/below-sea-level", Severity.Near, house,
+                Text($"The place is typed {-f.Input.ElevationM:0} m ({-f.Input.ElevationM / 0.3048:0} ft) below the sea: only a few dry basins lie so low. Air is taken at {f.Result.PressurePa / 1000:0.0} kPa there, denser than at the sea."),
+                "Check the sign of the elevation.",
+                new Source.Given("/site/elevation"));
         }
 
         double stepM = f.Input.ElevationM - f.Weather.Station.ElevationM;

@@ -44,7 +44,7 @@ internal sealed class PriceFigures
         List<Figure> all = [];
         Source bookSource = new Source.Catalogue(book.Name);
         Figure[] parts = [.. systems.Select(s => Keep(Figure.Observe(
-            $"price/system/{Word(s.System)}", $"{s.System}, material and subcontract", Unit.Dollar, s.Cost, "Sum over its lines of quantity times unit cost", [],
+            $"price/system/{Word(s.System)}", $"{Brief.ScopeWords.Headed(s.System)}: material and subcontract", Unit.Dollar, s.Cost, "Sum over its lines of quantity times unit cost", [],
             "Quantities by Takeoff and Cuts", bookSource, confidential: true)))];
         Figure material = Derive("price/material", "Material, subcontract, fees", Unit.Dollar, Term.Total(parts.Select((f, i) => Term.Of(Word(systems[i].System), f))), secret: true);
         Figure hours = Keep(Figure.Observe(

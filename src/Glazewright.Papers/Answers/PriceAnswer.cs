@@ -30,7 +30,7 @@ internal static class PriceAnswer
             figures.Add(new("For each " + area + " of bench", "$" + (said.Of(quote.PricePerBenchM2, Unit.DollarPerSquareMetre) with { Decimals = 0 }).Number, ""));
         }
 
-        string without = Said.Listed(quote.Scope.Where(s => s.By is ScopeBy.Excluded or ScopeBy.Owner or ScopeBy.OtherTrade).Select(s => Words(s.System)));
+        string without = Said.Listed(quote.Scope.Where(s => s.By is ScopeBy.Excluded or ScopeBy.Owner or ScopeBy.OtherTrade).Select(s => ScopeWords.Of(s.System)));
         string sentence = $"{Said.Money(quote.Price)}, give or take: {Said.Money(quote.LowPrice)} to {Said.Money(quote.HighPrice)}.{(without.Length > 0 ? $" Not in it: {without}." : "")}";
         List<Block> blocks = [new Block.Figures(figures)];
         if (quote.Scope.Count > 0)
@@ -50,7 +50,7 @@ internal static class PriceAnswer
     }
 
     /// <summary>Systems with their notes, in one line.</summary>
-    internal static string Systems(IEnumerable<ScopeLine> lines) => string.Join(", ", lines.OrderBy(s => s.System).Select(s => Words(s.System) + (s.Note.Length > 0 ? $" ({s.Note})" : "")));
+    internal static string Systems(IEnumerable<ScopeLine> lines) => string.Join(", ", lines.OrderBy(s => s.System).Select(s => ScopeWords.Of(s.System) + (s.Note.Length > 0 ? $" ({s.Note})" : "")));
 
     internal static string By(ScopeBy by) => by switch
     {
@@ -59,15 +59,5 @@ internal static class PriceAnswer
         ScopeBy.OtherTrade => "By other trades",
         ScopeBy.Excluded => "Not in the job",
         _ => "By us as an allowance, settled later",
-    };
-
-    internal static string Words(ScopeSystem system) => system switch
-    {
-        ScopeSystem.AirAndLamps => "circulation fans, lamps, other air equipment",
-        ScopeSystem.Permits => "permits and engineer",
-        ScopeSystem.Plumbing => "water, drain and gas",
-        ScopeSystem.Electrical => "power wiring",
-        ScopeSystem.Doors => "doors and windows",
-        _ => system.ToString().ToLowerInvariant(),
     };
 }

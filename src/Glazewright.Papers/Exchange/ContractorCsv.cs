@@ -1,3 +1,4 @@
+using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Price;
 
@@ -31,7 +32,7 @@ public static class ContractorCsv
         CsvText csv = new("step", "part", "sum_so_far", "to_compare");
         foreach (SystemCost system in price.Systems)
         {
-            Part($"{system.System}, material and subcontract", system.Cost);
+            Part($"{ScopeWords.Headed(system.System)}: material and subcontract", system.Cost);
         }
 
         Part(FormattableString.Invariant($"own labour, {price.LabourHours:0} h"), price.LabourCost);

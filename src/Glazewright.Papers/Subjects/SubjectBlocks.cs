@@ -1,3 +1,4 @@
+using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Duty;
 using Glazewright.Design.Form;
@@ -146,7 +147,7 @@ public static class SubjectBlocks
     {
         (string Name, double Cost)[] parts =
         [
-            .. price.Systems.Where(s => s.Cost > 0).OrderByDescending(s => s.Cost).Select(s => (PriceAnswer.Words(s.System), s.Cost)),
+            .. price.Systems.Where(s => s.Cost > 0).OrderByDescending(s => s.Cost).Select(s => (ScopeWords.Of(s.System), s.Cost)),
             ("our labour", price.LabourCost), ("overhead", price.Overhead), ("contingency", price.Contingency), ("margin", price.Margin),
         ];
         double most = Math.Max(1, parts.Max(p => p.Cost));

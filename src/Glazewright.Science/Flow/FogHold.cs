@@ -70,13 +70,14 @@ public static class FogHold
     /// <param name="load">What else acts on it.</param>
     /// <param name="waterKgPerS">Water that would evaporate in dry air, kg/s, 0 to 100.</param>
     /// <param name="dampestFraction">Relative humidity up to which it is taken at the intake, 0 to 1.</param>
-    /// <returns>The air on its way, saturated at most.</returns>
+    /// <returns>What the air takes up of it and the air on its way, saturated at most; nothing is held, so nothing counts as reached.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
-    public static AirRun All(AirState inlet, double flowM3PerS, AirLoad load, double waterKgPerS, double dampestFraction)
+    public static FogHeld All(AirState inlet, double flowM3PerS, AirLoad load, double waterKgPerS, double dampestFraction)
     {
         (AirState fogged, double atIntake) = Intake(inlet, flowM3PerS, -60, waterKgPerS, dampestFraction);
-        return AlongHouse.March(
+        AirRun run = AlongHouse.March(
             fogged, flowM3PerS * fogged.VolumeM3PerKg / inlet.VolumeM3PerKg, load with { FogKgPerS = Math.Max(waterKgPerS - atIntake, 0) });
+        return new FogHeld(atIntake, run.FogKgPerS, run, false);
     }
 
     // Air cannot take up a tenth of its own weight: what is beyond it falls whatever the nozzles give.

@@ -152,6 +152,16 @@ public class BehaviourStageTests
         Assert.True(dry.RoomKgPerS > fine.RoomKgPerS && dry.DampFallM > dry.FallM && dry.FallM < 1);
     }
 
+    // What the fog is counted to cool with must fit into the air that is told to take it.
+    [Fact]
+    public void The_air_takes_what_the_hottest_day_counts_on()
+    {
+        Scene s = Run(e => e with { Fog = true, WetWall = false });
+        FogCooling cooling = s.Plant.Fog!.Choice.Cooling!;
+        Assert.True(cooling.WaterKgPerS > 0 && cooling.WaterKgPerS <= s.Result.Fog!.RoomKgPerS);
+        Assert.True(s.Result.Fog.VentedFraction <= s.Plant.Fog.Choice.EvaporatedFraction + 1e-9);
+    }
+
     [Fact]
     public void Wind_and_an_open_door_take_the_pressure_away()
     {

@@ -62,6 +62,17 @@ public class DutyStageTests
         Assert.All(found, f => Assert.Contains(told!, f.What, StringComparison.Ordinal));
     }
 
+    // Polders lie some metres below the sea; hundreds are more often a wrong sign.
+    [Theory]
+    [InlineData(-7, false), InlineData(-200, true)]
+    public void A_place_far_below_the_sea_is_told(double elevationM, bool told)
+    {
+        Job job = TestJobs.OneHouse();
+        DutyResult duty = DesignDay.Duty(job with { Site = job.Site with { ElevationM = elevationM } });
+        Assert.Equal(told, duty.Report.Findings.Any(f => f.Code == "duty/below-sea-level"));
+        Assert.True(duty.PressurePa > 101_325);
+    }
+
     [Fact]
     public void A_colder_site_and_a_warmer_crop_need_more_heat()
     {
