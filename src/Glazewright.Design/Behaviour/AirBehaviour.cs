@@ -54,10 +54,11 @@ internal static class AirBehaviour
             return new AirAt(wayM * q / 4, s.DryBulbC, s.RelativeHumidityFraction);
         }).ToEqList();
         double upper = plant.Curtain is { } cloth ? UpperFans.NeededM3PerS(form, duty, cloth, density) : 0;
-        double smallest = UpperFans.Smallest(input, catalogue).Points[0].FlowM3PerS;
+        PlantInput asked = input with { Equipment = input.Equipment with { UpperFans = new Brief.FixedItem("", 0) } };
+        int upperFans = UpperFans.Of(asked, form, duty, plant.Curtain, catalogue, density)?.Count ?? 0;
         return new ExhaustBehaviour(
             byAngle, byWind, flow / form.VolumeM3 * 3600, along, Farthest(day.Inlet, flow, duty.Air.Load, input.Equipment.TemperatureRiseK) * wayM,
-            DeadCorner(form, input, layout), upper, plant.Curtain is null ? 0 : (int)Math.Ceiling(upper / smallest - 1e-9));
+            DeadCorner(form, input, layout), upper, upperFans);
     }
 
     // A longer house of the same section at the same air: loads grow with length.

@@ -176,7 +176,7 @@ internal static class SeasonBehaviour
             : (SeasonWay.Both, Text($"Both: each alone leaves hours that the two together hold. {counted} {day}"));
     }
 
-    private static string F(double celsius) => Text($"{celsius * 1.8 + 32:0}");
+    private static string F(double celsius) => Text($"{celsius * 1.8 + 32:0.#}");
 
     private static EqList<Figure> Figures(string house, EqList<SeasonMonth> months, double dryFlow, double wetFlow, double effectiveness)
     {

@@ -13,7 +13,7 @@ namespace Glazewright.Design.Choices;
 public static class ChoicesStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>Compares.</summary>
     /// <param name="asked">What Choices reads of the job.</param>
@@ -92,7 +92,7 @@ public static class ChoicesStage
                 yield return (ChoiceKind.Heat, "One heater fewer", e with { HeatersFixed = Added(e.HeatersFixed, large.Entry, -1) });
             }
 
-            yield return (ChoiceKind.Heat, "One heater more: one dead and all is held", e with { HeatersFixed = Added(e.HeatersFixed, large.Entry, 1) });
+            yield return (ChoiceKind.Heat, "One heater more, for when one is dead", e with { HeatersFixed = Added(e.HeatersFixed, large.Entry, 1) });
             double needW = HeatSizing.Reserve * HeatAsked.Of(duty, plant.Pressure).NeedW;
             bool electric = heat.Heaters.All(h => h.Electric);
             List<HeaterEntry> other = [.. catalogue.Heaters.Where(h => electric ? !h.Electric && h.Sealed : h.Electric).OrderBy(h => h.OutputW)];
@@ -172,7 +172,7 @@ public static class ChoicesStage
 
     private static (double HottestC, double HumidityFraction) Hottest(AirState outside, DutyResult duty, PlantResult plant)
     {
-        AirState hottest = DesignDayAir.Of(outside, duty, plant.Exhaust?.Choice.All, plant.WetWall?.Choice, plant.Fog?.Choice).Run.Stations.MaxBy(s => s.DryBulbC)!;
+        AirState hottest = DesignDayAir.Of(outside, duty, plant.Exhaust?.Choice.All, plant.WetWall?.Choice, plant.Fog?.Choice).Run.Stations.Reverse().MaxBy(s => Math.Round(s.DryBulbC, 1))!; // of equally hot places the one nearer the fans: the damper one
         return (hottest.DryBulbC, hottest.RelativeHumidityFraction);
     }
 }

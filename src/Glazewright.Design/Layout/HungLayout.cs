@@ -154,7 +154,7 @@ internal static class HungLayout
 
     private static void Lines(LayoutInput input, BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed)
     {
-        if (plant.Fog is not null)
+        if (plant.Fog is { } fog && fog.Choice.Nozzles > fog.Choice.IntakeNozzles)
         {
             for (int i = 0; i < 2; i++)
             {

@@ -8,7 +8,7 @@ namespace Glazewright.Design.Plant;
 
 /// <summary>What is asked of the fog.</summary>
 /// <param name="HumidityKgPerS">Water that must evaporate to keep a dry sunny day as damp as wished, kg/s.</param>
-/// <param name="Cooling">Fog that cools the hottest design day; null where fans and wet wall hold it alone.</param>
+/// <param name="Cooling">Fog that cools the hottest design day; null where fans and wet wall hold it alone, and without fans.</param>
 internal sealed record FogAsked(double HumidityKgPerS, FogCooling? Cooling)
 {
     public static readonly FogAsked Nothing = new(0, null);
@@ -53,10 +53,15 @@ internal static class FogSizing
     /// </summary>
     private static FogCooling? Cooling(DutyResult duty, AirState outside, ExhaustRun? fans, WetWallPlant? pad, double mostKgPerS)
     {
+        // Without fans nobody knows the air that carries the damp away: then fog is counted to moisten alone.
+        if (fans is null)
+        {
+            return null;
+        }
+
         AirState inlet = DesignDayAir.Inlet(outside, pad);
         double wishC = duty.Air.HottestWishC;
-        (int FansOn, double FlowM3PerS)[] stages = fans is null ? [(0, duty.VentilationM3PerS)]
-            : pad is not null ? [(fans.Fans.Count, fans.Wet[^1].FlowM3PerS)]
+        (int FansOn, double FlowM3PerS)[] stages = pad is not null ? [(fans.Fans.Count, fans.Wet[^1].FlowM3PerS)]
             : [.. fans.Dry.Select(p => (p.FansOn, p.FlowM3PerS))];
         FogCooling? best = null;
         foreach ((int on, double asked) in stages.Reverse())

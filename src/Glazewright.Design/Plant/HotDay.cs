@@ -46,7 +46,7 @@ internal static class HotDay
         if (day.Inlet.DryBulbC <= neverC)
         {
             FlowNeed more = AlongHouse.RequiredFlow(_ => day.Inlet, f.Duty.Air.Load, neverC, Math.Max(0.25 * f.Form.FloorAreaM2, 1));
-            return (more.Reached ? Text($"{Cfm(more.FlowM3PerS)} cfm in place of {Cfm(day.FlowM3PerS)} would hold it with air as cool at the intake; ") : "No flow alone holds it; ")
+            return (more.Reached ? Text($"{Cfm(more.FlowM3PerS)} cfm in place of {Cfm(day.FlowM3PerS)} cfm would hold it at the fan end with air as cool at the intake; ") : "No flow alone holds it; ")
                 + "more shade, or fog behind the intake, brings the fan end nearer.";
         }
 

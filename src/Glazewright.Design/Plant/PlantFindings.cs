@@ -29,10 +29,13 @@ internal static class PlantFindings
         if (all.FlowM3PerS < f.NeededM3PerS)
         {
             (string name, double lossPa) = f.Tightest();
+            bool fogHolds = f.Fog?.Cooling is { Reached: true };
             yield return new Finding(
-                "plant/fans-short", Severity.Miss, $"{house}/fan-1",
+                "plant/fans-short", fogHolds ? Severity.Near : Severity.Miss, $"{house}/fan-1",
                 ExhaustLimit(all.FlowM3PerS, f.NeededM3PerS, f.Input.Equipment.TemperatureRiseK, all.StaticPa, name, lossPa),
-                "Add a fan, or enlarge what takes the pressure.", Practice);
+                fogHolds
+                    ? Text($"With the fog the hottest day is held by {f.Fog!.Cooling!.FansOn} of them; another fan, or a freer path, helps while the fog rests.")
+                    : "Add a fan, or enlarge what takes the pressure.", Practice);
         }
 
         if (f.Run.Beyond)

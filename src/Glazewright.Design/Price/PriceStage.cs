@@ -9,7 +9,7 @@ namespace Glazewright.Design.Price;
 public static class PriceStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 3;
+    public const int Version = 4;
 
     /// <summary>Prices the range.</summary>
     /// <param name="input">Rates, margin, draws, scope.</param>

@@ -97,7 +97,10 @@ internal static class FluidServices
             if (plant.Fog?.Choice is { } fog)
             {
                 double draw = fog.KgPerS / WaterKgPerM3;
-                lines.Add(new WaterLine(id, $"{id}/fog", "Fog, all nozzles on; half of the hot hours", draw, draw * FogOnFraction * HotH * 3600, "filtered to 5 µm, softened or RO, no standing warm lines"));
+                // Fog that cools sprays through the hot hours what its design day takes; fog that moistens pulses.
+                double on = fog.Cooling is { } c && fog.KgPerS * fog.EvaporatedFraction > 0 ? Math.Min(c.WaterKgPerS / (fog.KgPerS * fog.EvaporatedFraction), 1) : FogOnFraction;
+                string how = fog.Cooling is null ? "half of the hot hours" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{100 * on:0} % of the hot hours");
+                lines.Add(new WaterLine(id, $"{id}/fog", $"Fog, all nozzles on; {how}", draw, draw * on * HotH * 3600, "filtered to 5 µm, softened or RO, no standing warm lines"));
             }
 
             ServedHouse house = input.Houses.First(h => h.Id == id);

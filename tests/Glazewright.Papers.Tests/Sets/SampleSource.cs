@@ -277,7 +277,7 @@ internal static class SampleSource
             Choices = new ChoicesResult(
                 id,
                 [new FixedChoice("Fans: 2 × fan-36, 1 × fan-24", "28,200 cfm", "27,300 cfm at 0.125 in. w.g.", -0.03, "3 × fan-36: 29,500 cfm")],
-                [Choice(ChoiceKind.Chosen, "As chosen"), Choice(ChoiceKind.Fans, "One fan fewer of the largest"), Choice(ChoiceKind.Heat, "One heater more: one dead and all is held"), Choice(ChoiceKind.Curtain, "Two curtains")]),
+                [Choice(ChoiceKind.Chosen, "As chosen"), Choice(ChoiceKind.Fans, "One fan fewer of the largest"), Choice(ChoiceKind.Heat, "One heater more, for when one is dead"), Choice(ChoiceKind.Curtain, "Two curtains")]),
             FirstCosts = [new FirstCost(Secrets[1], []), new FirstCost(Secrets[2], []), new FirstCost(Secrets[3], []), new FirstCost(Secrets[0], [])],
         };
 
