@@ -76,6 +76,22 @@ public class FogSizingTests
         Assert.Equal(plant.Exhaust!.Choice.Fans.Count, cooling.Sum(s => s.Settings.Count(x => x.Actuator.Contains("/fan-", StringComparison.Ordinal))));
     }
 
+    // What carries the damp away without fans is not known: nothing is promised of the fog then.
+    [Fact]
+    public void Without_fans_fog_is_not_counted_to_cool() =>
+        Assert.Null(Run(Desert(32, e => e with { Exhaust = false })).Fog!.Choice.Cooling);
+
+    // Two fans short of the rule, but fog holds the day with one: told as near, not as a miss that a fan would mend.
+    [Fact]
+    public void Fans_that_fog_makes_enough_are_no_miss()
+    {
+        PlantResult plant = Run(Desert(32, e => e with { ExhaustFixed = [new FixedItem("exhaust-36", 2)] }));
+        Assert.True(plant.Fog!.Choice.Cooling!.Reached);
+        Finding fans = plant.Report.Findings.Single(f => f.Code == "plant/fans-short");
+        Assert.Equal(Severity.Near, fans.Severity);
+        Assert.DoesNotContain("Add a fan", fans.Mend, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Fog_that_is_not_needed_to_cool_only_moistens()
     {
