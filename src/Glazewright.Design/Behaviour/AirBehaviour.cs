@@ -54,8 +54,7 @@ internal static class AirBehaviour
             return new AirAt(wayM * q / 4, s.DryBulbC, s.RelativeHumidityFraction);
         }).ToEqList();
         double upper = plant.Curtain is { } cloth ? UpperFans.NeededM3PerS(form, duty, cloth, density) : 0;
-        PlantInput asked = input with { Equipment = input.Equipment with { UpperFans = new Brief.FixedItem("", 0) } };
-        int upperFans = UpperFans.Of(asked, form, duty, plant.Curtain, catalogue, density)?.Count ?? 0;
+        int upperFans = UpperFans.Of(UpperFans.ToSize, input, form, duty, plant.Curtain, catalogue, density)?.Count ?? 0;
         return new ExhaustBehaviour(
             byAngle, byWind, flow / form.VolumeM3 * 3600, along, Farthest(day.Inlet, flow, duty.Air.Load, input.Equipment.TemperatureRiseK) * wayM,
             DeadCorner(form, input, layout), upper, upperFans);
@@ -107,7 +106,7 @@ internal static class AirBehaviour
         DropletFate there = Droplet.Fate(dropM, Math.Clamp(damp.DryBulbC - damp.WetBulbC, 0.05, 40), density);
         PlacedItem[] lines = [.. layout.Placed.Where(p => p.Kind == PlacedKind.FogLine)];
         double cropM = layout.Placed.Where(p => p.Kind == PlacedKind.Bench).Select(p => p.Size.ZM).DefaultIfEmpty(0).Max() + 0.3;
-        double acrossM = lines.Where(HungLayout.AtIntake).Sum(l => l.Size.XM + l.Size.YM);
+        double acrossM = lines.Where(l => l.IsFogAtIntake).Sum(l => l.Size.XM + l.Size.YM);
         double lineM = lines.Sum(l => l.Size.XM + l.Size.YM) - acrossM;
         double room = FogHold.All(air, Math.Clamp(flow, 0.01, 1e4), duty.Air.Load, MostKgPerS, FogSizing.DampestFraction).WaterKgPerS;
         double stayS = form.VolumeM3 / flow;

@@ -43,7 +43,7 @@ internal static class SeasonBehaviour
         double effectiveness = Math.Clamp(plant.WetWall?.Choice.Effectiveness ?? DutyStage.AssumedPadEffectiveness, 0, 1);
         double bleed = 1 + (plant.WetWall?.Choice.BleedFraction ?? SupposedBleedFraction);
         AirState summer = duty.Air.Summer;
-        double sprayed = plant.Fog?.Choice.KgPerS ?? 0.5 * Fog.RoomKgPerKg(summer, DesignDayAir.WaterC) * dryFlow / summer.VolumeM3PerKg;
+        double sprayed = plant.Fog?.Choice.KgPerS ?? 0.5 * Fog.RoomKgPerKg(summer, FogHold.WaterC) * dryFlow / summer.VolumeM3PerKg;
         double fogFlow = plant.WetWall is null && plant.Fog?.Choice.Cooling is { FansOn: > 0 } cooling ? Math.Clamp(cooling.FlowM3PerS, 0.01, 1e4) : dryFlow;
         double taken = sprayed * (plant.Fog?.Choice.EvaporatedFraction ?? 1);
         double inward = DutyStage.InwardFraction(form);

@@ -116,7 +116,7 @@ public static class HouseBars
                 yield return new NamedBar(item.Id, ShadeBar.Box(Vector(item.Corner), Vector(item.Size)) with { Cause = ShadeCause.Equipment });
             }
 
-            if (item.Kind is PlacedKind.Fan or PlacedKind.Louver or PlacedKind.UpperFan or PlacedKind.UpperLouver or PlacedKind.WetWall)
+            if (item.CutsCover)
             {
                 // Set in a wall: as thick as its frame at least, and inside the wall's plane.
                 Vector3d size = new(Math.Max(item.Size.XM, InWallM), Math.Max(item.Size.YM, InWallM), Math.Max(item.Size.ZM, InWallM));

@@ -149,9 +149,6 @@ internal static class HungLayout
     private static double OverBench(EqList<Bench> benches, double wantedM) =>
         benches.Select(b => b.OffsetYM + b.WidthM / 2).OrderBy(m => Math.Abs(m - wantedM)).Append(wantedM).First();
 
-    /// <summary>A fog line across the intake, not along the house.</summary>
-    public static bool AtIntake(PlacedItem line) => line.Id.EndsWith("/fog-line-3", StringComparison.Ordinal);
-
     private static void Lines(LayoutInput input, BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed)
     {
         if (plant.Fog is { } fog && fog.Choice.Nozzles > fog.Choice.IntakeNozzles)
@@ -174,7 +171,10 @@ internal static class HungLayout
             placed.Add(new PlacedItem(
                 $"{house.Id}/fog-line-3", PlacedKind.FogLine, "Fog line at the intake",
                 atEnd ? new Point3(atM, 0.5, ceilingM - 0.2) : new Point3(0.5, atM, ceilingM - 0.2),
-                atEnd ? new Point3(0, Math.Max(house.WidthM - 1, 0), 0) : new Point3(Math.Max(house.LengthM - 1, 0), 0, 0), FaceName.Floor));
+                atEnd ? new Point3(0, Math.Max(house.WidthM - 1, 0), 0) : new Point3(Math.Max(house.LengthM - 1, 0), 0, 0), FaceName.Floor)
+            {
+                IsFogAtIntake = true,
+            });
         }
 
         if (plant.LampW > 0)

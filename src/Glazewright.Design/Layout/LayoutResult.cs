@@ -76,4 +76,11 @@ public sealed record LayoutResult(string House, EqList<PlacedItem> Placed, doubl
 /// <param name="Corner">Corner with the least coordinates, house axes, m.</param>
 /// <param name="Size">Size along x, y, z, m.</param>
 /// <param name="Face">Face it sits in, or the floor for things inside.</param>
-public sealed record PlacedItem(string Id, PlacedKind Kind, string Label, Point3 Corner, Point3 Size, FaceName Face);
+public sealed record PlacedItem(string Id, PlacedKind Kind, string Label, Point3 Corner, Point3 Size, FaceName Face)
+{
+    /// <summary>A fog line across the intake, not along the house.</summary>
+    public bool IsFogAtIntake { get; init; }
+
+    /// <summary>Stands in a hole of its wall's covering.</summary>
+    public bool CutsCover => Kind is PlacedKind.Fan or PlacedKind.Louver or PlacedKind.UpperFan or PlacedKind.UpperLouver or PlacedKind.WetWall;
+}

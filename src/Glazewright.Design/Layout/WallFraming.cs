@@ -84,7 +84,7 @@ public static class WallFraming
             .Select(o => Hole(o.Opening.Id, Word(o.Opening.Kind), true, WallPlan.Of(o.Opening), DoorWidthM, DoorHeightM, true));
         bool boxed = layout.Placed.Any(p => p.Face == face && p.Kind == PlacedKind.IntakeBox);
         IEnumerable<WallOpening> equipment = layout.Placed
-            .Where(p => p.Face == face && p.Kind is PlacedKind.Fan or PlacedKind.Louver or PlacedKind.UpperFan or PlacedKind.UpperLouver or PlacedKind.WetWall or PlacedKind.PressureFan)
+            .Where(p => p.Face == face && (p.CutsCover || p.Kind == PlacedKind.PressureFan))
             .Select(p => Hole(
                 p.Id, p.Label, false,
                 end ? new(p.Corner.YM, p.Corner.ZM, p.Size.YM, p.Size.ZM) : new(p.Corner.XM, p.Corner.ZM, p.Size.XM, p.Size.ZM),

@@ -19,9 +19,6 @@ public sealed record DesignDayRun(int FansOn, double FlowM3PerS, AirState Inlet,
 /// <summary>Air of a hot day with a given plant: through the wet wall, then marched through the house while fog evaporates in it.</summary>
 internal static class DesignDayAir
 {
-    /// <summary>Supply water of the fog, °C.</summary>
-    public const double WaterC = 15;
-
     /// <summary>Behind the wet wall where there is one and it does not freeze.</summary>
     public static AirState Inlet(AirState outside, WetWallPlant? pad)
     {

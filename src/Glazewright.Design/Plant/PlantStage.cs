@@ -48,7 +48,7 @@ public static class PlantStage
         (PressurePlant Plant, int Fans, bool Beyond)? pressure =
             e.PositivePressurePa > 0 ? SmallSystems.PressureOf(input, form, catalogue, density) : null;
         HeatPlant? heat = e.Heaters ? HeatSizing.Plant(input, duty, HeatAsked.Of(duty, pressure?.Plant), catalogue) : null;
-        UpperFanPlant? upper = UpperFans.Of(input, form, duty, curtain, catalogue, density);
+        UpperFanPlant? upper = UpperFans.Of(e.UpperFans, input, form, duty, curtain, catalogue, density);
         VentPlant? vents = e.RoofVentFraction > 0 || e.SideVentFraction > 0
             ? new VentPlant(e.RoofVentFraction * form.FloorAreaM2, e.SideVentFraction * form.FloorAreaM2, 180)
             : null;

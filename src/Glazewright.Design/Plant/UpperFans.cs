@@ -12,6 +12,9 @@ internal static class UpperFans
     /// <summary>How much warmer than outside the air above the cloth may get, K: our judgement; cloth and films bring about a third of it down.</summary>
     public const double RiseK = 8;
 
+    /// <summary>Asks for as many of the smallest fan as it takes.</summary>
+    public static FixedItem ToSize { get; } = new("", 0);
+
     private const double HeatJPerKgK = 1006;
 
     /// <summary>Share of the sun that a cloth turns into heat.</summary>
@@ -30,9 +33,9 @@ internal static class UpperFans
         .OrderBy(f => f.DiameterM).ThenBy(f => f.Phases).ThenBy(f => f.Id, StringComparer.Ordinal).First();
 
     /// <summary>Sizes them, or takes the job's; null where none is wanted or there is no curtain to be above.</summary>
-    public static UpperFanPlant? Of(PlantInput input, BuildingForm form, DutyResult duty, CurtainPlant? cloth, Catalogue catalogue, double densityKgPerM3)
+    public static UpperFanPlant? Of(FixedItem? asked, PlantInput input, BuildingForm form, DutyResult duty, CurtainPlant? cloth, Catalogue catalogue, double densityKgPerM3)
     {
-        if (input.Equipment.UpperFans is not { } asked || cloth is null)
+        if (asked is null || cloth is null)
         {
             return null;
         }

@@ -69,8 +69,7 @@ internal static class CoverTakeoff
         {
             double fromM = end ? item.Corner.YM : item.Corner.XM;
             Hole hole = new(item.Id, fromM, fromM + (end ? item.Size.YM : item.Size.XM), item.Corner.ZM, item.Corner.ZM + item.Size.ZM);
-            bool cuts = item.Kind is PlacedKind.Fan or PlacedKind.Louver or PlacedKind.UpperFan or PlacedKind.UpperLouver or PlacedKind.WetWall;
-            if (cuts && item.Face == face.Name && !holes.Exists(hole.Meets))
+            if (item.CutsCover && item.Face == face.Name && !holes.Exists(hole.Meets))
             {
                 holes.Add(hole);
             }

@@ -59,7 +59,7 @@ public static class PlantPlan
         foreach (PlacedItem line in house.Layout.Placed.Where(p => p.Kind == PlacedKind.FogLine))
         {
             bool upright = line.Size.YM > line.Size.XM;
-            double spacing = (line.Label == "Fog line at the intake" ? house.Behaviour.Fog?.IntakeSpacingM : house.Behaviour.Fog?.SpacingM) ?? 0;
+            double spacing = (line.IsFogAtIntake ? house.Behaviour.Fog?.IntakeSpacingM : house.Behaviour.Fog?.SpacingM) ?? 0;
             for (int i = 0; spacing * scale.MmPerM > 1.2 && i * spacing <= Math.Max(line.Size.XM, line.Size.YM); i++)
             {
                 all.Add(new Entity.Arc(At(line.Corner.XM + (upright ? 0 : i * spacing), line.Corner.YM + (upright ? i * spacing : 0)), 0.4 * mm) { Role = Role.Curve, Pen = new Pen(0.25, [], Paint.Of(Tone.Water)), Source = line.Id });
@@ -254,7 +254,7 @@ public static class PlantPlan
             case PlacedKind.Curtain when (item.Id.EndsWith("/second-curtain", StringComparison.Ordinal) ? plant.SecondCurtain : plant.Curtain) is { } c:
                 return string.Create(CultureInfo.InvariantCulture, $"{said.Round(c.AreaM2, Unit.SquareMetre)}, {c.Layers} cloth{(c.Layers > 1 ? "s" : "")}, drawn in {c.TravelS:0} s, drive M {c.DriveW:0} W");
             case PlacedKind.FogLine when plant.Fog?.Choice is { } f:
-                return string.Create(CultureInfo.InvariantCulture, $"{(item.Label == "Fog line at the intake" ? f.IntakeNozzles : f.Nozzles - f.IntakeNozzles)} of {f.Nozzles} nozzles on {count} line{(count > 1 ? "s" : "")}, one pump for all, {f.PumpW:0} W; high pressure injects: hospital at once");
+                return string.Create(CultureInfo.InvariantCulture, $"{(item.IsFogAtIntake ? f.IntakeNozzles : f.Nozzles - f.IntakeNozzles)} of {f.Nozzles} nozzles on {count} line{(count > 1 ? "s" : "")}, one pump for all, {f.PumpW:0} W; high pressure injects: hospital at once");
             case PlacedKind.PressureFan when plant.Pressure is { } p:
                 return $"{Air(p.FlowM3PerS)} filtered, holds {said.Text(p.HeldPa, Unit.Pascal)} in calm air";
             case PlacedKind.LampRow when plant.LampW > 0:

@@ -22,7 +22,8 @@ public sealed record FogHeld(double IntakeKgPerS, double AlongKgPerS, AirRun Run
 public static class FogHold
 {
     private const int Halvings = 20;
-    private const double WaterC = 15;
+    /// <summary>Temperature the water is sprayed at, °C: a well's (common practice).</summary>
+    public const double WaterC = 15;
 
     /// <summary>Least fog that holds the hottest air at a temperature; where none does, the most that the air and the nozzles allow.</summary>
     /// <param name="inlet">Air that enters, −20 to 60 °C.</param>
