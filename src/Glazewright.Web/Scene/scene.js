@@ -9,6 +9,8 @@ const shadowMap = 2048;
 
 /** Starts a view in an element; answers false where the browser draws no three-dimensional pictures. */
 export function begin(element, teller) {
+    end();
+    if (!element) { return false; }
     let renderer;
     try {
         renderer = new THREE.WebGLRenderer({ antialias: true, canvas: element.querySelector('canvas') });
@@ -50,8 +52,15 @@ export function lay(element, building, columns, rows, colours, length, width, he
 /** Looks from a named side. */
 export function look(element, from) { const room = rooms.get(element); room?.look(from); room?.draw(); }
 
-/** Ends a view and gives its memory back. */
-export function end(element) { rooms.get(element)?.end(); rooms.delete(element); }
+/** Ends the views that have left the page and gives their memory back. */
+export function end() {
+    for (const [element, room] of rooms) {
+        if (!element.isConnected) {
+            room.end();
+            rooms.delete(element);
+        }
+    }
+}
 
 function makeRoom(element, renderer, teller) {
     const scene = new THREE.Scene();

@@ -56,6 +56,12 @@ public sealed class OpenBrowser : IAsyncLifetime
 
         _driver?.Dispose();
         await Server.DisposeAsync();
+        lock (Server.Log)
+        {
+            // A mistake of the program closes one window only; the log has its cause.
+            string[] mistakes = [.. Server.Log.Where(l => l.Contains("Unhandled exception", StringComparison.Ordinal))];
+            Assert.True(mistakes.Length == 0, string.Join('\n', mistakes));
+        }
     }
 }
 
