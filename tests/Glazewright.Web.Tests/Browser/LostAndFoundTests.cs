@@ -182,13 +182,13 @@ public sealed class LostAndFoundTests(OpenBrowser browser)
             await page.GetByRole(AriaRole.Button, new() { Name = "Add to schedule" }).ClickAsync();
         }
 
-        // What is folded is unfolded.
-        await page.EvaluateAsync("() => document.querySelectorAll('.inputs details').forEach(d => { d.open = true; })");
+        // What is folded is unfolded, once the field is there; it stays so when a fault in it is mended.
         ILocator field = page.Locator(Field(pointer));
+        await field.WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        await page.EvaluateAsync("() => document.querySelectorAll('.inputs details').forEach(d => { d.open = true; })");
         string before = await field.InputValueAsync();
         foreach (string typed in (string[])["many", "-9999999", "26 ft 3 kg", Jobs.Desk.Example("two-ridge-herb-yard.json")])
         {
-            await page.EvaluateAsync("() => document.querySelectorAll('.inputs details').forEach(d => { d.open = true; })");
             await page.PutAsync(pointer, typed);
             await Assertions.Expect(page.Locator(Field(pointer) + "-fault")).ToContainTextAsync("Right:");
             await Assertions.Expect(page.Locator("#blazor-error-ui")).Not.ToBeVisibleAsync();
