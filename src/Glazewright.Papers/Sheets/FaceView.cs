@@ -45,7 +45,7 @@ internal sealed class FaceView
         [At(uM, vM), At(uM + wideM, vM), At(uM + wideM, vM + highM), At(uM, vM + highM)];
 
     /// <summary>Holes of the face on the drawing.</summary>
-    public IReadOnlyList<(Box Box, WallOpening Hole)> Holes(HouseResults house)
+    public IReadOnlyList<(Box Box, WallOpening Hole)> Holes(HouseLook house)
     {
         IEnumerable<WallOpening> holes = IsRoof
             ? _face.Openings.Select(o => new WallOpening(o.Id, "Roof vent", true, o.Opening.OffsetM, o.Opening.SillM, o.Opening.WidthM, o.Opening.HeightM, o.Opening.WidthM, o.Opening.HeightM, [], true))
@@ -64,7 +64,7 @@ internal sealed class FaceView
         }
     }
 
-    public IEnumerable<Entity> Openings(HouseResults house, Role door, Role equipment)
+    public IEnumerable<Entity> Openings(HouseLook house, Role door, Role equipment)
     {
         foreach ((Box box, WallOpening hole) in Holes(house))
         {

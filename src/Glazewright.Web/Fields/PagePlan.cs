@@ -59,7 +59,7 @@ public static class PagePlan
             new("Heat", "/houses/{h}/equipment", "heaters", "benchPipe", "sealedCombustion"),
             new("Curtains", "/houses/{h}/equipment", "curtains", "curtainCloth", "curtainHeight", "secondCurtain"),
             new("Moving air, and more", "/houses/{h}/equipment", "upperFans", "circulation", "oscillatingFans", "positivePressure", "dehumidifier", "lamps", "co2"),
-            new("", "/houses/{h}", "airtightness"),
+            new("", "/houses/{h}", "openings", "airtightness"),
         ], JobSubject.Plant, "duty", "plant", "layout"),
         new("program", "Program", [new("Climate asked for", "/houses/{h}", "schedule"), new("What counts as held", "/held", "temperature", "humidity")], JobSubject.Program, "program"),
         new("year", "Year", [new("Climate asked for", "/houses/{h}", "schedule"), new("", "/site/weather"), new("What energy costs", "/tariffs", "fuel", "power", "demand", "water")], JobSubject.Year, "year"),

@@ -25,7 +25,7 @@ public sealed class SectionTouchTests(OpenBrowser browser)
         await page.Mouse.MoveAsync(x, y);
         await page.Mouse.DownAsync();
         await page.Mouse.MoveAsync(x - 60, y - 20, new() { Steps = 4 });
-        Assert.NotEqual("", await page.Locator(".preview").GetAttributeAsync("points"));
+        Assert.NotEqual("", await page.Locator(".preview").First.GetAttributeAsync("points"));
         await page.Mouse.UpAsync();
 
         await Assertions.Expect(ridge).Not.ToHaveAttributeAsync("aria-valuenow", before.ToString("0.###", CultureInfo.InvariantCulture));

@@ -1,0 +1,64 @@
+using Glazewright.Web.Fields;
+using Microsoft.Playwright;
+
+namespace Glazewright.Web.Tests.Browser;
+
+/// <summary>Openings and fans on the picture of their wall, by mouse and by keys.</summary>
+[Collection("browser")]
+[Trait("Category", "Slow")]
+public sealed class WallTouchTests(OpenBrowser browser)
+{
+    [Fact]
+    public async Task A_fan_dragged_along_the_end_wall_is_listed_with_the_others_and_one_undo_takes_it_back()
+    {
+        IPage page = await OpenAsync("Climate plant");
+        ILocator fan = page.Locator("[data-thing=fan-1]");
+        string before = (await fan.GetAttributeAsync("aria-valuetext"))!;
+        await fan.ScrollIntoViewIfNeededAsync();
+        LocatorBoundingBoxResult box = (await fan.Locator(".frame").BoundingBoxAsync())!;
+        (float x, float y) = (box.X + box.Width / 2, box.Y + box.Height / 2);
+        await page.Mouse.MoveAsync(x, y);
+        await page.Mouse.DownAsync();
+        await page.Mouse.MoveAsync(x, y - 24, new() { Steps = 4 });
+        Assert.Equal(5, (await page.Locator(".picture .touchable .preview").Last.GetAttributeAsync("points"))!.Split(' ').Length);
+        await page.Mouse.UpAsync();
+        await Assertions.Expect(fan).Not.ToHaveAttributeAsync("aria-valuetext", before, new() { Timeout = 20_000 });
+        await Assertions.Expect(page.Locator("#" + FieldMap.ElementId("/houses/0/openings") + " > summary .count")).ToHaveTextAsync("7", new() { Timeout = 20_000 });
+        await page.Locator("[data-undo]").ClickAsync();
+        await Assertions.Expect(fan).ToHaveAttributeAsync("aria-valuetext", before, new() { Timeout = 20_000 });
+        await Assertions.Expect(page.Locator("#" + FieldMap.ElementId("/houses/0/openings") + " > summary .count")).ToHaveTextAsync("3", new() { Timeout = 20_000 });
+    }
+
+    [Fact]
+    public async Task Arrow_keys_move_a_door_by_the_inch_the_way_they_point()
+    {
+        IPage page = await OpenAsync("Shape & sun");
+        await page.Locator("[data-wall]").SelectOptionAsync("Left");
+        ILocator door = page.Locator("[data-thing=door-2]");
+        await door.FocusAsync();
+        await page.Keyboard.PressAsync("ArrowLeft");
+        await Assertions.Expect(door).ToHaveAttributeAsync("aria-valuetext", "97'-11\" from end 1, 0\" above the floor", new() { Timeout = 20_000 });
+        await page.AnsweredAsync();
+        await page.Keyboard.PressAsync("Shift+ArrowLeft");
+        await Assertions.Expect(door).ToHaveAttributeAsync("aria-valuetext", "96'-11\" from end 1, 0\" above the floor", new() { Timeout = 20_000 });
+
+        // End 1 is seen from outside: its start, the left wall, lies to the right.
+        await page.Locator("[data-wall]").SelectOptionAsync("End1");
+        ILocator entrance = page.Locator("[data-thing=door-1]");
+        await entrance.FocusAsync();
+        await page.AnsweredAsync();
+        await page.Keyboard.PressAsync("ArrowRight");
+        await Assertions.Expect(entrance).ToHaveAttributeAsync("aria-valuetext", "1'-11\" from the left wall, 0\" above the floor", new() { Timeout = 20_000 });
+    }
+
+    private async Task<IPage> OpenAsync(string title)
+    {
+        IPage page = await browser.WindowAsync();
+        await page.OpenAsync("/");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Open a copy of Two-Ridge Herb Yard" }).ClickAsync();
+        await page.Locator(".pages a", new() { HasText = title }).ClickAsync();
+        await page.Locator("[data-wall]").WaitForAsync(new() { Timeout = 60_000 });
+        await page.Locator("svg[aria-label^='Openings of the wall'][data-ready]").WaitForAsync();
+        return page;
+    }
+}
