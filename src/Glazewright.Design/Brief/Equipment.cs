@@ -77,6 +77,9 @@ public sealed record EquipmentChoice(
     /// <summary>Upper fans for the space above the curtain; null for none. An empty entry is chosen, a count of 0 sized.</summary>
     public FixedItem? UpperFans { get; init; }
 
+    /// <summary>What the job describes and switches off, in words.</summary>
+    public EqList<string> SwitchedOff { get; init; } = [];
+
     /// <summary>Cloths of the first curtain that move together.</summary>
     public int Layers => SecondCurtain is null ? Curtains : 1;
 

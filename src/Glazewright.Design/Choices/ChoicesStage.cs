@@ -13,7 +13,7 @@ namespace Glazewright.Design.Choices;
 public static class ChoicesStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 2;
+    public const int Version = 3;
 
     /// <summary>Compares.</summary>
     /// <param name="asked">What Choices reads of the job.</param>

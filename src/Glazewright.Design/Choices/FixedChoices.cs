@@ -43,7 +43,7 @@ internal static class FixedChoices
             yield return new FixedChoice(
                 Text($"{fog.Choice.Nozzles} fog nozzles"),
                 Text($"{Gph(fog.Choice.KgPerS * fog.Choice.EvaporatedFraction / Math.Max(1 + fog.Margin, 0.01))} gal/h evaporated"),
-                Text($"{Gph(fog.Choice.KgPerS * fog.Choice.EvaporatedFraction)} gal/h"),
+                Text($"{Gph(fog.Choice.KgPerS * fog.Choice.EvaporatedFraction)} gal/h{(fog.Choice.Cooling is { } hot && hot.WaterKgPerS < 0.99 * fog.Choice.KgPerS * fog.Choice.EvaporatedFraction ? Text($", of which the hottest day's air takes up {Gph(hot.WaterKgPerS)}") : "")}"),
                 fog.Margin,
                 ours.Fog is { } x ? Text($"{x.Choice.Nozzles} nozzles") : "none");
         }

@@ -39,6 +39,9 @@ public enum Unit
     /// <summary>Air or vapour pressure, Pa.</summary>
     Pascal,
 
+    /// <summary>Pressure of water in a line, Pa.</summary>
+    LinePressure,
+
     /// <summary>Load on an area, Pa.</summary>
     AreaLoad,
 

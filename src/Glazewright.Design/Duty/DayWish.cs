@@ -44,7 +44,7 @@ internal static class DayWish
             double sprayedKgPerS = Math.Max(dryKgPerS * water - cropKgPerS, 0);
             yield return new Finding(
                 "duty/damp-day-wish", Severity.Near, f.Input.House,
-                DutyFindings.Text($"{wished} in the design sun: {gainW / 1000:0} kW have to leave with the air, which takes {DutyFindings.Cfm(dryKgPerS * f.Outside.VolumeM3PerKg)} cfm, and keeping that air so damp takes {sprayedKgPerS * 951:0} gal/h of fog beside what the crop gives off. With the fans off and nothing open or drawn the house would head for {closedC * 1.8 + 32:0} °F ({closedC:0} °C), at whatever humidity; floor, curtain and the day's end stop it sooner (see the year's hottest hours)."),
+                DutyFindings.Text($"{wished} in the design sun: {DutyFindings.Heat(gainW)} have to leave with the air, which takes {DutyFindings.Cfm(dryKgPerS * f.Outside.VolumeM3PerKg)} cfm, and keeping that air so damp takes {sprayedKgPerS * 951:0} gal/h of fog beside what the crop gives off. With the fans off and nothing open or drawn the house would head for {closedC * 1.8 + 32:0} °F ({closedC:0} °C), at whatever humidity; floor, curtain and the day's end stop it sooner (see the year's hottest hours)."),
                 "Let humidity give way while the sun is high, shade more, or size fog for it.",
                 new Source.FirstPrinciples("heat and moisture balance of the whole house"));
         }

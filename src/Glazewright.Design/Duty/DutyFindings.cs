@@ -58,6 +58,15 @@ internal static class DutyFindings
                 new Source.Standard("ISO 2533:1975 standard atmosphere", "6.5 K a kilometre", Source.Mark.FromMemory));
         }
 
+        if (r.Conditions.Evaporation04C < r.Conditions.CoincidentWetBulbC - 0.1)
+        {
+            yield return new Finding(
+                "duty/wet-bulbs-out-of-order", Severity.Miss, house,
+                Text($"The 0.4 % wet bulb of {C(r.Conditions.Evaporation04C)} is lower than {C(r.Conditions.CoincidentWetBulbC)}, the mean wet bulb of the hottest hours: no place has that, so the wettest day is judged too dry."),
+                "Type both wet bulbs of one place and period.",
+                r.Conditions.Source);
+        }
+
         if (r.Conditions.CoincidentWetBulbC < f.Outside.WetBulbC - 0.1)
         {
             yield return new Finding(
@@ -76,8 +85,8 @@ internal static class DutyFindings
                 "duty/ventilation-methods-differ", Severity.Note, house,
                 Text($"The factor rule asks for {Cfm(r.VentilationRuleM3PerS)} cfm, the energy balance for {Cfm(r.VentilationBalanceM3PerS)} cfm. ")
                     + (balance
-                        ? Text($"The balance is higher: {f.Load.SolarW / f.Form.FloorAreaM2:0} W of sun a square metre of floor heat the air and the crop turns only {Share(f.Run.CropLatentW, f.Load.SolarW)} of it into vapour; the rule takes off about 190 W/m².")
-                        : Text($"The rule is higher: it takes off about 190 W a square metre, while here {(f.Load.SolarW - f.Run.CropLatentW) / f.Form.FloorAreaM2:0} are left after the crop has turned {Share(f.Run.CropLatentW, f.Load.SolarW)} of the sun into vapour, or the short run sets the rule.")),
+                        ? Text($"The balance is higher: {OnFloor(f.Load.SolarW / f.Form.FloorAreaM2)} of sun on the floor heat the air and the crop turns only {Share(f.Run.CropLatentW, f.Load.SolarW)} of it into vapour; the rule takes off about {OnFloor(190)}.")
+                        : Text($"The rule is higher: it takes off about {OnFloor(190)}, while here {OnFloor((f.Load.SolarW - f.Run.CropLatentW) / f.Form.FloorAreaM2)} are left after the crop has turned {Share(f.Run.CropLatentW, f.Load.SolarW)} of the sun into vapour, or the short run sets the rule.")),
                 "The larger one is used.",
                 new Source.CommonPractice("both methods side by side"));
         }
@@ -141,6 +150,12 @@ internal static class DutyFindings
             $"Fans at {there}, in the lee, unless a neighbour, a door or the crop stands against it; or hoods, and fans chosen with that wind (the climate plant's papers have the table).",
             new Source.CommonPractice("exhaust fans go to the lee end"));
     }
+
+    /// <summary>Heat in the trade's unit, SI behind it.</summary>
+    public static string Heat(double powerW) => Text($"{powerW / 293.07107:0.0} kBtu/h ({powerW / 1000:0.0} kW)");
+
+    /// <summary>Sun or heat on an area, both ways.</summary>
+    public static string OnFloor(double wm2) => Text($"{wm2:0} W/m² ({wm2 * 0.09290304:0.0} W/ft²)");
 
     internal static string C(double valueC) => Text($"{valueC * 1.8 + 32:0} °F ({valueC:0.0} °C)");
 

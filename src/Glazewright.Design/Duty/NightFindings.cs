@@ -19,7 +19,7 @@ internal static class NightFindings
         {
             yield return new Finding(
                 "duty/night-sky", Severity.Near, f.Input.House,
-                DutyFindings.Text($"By the trade's U values the house loses {practiceW / 1000:0.0} kW on the design night, curtain open; in a wind of {skies.WindMs * 2.23694:0} mph {windyW / 1000:0.0}, under a clear calm sky {clearW / 1000:0.0}: {100 * (mostW / practiceW - 1):0} % more, where heaters have 10 % in reserve."),
+                DutyFindings.Text($"By the trade's U values the house loses {DutyFindings.Heat(practiceW)} on the design night, curtain open; in a wind of {skies.WindMs * 2.23694:0} mph {DutyFindings.Heat(windyW)}, under a clear calm sky {DutyFindings.Heat(clearW)}: {100 * (mostW / practiceW - 1):0} % more, where heaters have 10 % in reserve."),
                 "Draw the curtain on such nights, tighten the house, or take the larger number for the heaters.",
                 new Source.FirstPrinciples("night balance of each outer face; air changes by wind and stack"));
         }

@@ -14,8 +14,16 @@ internal static class PlantFindings
     /// <summary>Wet-bulb depression from which air without wet wall or fog is told, K: our judgement.</summary>
     private const double DesertDepressionK = 10;
 
+    /// <summary>Fog that sprays so many times what is asked is told: our judgement.</summary>
+    private const double MostOversizedFactor = 2;
+
     public static IEnumerable<Finding> Of(PlantFacts f) =>
-        [.. Air(f), .. Water(f), .. HotDay.Of(f), .. Upper(f), .. FanSound.Of(f), .. PlantSafetyFindings.Heat(f), .. PlantSafetyFindings.Power(f), .. PlantSafetyFindings.Rest(f)];
+        [.. SwitchedOff(f), .. Air(f), .. Water(f), .. HotDay.Of(f), .. Upper(f), .. FanSound.Of(f), .. PlantSafetyFindings.Heat(f), .. PlantSafetyFindings.Power(f), .. PlantSafetyFindings.Rest(f)];
+
+    private static IEnumerable<Finding> SwitchedOff(PlantFacts f) => f.Input.Equipment.SwitchedOff.Select(what => new Finding(
+        "plant/switched-off", Severity.Note, f.Input.House,
+        $"The job describes {what} and switches it off: nothing of it is counted, drawn or priced.",
+        "Set use to true, or leave the description out.", new Source.Given($"{f.Input.Pointer}/equipment")));
 
     private static IEnumerable<Finding> Air(PlantFacts f)
     {
@@ -160,6 +168,16 @@ internal static class PlantFindings
                 yield return new Finding(
                     "plant/fog-short", Severity.Miss, $"{house}/fog", FogLimit(fog.KgPerS * fog.EvaporatedFraction, f.FogAsked),
                     "More nozzles, or less ventilation while fogging.", Practice);
+            }
+
+            double mostKgPerS = Math.Max(f.FogAsked.NeedKgPerS, 1e-9);
+            if (f.Input.Equipment.FogNozzles > 0 && fog.KgPerS * fog.EvaporatedFraction > MostOversizedFactor * mostKgPerS)
+            {
+                yield return new Finding(
+                    "plant/fog-large", Severity.Near, $"{house}/fog",
+                    Text($"{fog.Nozzles:N0} nozzles spray {Gph(fog.KgPerS)} gal/h at a time; the most the design days' air takes up is {Gph(f.FogAsked.NeedKgPerS)} gal/h. The rest can only fall on crop and floor: the fog will run in short pulses, and pump, tube and water are bought for more."),
+                    Text($"{Math.Max(Math.Ceiling(fog.Nozzles * f.FogAsked.NeedKgPerS / (fog.KgPerS * fog.EvaporatedFraction) - 1e-9), 1):N0} nozzles serve, or several groups with a valve each."),
+                    Practice);
             }
 
             bool high = fog.PressurePa > 2e6;

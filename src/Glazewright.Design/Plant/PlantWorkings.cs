@@ -136,7 +136,7 @@ internal static class PlantWorkings
             figures.Add(Figure.Derive(
                 $"{house}/plant/fog-pump", "Fog pump", Unit.ElectricWatt,
                 Term.Of("water", "Fog, all nozzles on", fog.KgPerS, Unit.KilogramPerSecond, Balance) / 998.0
-                    * Term.Of("pressure", "Line pressure", fog.PressurePa, Unit.Pascal, new Source.Catalogue(fog.Entry))
+                    * Term.Of("pressure", "Line pressure", fog.PressurePa, Unit.LinePressure, new Source.Catalogue(fog.Entry))
                     / Term.Of("efficiency", "Pump efficiency", f.Catalogue.Fogs.First(e => e.Id == fog.Entry).PumpEfficiency, Unit.Fraction, new Source.Catalogue(fog.Entry)),
                 Balance));
         }

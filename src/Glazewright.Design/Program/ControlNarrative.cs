@@ -37,7 +37,7 @@ public static class ControlNarrative
             ]),
             new("Hard-wired, outside this program", [
                 "High-limit thermostat and flame safeguard of each heater; fuel valve; CO alarm.",
-                "Low-water cut-off of boiler, wet-wall sump and fog pump; relief and bleed-down of the fog line.",
+                .. WaterSafety(d),
                 "Fan guards, disconnect in sight of each motor, emergency stops, hand-off-auto switches.",
                 "Independent low and high thermostat with its own battery and dialler; wind switch of vents.",
                 "This program is not a safety function. It must pass commissioning with all of these in place.",
@@ -111,7 +111,7 @@ public static class ControlNarrative
         lines.AddRange((d.Background ?? []).Select(b => Say($"{b.Actuator} runs unless {(b.RestsWith.Count == 0 ? "told otherwise" : string.Join(" or ", b.RestsWith) + " is asked for")}{(b.RestsAboveWindMs > 0 ? Say($", or wind above {say.Speed(b.RestsAboveWindMs)}") : string.Empty)}.")));
         if (d.ColdAir is { } cold)
         {
-            lines.Add(Say($"In cold air: the cooling threshold rises by up to {say.Difference(cold.RaiseK, 1)} as the outside air goes from {say.Difference(cold.FromK, 0)} to {say.Difference(cold.FullK, 0)} below the target; beyond that only {cold.StagesWhenCold} cooling stage; no water on the wet wall below {say.Temperature(cold.NoWaterBelowC, 0)} outside."));
+            lines.Add(Say($"In cold air: the cooling threshold rises by up to {say.Difference(cold.RaiseK, 1)} as the outside air goes from {say.Difference(cold.FromK, 0)} to {say.Difference(cold.FullK, 0)} below the target; beyond that only {cold.StagesWhenCold} cooling stage{(Has(d, ActuatorKind.WetWallPump) ? Say($"; no water on the wet wall below {say.Temperature(cold.NoWaterBelowC, 0)} outside") : string.Empty)}."));
         }
 
         return lines.Count == 0 ? ["None."] : lines.ToEqList();
@@ -142,6 +142,18 @@ public static class ControlNarrative
         }
 
         return lines.Count == 0 ? ["Nothing."] : lines.ToEqList();
+    }
+
+    private static bool Has(ProgramDocument d, ActuatorKind kind) => d.Actuators.Any(a => a.Kind == kind);
+
+    // Of the water systems the house has; a boiler may be another trade's, so it is named where a pipe is.
+    private static IEnumerable<string> WaterSafety(ProgramDocument d)
+    {
+        string[] cut = [.. Has(d, ActuatorKind.BenchPipe) ? (string[])["boiler"] : [], .. Has(d, ActuatorKind.WetWallPump) ? (string[])["wet-wall sump"] : [], .. Has(d, ActuatorKind.Fog) ? (string[])["fog pump"] : []];
+        if (cut.Length > 0)
+        {
+            yield return $"Low-water cut-off of {(cut.Length == 1 ? cut[0] : string.Join(", ", cut[..^1]) + " and " + cut[^1])}{(Has(d, ActuatorKind.Fog) ? "; relief and bleed-down of the fog line" : string.Empty)}.";
+        }
     }
 
     private static string Motor(Actuator a) => a.TravelS > 0

@@ -144,7 +144,7 @@ internal static class ServicesWorkings
         {
             findings.Add(new Finding(
                 "services/drain", input.Utilities.DrainTo.Length == 0 ? Severity.Near : Severity.Note, "",
-                Text($"About {drainDayM3 / GallonM3:N0} gal a day run off in the worst case (bleed, run-through of irrigation, an emptied sump){(input.Utilities.DrainTo.Length > 0 ? Text($", to: {input.Utilities.DrainTo}") : "; the job does not say where to")}."),
+                Text($"About {drainDayM3 / GallonM3:N0} gal a day run off in the worst case ({(r.Drains.Any(d => d.Id.EndsWith("/sump-dump", StringComparison.Ordinal)) ? "bleed, run-through of irrigation, an emptied sump" : "run-through of irrigation, condensate and wash water")}){(input.Utilities.DrainTo.Length > 0 ? Text($", to: {input.Utilities.DrainTo}") : "; the job does not say where to")}."),
                 input.Utilities.DrainTo.Length == 0 ? "Ask the authority where salty and fertilised water may go." : "", Practice));
         }
     }

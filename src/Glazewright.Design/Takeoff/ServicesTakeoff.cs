@@ -67,7 +67,7 @@ internal static class ServicesTakeoff
         {
             book.Add(ScopeSystem.Plumbing, "plumbing/main", "Water main, valves, drain-down", house.LengthM, "m", house.Id);
             book.Add(ScopeSystem.Plumbing, "plumbing/bib", "Hose bib with vacuum breaker", Math.Ceiling((house.LengthM / TakeoffRules.HoseBibM) - 1e-9), "each", house.Id);
-            book.Add(ScopeSystem.Plumbing, "plumbing/drain", "Floor drain line to sump", house.LengthM, "m", house.Id);
+            book.Add(ScopeSystem.Plumbing, "plumbing/drain", "Floor drain line to where it may go", house.LengthM, "m", house.Id);
         }
 
         foreach (TakeoffHouse house in input.Houses)

@@ -64,8 +64,8 @@ internal static class YearWorkings
         Observe("highest", "Hottest minute inside while something grows", Unit.Celsius, r.Extremes.HighestC);
         Observe("outside-at-lowest", "Outside air in the coldest minute", Unit.Celsius, r.Extremes.OutsideAtLowestC);
         Observe("outside-at-highest", "Outside air in the hottest minute", Unit.Celsius, r.Extremes.OutsideAtHighestC);
-        Observe("transpired", "Water the crop gave to the air", Unit.Kilogram, r.TranspiredKg);
-        Observe("condensed", "Water condensed on covering and curtain", Unit.Kilogram, r.CondensedKg);
+        Observe("transpired", "Water the crop gave to the air", Unit.WaterCubicMetre, r.TranspiredKg / 1000);
+        Observe("condensed", "Water condensed on covering and curtain", Unit.WaterCubicMetre, r.CondensedKg / 1000);
         Figure sunMol = Observe("sun-light", "Sunlight absorbed at the crop's plane, mol/m² a day, mean of the year", Unit.None, Days(r, m => m.SunMolPerM2Day));
         Observe("sun-light-darkest", "The same in its darkest month, mol/m² a day", Unit.None, r.Months.Min(m => m.SunMolPerM2Day));
         if (plant.LampW > 0)

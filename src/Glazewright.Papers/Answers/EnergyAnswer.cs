@@ -34,7 +34,7 @@ internal static class EnergyAnswer
             said.Big("Heat in the fuel burnt", years.Sum(y => y.FuelJ), Unit.Joule),
             said.Big("Electric energy", years.Sum(y => y.PowerJ), Unit.ElectricJoule),
             said.Big("Sum of the houses' peak demands", years.Sum(y => y.PeakPowerW), Unit.ElectricWatt, "quarter hour each"),
-            said.Big("Water for cooling", waterM3, Unit.WaterCubicMetre, "wet wall with bleed, and fog"),
+            said.Big("Water for cooling", waterM3, Unit.WaterCubicMetre, Wet(source)),
             said.Big("Stays on when the mains fail", backupW, Unit.ElectricWatt, "running power; starting needs more"),
         ];
         MonthSeries[] series = [.. source.Houses.Take(3).Select(h => new MonthSeries("house " + h.Form.Id, [.. h.Year.Months.Select(m => m.Cost)]))];
@@ -47,5 +47,11 @@ internal static class EnergyAnswer
             new Block.Paragraph($"Tariffs: {source.Job.Tariffs.FuelShown}{(source.Job.Tariffs.PriceDate.Length > 0 ? ", " + source.Job.Tariffs.PriceDate : ", undated")}. Tariffs change; the range is the spread the job states.", Quiet: true),
         ];
         return new QuestionAnswered("What does it cost to run?", $"{Said.Money(low)} to {Said.Money(high)} a year", sentence, Standing.None, blocks);
+    }
+
+    private static string Wet(PaperSource source)
+    {
+        bool pad = source.Houses.Any(h => h.Plant.WetWall is not null), fog = source.Houses.Any(h => h.Plant.Fog is not null);
+        return pad && fog ? "wet wall with bleed, and fog" : pad ? "wet wall with bleed" : fog ? "fog" : "no wet wall, no fog";
     }
 }

@@ -1,5 +1,6 @@
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Plant;
+using Glazewright.Design.Year;
 using Glazewright.Papers.Reports;
 using Glazewright.Papers.Sets;
 
@@ -23,7 +24,7 @@ internal static class PlantAnswers
         List<Block> blocks = [];
         List<BigFigure> figures =
         [
-            said.Big("Air moved, all fans on", all.FlowM3PerS, Unit.CubicMetrePerSecond, $"asked for by the design day: {said.Round(house.Duty.VentilationM3PerS, Unit.CubicMetrePerSecond)}", Of(answer)),
+            said.Big("Air moved, all fans on", all.FlowM3PerS, Unit.CubicMetrePerSecond, $"asked for by the design day: {said.Round(house.Duty.VentilationM3PerS, Unit.CubicMetrePerSecond)}, by the {(house.Duty.VentilationRuleM3PerS >= house.Duty.VentilationBalanceM3PerS ? "trade's factor rule, the larger of two ways" : "balance of heat and moisture, the larger of two ways")}", Of(answer)),
             said.Big("Air speed through the house", exhaust.HouseSpeedMs, Unit.MetrePerSecond, "the speed a plant feels, not that at the fan face"),
         ];
         if (house.Plant.WetWall is Answer<WetWallPlant> pad)
@@ -56,7 +57,24 @@ internal static class PlantAnswers
             blocks.Add(new Block.Paragraph("Design day: " + hot.What));
         }
 
-        return new QuestionAnswered($"How is house {house.Form.Id} cooled?", $"{fans} fans, {said.Round(all.FlowM3PerS, Unit.CubicMetrePerSecond)}{(house.Plant.WetWall is null ? "" : ", wet wall")}{(house.Plant.Fog is null ? "" : ", fog")}", sentence, standing, blocks);
+        if (house.Plant.Upper is { } upper)
+        {
+            blocks.Add(new Block.Paragraph($"Upper fans: {upper.Count} move {said.Round(upper.FlowM3PerS, Unit.CubicMetrePerSecond)} through the space above the drawn curtain."));
+        }
+
+        // A plant sized for its design day is no promise: the year's run says what it holds.
+        HeldCounters held = house.Year.Held;
+        double warmFraction = held.TotalH > 0 ? held.TooWarmH / held.TotalH : 0;
+        figures.Add(new BigFigure("Hours too warm all the same", Said.Hours(held.TooWarmH), "h", "in the simulated year", Said.Share(1 - warmFraction)));
+        blocks[0] = new Block.Figures(figures);
+        standing = Said.Worst([standing, Said.Share(1 - warmFraction)]);
+        if (held.TooWarmH >= 0.5)
+        {
+            sentence += $" In the simulated year it is too warm in {Said.Hours(held.TooWarmH)} of {Said.Hours(held.TotalH)} hours all the same.";
+        }
+
+        string wet = (house.Plant.WetWall is null ? "" : ", wet wall") + (house.Plant.Fog is { } line ? $", {line.Choice.Nozzles} fog nozzles" : "") + (house.Plant.Upper is { Count: var above } ? $", {above} upper fan{(above == 1 ? "" : "s")}" : "");
+        return new QuestionAnswered($"How is house {house.Form.Id} cooled?", $"{fans} fans, {said.Round(all.FlowM3PerS, Unit.CubicMetrePerSecond)}{wet}", sentence, standing, blocks);
     }
 
     public static QuestionAnswered Heat(PaperSource source, HouseResults house)
@@ -89,7 +107,7 @@ internal static class PlantAnswers
         [
             said.Big("Heat loss on the design night", house.Duty.HeatLossW, Unit.Watt, $"{outside} outside, {said.Round(nightC, Unit.Celsius)} inside, curtain open"),
             said.Big("Heaters give", outputW, Unit.Watt, "", Of(answer)),
-            said.Big(heat.Heaters.Count > 1 ? "One heater out holds" : "The only heater out holds", heat.OneOutHoldsOpenC, Unit.Celsius, $"{(house.Plant.Curtain is null ? "" : "curtain open; ")}at the same outside temperature, no wind allowance", heat.OneOutHoldsOpenC < 2 ? Standing.Miss : heat.OneOutHoldsOpenC < nightC - 1 ? Standing.Near : Standing.Held, decimals: 0),
+            said.BigFloor(heat.Heaters.Count > 1 ? "One heater out holds" : "The only heater out holds", heat.OneOutHoldsOpenC, Unit.Celsius, $"{(house.Plant.Curtain is null ? "" : "curtain open; ")}at the same outside temperature, no wind allowance", heat.OneOutHoldsOpenC < 2 ? Standing.Miss : heat.OneOutHoldsOpenC < nightC - 1 ? Standing.Near : Standing.Held),
             said.Big("Frost-safe loss at the coldest night of an average year", house.Duty.FrostLossW, Unit.Watt, said.Round(house.Duty.Conditions.ExtremeMinC, Unit.Celsius) + " outside, just above freezing inside", outputW >= house.Duty.FrostLossW ? Standing.Held : Standing.Miss),
         ];
         List<Block> blocks = [new Block.Figures(figures)];

@@ -40,6 +40,14 @@ internal sealed class Said(UnitSystem units)
         return new BigFigure(label, shown.Number, shown.Unit, limit, standing);
     }
 
+    /// <summary>A big figure that is held, in whole units shown, never said higher than it is.</summary>
+    public BigFigure BigFloor(string label, double value, Unit unit, string limit, Standing standing)
+    {
+        Shown shown = Of(value, unit);
+        shown = shown with { Value = Math.Floor(shown.Value + 1e-6), Decimals = 0 };
+        return new BigFigure(label, shown.Number, shown.Unit, limit, standing);
+    }
+
     public static string Money(double amount) => "$" + Math.Round(amount).ToString("#,0", CultureInfo.InvariantCulture);
 
     public static string Hours(double hours) => hours.ToString("#,0", CultureInfo.InvariantCulture);

@@ -26,7 +26,7 @@ internal static class AirChapter
         AirWay wettest = AirStory.WetDay(duty, house.Plant);
         AirState exhaust = summer.Steps[^1].States[^1];
         yield return new Block.Heading(2, "The hottest and the wettest day on the chart");
-        yield return new Block.Lead($"Outside {said.Text(duty.Air.Summer.DryBulbC, Unit.Celsius)}, in at {said.Text(summer.Steps[^1].States[0].DryBulbC, Unit.Celsius)}, out at {said.Text(exhaust.DryBulbC, Unit.Celsius)} and {Said.Percent(exhaust.RelativeHumidityFraction)} % relative humidity, with {said.Round(summer.FlowM3PerS, Unit.CubicMetrePerSecond)} moving.");
+        yield return new Block.Lead($"Outside {said.Text(duty.Air.Summer.DryBulbC, Unit.Celsius)}, in at {said.Text(summer.Steps[^1].States[0].DryBulbC, Unit.Celsius)}, out at {said.Text(exhaust.DryBulbC, Unit.Celsius)} and {Said.Percent(exhaust.RelativeHumidityFraction)} % relative humidity, with {said.Round(summer.FlowM3PerS, Unit.CubicMetrePerSecond)} {(house.Plant.Exhaust is null ? "supposed to move: what the design day asks for, and the house has no exhaust fans" : "moving")}.");
         yield return new Block.Picture(
             PsychrometricChart.Draw($"air-summer-{id}", $"House {id}: air on the hottest and on the wettest design day", [summer, wettest], units, Said.WidthMm, 96),
             "Solid top line: saturation. Dashed: relative humidity. Dotted: wet bulb, one line for each temperature on the axis.");
@@ -36,7 +36,7 @@ internal static class AirChapter
         yield return new Block.Paragraph("The wettest day has the hottest day's sun: cautious. It shows the least that a wet wall or fog can do here.", Quiet: true);
         yield return new Block.Heading(2, "Ventilation, two ways");
         yield return new Block.TableOf(LossTables.Ventilation(duty, house.Form.FloorAreaM2, said));
-        yield return new Block.Paragraph(LossTables.WhyTheyDiffer(duty));
+        yield return new Block.Paragraph(LossTables.WhyTheyDiffer(duty, said));
         yield return new Block.Heading(2, "Heat loss on the design night, by face");
         yield return new Block.TableOf(LossTables.Paths(duty, said));
         yield return new Block.Paragraph(LossTables.Skies(duty, said), Quiet: true);

@@ -39,7 +39,7 @@ internal static class BehaviourChapter
 
         if (b.Season is { } season)
         {
-            foreach (Block block in SeasonChapter.Of(season, said))
+            foreach (Block block in SeasonChapter.Of(season, house, said))
             {
                 yield return block;
             }
@@ -126,7 +126,7 @@ internal static class BehaviourChapter
         int rows = Math.Max(x.ByAngle.Count, x.ByWind.Count);
         yield return new Block.TableOf(new Table(
             [
-                new Column("Louvers open", 26), new Column("Air, pad off", 30, Along.End), new Column("Static", 28, Along.End),
+                new Column("Louvers open", 26), new Column(plant.WetWall is null ? "Air" : "Air, pad off", 30, Along.End), new Column("Static", 28, Along.End),
                 new Column("Wind on the fan wall", 32, Along.End), new Column("Air, design day", 28, Along.End), new Column("Static", 28, Along.End),
             ],
             [
@@ -165,7 +165,7 @@ internal static class BehaviourChapter
     }
 
     private static string Hottest(HouseResults house, Said said) => house.Plant.Fog?.Choice.Cooling is { } c
-        ? $" On the hottest design day {(c.FansOn > 0 ? $"{Whole(c.FansOn)} of {Whole(house.Plant.Exhaust?.Choice.Fans.Count ?? 0)} fans and " : "")}{said.Text(c.WaterKgPerS, Unit.KilogramPerSecond)} of fog{(c.IntakeFraction > 0.005 ? $", {Said.Percent(c.IntakeFraction)} % of it at the intake," : "")} {(c.WaterKgPerS > 0 ? "bring" : "leave")} the hottest air to {said.Text(c.HottestC, Unit.Celsius)} and {Said.Percent(c.DampestFraction)} % relative humidity{(c.Reached ? "" : $", not at the {said.Text(c.WishC, Unit.Celsius)} wished")}; more fans would draw in more hot air."
+        ? $" On the hottest design day {(c.FansOn > 0 ? $"{Whole(c.FansOn)} of {Whole(house.Plant.Exhaust?.Choice.Fans.Count ?? 0)} fans and " : "")}{said.Text(c.WaterKgPerS, Unit.KilogramPerSecond)} of fog{(c.IntakeFraction > 0.005 ? $", {Said.Percent(c.IntakeFraction)} % of it at the intake," : "")} {(c.WaterKgPerS > 0 ? "bring" : "leave")} the hottest air to {said.Text(c.HottestC, Unit.Celsius)} and {Said.Percent(c.DampestFraction)} % relative humidity{(c.Reached ? "" : $", not at the {said.Text(c.WishC, Unit.Celsius)} wished")}{(c.FansOn > 0 && c.FansOn < (house.Plant.Exhaust?.Choice.Fans.Count ?? 0) ? "; more fans would draw in more hot air" : "")}."
         : house.Plant.Exhaust is null ? " Without exhaust fans the fog is counted to moisten alone: what it cools hangs on wind and warmth."
         : " Fans and wet wall hold the hottest design day alone: the fog is there to moisten.";
 

@@ -55,7 +55,7 @@ internal static class LossTables
         string Flow(double m3PerS) => $"{said.Round(m3PerS, Unit.CubicMetrePerSecond)} ({AirScale.Number(m3PerS / floorM2 / 0.00508, 1)} cfm/ft²)";
     }
 
-    public static string WhyTheyDiffer(DutyResult duty)
+    public static string WhyTheyDiffer(DutyResult duty, Said said)
     {
         VentilationCompared v = duty.Air.Ventilation;
         double apart = v.BalanceWPerM2 - v.RuleWPerM2;
@@ -64,6 +64,6 @@ internal static class LossTables
             : " Here the rule is at its base of 8 cfm/ft²: its own factors, light above all, would ask for less.";
         return Math.Abs(apart) < 0.1 * v.RuleWPerM2
             ? "Both methods take off nearly the same heat." + distance
-            : FormattableString.Invariant($"The balance takes off {Math.Abs(apart):0} W/m² {(apart > 0 ? "more" : "less")} than the rule. The rule stands for 190 W/m² at 7 F° whatever the covering, the crop and the walls; the balance counts this house's own sun, what floor and benches store, what the crop turns into vapour at the air's own humidity, and what passes the faces.") + distance + " The larger flow is used.";
+            : $"The balance takes off {said.Text(Math.Abs(apart), Unit.WattPerSquareMetre)} {(apart > 0 ? "more" : "less")} than the rule. The rule stands for {said.Text(190, Unit.WattPerSquareMetre)} at {said.Text(7 / 1.8, Unit.Kelvin)} whatever the covering, the crop and the walls; the balance counts this house's own sun, what floor and benches store, what the crop turns into vapour at the air's own humidity, and what passes the faces." + distance + " The larger flow is used.";
     }
 }

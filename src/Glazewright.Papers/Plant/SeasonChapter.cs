@@ -5,6 +5,7 @@ using Glazewright.Papers.Answers;
 using Glazewright.Papers.Charts;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Reports;
+using Glazewright.Papers.Sets;
 
 namespace Glazewright.Papers.Plant;
 
@@ -13,7 +14,7 @@ internal static class SeasonChapter
 {
     private static readonly string[] Months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
-    public static IEnumerable<Block> Of(SeasonResult season, Said said)
+    public static IEnumerable<Block> Of(SeasonResult season, HouseResults house, Said said)
     {
         yield return new Block.Heading(2, "Wet wall, fog, both or neither");
         yield return new Block.Paragraph(season.Reason);
@@ -40,6 +41,29 @@ internal static class SeasonChapter
             ]));
         yield return new Block.Paragraph(
             $"Hours held in temperature; in brackets those held within ten points of the wished humidity too. The wet wall is {(season.PadInHouse ? "the house's" : "a supposed one of 80 % effectiveness")}, the fog {(season.FogInHouse ? "the house's" : "a supposed one that fills half of what the design day's air can take")}. Water runs only in hours that fans alone do not hold. A typical year, shade drawn.", Quiet: true);
+        yield return new Block.Paragraph(AgainstYear(season, house));
+    }
+
+    // Two counts of one year that do not ask the same: a reader who finds both must be told which to go by.
+    private static string AgainstYear(SeasonResult season, HouseResults house)
+    {
+        WayHeld Sum(Func<SeasonMonth, WayHeld> way) => new(season.Months.Sum(m => way(m).HeldH), 0, 0);
+        (string name, WayHeld own) = (season.PadInHouse, season.FogInHouse) switch
+        {
+            (true, true) => ("fans, wet wall and fog", Sum(m => m.Both)),
+            (true, false) => ("fans and wet wall", Sum(m => m.Pad)),
+            (false, true) => ("fans and fog", Sum(m => m.Fog)),
+            _ => ("fans", Sum(m => m.Fans)),
+        };
+        double asked = season.Months.Sum(m => m.AskedH);
+        string other = season.Advice switch
+        {
+            SeasonWay.Pad when !season.PadInHouse => " The count advises a wet wall, which this house has not.",
+            SeasonWay.Fog when !season.FogInHouse => " The count advises fog, which this house has not.",
+            SeasonWay.Both when !(season.PadInHouse && season.FogInHouse) => " The count advises wet wall and fog, and this house has not both.",
+            _ => "",
+        };
+        return $"This count and the simulated year ask different things. Here each hour stands still with everything on, and the air at the fans may be the allowed rise above the wish: by that measure this house's {name} leave {Whole(Math.Max(asked - own.HeldH, 0))} of {Whole(asked)} hours. The year runs the control program minute by minute on the mean air of the house, with its stores of heat, its stages and its humidity ceiling, against the wish and its band: there it is too warm in {Whole(house.Year.Held.TooWarmH)} h.{other} The count ranks ways of cooling by water and hours; what is promised is the year's run. Before changing the way, change it in the job and run the year: the order can turn.";
     }
 
     private static double[] Missed(SeasonResult season, Func<SeasonMonth, WayHeld> way) => [.. season.Months.Select(m => Math.Max(m.AskedH - way(m).HeldH, 0))];

@@ -32,9 +32,9 @@ internal static class ServicesChapter
             "By licensed trades",
             "First sizes to price from. Electric, gas and plumbing design and work are by licensed trades under the codes adopted locally. Wet location: GFCI, corrosion-proof boxes, a disconnect in sight of each motor, lock-out. A generator only behind a transfer switch: back-feed kills line crews. Carbon monoxide alarm wherever fuel is burnt.");
         yield return new Block.Heading(2, "Electric load list");
-        yield return new Block.TableOf(Loads(services));
+        yield return new Block.TableOf(Loads(services, us));
         yield return new Block.Paragraph(
-            "Amperes each, for sizing conductors: by the motor table for standard sizes (NEC 430.248 and 430.250, read at second hand; sizes marked hp), else running power over voltage, power factor 0.8 and √3 on three phases. Circuit: 1.25 × that. Size from the power drawn × 0.68 efficiency ÷ 1.15 service factor. The nameplate of what is bought rules.",
+            "Amperes each, for sizing conductors: by the motor table for standard sizes (NEC 430.248 and 430.250, read at second hand; rows with a motor size), else running power over voltage, power factor 0.8 and √3 on three phases. Circuit: 1.25 × that. Size from the power drawn × 0.68 efficiency ÷ 1.15 service factor. The nameplate of what is bought rules.",
             Quiet: true);
         if (services.Power is { } power)
         {
@@ -103,15 +103,15 @@ internal static class ServicesChapter
         return "The range asks " + Said.Listed(parts) + ".";
     }
 
-    private static Table Loads(ServicesResult services) => new(
+    private static Table Loads(ServicesResult services, bool us) => new(
         [
-            new Column("House", 16), new Column("Load", 49), new Column("No.", 10, Along.End), new Column("W each", 16, Along.End), new Column("Motor hp", 14, Along.End), new Column("V, phases", 18, Along.End),
+            new Column("House", 16), new Column("Load", 49), new Column("No.", 10, Along.End), new Column("W each", 16, Along.End), new Column(us ? "Motor hp" : "Motor kW", 14, Along.End), new Column("V, phases", 18, Along.End),
             new Column("A each", 14, Along.End), new Column("Start A", 14, Along.End), new Column("Season", 21),
         ],
         [
             .. services.Electric.Select(l => (IReadOnlyList<string>)
             [
-                l.House, l.Label + (l.Backup ? " (backup)" : ""), Whole(l.Count), Whole(l.RunningW), Hp(l.MotorHp),
+                l.House, l.Label + (l.Backup ? " (backup)" : ""), Whole(l.Count), Whole(l.RunningW), us ? Hp(l.MotorHp) : l.MotorHp > 0 ? (0.7457 * l.MotorHp).ToString("0.##", CultureInfo.InvariantCulture) : "–",
                 $"{Whole(l.VoltageV)}, {(l.ThreePhase ? "3" : "1")}", One(l.CurrentA), One(l.StartA), ServicesCsv.Season(l.Season),
             ]),
         ]);
@@ -121,7 +121,7 @@ internal static class ServicesChapter
         [
             ["Connected", $"{One(p.ConnectedW / 1000)} kW"],
             ["Demand while cooling / while heating", $"{One(p.SummerVa / 1000)} / {One(p.WinterVa / 1000)} kVA"],
-            ["Current the service must carry", $"{Whole(p.DemandA)} A at {Whole(lot.ServiceV)} V, {(lot.Phase == Phase.Three ? "three-phase" : "single-phase")}"],
+            ["Current the service must carry, mean of the legs", $"{Whole(p.DemandA)} A at {Whole(lot.ServiceV)} V, {(lot.Phase == Phase.Three ? "three-phase" : "single-phase")}"],
             ["Smallest standard service / the lot has", $"{(p.ServiceA > 0 ? Whole(p.ServiceA) : "more than 1,200")} / {(p.HasA > 0 ? Whole(p.HasA) : "not said")} A"],
             ["Voltage drop over the run to the pole", $"{One(100 * p.DropFraction)} %"],
             ["Backup list running", $"{One(p.BackupW / 1000)} kW, {One(p.BackupVa / 1000)} kVA"],

@@ -14,7 +14,7 @@ public static partial class SiWords
 {
     private const string Number = @"[±−-]?\d[\d,]*(?:\.\d+)?";
     private const string UsUnit = @"(?:°F|F°|lb|psf|psi|W/ft²|ft²|ft|in|cfm|gpm|mph|kBtu/h|Btu/h|gal)";
-    private const string SiUnit = @"(?:°C|K|kN|N|kPa|Pa|m²|m³|mm|cm|m|kW|W|km/h|m/s|L|kg)(?:/\w+)?";
+    private const string SiUnit = @"(?:°C|K|kN|N|kPa|Pa|W/m²|m²|m³|mm|cm|m|kW|W|km/h|m/s|L|kg)(?:/\w+)?";
 
     // What a size in inches can stand before.
     private const string Sized =

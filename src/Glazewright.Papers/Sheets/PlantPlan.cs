@@ -231,6 +231,12 @@ public static class PlantPlan
         PlantResult plant = house.Plant;
         string Air(double m3PerS) => said.Round(m3PerS, Unit.CubicMetrePerSecond);
         string Power(double powerW) => string.Create(CultureInfo.InvariantCulture, $"{powerW:0} W");
+        string Span<T>(IReadOnlyCollection<T> items, Func<T, double> lengthM)
+        {
+            (string least, string most) = (said.Text(items.Min(lengthM), Unit.Metre), said.Text(items.Max(lengthM), Unit.Metre));
+            return least == most ? least : $"{least} to {most}";
+        }
+
         switch (item.Kind)
         {
             case PlacedKind.Fan when plant.Exhaust?.Choice is { } e && e.Dry.Count > 0:
@@ -246,7 +252,8 @@ public static class PlantPlan
             case PlacedKind.Heater when plant.Heat?.Choice is { } h && h.Heaters.FirstOrDefault(u => u.Id == item.Id) is { } unit:
                 return $"{said.Text(unit.OutputW, Unit.Watt)} each{(unit.ThrowM > 0 ? $", throws {said.Round(unit.ThrowM, Unit.Metre)}" : "")}, {(unit.Electric ? "electric" : unit.SealedCombustion ? "sealed combustion" : "gravity vent")}";
             case PlacedKind.Vent when house.Layout.Flues.FirstOrDefault(f => item.Id.StartsWith(f.Heater + "/vent", StringComparison.Ordinal)) is { } flue:
-                return $"{LengthText.Of(flue.VentM, style)}{(flue.Gravity is null ? "" : " type B")}, {said.Text(flue.RunM, Unit.Metre)} of pipe, ends {said.Text(flue.HeightM, Unit.Metre)} above the floor";
+                FlueLine[] alike = [.. house.Layout.Flues.Where(f => f.Face is not null && f.VentM == flue.VentM && f.Gravity is null == flue.Gravity is null)];
+                return $"{LengthText.Of(flue.VentM, style)}{(flue.Gravity is null ? "" : " type B")}, {Span(alike, f => f.RunM)} of pipe, ends {Span(alike, f => f.HeightM)} above the floor";
             case PlacedKind.CirculationFan when plant.Circulation is { } c:
                 return $"{Air(c.FlowEachM3PerS)} and {Power(c.PowerEachW)} each, {said.Text(c.CropSpeedMs, Unit.MetrePerSecond)} at the crop";
             case PlacedKind.OscillatingFan when plant.Oscillating is { } o:

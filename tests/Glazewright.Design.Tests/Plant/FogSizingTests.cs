@@ -52,6 +52,16 @@ public class FogSizingTests
         Assert.IsType<Answer<FogPlant>.Missed>(plant.Fog);
     }
 
+    [Fact]
+    public void Far_too_many_nozzles_are_told_with_how_many_serve()
+    {
+        PlantResult ours = Run(Desert(32)), many = Run(Desert(32, e => e with { FogNozzles = 5000 }));
+        Finding large = many.Report.Findings.Single(f => f.Code == "plant/fog-large");
+        Assert.Contains($"{ours.Fog!.Choice.Nozzles:N0} nozzles serve", large.Mend, StringComparison.Ordinal);
+        Assert.DoesNotContain(ours.Report.Findings, f => f.Code == "plant/fog-large");
+        Assert.DoesNotContain(Run(Desert(32, e => e with { FogNozzles = ours.Fog.Choice.Nozzles + 1 })).Report.Findings, f => f.Code == "plant/fog-large");
+    }
+
     // Below the outside wet bulb no water brings it: the best is told, with the humidity that stops it.
     [Fact]
     public void A_wish_below_the_wet_bulb_gets_the_best_there_is()

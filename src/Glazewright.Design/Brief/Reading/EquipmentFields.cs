@@ -21,6 +21,7 @@ internal static class EquipmentFields
     public static EquipmentChoice Read(FieldReader f, HouseContext context, double lowerEaveM, bool roofed)
     {
         Catalogue c = context.Catalogue;
+        List<string> off = [];
         WordOrList<FixedItem> exhaust = f.WordOrSeveral("exhaust", s_sizeOrNone, "size", 12, "Exhaust fans: size them, none, or which.", i => Fan(i, context));
         Units(f, "exhaust", "fans", exhaust.Items, ProgramStage.MostFans);
         FanEnd end = f.Choice<FanEnd>(
@@ -30,12 +31,12 @@ internal static class EquipmentFields
         double shade = f.Fraction("shade", "0 %", "80 %", "30 %", "Shade of whitewash or curtain that is counted on when fans are sized.");
         double riseK = f.DifferenceK("temperatureRise", "2 F°", "20 F°", "7 F°", "Rise allowed from intake to fans.");
         (bool wet, string pad, double padWidthM, double padHeightM) = f.Group("wetWall", "Wet wall (evaporative pad).", w => (
-            w.Flag("use", true, "A wet wall is wanted."),
+            Switch(w, off, true, "A wet wall is wanted.", "the wet wall", "pad", "width", "height"),
             w.Word("pad", [.. c.Pads.Select(p => p.Id)], "", "Pad."),
             w.LengthMOrBlank("width", "2 ft", "200 ft", "sized", "Pad width.") ?? 0,
             w.LengthMOrBlank("height", "2 ft", "10 ft", "sized", "Pad height.") ?? 0));
         (bool fog, string fogEntry, int nozzles) = f.Group("fog", "Fog.", g => (
-            g.Flag("use", false, "Fog is wanted."),
+            Switch(g, off, false, "Fog is wanted; it is too where its class or nozzles are given.", "the fog", "class", "nozzles"),
             g.Word("class", [.. c.Fogs.Select(e => e.Id)], "", "Pressure class. High pressure cuts skin: see the cautions."),
             g.Whole("nozzles", 0, 5000, 0, "Nozzles; 0 to size them.")));
         WordOrList<FixedItem> heaters = f.WordOrSeveral("heaters", s_sizeOrNone, "size", 12, "Unit heaters: size them, none, or which.", i => Item(i, [.. c.Heaters.Select(e => e.Id)], ProgramStage.MostHeaters));
@@ -62,20 +63,21 @@ internal static class EquipmentFields
         double dryerW = f.PowerW("dehumidifier", "0 kW", "200 kW", "0 kW", "Dehumidifier, electric power; it takes out about 2 kg of water for each kWh.");
         int co2Ppm = f.Whole("co2", 0, 1500, 0, "Carbon dioxide to hold by dosing in daylight, ppm; 0 for none.");
         int oscillating = f.Whole("oscillatingFans", 0, 200, 0, "Oscillating fans over the crop; they run with the circulation fans. A finding tells how many the floor needs.");
-        FixedItem? upper = UpperFans(f, context, curtains);
+        FixedItem? upper = UpperFans(f, context, curtains, off);
         return new EquipmentChoice(
             exhaust.Word != "none", exhaust.Items, end == FanEnd.End1 ? FaceName.End1 : FaceName.End2, endSource, shade, riseK,
             wet, pad, padWidthM, padHeightM, fog, fogEntry, nozzles, heaters.Word != "none", heaters.Items, pipeW, curtains, cloth, curtainM,
             circulation.Word != "none", circulation.Items, pressurePa, lampW, pest, porosity, roofVent, sideVent, sealedCombustion, dryerW, co2Ppm, oscillating, second)
         {
             UpperFans = upper,
+            SwitchedOff = [.. off],
         };
     }
 
-    private static FixedItem? UpperFans(FieldReader f, HouseContext context, int curtains)
+    private static FixedItem? UpperFans(FieldReader f, HouseContext context, int curtains, List<string> off)
     {
         (bool wanted, string entry, int count) = f.Group("upperFans", "Small exhaust fans in the gable, with an inlet of their own, that take away the heat a drawn shade keeps above it.", u => (
-            u.Flag("use", false, "Upper fans are wanted."),
+            Switch(u, off, false, "Upper fans are wanted; they are too where their entry or count is given.", "the upper fans", "entry", "count"),
             FanWord(u, context, "", "Fan: the smallest that the lot's power runs, unless named."),
             u.Whole("count", 0, 8, 0, "How many; 0 to size them.")));
         if (wanted && curtains == 0)
@@ -84,6 +86,24 @@ internal static class EquipmentFields
         }
 
         return wanted ? new FixedItem(entry, count) : null;
+    }
+
+    // What is described is wanted, unless it is switched off by hand: then what was typed is kept, and told.
+    private static bool Switch(FieldReader f, List<string> off, bool fallback, string doc, string what, params string[] described)
+    {
+        string[] given = [.. described.Where(f.IsGiven)];
+        bool use = f.Flag("use", fallback, doc);
+        if (given.Length == 0)
+        {
+            return use;
+        }
+
+        if (!use && f.IsGiven("use"))
+        {
+            off.Add($"{what} ({string.Join(", ", given)})");
+        }
+
+        return use || !f.IsGiven("use");
     }
 
     // Each fan and heater is an actuator of the house's control program, and that has a limit.

@@ -1,0 +1,26 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Program;
+
+namespace Glazewright.Design.Tests.Program;
+
+/// <summary>The narrative speaks of what the house has.</summary>
+public class NarrativeTests
+{
+    private static string Text(ProgramDocument d) => string.Join('\n', ControlNarrative.Of(d, UnitSystem.Us).SelectMany(p => p.Lines));
+
+    [Theory]
+    [InlineData(ActuatorKind.WetWallPump, "wet-wall sump")]
+    [InlineData(ActuatorKind.WetWallPump, "no water on the wet wall")]
+    [InlineData(ActuatorKind.Fog, "fog pump")]
+    [InlineData(ActuatorKind.Fog, "bleed-down of the fog line")]
+    [InlineData(ActuatorKind.BenchPipe, "Low-water cut-off of boiler")]
+    public void Water_is_spoken_of_where_there_is_some(ActuatorKind kind, string words)
+    {
+        ProgramDocument all = SampleProgram.Document();
+        Assert.NotNull(all.ColdAir);
+        ProgramDocument with = all with { Actuators = [.. all.Actuators.Where(a => a.Kind is not (ActuatorKind.WetWallPump or ActuatorKind.Fog or ActuatorKind.BenchPipe)), all.Actuators[0] with { Id = "A/it", Kind = kind }] };
+        ProgramDocument without = with with { Actuators = with.Actuators.Where(a => a.Kind != kind).ToEqList() };
+        Assert.Contains(words, Text(with), StringComparison.Ordinal);
+        Assert.DoesNotContain(words, Text(without), StringComparison.Ordinal);
+    }
+}
