@@ -24,7 +24,7 @@ internal static class PlantAnswers
         List<Block> blocks = [];
         List<BigFigure> figures =
         [
-            said.Big("Air moved, all fans on", all.FlowM3PerS, Unit.CubicMetrePerSecond, $"asked for by the design day: {said.Round(house.Duty.VentilationM3PerS, Unit.CubicMetrePerSecond)}, by the {(house.Duty.VentilationRuleM3PerS >= house.Duty.VentilationBalanceM3PerS ? "trade's factor rule, the larger of two ways" : "balance of heat and moisture, the larger of two ways")}", Of(answer)),
+            said.Big("Air moved, all fans on", all.FlowM3PerS, Unit.CubicMetrePerSecond, $"asked for by the design day: {said.Round(house.Duty.VentilationM3PerS, Unit.CubicMetrePerSecond)} by {(house.Duty.VentilationRuleM3PerS >= house.Duty.VentilationBalanceM3PerS ? "the factor rule" : "the heat balance")}", Of(answer)),
             said.Big("Air speed through the house", exhaust.HouseSpeedMs, Unit.MetrePerSecond, "the speed a plant feels, not that at the fan face"),
         ];
         if (house.Plant.WetWall is Answer<WetWallPlant> pad)
@@ -65,12 +65,12 @@ internal static class PlantAnswers
         // A plant sized for its design day is no promise: the year's run says what it holds.
         HeldCounters held = house.Year.Held;
         double warmFraction = held.TotalH > 0 ? held.TooWarmH / held.TotalH : 0;
-        figures.Add(new BigFigure("Hours too warm all the same", Said.Hours(held.TooWarmH), "h", "in the simulated year", Said.Share(1 - warmFraction)));
+        figures.Add(new BigFigure("Hours too warm", Said.Hours(held.TooWarmH), "h", "in the simulated year", Said.Share(1 - warmFraction)));
         blocks[0] = new Block.Figures(figures);
         standing = Said.Worst([standing, Said.Share(1 - warmFraction)]);
         if (held.TooWarmH >= 0.5)
         {
-            sentence += $" In the simulated year it is too warm in {Said.Hours(held.TooWarmH)} of {Said.Hours(held.TotalH)} hours all the same.";
+            sentence += $" In the simulated year it is too warm in {Said.Hours(held.TooWarmH)} of {Said.Hours(held.TotalH)} hours.";
         }
 
         string wet = (house.Plant.WetWall is null ? "" : ", wet wall") + (house.Plant.Fog is { } line ? $", {line.Choice.Nozzles} fog nozzles" : "") + (house.Plant.Upper is { Count: var above } ? $", {above} upper fan{(above == 1 ? "" : "s")}" : "");
