@@ -2,6 +2,7 @@ using System.Globalization;
 using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Shape;
+using Glazewright.Papers.Shapes;
 using Glazewright.Science.Shape;
 
 namespace Glazewright.Cli.Running;
@@ -31,7 +32,7 @@ internal static class ShapePage
         page.WriteLine();
         page.WriteLine(Line($"What it trades, for each choice of clear faces the most {winter} light and the least glazing looked at again (mol/m²·d):"));
         page.WriteLine($"  {winter,9} {summer,9}  {"glazing",-11} {"ridge",-8} clear");
-        foreach (ShapeCheck c in Spread(r))
+        foreach (ShapeCheck c in ShapeAlternatives.Of(r, Rows))
         {
             page.WriteLine(Line($"  {Mol(c, r.WinterMonth),9:0.0} {Mol(c, r.SummerMonth),9:0.0}  {ShapeWords.Area(c.Score.GlazingM2, units),-11} {ShapeWords.Length(c.Score.Shape.Section.RidgeM, units),-8} {ShapeWords.Clear(c.Score.Shape)}"));
         }
@@ -57,12 +58,6 @@ internal static class ShapePage
             page.WriteLine();
         }
     }
-
-    private static IEnumerable<ShapeCheck> Spread(ShapeResult r) => r.Checked
-        .GroupBy(c => c.Score.Shape.Clear)
-        .SelectMany(g => new[] { g.MaxBy(c => Mol(c, r.WinterMonth))!, g.MinBy(c => c.Score.GlazingM2)! }.Distinct())
-        .OrderByDescending(c => Mol(c, r.WinterMonth))
-        .Take(Rows);
 
     private static double Mol(ShapeCheck c, int month) => c.Full!.MonthMolPerM2Day[month];
 

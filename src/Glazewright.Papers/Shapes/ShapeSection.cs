@@ -11,6 +11,7 @@ namespace Glazewright.Papers.Shapes;
 public static class ShapeSection
 {
     private const double BesideMm = 30;
+    private const double BareBesideMm = 22;
 
     /// <summary>The picture.</summary>
     /// <param name="id">Short name.</param>
@@ -19,23 +20,24 @@ public static class ShapeSection
     /// <param name="input">What the finder read of the job.</param>
     /// <param name="widthMm">Width on paper, mm.</param>
     /// <param name="heightMm">Height on paper, mm.</param>
+    /// <param name="isBare">Without lettering but dimensions, for one small picture among others whose words stand beside it.</param>
     /// <returns>The picture.</returns>
-    public static Sheet Draw(string id, string title, ShapeCandidate shape, ShapeInput input, double widthMm, double heightMm)
+    public static Sheet Draw(string id, string title, ShapeCandidate shape, ShapeInput input, double widthMm, double heightMm, bool isBare = false)
     {
         ArgumentNullException.ThrowIfNull(shape);
         ArgumentNullException.ThrowIfNull(input);
         LengthStyle style = input.Units == UnitSystem.Us ? LengthStyle.FeetInches : LengthStyle.Millimetres;
         IReadOnlyList<NoonSun> suns = NoonSun.Solstices(input.LatitudeDeg, shape.RangeBearingDeg);
-        const double foot = 26;
-        const double head = 22;
+        (double foot, double head, double beside) = isBare ? (14, 8, BareBesideMm) : (26.0, 22.0, BesideMm);
+        double words = isBare ? 0 : 12;
         double widthM = shape.Section.WidthM;
         double ridgeM = shape.Section.RidgeM;
         DrawingScale scale = DrawingScale.Largest(
-            style, s => (widthM * s.MmPerM) + (2 * BesideMm) <= widthMm && (ridgeM * s.MmPerM) + head + foot <= heightMm);
+            style, s => (widthM * s.MmPerM) + (2 * beside) <= widthMm && (ridgeM * s.MmPerM) + head + foot <= heightMm);
         double mm = 1 / scale.MmPerM;
         double wideM = widthMm * mm;
-        double tallM = (heightMm - 12) * mm;
-        Box window = new((widthM / 2) - (wideM / 2), -(foot - 12) * mm, wideM, tallM);
+        double tallM = (heightMm - words) * mm;
+        Box window = new((widthM / 2) - (wideM / 2), -(foot - words) * mm, wideM, tallM);
         IReadOnlyList<SectionEdge> ring = Ring(shape, input.PonyWallM);
         List<Entity> model =
         [
@@ -49,7 +51,7 @@ public static class ShapeSection
         ];
         View view = new("section", title, scale, window, new(0, 0), model);
         string[] lines = [.. suns.Select(s => Line(s, shape, input))];
-        List<Entity> paper =
+        List<Entity> paper = isBare ? [] :
         [
             new Entity.Label(new(2, 4), title) { Role = Role.Text, Face = Face.SemiBold },
             new Entity.Label(new(widthMm - 2, 4), $"1 : {(1000 / scale.MmPerM).ToString("0.#", System.Globalization.CultureInfo.InvariantCulture)}") { Role = Role.Text, Along = Along.End, Paint = Paint.Of(Tone.Ink2) },

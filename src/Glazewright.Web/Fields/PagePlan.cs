@@ -44,6 +44,7 @@ public static class PagePlan
         [
             new("House", "/houses/{h}", "name", "width", "length", "bays", "ponyWall"),
             new("Roof: four of five", "/houses/{h}/roof", "leftEave", "rightEave", "ridgeOffset", "leftPitch", "rightPitch"),
+            new("", "/houses/{h}", "shapeWishes"),
             new("Where it stands", "/site", "bearing"), new("", "/houses/{h}", "x", "y"),
             new("Inside", "/houses/{h}", "mainAisle", "benches", "openings"), new("Around", "/site", "neighbours", "horizon"), new("", "", "links"),
         ], JobSubject.Shape, "form", "light", "gain"),

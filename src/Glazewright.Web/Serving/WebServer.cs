@@ -58,6 +58,7 @@ public static class WebServer
         builder.Services.AddSingleton<WholeShelf>();
         builder.Services.AddScoped<JobSession>();
         builder.Services.AddScoped<JobWork>();
+        builder.Services.AddScoped<ShapeHunt>();
         builder.Services.AddScoped<ComparisonDesk>();
         builder.Services.AddAntiforgery();
         if (wish.Outside is not null)

@@ -56,4 +56,25 @@ public sealed class PicturesOfPages(OpenBrowser browser)
             await page.Context.CloseAsync();
         }
     }
+
+    [Fact(Explicit = true)]
+    public async Task Of_found_shapes()
+    {
+        string? folder = Environment.GetEnvironmentVariable("GLAZEWRIGHT_PICTURES");
+        Assert.SkipWhen(folder is null, "Pictures for eyes are made only when GLAZEWRIGHT_PICTURES names a folder.");
+        IPage page = await browser.WindowAsync();
+        await page.OpenAsync("/");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Open a copy of Two-Ridge Herb Yard" }).ClickAsync();
+        await page.Locator(".pages a[href$='/shape']").ClickAsync();
+        await page.Locator("[data-find-shapes]").ClickAsync(new() { Timeout = 60_000 });
+        await page.Locator("[data-shape]").First.WaitForAsync(new() { Timeout = 240_000 });
+        foreach ((string name, ColorScheme scheme, int width) in new[] { ("light", ColorScheme.Light, 1400), ("dark", ColorScheme.Dark, 1400), ("phone", ColorScheme.Light, 390) })
+        {
+            await page.EmulateMediaAsync(new() { ColorScheme = scheme });
+            await page.SetViewportSizeAsync(width, 900);
+            await page.Locator(".finder").ScreenshotAsync(new() { Path = Path.Combine(folder!, $"finder-{name}.png") });
+        }
+
+        await page.Context.CloseAsync();
+    }
 }
