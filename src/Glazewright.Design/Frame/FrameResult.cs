@@ -26,6 +26,9 @@ public sealed record FrameResult(
     EqList<string> NotChecked,
     StageReport Report)
 {
+    /// <summary>What a typical frame puts on its bases under each basic load, unfactored: for whoever designs piers and anchors.</summary>
+    public EqList<BasicReaction> ByLoad { get; init; } = [];
+
     /// <summary>The section a role got.</summary>
     /// <param name="role">Role.</param>
     /// <returns>The choice, or null when the role has none.</returns>
@@ -54,6 +57,19 @@ public sealed record SectionChoice(
 /// <param name="DeflectionRatio">Span over deflection.</param>
 public sealed record MemberCheck(
     string Id, MemberRole Role, string Combination, double Utilisation, string Clause, double DeflectionM, double DeflectionRatio);
+
+/// <summary>What a typical interior frame puts on its two bases under one basic load: first order, full stiffness, unfactored (snow and wind at the level their edition gives them).</summary>
+/// <param name="Load">The load in words.</param>
+/// <param name="Sort">D dead, C collateral and crop, Lr roof live, S snow, W wind.</param>
+/// <param name="Left">On the left base.</param>
+/// <param name="Right">On the right base.</param>
+public sealed record BasicReaction(string Load, string Sort, BaseForce Left, BaseForce Right);
+
+/// <summary>What a column puts on its base.</summary>
+/// <param name="DownN">Down, N; negative lifts.</param>
+/// <param name="AcrossN">Across the house towards the right wall, N.</param>
+/// <param name="MomentNm">Clockwise in the section as drawn (left wall on the left), N·m; 0 for a pinned base.</param>
+public sealed record BaseForce(double DownN, double AcrossN, double MomentNm);
 
 /// <summary>Extreme reactions at one base.</summary>
 /// <param name="Side">Left or right wall.</param>

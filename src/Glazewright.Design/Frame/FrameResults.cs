@@ -44,7 +44,10 @@ internal static class FrameResults
                     "Slopes are taken as not slippery: no snow is counted as slid off by the smooth sheet.",
                     "The house is taken as enclosed in wind; doors or vents left open in a storm make it partially enclosed and the loads higher.",
                     .. FrameWords.NotChecked.Select(t => "Not checked: " + t),
-                ]));
+                ]))
+        {
+            ByLoad = trial.Service.ByLoad.ToEqList(),
+        };
     }
 
     internal static double SpanOver(double spanM, double bowM) => Math.Abs(bowM) < 1e-9 ? 99_999 : Math.Min(99_999, spanM / Math.Abs(bowM));

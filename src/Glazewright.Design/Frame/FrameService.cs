@@ -52,7 +52,20 @@ internal static class FrameService
             }
         }
 
-        return new ServiceResult(drop, spread, sway, thrust, Base(site, cases, solved, firstWind, 0), Base(site, cases, solved, firstWind, 1), bow);
+        return new ServiceResult(drop, spread, sway, thrust, Base(site, cases, solved, firstWind, 0), Base(site, cases, solved, firstWind, 1), ByLoad(cases, solved), bow);
+    }
+
+    private static BasicReaction[] ByLoad(FrameLoadCases cases, FrameSolution[] solved)
+    {
+        (string Load, string Sort)[] names =
+        [
+            ("own weight and covering", "D"), ("collateral and crop", "C"), ("roof live", "Lr"),
+            .. cases.Snow.Select(s => (FrameWords.Snow(s.Case.Kind), "S")), .. cases.Wind.Select(w => (FrameWords.Wind(w.Case), "W")),
+        ];
+        return [.. names.Select((n, i) => new BasicReaction(n.Load, n.Sort, On(solved[i].Reactions[0]), On(solved[i].Reactions[1])))];
+
+        // The base gets the opposite of what it gives; a clean zero where there is none.
+        static BaseForce On(JointReaction r) => new(r.UpN + 0.0, 0.0 - r.AcrossN, r.MomentNm + 0.0);
     }
 
     private static BaseExtremes Base(FrameLoadSite site, FrameLoadCases cases, FrameSolution[] solved, int firstWind, int support)

@@ -8,7 +8,7 @@ namespace Glazewright.Design.Frame;
 public static class FrameStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>Sizes or checks the frame of a house.</summary>
     /// <param name="input">What the job says.</param>

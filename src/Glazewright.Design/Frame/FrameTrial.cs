@@ -31,7 +31,7 @@ internal sealed record TrialResult(
 
 /// <summary>Service behaviour and bases, first order with full stiffness.</summary>
 internal sealed record ServiceResult(
-    double RidgeDropM, double EaveSpreadM, double SwayM, double SnowThrustN, BaseExtremes Left, BaseExtremes Right, IReadOnlyDictionary<string, double> BowM);
+    double RidgeDropM, double EaveSpreadM, double SwayM, double SnowThrustN, BaseExtremes Left, BaseExtremes Right, IReadOnlyList<BasicReaction> ByLoad, IReadOnlyDictionary<string, double> BowM);
 
 /// <summary>Extremes at one base over the ASD combinations.</summary>
 internal sealed record BaseExtremes(double DownN, double UpN, double ThrustN, double MomentNm);

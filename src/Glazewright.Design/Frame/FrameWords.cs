@@ -62,7 +62,7 @@ internal static class FrameWords
         _ => "snow drifted to the left slope",
     };
 
-    private static string Wind(WindCase wind)
+    internal static string Wind(WindCase wind)
     {
         string from = wind.From switch
         {

@@ -47,8 +47,15 @@ public static class ReviewReport
         blocks.Add(new Block.Heading(1, "Structure, first look"));
         blocks.Add(new Block.Lead(structure.Short));
         blocks.AddRange(structure.Blocks);
-        blocks.Add(new Block.Heading(2, "Base reactions of a typical frame"));
+        blocks.Add(new Block.Heading(2, "Base reactions of a typical frame, greatest of each"));
         blocks.Add(new Block.TableOf(Reactions(source)));
+        foreach (HouseResults house in source.Houses.Where(h => h.Frame.ByLoad.Count > 0))
+        {
+            blocks.Add(new Block.Heading(2, $"House {house.Form.Id}: base forces by load"));
+            blocks.Add(new Block.TableOf(ByLoad(house, new Said(source.Job.Units))));
+        }
+
+        blocks.Add(new Block.Paragraph("By load: what a typical interior frame puts on its bases, unfactored, first order; snow and wind at the level their edition gives them. Down is positive and lift negative, across is positive towards the right wall, moments are positive clockwise in the section with the left wall on the left. D dead, C collateral and crop, Lr roof live, S snow, W wind. End frames, bracing bays and the wind on end walls are not in it.", Quiet: true));
         blocks.Add(new Block.Paragraph("Every load, section, check and reaction is worked out in calculation.pdf.", Quiet: true));
         return new Report(
             name + ": design criteria",
@@ -109,6 +116,23 @@ public static class ReviewReport
         }
 
         return new Table([new("In", 16), new("Door", 30), new("Wall", 34), new("Width", 24, Along.End), new("Height", 24, Along.End), new("Leaves", 24), new("", 22)], rows);
+    }
+
+    private static Table ByLoad(HouseResults house, Said said)
+    {
+        string Force(double forceN) => Math.Abs(forceN) < 0.5 ? "0" : said.Text(forceN, Unit.Newton);
+        string Moment(double momentNm) => Math.Abs(momentNm) < 0.5 ? "0" : said.Text(momentNm, Unit.NewtonMetre);
+        return new Table(
+            [
+                new("", 8), new("Load", 52), new("Left: down", 20, Along.End), new("across", 19, Along.End), new("moment", 21, Along.End), new("Right: down", 21, Along.End), new("across", 19, Along.End),
+                new("moment", 21, Along.End),
+            ],
+            [
+                .. house.Frame.ByLoad.Select(r => (IReadOnlyList<string>)
+                [
+                    r.Sort, r.Load, Force(r.Left.DownN), Force(r.Left.AcrossN), Moment(r.Left.MomentNm), Force(r.Right.DownN), Force(r.Right.AcrossN), Moment(r.Right.MomentNm),
+                ]),
+            ]);
     }
 
     private static Table Reactions(PaperSource source)

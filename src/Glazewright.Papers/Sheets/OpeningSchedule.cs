@@ -9,9 +9,12 @@ using Glazewright.Papers.Sets;
 
 namespace Glazewright.Papers.Sheets;
 
-/// <summary>Doors, windows, vents and holes for equipment of a house: mark, place, size, rough opening, way out.</summary>
+/// <summary>Doors, windows, vents and holes for equipment of a house: mark, place, size, rough opening, way out, and each kind drawn once.</summary>
 public static class OpeningSchedule
 {
+    // Below this the pictures would be too small to be of use.
+    private const double LeastPicturesMm = 60;
+
     /// <summary>The sheet.</summary>
     /// <param name="source">What the papers are made from.</param>
     /// <param name="house">Which house.</param>
@@ -24,14 +27,48 @@ public static class OpeningSchedule
         Box room = draft.Room;
         string[] notes =
         [
-            "Marks: D door, W window, V vent, Q hole for equipment. Left edges run from the wall's corner as on the wall sheets: side walls from end 1, end walls from the left wall. Rough openings are first sizes (doors 2\" wider and 1\" higher, equipment 1/2\" more; common practice): the supplier's drawing governs. Headers, sills and jambs: pieces with the wall on its sheet; flashing goes round each.",
+            "Marks: D door, W window, V vent, Q hole for equipment. Left edges run from the wall's corner as on the wall sheets: side walls from end 1, end walls from the left wall. Rough openings are first sizes (doors 2\" wider and 1\" higher, equipment 1/2\" more; common practice): the supplier's drawing governs. Headers, sills and jambs: pieces with the wall on its sheet; flashing goes round each. Pictures: dashed outside, the rough opening; dashed in a door, lines that meet at the hinges.",
             "Ways out: width, hardware, swing, landing and signs are for the code adopted locally to settle. Areas are those of the openings as the shape has them.",
         ];
         double notesMm = SheetDraft.NotesMm(notes, room.Width);
         Table table = Rows(source, house, draft.Style);
         double y = draft.Table("Doors, windows, vents and equipment", MemberSchedule.Cut(table, room.Height - notesMm - 12), new(room.Left, room.Top)) + 4;
-        draft.Notes(draft.Style == LengthStyle.FeetInches ? notes : [.. notes.Select(n => n.Replace("2\" wider and 1\" higher, equipment 1/2\" more", "51 mm wider and 25 mm higher, equipment 13 mm more", StringComparison.Ordinal))], new(room.Left, y), room.Width);
+        y = draft.Notes(draft.Style == LengthStyle.FeetInches ? notes : [.. notes.Select(n => n.Replace("2\" wider and 1\" higher, equipment 1/2\" more", "51 mm wider and 25 mm higher, equipment 13 mm more", StringComparison.Ordinal))], new(room.Left, y), room.Width);
+        OpeningType[] types = [.. Types(house)];
+        Box pictures = new(room.Left, y + 4, room.Width, room.Bottom - y - 4);
+        if (types.Length > 0 && pictures.Height > LeastPicturesMm)
+        {
+            (DrawingScale scale, IReadOnlyList<OpeningType> shown) = OpeningTypes.Fit(types, pictures with { Height = pictures.Height - SheetDraft.TitleMm }, draft.Style);
+            double mm = 1 / scale.MmPerM;
+            double below = (pictures.Height - SheetDraft.TitleMm - OpeningTypes.Pad.Top - types.Max(t => t.Hole.VM + t.Hole.HeightM) * scale.MmPerM - OpeningTypes.Pad.Bottom) / 2;
+            Box window = new(-OpeningTypes.Pad.Left * mm, -(OpeningTypes.Pad.Bottom + Math.Max(below, 0)) * mm, pictures.Width * mm, (pictures.Height - SheetDraft.TitleMm) * mm);
+            draft.Add("opening-types", shown.Count == types.Length ? "Kinds of openings, from outside" : $"Kinds of openings, from outside: the first {shown.Count} of {types.Length}", pictures, window, scale, (at, _) => OpeningTypes.Draw(shown, at, draft.Style));
+        }
+
         return draft.Done($"Schedule of {table.Rows.Count} kinds of openings.", SheetStyle.Preliminary, "Headers, sills and jambs: first sizes on the wall sheets.");
+    }
+
+    // Openings of a roof stand on no floor: drawn flat, as seen square on.
+    private static IEnumerable<OpeningType> Types(HouseResults house)
+    {
+        Dictionary<string, OpeningForm> formed = Formed(house);
+        foreach (Line line in Lines(house))
+        {
+            WallOpening first = line.Holes[0];
+            yield return new OpeningType(line.Mark, line.Face is FaceName.RoofLeft or FaceName.RoofRight ? first with { VM = 0 } : first, line.Holes.Count, formed.GetValueOrDefault(first.Id)?.Opening);
+        }
+    }
+
+    private static Dictionary<string, OpeningForm> Formed(HouseResults house)
+    {
+        Dictionary<string, OpeningForm> formed = [];
+        foreach (OpeningForm o in house.Form.Faces.SelectMany(f => f.Openings))
+        {
+            formed.TryAdd(o.Opening.Id, o);
+            formed.TryAdd(o.Id, o);
+        }
+
+        return formed;
     }
 
     /// <summary>Mark of each door, window and vent by the id that <see cref="WallFraming"/> or the shape gives it.</summary>
@@ -70,13 +107,7 @@ public static class OpeningSchedule
     private static Table Rows(PaperSource source, HouseResults house, LengthStyle style)
     {
         Said said = new(source.Job.Units);
-        Dictionary<string, OpeningForm> formed = [];
-        foreach (OpeningForm o in house.Form.Faces.SelectMany(f => f.Openings))
-        {
-            formed.TryAdd(o.Opening.Id, o);
-            formed.TryAdd(o.Id, o);
-        }
-
+        Dictionary<string, OpeningForm> formed = Formed(house);
         string Size(double wideM, double highM) => $"{LengthText.Of(wideM, style)} × {LengthText.Of(highM, style)}";
         return new Table(
             [

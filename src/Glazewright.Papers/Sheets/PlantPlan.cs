@@ -31,15 +31,26 @@ public static class PlantPlan
         (string Label, IReadOnlyList<PlacedItem> Items)[] kinds = HousePlan.Kinds(house.Layout);
         Said said = new(source.Job.Units);
         Table key = Key(house, kinds, said, draft.Style);
+        // Two halves side by side and the notes below them leave the plan more height than one long table beside the notes.
+        Table[] keys = 2 * key.WidthMm + 10 <= room.Width && key.Rows.Count > 6
+            ? [key with { Rows = [.. key.Rows.Take((key.Rows.Count + 1) / 2)] }, key with { Rows = [.. key.Rows.Skip((key.Rows.Count + 1) / 2)] }]
+            : [key];
         string[] notes = [.. Notes(house, said)];
-        double notesX = room.Left + key.WidthMm + 8;
-        double stripMm = Math.Min(Math.Max(TableSetting.HeightMm(key), SheetDraft.NotesMm(notes, room.Right - notesX)) + 10, 0.5 * room.Height);
+        double keysMm = keys.Max(TableSetting.HeightMm);
+        double notesX = keys.Length > 1 ? room.Left : room.Left + key.WidthMm + 8;
+        double notesMm = SheetDraft.NotesMm(notes, room.Right - notesX);
+        double stripMm = Math.Min((keys.Length > 1 ? keysMm + notesMm + 4 : Math.Max(keysMm, notesMm)) + 10, 0.5 * room.Height);
         Box plan = room with { Height = room.Height - stripMm };
         Box shown = SitePlan.Bounds([.. PlanSymbols.Footprint(b), .. PlanSymbols.Reach(b, house)]);
         draft.Add("plant", $"Plant plan of house {b.Id}", plan, shown, VentOn(house, FaceName.Left) || VentOn(house, FaceName.Right) ? new Pad(34, 26, 16, 28) : new Pad(34, 18, 16, 20), (scale, _) => Plan(house, kinds, scale, draft.Style, shown));
         draft.North(new(room.Right - 10, plan.Bottom - 22), 6);
-        draft.Table("Equipment; numbers as on the floor plan", MemberSchedule.Cut(key, stripMm - 9), new(room.Left, plan.Bottom + 3));
-        draft.Notes(notes, new(notesX, plan.Bottom + 3), room.Right - notesX);
+        double keysRoomMm = keys.Length > 1 ? stripMm - notesMm - 13 : stripMm - 9;
+        for (int i = 0; i < keys.Length; i++)
+        {
+            draft.Table(i == 0 ? "Equipment; numbers as on the floor plan" : "Equipment, continued", MemberSchedule.Cut(keys[i], keysRoomMm), new(room.Left + i * (key.WidthMm + 10), plan.Bottom + 3));
+        }
+
+        draft.Notes(notes, new(notesX, keys.Length > 1 ? plan.Bottom + stripMm - notesMm - 4 : plan.Bottom + 3), room.Right - notesX);
         return draft.Done(
             string.Join("; ", kinds.Select((k, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 1}: {k.Items.Count} × {k.Label}"))) + ".",
             SheetStyle.Preliminary, "Places are proposals. Guards, lock-out and a disconnect in sight of each motor; carbon monoxide alarm wherever fuel is burnt.");
@@ -218,7 +229,7 @@ public static class PlantPlan
     }
 
     private static Table Key(HouseResults house, (string Label, IReadOnlyList<PlacedItem> Items)[] kinds, Said said, LengthStyle style) => new(
-        [new("No.", 11, Along.End), new("Equipment", 50), new("Count", 14, Along.End), new("Duty", 122), new("Underside", 24, Along.End)],
+        [new("No.", 9, Along.End), new("Equipment", 42), new("Count", 13, Along.End), new("Duty", 108), new("Underside", 22, Along.End)],
         [
             .. kinds.Select((k, i) => (IReadOnlyList<string>)
             [

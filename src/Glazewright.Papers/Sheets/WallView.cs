@@ -127,7 +127,8 @@ internal static class WallView
     private static bool Stands(MemberSolid m, FaceName face) => m.Line.Role is MemberRole.Jamb or MemberRole.Header or MemberRole.Sill
         || m.Line.Role == (IsEnd(face) ? MemberRole.EndPost : MemberRole.Column);
 
-    private static IEnumerable<Entity> Thing(WallOpening t)
+    /// <summary>What stands in a hole, by its outline and sign.</summary>
+    public static IEnumerable<Entity> Thing(WallOpening t)
     {
         bool pad = t.Label.StartsWith("Wet", StringComparison.Ordinal);
         yield return new Entity.Polyline(new Box(t.UM, t.VM, t.WidthM, t.HeightM).Corners(), true)

@@ -149,6 +149,25 @@ public class DrawingSetTests
         Assert.All((string[])["3'-0\" × 7'-0\"", "3'-2\" × 7'-1\"", "21 ft²", "9'-0\""], t => Assert.Contains(t, schedule));
     }
 
+    // Each kind stands on the schedule at its true size over the floor, with its mark.
+    [Theory]
+    [InlineData(UnitSystem.Us), InlineData(UnitSystem.Metric)]
+    public void Every_kind_of_opening_is_drawn_at_its_size(UnitSystem units)
+    {
+        PaperSource source = SampleSource.Make(units);
+        HouseResults house = source.Houses[0];
+        View pictures = OpeningSchedule.Draw(source, house, "A-7").Views.Single(v => v.Id == "opening-types");
+        Entity.Polyline[] frames = [.. pictures.Entities.OfType<Entity.Polyline>().Where(p => p.Closed && p.Role is Role.Visible or Role.Equipment)];
+        string[] marks = [.. OpeningSchedule.Marks(house).Values.Distinct()];
+        Assert.Equal(marks.Length, frames.Length);
+        Assert.All(marks, m => Assert.Contains(pictures.Entities.OfType<Entity.Label>(), l => l.Text.StartsWith(m + " ", StringComparison.Ordinal)));
+        Box door = SitePlan.Bounds(frames.Single(f => f.Source == "door-1").Points);
+        Glazewright.Design.Brief.Opening typed = house.Form.Faces.SelectMany(f => f.Openings).First(o => o.Opening.Id == "door-1").Opening;
+        Assert.Equal(typed.WidthM, door.Width, 1e-9);
+        Assert.Equal(typed.HeightM, door.Height, 1e-9);
+        Assert.Equal(typed.SillM, door.Top, 1e-9);
+    }
+
     // A throw of 15.2 m from a fan 3.25 m from end 1: the arrow's tip lies 18.45 m from it. The last fan out would blow past end 2: its arrow stops 0.4 m before.
     [Fact]
     public void Arrows_of_circulation_fans_are_as_long_as_their_throw()
