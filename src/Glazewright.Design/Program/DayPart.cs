@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Glazewright.Design.Program;
 
 /// <summary>The day's part of 24 hours: where it begins and how long it lasts, in any whole unit of time. One rule for the schedule and the program.</summary>
@@ -28,6 +30,7 @@ public readonly record struct DayPart(int Start, int Length)
     /// Clock marks wrap over midnight. Between sunrise and sunset nothing wraps: where offsets eat a short winter day it is all night, where they reach over a
     /// polar summer's midnight all is day.
     /// </remarks>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static DayPart Between(Mark starts, int start, Mark ends, int end, int whole)
     {
         int length = (starts, ends) switch
@@ -43,6 +46,7 @@ public readonly record struct DayPart(int Start, int Length)
     /// <param name="clock">Moment of the day.</param>
     /// <param name="whole">Length of 24 hours.</param>
     /// <returns>Time since the last change; with nothing that changes, the longest there is.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public (bool IsDay, int Since) At(int clock, int whole)
     {
         if (Length <= 0 || Length >= whole)
@@ -54,5 +58,6 @@ public readonly record struct DayPart(int Start, int Length)
         return since < Length ? (true, since) : (false, since - Length);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static int Wrapped(int time, int whole) => (uint)time < (uint)whole ? time : ((time % whole) + whole) % whole;
 }

@@ -1,3 +1,6 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+
 namespace Glazewright.Design.Program;
 
 /// <summary>
@@ -21,8 +24,8 @@ public static class ProgramInterpreter
         CompiledProgram compiled, ReadOnlySpan<int> before, ReadOnlySpan<int> readings, int dtMs, Span<int> after, Span<Command> commands)
     {
         ArgumentNullException.ThrowIfNull(compiled);
-        int n = compiled.Count;
-        if (before.Length < compiled.StateLength || after.Length < compiled.StateLength)
+        int n = compiled.Count, length = compiled.StateLength;
+        if (before.Length < length || after.Length < length)
         {
             throw new ArgumentException("The state is too short: see StateLength.");
         }
@@ -32,14 +35,14 @@ public static class ProgramInterpreter
             throw new ArgumentException("Readings or commands are too few.");
         }
 
-        if (!before.Overlaps(after, out int offset) || offset != 0)
+        if (!Unsafe.AreSame(in MemoryMarshal.GetReference(before), in MemoryMarshal.GetReference(after)))
         {
-            before[..compiled.StateLength].CopyTo(after);
+            before[..length].CopyTo(after);
         }
 
         Span<int> want = stackalloc int[compiled.Column];
         want.Clear();
-        var run = new StepRun(compiled, readings, Math.Clamp(dtMs, 1, 86_400_000), after[..compiled.StateLength], commands[..n], want);
+        var run = new StepRun(compiled, readings, Math.Clamp(dtMs, 1, 86_400_000), after[..length], commands[..n], want);
         run.Go();
     }
 

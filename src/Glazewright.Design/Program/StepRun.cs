@@ -16,6 +16,7 @@ internal ref partial struct StepRun
     private readonly ReadOnlySpan<int> _readings;
     private readonly int _dt;
     private readonly Span<int> _s;
+    private readonly Span<int> _x; // the state's extras
     private readonly Span<Command> _commands;
     private readonly Span<int> _want; // a column long
     private readonly int _column;
@@ -37,17 +38,20 @@ internal ref partial struct StepRun
     private int _proofAllowed;
     private int _pulse;
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public StepRun(CompiledProgram program, ReadOnlySpan<int> readings, int dtMs, Span<int> state, Span<Command> commands, Span<int> want)
     {
         _p = program;
         _readings = readings;
         _dt = dtMs;
         _s = state;
+        _x = state[program.ExtrasAt..];
         _commands = commands;
         _want = want;
         _column = want.Length;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Go()
     {
         _commands.Clear();
@@ -66,9 +70,11 @@ internal ref partial struct StepRun
         Sound();
     }
 
-    private readonly int X(int extra) => _s[_p.ExtrasAt + extra];
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private readonly int X(int extra) => _x[extra];
 
-    private readonly void SetX(int extra, int value) => _s[_p.ExtrasAt + extra] = value;
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private readonly void SetX(int extra, int value) => _x[extra] = value;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private readonly int Read(Reading reading, int least, int most)
@@ -110,6 +116,7 @@ internal ref partial struct StepRun
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private readonly int MarkMs(CompiledProgram.MarkPart mark) => mark.Kind switch { 0 => 0, 1 => _sunrise, _ => _sunset } + mark.OffsetMs;
 
     /// <summary>Day from its start to its end, the rest night; a straight ramp after each.</summary>
@@ -139,6 +146,7 @@ internal ref partial struct StepRun
     }
 
     /// <summary>How far the cooling threshold rises in the cold, 0.01 K.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private readonly int ColdRaise()
     {
         if (_outside == Missing || _p.Cold.Raise == 0)
@@ -150,6 +158,7 @@ internal ref partial struct StepRun
         return (int)(below * _p.Cold.Raise / (_p.Cold.Full - _p.Cold.From));
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static int Between(int from, int to, long share) => from + (int)((to - from) * share / 10_000);
 
     /// <summary>The strongest wish wins; the first of equals keeps its reason.</summary>

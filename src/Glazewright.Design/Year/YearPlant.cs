@@ -143,6 +143,7 @@ internal sealed class YearPlant
     /// <param name="stepS">Step, s.</param>
     /// <param name="doorsOpen">Doors stand open.</param>
     /// <param name="f">The equipment fields are set.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Act(ReadOnlySpan<Command> commands, double stepS, bool doorsOpen, ref HouseForcing f)
     {
         // Told what it was told before, and nothing on its way: all goes on as it went.
@@ -180,6 +181,7 @@ internal sealed class YearPlant
         HeatW = heat;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private bool AsBefore(ReadOnlySpan<Command> commands)
     {
         int[] was = told;

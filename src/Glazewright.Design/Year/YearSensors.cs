@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Glazewright.Design.Program;
 using Glazewright.Science.Climate;
 using Glazewright.Science.Weather;
@@ -35,6 +36,7 @@ internal sealed class YearSensors
     public void Load(ReadOnlySpan<double> saved) => (insideC, insidePercent, upperC) = (saved[0], saved[1], saved[2]);
 
     /// <summary>Follows the house for one step.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Follow(HouseState state, double percent, double stepS)
     {
         double share = stepS / (LagS + stepS);
@@ -44,6 +46,7 @@ internal sealed class YearSensors
     }
 
     /// <summary>Fills the readings at the beginning of a minute.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Read(MinuteWeather weather, YearTargets targets, YearPlant plant, int minute, Span<int> readings)
     {
         int before = minute > 0 ? minute - 1 : MinuteWeather.Count - 1, day = minute / 1440;
@@ -66,5 +69,6 @@ internal sealed class YearSensors
     }
 
     // The next whole step, halves upward; whole numbers shifted so that cutting off rounds down.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static int Step(double value, double perUnit) => (int)(value * perUnit + 100_000.5) - 100_000;
 }

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.GainTables;
 using Glazewright.Science.Climate;
@@ -138,6 +139,7 @@ internal sealed class YearSun
         Opaque(minute, fromSun, dome, ground, ref forcing);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void Diffuse(double[] rows, double share, double dome, double horizon, double ground, Span<double> now)
     {
         for (int k = 0; k < Parts; k++)
@@ -147,6 +149,7 @@ internal sealed class YearSun
     }
 
     // Between four rows of the table, which is read by the sun's place over the house.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Beam Place(double wm2, double azimuthDeg, double elevationDeg)
     {
         azimuthDeg -= 360 * Math.Floor(azimuthDeg / 360);
@@ -159,6 +162,7 @@ internal sealed class YearSun
     }
 
     // House axes: x along the bearing, y 90° to its left.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Opaque(int minute, double fromSun, double dome, double ground, ref HouseForcing forcing)
     {
         double above = dome * domeAboveM2 + ground * groundAboveM2, below = dome * domeBelowM2 + ground * groundBelowM2;
@@ -181,6 +185,7 @@ internal sealed class YearSun
 
     private readonly record struct Beam(int At, int NextAt, double Weight, double NextWeight, double UpperWeight, double NextUpperWeight)
     {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public void Add(double[] rows, double share, Span<double> now)
         {
             for (int k = 0; k < Parts; k++)

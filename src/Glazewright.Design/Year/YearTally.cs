@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Glazewright.Science.Climate;
 
 namespace Glazewright.Design.Year;
@@ -11,6 +12,7 @@ internal struct HeldTally
     public readonly double JointlyFraction => total > 0 ? jointly / total : 0;
 
     /// <summary>Counts one minute.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Add(in Asked ask, in MinuteSeen seen, double bandK, double bandPercent, double neverAboveC)
     {
         total++;
@@ -89,6 +91,7 @@ internal struct HeatBalance
     public double SunJ, HeatJ, LampJ, ShellJ, FanAirJ, OtherAirJ, GroundJ, LatentJ, StoredJ;
 
     /// <summary>Adds one step.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public void Add(in HouseFluxes x, bool fans, double stepS)
     {
         SunJ += x.SunW * stepS;

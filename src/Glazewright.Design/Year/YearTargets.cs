@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Program;
@@ -68,6 +69,7 @@ internal sealed class YearTargets
 
     /// <summary>What is asked for at a minute of the year.</summary>
     /// <param name="minute">Minute of the year.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Asked At(int minute)
     {
         int day = minute / 1440, of = minute - day * 1440, period = periodOfDay[day];

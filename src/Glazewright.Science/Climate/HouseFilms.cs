@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Glazewright.Science.Maths;
 
 namespace Glazewright.Science.Climate;
@@ -32,11 +33,13 @@ public static class HouseFilms
 
     /// <summary>Vapour conductance that goes with a film, kg/(s m² Pa) for each W/(m² K): the Lewis relation with Le 0.87.</summary>
     /// <param name="pressurePa">Barometric pressure, Pa.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double VapourPerFilm(double pressurePa) =>
         1.0 / (LewisToTwoThirds * PsychrometricPaPerK(pressurePa) * AirConstants.LatentHeatJPerKg);
 
     /// <summary>Psychrometric constant, Pa/K: 66 at sea level.</summary>
     /// <param name="pressurePa">Barometric pressure, Pa.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double PsychrometricPaPerK(double pressurePa) =>
         AirConstants.SpecificHeatJPerKgK * pressurePa / (0.621945 * AirConstants.LatentHeatJPerKg);
 

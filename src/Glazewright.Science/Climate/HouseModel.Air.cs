@@ -62,6 +62,7 @@ public sealed partial class HouseModel
             }
         }
 
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         private void Streams(in HouseForcing f, HouseModel model)
         {
             HouseParameters house = model.house;
@@ -135,6 +136,7 @@ public sealed partial class HouseModel
         }
 
         // Cloth after Balemans 1989, gap after Miguel 1998 (both theses, from memory); near open the two airs merge.
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         private void CurtainExchange(HouseModel model, double belowDensity, double aboveDensity)
         {
             double open = 1.0 - Closed, differenceK = Math.Abs(BelowC - AboveC);
@@ -181,6 +183,7 @@ public sealed partial class HouseModel
         capacity.AirAbove = fast * (1.0 - airShareBelow) + d.AirKgAbove * Cp;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double InSeries(double a, double b) => a + b > 0.0 ? a * b / (a + b) : 0.0;
 
     // Done last: the number of transfer units needs every other conductance at the air below.

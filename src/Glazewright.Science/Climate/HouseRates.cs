@@ -14,7 +14,9 @@ internal struct PerPart
     /// <summary>The four as one vector.</summary>
     public Vector256<double> Four
     {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         readonly get => Vector256.LoadUnsafe(in first);
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         set => value.StoreUnsafe(ref first);
     }
 }
@@ -43,14 +45,18 @@ internal struct PerSurface
     /// <summary>Of the shell parts.</summary>
     public Vector256<double> Shell
     {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         readonly get => Vector256.LoadUnsafe(in first);
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         set => value.StoreUnsafe(ref first);
     }
 
     /// <summary>Of cloth, leaves and floor; last the air below.</summary>
     public Vector256<double> Inside
     {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         readonly get => Vector256.LoadUnsafe(in first, HouseNodes.PartCount);
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         set => value.StoreUnsafe(ref first, HouseNodes.PartCount);
     }
 }
@@ -67,7 +73,9 @@ internal struct PerNode
     /// <summary>Cloth, leaves, floor and the air below, in the lanes of <see cref="PerSurface.Inside"/>.</summary>
     public Vector256<double> Inside
     {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         readonly get => Vector256.LoadUnsafe(in Curtain);
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         set => value.StoreUnsafe(ref Curtain);
     }
 

@@ -4,7 +4,7 @@ using System.Runtime.Intrinsics;
 namespace Glazewright.Science.Climate;
 
 /// <summary>
-/// One implicit Euler step of the house's network, its elimination written out. Ground, slow mass and the four outer faces hang on one node each and are taken in
+/// One implicit Euler step of the house's network, its elimination written out, four links of a row at a time. Ground, slow mass and the four outer faces hang on one node each and are taken in
 /// first (their factors, constant for a length of step, are kept); what remains are nine nodes that all see each other: cloth, four inner faces, canopy, floor, two airs.
 /// With the curtain open its cloth touches the air below only, and opaque parts that are not there are passed over.
 /// </summary>
@@ -63,9 +63,6 @@ internal sealed class HouseSolver
         Vector256<double> pRight = stores * t.Inner.Four + gain.Inner.Four + core * oInverse * oRight;
         Vector256<double> pSum = stores + (core - core * core * oInverse) + innerAir + floorParts + canopyParts + curtainParts
             + (ring + Vector256.Shuffle(ring, Vector256.Create(3L, 0, 1, 2))) + Vector256.Create(g.UpperPair, g.LowerPair, g.UpperPair, g.LowerPair);
-        double p0Sum = pSum.GetElement(0), p1Sum = pSum.GetElement(1), p2Sum = pSum.GetElement(2), p3Sum = pSum.GetElement(3);
-        double p0Right = pRight.GetElement(0), p1Right = pRight.GetElement(1), p2Right = pRight.GetElement(2), p3Right = pRight.GetElement(3);
-
         // The nine: what is stored and what leaves each, then who meets whom.
         double cSum = capacity.Curtain * perS + g.Latent[4] + g.CurtainBelow + g.CurtainAbove + g.FloorCurtain + g.CanopyCurtain + g.CurtainSky
             + Vector256.Sum(curtainParts);
@@ -81,265 +78,152 @@ internal sealed class HouseSolver
         double bSum = capacity.AirBelow * perS + g.OutsideBelow + g.IntakeBelow + g.Downward + g.Exchange + g.CurtainBelow + innerAir.GetElement(1) + innerAir.GetElement(3)
             + g.FloorAir + g.CanopyAir + g.MassAir - g.MassAir * mPart;
         double bRight = capacity.AirBelow * perS * t.AirBelow + gain.AirBelow + g.OutsideBelow * outsideC + g.IntakeBelow * bounds.IntakeC + mPart * mRight;
-        double cP0 = curtainParts.GetElement(0), cP1 = curtainParts.GetElement(1), cP2 = curtainParts.GetElement(2), cP3 = curtainParts.GetElement(3);
-        double cK = g.CanopyCurtain, cF = g.FloorCurtain, cA = g.CurtainAbove, cB = g.CurtainBelow;
-        double p2P3 = ring.GetElement(2), p2P1 = ring.GetElement(1), p2P0 = g.UpperPair, p2K = canopyParts.GetElement(2), p2F = floorParts.GetElement(2), p2A = innerAir.GetElement(2), p2B = 0.0;
-        double p3P1 = g.LowerPair, p3P0 = ring.GetElement(3), p3K = canopyParts.GetElement(3), p3F = floorParts.GetElement(3), p3A = 0.0, p3B = innerAir.GetElement(3);
-        double p1P0 = ring.GetElement(0), p1K = canopyParts.GetElement(1), p1F = floorParts.GetElement(1), p1A = 0.0, p1B = innerAir.GetElement(1);
-        double p0K = canopyParts.GetElement(0), p0F = floorParts.GetElement(0), p0A = innerAir.GetElement(0), p0B = 0.0;
-        double kF = g.CanopyFloor, kA = 0.0, kB = g.CanopyAir, fA = 0.0, fB = g.FloorAir, aB = g.Exchange;
-
-        double cInverse, p2Inverse = 0.0, p3Inverse = 0.0, p1Inverse, p0Inverse, kInverse, fInverse, part;
+        // The nine's matrix turned in sign: links, and on its diagonal less than nothing the sums. Rows of the faces, first among themselves (lanes as in PerPart), then towards canopy, floor,
+        // air above, air below; rows of these four among themselves. Taking out a node adds to each row that stays its share of the row taken out.
+        Vector256<double> row0 = Vector256.Create(-pSum.GetElement(0), g.Ring[0], g.UpperPair, g.Ring[3]), row1 = Vector256.Create(g.Ring[0], -pSum.GetElement(1), g.Ring[1], g.LowerPair);
+        Vector256<double> row2 = Vector256.Create(g.UpperPair, g.Ring[1], -pSum.GetElement(2), g.Ring[2]), row3 = Vector256.Create(g.Ring[3], g.LowerPair, g.Ring[2], -pSum.GetElement(3));
+        Vector256<double> in0 = Vector256.Create(g.CanopyParts[0], g.FloorParts[0], g.InnerAir[0], 0.0), in1 = Vector256.Create(g.CanopyParts[1], g.FloorParts[1], 0.0, g.InnerAir[1]);
+        Vector256<double> in2 = Vector256.Create(g.CanopyParts[2], g.FloorParts[2], g.InnerAir[2], 0.0), in3 = Vector256.Create(g.CanopyParts[3], g.FloorParts[3], 0.0, g.InnerAir[3]);
+        Vector256<double> cloth = Vector256.Create(g.CanopyCurtain, g.FloorCurtain, g.CurtainAbove, g.CurtainBelow), clothPart = default, clothIn, cGoes = Vector256.Create(1.0 / cSum);
+        Vector256<double> rowK = Vector256.Create(-kSum, g.CanopyFloor, 0.0, g.CanopyAir), rowF = Vector256.Create(g.CanopyFloor, -fSum, 0.0, g.FloorAir);
+        Vector256<double> rowA = Vector256.Create(0.0, 0.0, -aSum, g.Exchange), rowB = Vector256.Create(g.CanopyAir, g.FloorAir, g.Exchange, -bSum);
+        Vector256<double> qRight = Vector256.Create(kRight, fRight, aRight, bRight), r;
+        clothIn = cloth * cGoes;
         if (curtain)
         {
-            cInverse = 1.0 / cSum;
-            part = cP2 * cInverse;
-            p2Sum = Fma(-part, cP2, p2Sum);
-            p2P3 = Fma(part, cP3, p2P3);
-            p2P1 = Fma(part, cP1, p2P1);
-            p2P0 = Fma(part, cP0, p2P0);
-            p2K = Fma(part, cK, p2K);
-            p2F = Fma(part, cF, p2F);
-            p2A = Fma(part, cA, p2A);
-            p2B = Fma(part, cB, p2B);
-            p2Right = Fma(part, cRight, p2Right);
-            part = cP3 * cInverse;
-            p3Sum = Fma(-part, cP3, p3Sum);
-            p3P1 = Fma(part, cP1, p3P1);
-            p3P0 = Fma(part, cP0, p3P0);
-            p3K = Fma(part, cK, p3K);
-            p3F = Fma(part, cF, p3F);
-            p3A = Fma(part, cA, p3A);
-            p3B = Fma(part, cB, p3B);
-            p3Right = Fma(part, cRight, p3Right);
-            part = cP1 * cInverse;
-            p1Sum = Fma(-part, cP1, p1Sum);
-            p1P0 = Fma(part, cP0, p1P0);
-            p1K = Fma(part, cK, p1K);
-            p1F = Fma(part, cF, p1F);
-            p1A = Fma(part, cA, p1A);
-            p1B = Fma(part, cB, p1B);
-            p1Right = Fma(part, cRight, p1Right);
-            part = cP0 * cInverse;
-            p0Sum = Fma(-part, cP0, p0Sum);
-            p0K = Fma(part, cK, p0K);
-            p0F = Fma(part, cF, p0F);
-            p0A = Fma(part, cA, p0A);
-            p0B = Fma(part, cB, p0B);
-            p0Right = Fma(part, cRight, p0Right);
-            part = cK * cInverse;
-            kSum = Fma(-part, cK, kSum);
-            kF = Fma(part, cF, kF);
-            kA = Fma(part, cA, kA);
-            kB = Fma(part, cB, kB);
-            kRight = Fma(part, cRight, kRight);
-            part = cF * cInverse;
-            fSum = Fma(-part, cF, fSum);
-            fA = Fma(part, cA, fA);
-            fB = Fma(part, cB, fB);
-            fRight = Fma(part, cRight, fRight);
-            part = cA * cInverse;
-            aSum = Fma(-part, cA, aSum);
-            aB = Fma(part, cB, aB);
-            aRight = Fma(part, cRight, aRight);
-            part = cB * cInverse;
-            bSum = Fma(-part, cB, bSum);
-            bRight = Fma(part, cRight, bRight);
+            clothPart = curtainParts * cGoes;
+            r = Vector256.Create(cRight);
+            row0 = Fma(Lane0(clothPart), curtainParts, row0);
+            in0 = Fma(Lane0(clothPart), cloth, in0);
+            row1 = Fma(Lane1(clothPart), curtainParts, row1);
+            in1 = Fma(Lane1(clothPart), cloth, in1);
+            row2 = Fma(Lane2(clothPart), curtainParts, row2);
+            in2 = Fma(Lane2(clothPart), cloth, in2);
+            row3 = Fma(Lane3(clothPart), curtainParts, row3);
+            in3 = Fma(Lane3(clothPart), cloth, in3);
+            rowK = Fma(Lane0(clothIn), cloth, rowK);
+            rowF = Fma(Lane1(clothIn), cloth, rowF);
+            rowA = Fma(Lane2(clothIn), cloth, rowA);
+            rowB = Fma(Lane3(clothIn), cloth, rowB);
+            pRight = Fma(clothPart, r, pRight);
+            qRight = Fma(clothIn, r, qRight);
         }
         else
         {
             // Open: nothing but the air below touches the gathered cloth.
-            cInverse = 1.0 / cSum;
-            part = cB * cInverse;
-            bSum = Fma(-part, cB, bSum);
-            bRight = Fma(part, cRight, bRight);
+            Vector256<double> below = Vector256.Create(0.0, 0.0, 0.0, g.CurtainBelow), part = below * cGoes;
+            rowB = Fma(part, below, rowB);
+            qRight = Fma(part, Vector256.Create(cRight), qRight);
         }
 
+        Vector256<double> goes, part2 = default, into2 = default, part3 = default, into3 = default, alone2 = default, alone3 = default;
         if (opaqueAbove)
         {
-            p2Inverse = 1.0 / p2Sum;
-            part = p2P3 * p2Inverse;
-            p3Sum = Fma(-part, p2P3, p3Sum);
-            p3P1 = Fma(part, p2P1, p3P1);
-            p3P0 = Fma(part, p2P0, p3P0);
-            p3K = Fma(part, p2K, p3K);
-            p3F = Fma(part, p2F, p3F);
-            p3A = Fma(part, p2A, p3A);
-            p3B = Fma(part, p2B, p3B);
-            p3Right = Fma(part, p2Right, p3Right);
-            part = p2P1 * p2Inverse;
-            p1Sum = Fma(-part, p2P1, p1Sum);
-            p1P0 = Fma(part, p2P0, p1P0);
-            p1K = Fma(part, p2K, p1K);
-            p1F = Fma(part, p2F, p1F);
-            p1A = Fma(part, p2A, p1A);
-            p1B = Fma(part, p2B, p1B);
-            p1Right = Fma(part, p2Right, p1Right);
-            part = p2P0 * p2Inverse;
-            p0Sum = Fma(-part, p2P0, p0Sum);
-            p0K = Fma(part, p2K, p0K);
-            p0F = Fma(part, p2F, p0F);
-            p0A = Fma(part, p2A, p0A);
-            p0B = Fma(part, p2B, p0B);
-            p0Right = Fma(part, p2Right, p0Right);
-            part = p2K * p2Inverse;
-            kSum = Fma(-part, p2K, kSum);
-            kF = Fma(part, p2F, kF);
-            kA = Fma(part, p2A, kA);
-            kB = Fma(part, p2B, kB);
-            kRight = Fma(part, p2Right, kRight);
-            part = p2F * p2Inverse;
-            fSum = Fma(-part, p2F, fSum);
-            fA = Fma(part, p2A, fA);
-            fB = Fma(part, p2B, fB);
-            fRight = Fma(part, p2Right, fRight);
-            part = p2A * p2Inverse;
-            aSum = Fma(-part, p2A, aSum);
-            aB = Fma(part, p2B, aB);
-            aRight = Fma(part, p2Right, aRight);
-            part = p2B * p2Inverse;
-            bSum = Fma(-part, p2B, bSum);
-            bRight = Fma(part, p2Right, bRight);
+            goes = Vector256.Create(-1.0) / Lane2(row2);
+            part2 = row2 * goes;
+            into2 = in2 * goes;
+            r = Lane2(pRight);
+            alone2 = r * goes;
+            row3 = Fma(Lane3(part2), row2, row3);
+            in3 = Fma(Lane3(part2), in2, in3);
+            row1 = Fma(Lane1(part2), row2, row1);
+            in1 = Fma(Lane1(part2), in2, in1);
+            row0 = Fma(Lane0(part2), row2, row0);
+            in0 = Fma(Lane0(part2), in2, in0);
+            rowK = Fma(Lane0(into2), in2, rowK);
+            rowF = Fma(Lane1(into2), in2, rowF);
+            rowA = Fma(Lane2(into2), in2, rowA);
+            rowB = Fma(Lane3(into2), in2, rowB);
+            pRight = Fma(part2, r, pRight);
+            qRight = Fma(into2, r, qRight);
         }
 
         if (opaqueBelow)
         {
-            p3Inverse = 1.0 / p3Sum;
-            part = p3P1 * p3Inverse;
-            p1Sum = Fma(-part, p3P1, p1Sum);
-            p1P0 = Fma(part, p3P0, p1P0);
-            p1K = Fma(part, p3K, p1K);
-            p1F = Fma(part, p3F, p1F);
-            p1A = Fma(part, p3A, p1A);
-            p1B = Fma(part, p3B, p1B);
-            p1Right = Fma(part, p3Right, p1Right);
-            part = p3P0 * p3Inverse;
-            p0Sum = Fma(-part, p3P0, p0Sum);
-            p0K = Fma(part, p3K, p0K);
-            p0F = Fma(part, p3F, p0F);
-            p0A = Fma(part, p3A, p0A);
-            p0B = Fma(part, p3B, p0B);
-            p0Right = Fma(part, p3Right, p0Right);
-            part = p3K * p3Inverse;
-            kSum = Fma(-part, p3K, kSum);
-            kF = Fma(part, p3F, kF);
-            kA = Fma(part, p3A, kA);
-            kB = Fma(part, p3B, kB);
-            kRight = Fma(part, p3Right, kRight);
-            part = p3F * p3Inverse;
-            fSum = Fma(-part, p3F, fSum);
-            fA = Fma(part, p3A, fA);
-            fB = Fma(part, p3B, fB);
-            fRight = Fma(part, p3Right, fRight);
-            part = p3A * p3Inverse;
-            aSum = Fma(-part, p3A, aSum);
-            aB = Fma(part, p3B, aB);
-            aRight = Fma(part, p3Right, aRight);
-            part = p3B * p3Inverse;
-            bSum = Fma(-part, p3B, bSum);
-            bRight = Fma(part, p3Right, bRight);
+            goes = Vector256.Create(-1.0) / Lane3(row3);
+            part3 = row3 * goes;
+            into3 = in3 * goes;
+            r = Lane3(pRight);
+            alone3 = r * goes;
+            row1 = Fma(Lane1(part3), row3, row1);
+            in1 = Fma(Lane1(part3), in3, in1);
+            row0 = Fma(Lane0(part3), row3, row0);
+            in0 = Fma(Lane0(part3), in3, in0);
+            rowK = Fma(Lane0(into3), in3, rowK);
+            rowF = Fma(Lane1(into3), in3, rowF);
+            rowA = Fma(Lane2(into3), in3, rowA);
+            rowB = Fma(Lane3(into3), in3, rowB);
+            pRight = Fma(part3, r, pRight);
+            qRight = Fma(into3, r, qRight);
         }
 
-        p1Inverse = 1.0 / p1Sum;
-        part = p1P0 * p1Inverse;
-        p0Sum = Fma(-part, p1P0, p0Sum);
-        p0K = Fma(part, p1K, p0K);
-        p0F = Fma(part, p1F, p0F);
-        p0A = Fma(part, p1A, p0A);
-        p0B = Fma(part, p1B, p0B);
-        p0Right = Fma(part, p1Right, p0Right);
-        part = p1K * p1Inverse;
-        kSum = Fma(-part, p1K, kSum);
-        kF = Fma(part, p1F, kF);
-        kA = Fma(part, p1A, kA);
-        kB = Fma(part, p1B, kB);
-        kRight = Fma(part, p1Right, kRight);
-        part = p1F * p1Inverse;
-        fSum = Fma(-part, p1F, fSum);
-        fA = Fma(part, p1A, fA);
-        fB = Fma(part, p1B, fB);
-        fRight = Fma(part, p1Right, fRight);
-        part = p1A * p1Inverse;
-        aSum = Fma(-part, p1A, aSum);
-        aB = Fma(part, p1B, aB);
-        aRight = Fma(part, p1Right, aRight);
-        part = p1B * p1Inverse;
-        bSum = Fma(-part, p1B, bSum);
-        bRight = Fma(part, p1Right, bRight);
+        goes = Vector256.Create(-1.0) / Lane1(row1);
+        Vector256<double> part1 = row1 * goes, into1 = in1 * goes;
+        r = Lane1(pRight);
+        Vector256<double> alone1 = r * goes;
+        row0 = Fma(Lane0(part1), row1, row0);
+        in0 = Fma(Lane0(part1), in1, in0);
+        rowK = Fma(Lane0(into1), in1, rowK);
+        rowF = Fma(Lane1(into1), in1, rowF);
+        rowA = Fma(Lane2(into1), in1, rowA);
+        rowB = Fma(Lane3(into1), in1, rowB);
+        pRight = Fma(part1, r, pRight);
+        qRight = Fma(into1, r, qRight);
 
-        p0Inverse = 1.0 / p0Sum;
-        part = p0K * p0Inverse;
-        kSum = Fma(-part, p0K, kSum);
-        kF = Fma(part, p0F, kF);
-        kA = Fma(part, p0A, kA);
-        kB = Fma(part, p0B, kB);
-        kRight = Fma(part, p0Right, kRight);
-        part = p0F * p0Inverse;
-        fSum = Fma(-part, p0F, fSum);
-        fA = Fma(part, p0A, fA);
-        fB = Fma(part, p0B, fB);
-        fRight = Fma(part, p0Right, fRight);
-        part = p0A * p0Inverse;
-        aSum = Fma(-part, p0A, aSum);
-        aB = Fma(part, p0B, aB);
-        aRight = Fma(part, p0Right, aRight);
-        part = p0B * p0Inverse;
-        bSum = Fma(-part, p0B, bSum);
-        bRight = Fma(part, p0Right, bRight);
+        goes = Vector256.Create(-1.0) / Lane0(row0);
+        Vector256<double> into0 = in0 * goes;
+        r = Lane0(pRight);
+        Vector256<double> alone0 = r * goes;
+        rowK = Fma(Lane0(into0), in0, rowK);
+        rowF = Fma(Lane1(into0), in0, rowF);
+        rowA = Fma(Lane2(into0), in0, rowA);
+        rowB = Fma(Lane3(into0), in0, rowB);
+        qRight = Fma(into0, r, qRight);
 
-        kInverse = 1.0 / kSum;
-        part = kF * kInverse;
-        fSum = Fma(-part, kF, fSum);
-        fA = Fma(part, kA, fA);
-        fB = Fma(part, kB, fB);
-        fRight = Fma(part, kRight, fRight);
-        part = kA * kInverse;
-        aSum = Fma(-part, kA, aSum);
-        aB = Fma(part, kB, aB);
-        aRight = Fma(part, kRight, aRight);
-        part = kB * kInverse;
-        bSum = Fma(-part, kB, bSum);
-        bRight = Fma(part, kRight, bRight);
+        goes = Vector256.Create(-1.0) / Lane0(rowK);
+        Vector256<double> partK = rowK * goes;
+        r = Lane0(qRight);
+        Vector256<double> aloneK = r * goes;
+        rowF = Fma(Lane1(partK), rowK, rowF);
+        rowA = Fma(Lane2(partK), rowK, rowA);
+        rowB = Fma(Lane3(partK), rowK, rowB);
+        qRight = Fma(partK, r, qRight);
 
-        fInverse = 1.0 / fSum;
-        part = fA * fInverse;
-        aSum = Fma(-part, fA, aSum);
-        aB = Fma(part, fB, aB);
-        aRight = Fma(part, fRight, aRight);
-        part = fB * fInverse;
-        bSum = Fma(-part, fB, bSum);
-        bRight = Fma(part, fRight, bRight);
+        goes = Vector256.Create(-1.0) / Lane1(rowF);
+        Vector256<double> partF = rowF * goes;
+        r = Lane1(qRight);
+        Vector256<double> aloneF = r * goes;
+        rowA = Fma(Lane2(partF), rowF, rowA);
+        rowB = Fma(Lane3(partF), rowF, rowB);
+        qRight = Fma(partF, r, qRight);
 
         // The two airs; a stream leaves its giver unchanged, so it stands in the receiver's row alone.
-        double fromBelow = aB + g.Upward, fromAbove = aB + g.Downward;
+        aSum = -rowA.GetElement(2);
+        bSum = -rowB.GetElement(3);
+        aRight = qRight.GetElement(2);
+        bRight = qRight.GetElement(3);
+        double aB = rowA.GetElement(3), fromBelow = aB + g.Upward, fromAbove = aB + g.Downward;
         double determinant = 1.0 / (aSum * bSum - fromBelow * fromAbove);
         double aC = (aRight * bSum + fromBelow * bRight) * determinant;
         double bC = (bRight * aSum + fromAbove * aRight) * determinant;
-        double fC = Fma(fA, aC, Fma(fB, bC, fRight)) * fInverse;
-        double kC = Fma(kF, fC, Fma(kA, aC, Fma(kB, bC, kRight))) * kInverse;
-        double p0C = Fma(p0K, kC, Fma(p0F, fC, Fma(p0A, aC, Fma(p0B, bC, p0Right)))) * p0Inverse;
-        double p1C = Fma(p1P0, p0C, Fma(p1K, kC, Fma(p1F, fC, Fma(p1A, aC, Fma(p1B, bC, p1Right))))) * p1Inverse;
-        double p3C = t.Inner[3], p2C = t.Inner[2], cC;
+        double fC = aloneF.ToScalar() + partF.GetElement(2) * aC + partF.GetElement(3) * bC;
+        double kC = aloneK.ToScalar() + partK.GetElement(2) * aC + partK.GetElement(3) * bC + partK.GetElement(1) * fC;
+        Vector256<double> four = Vector256.Create(kC, fC, aC, bC);
+        double p0C = alone0.ToScalar() + Dot(into0, four);
+        double p1C = alone1.ToScalar() + Dot(into1, four) + part1.ToScalar() * p0C;
+        double p3C = t.Inner[3], p2C = t.Inner[2];
         if (opaqueBelow)
         {
-            p3C = Fma(p3P1, p1C, Fma(p3P0, p0C, Fma(p3K, kC, Fma(p3F, fC, Fma(p3A, aC, Fma(p3B, bC, p3Right)))))) * p3Inverse;
+            p3C = alone3.ToScalar() + Dot(into3, four) + part3.ToScalar() * p0C + part3.GetElement(1) * p1C;
         }
 
         if (opaqueAbove)
         {
-            p2C = Fma(p2P3, p3C, Fma(p2P1, p1C, Fma(p2P0, p0C, Fma(p2K, kC, Fma(p2F, fC, Fma(p2A, aC, Fma(p2B, bC, p2Right))))))) * p2Inverse;
-        }
-
-        if (curtain)
-        {
-            cC = Fma(cP2, p2C, Fma(cP3, p3C, Fma(cP1, p1C, Fma(cP0, p0C, Fma(cK, kC, Fma(cF, fC, Fma(cA, aC, Fma(cB, bC, cRight)))))))) * cInverse;
-        }
-        else
-        {
-            cC = Fma(cB, bC, cRight) * cInverse;
+            p2C = alone2.ToScalar() + Dot(into2, four) + part2.ToScalar() * p0C + part2.GetElement(1) * p1C + part2.GetElement(3) * p3C;
         }
 
         Vector256<double> inner = Vector256.Create(p0C, p1C, p2C, p3C);
+        double cC = cRight * cGoes.ToScalar() + (curtain ? Dot(clothIn, four) + Dot(clothPart, inner) : clothIn.GetElement(3) * bC);
         t.Inner.Four = inner;
         t.Outer.Four = (oRight + core * inner) * oInverse;
         t.Inside = Vector256.Create(cC, kC, fC, bC);
@@ -355,7 +239,27 @@ internal sealed class HouseSolver
 
     // One rounding on every processor: where there is no such instruction it is reckoned, slower, to the same bits.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static double Fma(double a, double b, double plus) => Math.FusedMultiplyAdd(a, b, plus);
+    private static Vector256<double> Fma(Vector256<double> a, Vector256<double> b, Vector256<double> plus) => Vector256.FusedMultiplyAdd(a, b, plus);
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<double> Lane0(Vector256<double> v) => Vector256.Shuffle(v, Vector256.Create(0L));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<double> Lane1(Vector256<double> v) => Vector256.Shuffle(v, Vector256.Create(1L));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<double> Lane2(Vector256<double> v) => Vector256.Shuffle(v, Vector256.Create(2L));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<double> Lane3(Vector256<double> v) => Vector256.Shuffle(v, Vector256.Create(3L));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double Dot(Vector256<double> a, Vector256<double> b)
+    {
+        Vector256<double> all = a * b;
+        Vector128<double> two = all.GetLower() + all.GetUpper();
+        return two.ToScalar() + two.GetElement(1);
+    }
 
     // Constant for a length of step: what is stored, and what each layer lets through, seen from the one above (groundPart, layerPart).
     private void Factor(ref PerNode capacity, ref HouseRates g, double perS)

@@ -59,6 +59,7 @@ public sealed class HouseState
 
     /// <summary>Relative humidity below the curtain, percent, 0 to 100 (a fogged moment above saturation counts as 100).</summary>
     /// <param name="pressurePa">Barometric pressure, Pa.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double RelativeHumidityBelowPercent(double pressurePa) =>
         Math.Min(100.0 * VapourTable.VapourPressurePa(WaterBelow, pressurePa) / SaturationBelowPa, 100.0);
 

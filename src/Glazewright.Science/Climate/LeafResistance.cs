@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Glazewright.Science.Climate;
 
 /// <summary>Resistances of leaves to vapour, s/m, after Stanghellini 1987 (thesis Wageningen; constants from memory). Kernels: total, no guards.</summary>
@@ -12,6 +14,7 @@ public static class LeafResistance
     /// <param name="absorbedWPerM2">Radiation absorbed per leaf area, W/m²; up to 1 counts as night.</param>
     /// <param name="co2Ppm">Carbon dioxide, ppm.</param>
     /// <param name="deficitPa">Leaf's saturation pressure less the air's vapour pressure, Pa.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double StomatalSPerM(double leastSPerM, double absorbedWPerM2, double co2Ppm, double deficitPa)
     {
         bool day = absorbedWPerM2 > 1.0;
@@ -26,6 +29,7 @@ public static class LeafResistance
     /// <param name="leafAreaIndex">Leaf area per floor area; both sides count.</param>
     /// <param name="densityKgPerM3">Density of the air, kg/m³.</param>
     /// <param name="pressurePa">Barometric pressure, Pa.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double CanopyFactor(double leafAreaIndex, double densityKgPerM3, double pressurePa) =>
         2.0 * leafAreaIndex * densityKgPerM3 * AirConstants.SpecificHeatJPerKgK / (HouseFilms.PsychrometricPaPerK(pressurePa) * AirConstants.LatentHeatJPerKg);
 }

@@ -22,6 +22,7 @@ public static class VapourTable
 
     /// <summary>Saturation pressure, Pa; total: temperatures beyond −99.99 to 120.01 °C are taken at the end, NaN at the lowest.</summary>
     /// <param name="temperatureC">Temperature, °C.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double PressurePa(double temperatureC) => PressurePa(temperatureC, out _);
 
     /// <summary>Saturation pressure, Pa, and its slope, Pa/K.</summary>
@@ -73,6 +74,7 @@ public static class VapourTable
     /// <summary>Vapour pressure of air, Pa.</summary>
     /// <param name="humidityRatio">kg/kg dry air.</param>
     /// <param name="pressurePa">Barometric pressure, Pa.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double VapourPressurePa(double humidityRatio, double pressurePa) =>
         humidityRatio * pressurePa / (0.621945 + humidityRatio);
 
@@ -157,6 +159,7 @@ public static class AirConstants
     /// <summary>Density of the dry air in moist air, kg/m³, vapour neglected (−1 % at 16 g/kg).</summary>
     /// <param name="temperatureC">Temperature, °C.</param>
     /// <param name="pressurePa">Barometric pressure, Pa.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double DensityKgPerM3(double temperatureC, double pressurePa) =>
         pressurePa / (GasConstantJPerKgK * (Math.Max(temperatureC, -150.0) + 273.15));
 }
