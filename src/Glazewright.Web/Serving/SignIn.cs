@@ -1,12 +1,14 @@
 using System.Globalization;
 using System.Net;
 using System.Security.Claims;
+using System.Security.Cryptography;
 using System.Text.Encodings.Web;
 using System.Threading.RateLimiting;
 using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Authorization;
+using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.DataProtection;
 
 namespace Glazewright.Web.Serving;
@@ -35,6 +37,15 @@ internal static class SignIn
             o.SlidingExpiration = true;
             o.LoginPath = Path;
             o.LogoutPath = OutPath;
+            o.Events.OnValidatePrincipal = context =>
+            {
+                if (context.HttpContext.RequestServices.GetRequiredService<SignIns>().HasEnded(context.Principal))
+                {
+                    context.RejectPrincipal();
+                }
+
+                return Task.CompletedTask;
+            };
             // A socket or a script asks and is told no; a person is shown where to sign in.
             o.Events.OnRedirectToLogin = context =>
             {
@@ -52,6 +63,7 @@ internal static class SignIn
         });
         services.AddAuthorization(o => o.FallbackPolicy = new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build());
         services.AddCascadingAuthenticationState();
+        services.AddScoped<CircuitHandler, EndedWindow>();
         services.Configure<AntiforgeryOptions>(o => o.Cookie.SecurePolicy = CookieSecurePolicy.Always);
     }
 
@@ -61,13 +73,14 @@ internal static class SignIn
         routes.MapPost(Path, ReceiveAsync).AllowAnonymous().DisableAntiforgery();
         routes.MapGet(OutPath, (HttpContext context, IAntiforgery guard) => Page(
             $"<h1>Sign out</h1><form method=\"post\" action=\"{OutPath}\">{Token(context, guard)}<p>You are signed in as {Plain(context.User.Identity?.Name ?? "")}.</p><button type=\"submit\" class=\"main\">Sign out</button> <a href=\"/\">Back to the jobs</a></form>"));
-        routes.MapPost(OutPath, async (HttpContext context, IAntiforgery guard) =>
+        routes.MapPost(OutPath, async (HttpContext context, IAntiforgery guard, SignIns signIns) =>
         {
             if (!await guard.IsRequestValidAsync(context))
             {
                 return Results.BadRequest("The form is out of date. Go back and load it again.");
             }
 
+            signIns.End(context.User);
             await context.SignOutAsync();
             return Results.LocalRedirect(Path);
         }).DisableAntiforgery();
@@ -97,7 +110,7 @@ internal static class SignIn
         }
 
         SignInLog.Let(log, from);
-        ClaimsPrincipal person = new(new ClaimsIdentity([new Claim(ClaimTypes.Name, name)], CookieAuthenticationDefaults.AuthenticationScheme));
+        ClaimsPrincipal person = new(new ClaimsIdentity([new Claim(ClaimTypes.Name, name), new Claim(SignIns.ClaimType, Convert.ToHexString(RandomNumberGenerator.GetBytes(16)))], CookieAuthenticationDefaults.AuthenticationScheme));
         await context.SignInAsync(person);
         return Results.LocalRedirect(IsHere(then) ? then : "/");
     }

@@ -57,6 +57,7 @@ public static class WebServer
         builder.Services.AddSingleton<PackageShelf>();
         builder.Services.AddSingleton<WholeShelf>();
         builder.Services.AddScoped<JobSession>();
+        builder.Services.AddSingleton<SignIns>();
         builder.Services.AddScoped<JobWork>();
         builder.Services.AddScoped<ShapeHunt>();
         builder.Services.AddScoped<ComparisonDesk>();

@@ -138,9 +138,20 @@ public sealed partial class SignInTests(OpenBrowser browser) : IAsyncLifetime
         page = await person.NewPageAsync();
         await page.GotoAsync(_url + "/");
         await page.Locator("h1", new() { HasText = "Greenhouse jobs" }).WaitForAsync();
+        // Another window of the same person, and the cookie as a thief would keep it.
+        IPage second = await person.NewPageAsync();
+        await second.GotoAsync(_url + "/compare");
+        await second.Locator("h1", new() { HasText = "side by side" }).WaitForAsync();
+        BrowserContextCookiesResult cookie = (await person.CookiesAsync()).Single(c => c.Name == "__Host-glazewright");
+        using HttpResponseMessage before = await AsAsync(cookie.Value);
+        Assert.Equal(HttpStatusCode.OK, before.StatusCode);
         await page.Locator(".person a").ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Sign out" }).ClickAsync();
         await page.Locator("#password").WaitForAsync();
+        await second.Locator("#password").WaitForAsync();
+        Assert.EndsWith("/sign-in?then=%2Fcompare", second.Url, StringComparison.Ordinal);
+        using HttpResponseMessage after = await AsAsync(cookie.Value);
+        Assert.Equal(HttpStatusCode.Redirect, after.StatusCode);
         await page.GotoAsync(_url + "/");
         await page.Locator("#password").WaitForAsync();
         await page.Context.CloseAsync();
@@ -184,6 +195,13 @@ public sealed partial class SignInTests(OpenBrowser browser) : IAsyncLifetime
         (int exit, _, string error) = await RunningServer.CallAsync(["--data", _server.Data, "--add-account", "ann"], Password + "\n");
         Assert.True(exit == 0, error);
         await _server.StartAsync();
+    }
+
+    private async Task<HttpResponseMessage> AsAsync(string cookie)
+    {
+        using HttpRequestMessage get = new(HttpMethod.Get, _url + "/");
+        get.Headers.Add("Cookie", "__Host-glazewright=" + cookie);
+        return await _client.SendAsync(get);
     }
 
     private async Task<string> TokenAsync() => TokenField().Match(await _client.GetStringAsync(_url + "/sign-in")).Groups[1].Value;
