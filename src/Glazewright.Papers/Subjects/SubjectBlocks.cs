@@ -58,6 +58,9 @@ public static class SubjectBlocks
 {
     private const double WideMm = 190;
 
+    // Bars need no more: on a phone they are read whole.
+    private const double NarrowMm = 128;
+
     /// <summary>What is known at once.</summary>
     /// <param name="subject">The subject.</param>
     /// <param name="source">What it is made from.</param>
@@ -152,7 +155,7 @@ public static class SubjectBlocks
         ];
         double most = Math.Max(1, parts.Max(p => p.Cost));
         return new Block.Picture(
-            Charts.LevelBars.Draw("cost-bars", "Where the price goes, $", [.. parts.Select(p => new Charts.LevelBar(p.Name, p.Cost / most, Said.Money(p.Cost)))], WideMm),
+            Charts.LevelBars.Draw("cost-bars", "Where the price goes, $", [.. parts.Select(p => new Charts.LevelBar(p.Name, p.Cost / most, Said.Money(p.Cost)))], NarrowMm),
             "Material and subcontract by system, the dearest first, then labour, overhead, contingency and margin.")
         {
             Numbers = new Table([new Column("Part", 70), new Column("$", 30, Along.End), new Column("of the direct cost", 30, Along.End)],

@@ -13,7 +13,7 @@ public sealed class PicturesOfPages(OpenBrowser browser)
     {
         string? folder = Environment.GetEnvironmentVariable("GLAZEWRIGHT_PICTURES");
         Assert.SkipWhen(folder is null, "Pictures for eyes are made only when GLAZEWRIGHT_PICTURES names a folder.");
-        foreach ((string name, ColorScheme scheme, int width) in new[] { ("light", ColorScheme.Light, 1400), ("dark", ColorScheme.Dark, 1400), ("phone", ColorScheme.Light, 360) })
+        foreach ((string name, ColorScheme scheme, int width) in new[] { ("light", ColorScheme.Light, 1400), ("dark", ColorScheme.Dark, 1400), ("phone", ColorScheme.Light, 390) })
         {
             IPage page = await browser.WindowAsync(scheme, width);
             await page.OpenAsync("/");
@@ -38,7 +38,7 @@ public sealed class PicturesOfPages(OpenBrowser browser)
     {
         string? folder = Environment.GetEnvironmentVariable("GLAZEWRIGHT_PICTURES");
         Assert.SkipWhen(folder is null, "Pictures for eyes are made only when GLAZEWRIGHT_PICTURES names a folder.");
-        foreach ((string name, ColorScheme scheme, int width) in new[] { ("light", ColorScheme.Light, 1400), ("dark", ColorScheme.Dark, 1400), ("phone", ColorScheme.Light, 360) })
+        foreach ((string name, ColorScheme scheme, int width) in new[] { ("light", ColorScheme.Light, 1400), ("dark", ColorScheme.Dark, 1400), ("phone", ColorScheme.Light, 390) })
         {
             IPage page = await browser.WindowAsync(scheme, width);
             await page.OpenAsync("/");

@@ -42,6 +42,9 @@ public sealed class SideBySideTests(OpenBrowser browser)
         await Assertions.Expect(page.Locator("[data-no-changes]")).ToBeVisibleAsync();
         await page.SetViewportSizeAsync(360, 800);
         Assert.True(await page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= innerWidth"), "It scrolls sideways on a phone.");
+        // The first value of a key figure is seen beside its name.
+        LocatorBoundingBoxResult value = (await page.Locator("[data-keys] tbody td.end").First.BoundingBoxAsync())!;
+        Assert.True(value.X + value.Width < 360, $"the first value ends at {value.X + value.Width} px");
         await page.GotoAsync(page.Url.Replace("bv=1", "bv=77", StringComparison.Ordinal));
         await Assertions.Expect(page.Locator(".notice.miss")).ToContainTextAsync("no such job or version");
         await page.Context.CloseAsync();
