@@ -57,9 +57,10 @@ internal ref partial struct StepRun
     /// <summary>Among wishes alone: what lacks its need, and what loses, is not wished for.</summary>
     private void Forbid()
     {
+        ulong bound = _p.OwnerMask | _p.WinnerMask;
         foreach (int i in _p.Order)
         {
-            if (_want[i] <= 0)
+            if (!Has(_wanted & bound, i))
             {
                 continue;
             }

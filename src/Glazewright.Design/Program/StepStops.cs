@@ -38,6 +38,11 @@ internal ref partial struct StepRun
         // What needs a stopped one stops with it.
         foreach (int i in _p.Order)
         {
+            if (!Has(_on & _p.OwnerMask, i))
+            {
+                continue;
+            }
+
             for (int c = _p.NeedStart[i]; c < _p.NeedStart[i + 1]; c++)
             {
                 if (Has(_on, i) && !Has(_stopped, i) && (_p.NeedMask[c] & _on & ~_stopped) == 0)
@@ -81,7 +86,7 @@ internal ref partial struct StepRun
         SetX(Extra.GuardLockedMs, Math.Max(0, locked - _dt));
         int allowed = locked > 0 ? 0 : proved ? 64 : _p.FansWithoutProof;
         _proofAllowed = allowed;
-        if (!running)
+        if (!running || allowed >= 64)
         {
             return;
         }

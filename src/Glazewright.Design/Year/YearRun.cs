@@ -343,20 +343,32 @@ internal sealed class YearRun
         }
 
         balance.Add(in x, Plant.FlowM3PerS > 0, StepS);
-        WinterFanAirJ += Plant.FlowM3PerS > 0 && ask.Period >= 0 && forcing.OutsideC < ask.TemperatureC - 10 ? Math.Max(x.AirLossW, 0) * StepS : 0;
-        minutesSinceFans = Plant.FlowM3PerS > 0 ? 0 : minutesSinceFans + 1;
-        coldAfterFansMinutes += ask.Period >= 0 && airC < ask.TemperatureC - input.Band.TemperatureK && minutesSinceFans <= 10 ? 1 : 0;
+        bool fans = Plant.FlowM3PerS > 0;
+        minutesSinceFans = fans ? 0 : minutesSinceFans + 1;
+        if (fans && ask.Period >= 0 && forcing.OutsideC < ask.TemperatureC - 10)
+        {
+            WinterFanAirJ += Math.Max(x.AirLossW, 0) * StepS;
+        }
+
+        if (minutesSinceFans <= 10)
+        {
+            coldAfterFansMinutes += ask.Period >= 0 && airC < ask.TemperatureC - input.Band.TemperatureK ? 1 : 0;
+            frostAfterFansMinutes += airC <= 0 ? 1 : 0;
+        }
+
         TranspiredKg += x.TranspirationKgPerS * StepS;
         CondensedKg += Math.Max(x.CondensedKgPerS, 0) * StepS;
         HeatTurnedJ += (x.SunW + x.HeatW + x.LampW + Math.Abs(x.ShellLossW) + Math.Abs(x.AirLossW) + Math.Abs(x.LatentW)) * StepS;
         HeatMissedJ += Math.Abs(x.HeatResidualW) * StepS;
         WaterTurnedKg += (x.TranspirationKgPerS + x.FogEvaporatedKgPerS + x.FogFallenKgPerS + Math.Abs(x.AirWaterLossKgPerS)) * StepS;
         WaterMissedKg += Math.Abs(x.WaterResidualKgPerS) * StepS;
-
-        frostAfterFansMinutes += airC <= 0 && minutesSinceFans <= 10 ? 1 : 0;
         minutesSinceOpening = Plant.CurtainFraction < curtainBefore || Plant.SecondCurtainFraction < secondBefore ? 0 : minutesSinceOpening + 1;
         (curtainBefore, secondBefore) = (Plant.CurtainFraction, Plant.SecondCurtainFraction);
-        frostAfterCurtainMinutes += airC <= 0 && minutesSinceOpening <= 10 ? 1 : 0;
+        if (airC <= 0 && minutesSinceOpening <= 10)
+        {
+            frostAfterCurtainMinutes++;
+        }
+
         if (forcing.PositivePressureM3PerS > 0)
         {
             FilterFanJ += forcing.PositivePressureM3PerS * AirConstants.DensityKgPerM3(forcing.OutsideC, forcing.PressurePa)

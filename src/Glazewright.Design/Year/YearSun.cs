@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.GainTables;
 using Glazewright.Science.Climate;
@@ -76,7 +77,7 @@ internal sealed class YearSun
         }
 
         double fromSun = weather.FromSunWm2[minute], dome = weather.DomeWm2[minute], horizon = weather.HorizonWm2[minute], ground = global * albedo;
-        Span<double> now = stackalloc double[Parts];
+        Absorbed now = default;
         double uncovered = 1 - curtainFraction, secondShare = 0, bothShare = 0;
         if (second is not null)
         {
@@ -84,38 +85,38 @@ internal sealed class YearSun
             (uncovered, curtainFraction, secondShare, bothShare) = (shares.OpenFraction, shares.FirstFraction, shares.SecondFraction, shares.BothFraction);
         }
 
-        Diffuse(openDiffuse, uncovered, dome, horizon, ground, now);
+        Diffuse(openDiffuse, uncovered, dome, horizon, ground, ref now);
         Beam beam = default;
         if (fromSun > 0)
         {
             beam = Place(fromSun, weather.SunAzimuthDeg[minute] - bearingDeg, weather.SunElevationDeg[minute]);
-            beam.Add(open, uncovered, now);
+            beam.Add(open, uncovered, ref now);
         }
 
         if (curtainFraction > 0)
         {
-            Diffuse(drawnDiffuse, curtainFraction, dome, horizon, ground, now);
+            Diffuse(drawnDiffuse, curtainFraction, dome, horizon, ground, ref now);
             if (fromSun > 0)
             {
-                beam.Add(drawn, curtainFraction, now);
+                beam.Add(drawn, curtainFraction, ref now);
             }
         }
 
         if (secondShare > 0)
         {
-            Diffuse(secondDiffuse, secondShare, dome, horizon, ground, now);
+            Diffuse(secondDiffuse, secondShare, dome, horizon, ground, ref now);
             if (fromSun > 0)
             {
-                beam.Add(second!, secondShare, now);
+                beam.Add(second!, secondShare, ref now);
             }
         }
 
         if (bothShare > 0)
         {
-            Diffuse(bothDiffuse, bothShare, dome, horizon, ground, now);
+            Diffuse(bothDiffuse, bothShare, dome, horizon, ground, ref now);
             if (fromSun > 0)
             {
-                beam.Add(both!, bothShare, now);
+                beam.Add(both!, bothShare, ref now);
             }
         }
 
@@ -126,10 +127,11 @@ internal sealed class YearSun
         }
 
         double covered = plantedFraction * leavesCover;
-        double clear = Math.Max(now[0], 0), crop = Math.Max(now[2], 0), opaque = Math.Max(now[3], 0), frame = Math.Max(now[4], 0);
+        Vector256<double> absorbed = Vector256.MaxNative(now.Four, Vector256<double>.Zero);
+        double clear = absorbed.ToScalar(), crop = absorbed.GetElement(2), opaque = absorbed.GetElement(3), frame = Math.Max(now.Frame, 0);
         forcing.SunUpperClearW = clear * clearAbove;
         forcing.SunLowerClearW = clear * (1 - clearAbove);
-        forcing.SunCurtainW = Math.Max(now[1], 0);
+        forcing.SunCurtainW = absorbed.GetElement(1);
         forcing.SunCanopyW = crop * covered;
         forcing.SunFloorW = crop * (1 - covered);
         forcing.SunUpperOpaqueInnerW = opaque * opaqueAbove;
@@ -140,12 +142,11 @@ internal sealed class YearSun
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Diffuse(double[] rows, double share, double dome, double horizon, double ground, Span<double> now)
+    private static void Diffuse(double[] rows, double share, double dome, double horizon, double ground, ref Absorbed now)
     {
-        for (int k = 0; k < Parts; k++)
-        {
-            now[k] += share * (dome * rows[k] + horizon * rows[Parts + k] + ground * rows[2 * Parts + k]);
-        }
+        ReadOnlySpan<double> all = rows.AsSpan(0, 3 * Parts);
+        now.Four += share * (dome * Vector256.Create(all) + horizon * Vector256.Create(all[Parts..]) + ground * Vector256.Create(all[(2 * Parts)..]));
+        now.Frame += share * (dome * all[Parts - 1] + horizon * all[2 * Parts - 1] + ground * all[3 * Parts - 1]);
     }
 
     // Between four rows of the table, which is read by the sun's place over the house.
@@ -186,13 +187,20 @@ internal sealed class YearSun
     private readonly record struct Beam(int At, int NextAt, double Weight, double NextWeight, double UpperWeight, double NextUpperWeight)
     {
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        public void Add(double[] rows, double share, Span<double> now)
+        public void Add(double[] rows, double share, ref Absorbed now)
         {
-            for (int k = 0; k < Parts; k++)
-            {
-                now[k] += share * (Weight * rows[At + k] + NextWeight * rows[NextAt + k] + UpperWeight * rows[At + Parts + k] + NextUpperWeight * rows[NextAt + Parts + k]);
-            }
+            ReadOnlySpan<double> here = rows.AsSpan(At, 2 * Parts), next = rows.AsSpan(NextAt, 2 * Parts);
+            now.Four += share * (Weight * Vector256.Create(here) + NextWeight * Vector256.Create(next)
+                + UpperWeight * Vector256.Create(here[Parts..]) + NextUpperWeight * Vector256.Create(next[Parts..]));
+            now.Frame += share * (Weight * here[Parts - 1] + NextWeight * next[Parts - 1] + UpperWeight * here[2 * Parts - 1] + NextUpperWeight * next[2 * Parts - 1]);
         }
+    }
+
+    /// <summary>W absorbed: cover, curtain, crop plane and opaque walls side by side, then the frame.</summary>
+    private struct Absorbed
+    {
+        public Vector256<double> Four;
+        public double Frame;
     }
 
     private static double[] Flatten(EqList<GainRow> rows)

@@ -16,10 +16,26 @@ internal struct HeldTally
     public void Add(in Asked ask, in MinuteSeen seen, double bandK, double bandPercent, double neverAboveC)
     {
         total++;
-        frost += seen.AirC <= 0 ? 1 : 0;
-        condensing += seen.Condensing ? 1 : 0;
-        leafWet += seen.LeafWet ? 1 : 0;
-        aboveNever += seen.AirC > neverAboveC ? 1 : 0;
+        if (seen.AirC <= 0)
+        {
+            frost++;
+        }
+
+        if (seen.Condensing)
+        {
+            condensing++;
+        }
+
+        if (seen.LeafWet)
+        {
+            leafWet++;
+        }
+
+        if (seen.AirC > neverAboveC)
+        {
+            aboveNever++;
+        }
+
         if (ask.Period < 0)
         {
             return;
@@ -98,8 +114,15 @@ internal struct HeatBalance
         HeatJ += x.HeatW * stepS;
         LampJ += x.LampW * stepS;
         ShellJ += (x.ShellLossW + x.ThroughCoverLossW) * stepS;
-        FanAirJ += fans ? x.AirLossW * stepS : 0;
-        OtherAirJ += fans ? 0 : x.AirLossW * stepS;
+        if (fans)
+        {
+            FanAirJ += x.AirLossW * stepS;
+        }
+        else
+        {
+            OtherAirJ += x.AirLossW * stepS;
+        }
+
         GroundJ += x.GroundLossW * stepS;
         LatentJ += x.LatentW * stepS;
         StoredJ += x.StoredW * stepS;

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Glazewright.Science.Climate;
 
 /// <summary>What moved over one step, as solved: heat in W, water in kg/s, air in m³/s or kg/s of dry air. Losses count positive outward.</summary>
@@ -31,8 +33,11 @@ public struct HouseFluxes
     public double StoredW { get; set; }
 
     /// <summary>What the heat book misses, W: rounding only.</summary>
-    public readonly double HeatResidualW =>
-        SunW + HeatW + LampW - ShellLossW - ThroughCoverLossW - AirLossW - GroundLossW - LatentW - StoredW;
+    public readonly double HeatResidualW
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => SunW + HeatW + LampW - ShellLossW - ThroughCoverLossW - AirLossW - GroundLossW - LatentW - StoredW;
+    }
 
     /// <summary>Water the crop gave, kg/s.</summary>
     public double TranspirationKgPerS { get; set; }
@@ -65,9 +70,11 @@ public struct HouseFluxes
     public double WaterStoredKgPerS { get; set; }
 
     /// <summary>What the water book misses, kg/s: rounding only.</summary>
-    public readonly double WaterResidualKgPerS =>
-        TranspirationKgPerS + IrrigatedFloorKgPerS + FogEvaporatedKgPerS + FogFallenKgPerS + VapourKgPerS
-        - DriedKgPerS - AirWaterLossKgPerS - DrainedKgPerS - WaterStoredKgPerS;
+    public readonly double WaterResidualKgPerS
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => TranspirationKgPerS + IrrigatedFloorKgPerS + FogEvaporatedKgPerS + FogFallenKgPerS + VapourKgPerS - DriedKgPerS - AirWaterLossKgPerS - DrainedKgPerS - WaterStoredKgPerS;
+    }
 
     /// <summary>Net water condensed on all surfaces but the floor, kg/s (negative when films dry).</summary>
     public double CondensedKgPerS { get; set; }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Glazewright.Science.Climate;
 
 /// <summary>
@@ -131,4 +133,66 @@ public struct HouseForcing
 
     /// <summary>Circulation fans, 0 off to 1 all on.</summary>
     public double CirculationFraction { get; set; }
+
+    /// <summary>True when there is a number in every field. Sums that overflow count as none: they are looked at one by one.</summary>
+    internal readonly bool AllNumbers
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        get => !double.IsNaN(
+            (OutsideC + SkyC + SunUpperOpaqueInnerW + SunCurtainW + SunAirBelowW + FanBelowM3PerS + UpstreamHumidityRatio + SideVentM2 + HeatAboveFraction + LampW + CirculationFraction)
+            + (OutsideHumidityRatio + DeepGroundC + SunLowerOpaqueInnerW + SunCanopyW + SunAirAboveW + FanAboveM3PerS + PositivePressureM3PerS + FogKgPerS + HeatRadiantFraction + LampRadiantFraction)
+            + (PressurePa + SunUpperClearW + SunUpperOpaqueOuterW + SunFloorW + LeafAreaIndex + PadEffectiveness + UpperAirM3PerS + FogEfficiency + VapourKgPerS + CurtainClosedFraction)
+            + (WindMPerS + SunLowerClearW + SunLowerOpaqueOuterW + SunMassW + Co2Ppm + UpstreamC + RoofVentM2 + HeatW + DryingKgPerS + SecondCurtainClosedFraction));
+    }
+
+    /// <summary>The same with a likely value wherever there is no number.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    internal readonly HouseForcing Mended()
+    {
+        HouseForcing f = this;
+        f.OutsideC = Or(OutsideC, 0.0);
+        f.OutsideHumidityRatio = Or(OutsideHumidityRatio, 0.0);
+        f.PressurePa = Or(PressurePa, 101_325.0);
+        f.WindMPerS = Or(WindMPerS, 0.0);
+        f.SkyC = Or(SkyC, f.OutsideC);
+        f.DeepGroundC = Or(DeepGroundC, 10.0);
+        f.SunUpperClearW = Or(SunUpperClearW, 0.0);
+        f.SunLowerClearW = Or(SunLowerClearW, 0.0);
+        f.SunUpperOpaqueInnerW = Or(SunUpperOpaqueInnerW, 0.0);
+        f.SunLowerOpaqueInnerW = Or(SunLowerOpaqueInnerW, 0.0);
+        f.SunUpperOpaqueOuterW = Or(SunUpperOpaqueOuterW, 0.0);
+        f.SunLowerOpaqueOuterW = Or(SunLowerOpaqueOuterW, 0.0);
+        f.SunCurtainW = Or(SunCurtainW, 0.0);
+        f.SunCanopyW = Or(SunCanopyW, 0.0);
+        f.SunFloorW = Or(SunFloorW, 0.0);
+        f.SunMassW = Or(SunMassW, 0.0);
+        f.SunAirBelowW = Or(SunAirBelowW, 0.0);
+        f.SunAirAboveW = Or(SunAirAboveW, 0.0);
+        f.LeafAreaIndex = Or(LeafAreaIndex, 0.0);
+        f.Co2Ppm = Or(Co2Ppm, 420.0);
+        f.FanBelowM3PerS = Or(FanBelowM3PerS, 0.0);
+        f.FanAboveM3PerS = Or(FanAboveM3PerS, 0.0);
+        f.PadEffectiveness = Or(PadEffectiveness, 0.0);
+        f.UpstreamC = Or(UpstreamC, f.OutsideC);
+        f.UpstreamHumidityRatio = Or(UpstreamHumidityRatio, f.OutsideHumidityRatio);
+        f.PositivePressureM3PerS = Or(PositivePressureM3PerS, 0.0);
+        f.UpperAirM3PerS = Or(UpperAirM3PerS, 0.0);
+        f.RoofVentM2 = Or(RoofVentM2, 0.0);
+        f.SideVentM2 = Or(SideVentM2, 0.0);
+        f.FogKgPerS = Or(FogKgPerS, 0.0);
+        f.FogEfficiency = Or(FogEfficiency, 0.0);
+        f.HeatW = Or(HeatW, 0.0);
+        f.HeatAboveFraction = Or(HeatAboveFraction, 0.0);
+        f.HeatRadiantFraction = Or(HeatRadiantFraction, 0.0);
+        f.VapourKgPerS = Or(VapourKgPerS, 0.0);
+        f.DryingKgPerS = Or(DryingKgPerS, 0.0);
+        f.LampW = Or(LampW, 0.0);
+        f.LampRadiantFraction = Or(LampRadiantFraction, 0.0);
+        f.CurtainClosedFraction = Or(CurtainClosedFraction, 0.0);
+        f.SecondCurtainClosedFraction = Or(SecondCurtainClosedFraction, 0.0);
+        f.CirculationFraction = Or(CirculationFraction, 0.0);
+        return f;
+
+        static double Or(double value, double instead) => double.IsNaN(value) ? instead : value;
+    }
 }

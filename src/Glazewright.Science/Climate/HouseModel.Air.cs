@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 
 namespace Glazewright.Science.Climate;
 
@@ -27,33 +28,36 @@ public sealed partial class HouseModel
         public void Set(in HouseForcing f, HouseState state, HouseModel model, double stepS)
         {
             HouseParameters house = model.house;
-            PressurePa = Clamp(f.PressurePa, 30_000.0, 115_000.0, 101_325.0);
-            OutsideC = Clamp(f.OutsideC, -90.0, 70.0, 0.0);
-            double humidity = f.OutsideHumidityRatio > 0.0 ? f.OutsideHumidityRatio : 0.0;
+            PressurePa = Clamp(f.PressurePa, 30_000.0, 115_000.0);
+            OutsideC = Clamp(f.OutsideC, -90.0, 70.0);
+            double humidity = double.MaxNative(f.OutsideHumidityRatio, 0.0);
             double saturatedPa = double.MinNative(VapourTable.PressurePa(OutsideC), 0.95 * PressurePa), dryPa = PressurePa - saturatedPa;
             OutsideHumidity = humidity * dryPa <= 0.621945 * saturatedPa ? humidity : 0.621945 * saturatedPa / dryPa;
-            WindMPerS = Clamp(f.WindMPerS, 0.0, 60.0, 0.0);
-            SkyC = Clamp(f.SkyC, -120.0, 80.0, OutsideC);
-            DeepC = Clamp(f.DeepGroundC, -60.0, 60.0, 10.0);
-            Closed = Clamp(f.CurtainClosedFraction, 0.0, 1.0, 0.0);
+            WindMPerS = Clamp(f.WindMPerS, 0.0, 60.0);
+            SkyC = Clamp(f.SkyC, -120.0, 80.0);
+            DeepC = Clamp(f.DeepGroundC, -60.0, 60.0);
+            Closed = Clamp(f.CurtainClosedFraction, 0.0, 1.0);
             if (model.pair is { } two)
             {
-                Closed = model.ClosedByTwo(two, Closed, Clamp(f.SecondCurtainClosedFraction, 0.0, 1.0, 0.0));
+                Closed = model.ClosedByTwo(two, Closed, Clamp(f.SecondCurtainClosedFraction, 0.0, 1.0));
             }
 
-            Circulation = Clamp(f.CirculationFraction, 0.0, 1.0, 0.0);
-            LeafAreaIndex = Clamp(f.LeafAreaIndex, 0.0, 12.0, 0.0);
+            Circulation = Clamp(f.CirculationFraction, 0.0, 1.0);
+            LeafAreaIndex = Clamp(f.LeafAreaIndex, 0.0, 12.0);
             BelowC = state.AirBelowC;
             AboveC = state.AirAboveC;
             OutsideDensityInverse = AirConstants.GasConstantJPerKgK * (OutsideC + 273.15) / PressurePa;
             OutsideDensity = AirConstants.DensityKgPerM3(OutsideC, PressurePa);
             AirKgBelow = StoreKgPerM3 * house.AirBelowM3;
             AirKgAbove = StoreKgPerM3 * house.AirAboveM3;
-            KappaBelow = PressurePa / (0.621945 + state.WaterBelow);
-            KappaAbove = PressurePa / (0.621945 + state.WaterAbove);
+            // One division for four: density of both airs, kappa of both.
+            Vector256<double> four = Vector256.Create(PressurePa) / Vector256.Create(
+                AirConstants.PascalPerDensity(BelowC), AirConstants.PascalPerDensity(AboveC), 0.621945 + state.WaterBelow, 0.621945 + state.WaterAbove);
+            KappaBelow = four.GetElement(2);
+            KappaAbove = four.GetElement(3);
             VapourBelowPa = KappaBelow * state.WaterBelow;
             VapourAbovePa = KappaAbove * state.WaterAbove;
-            Streams(in f, model);
+            Streams(in f, model, four.ToScalar(), four.GetElement(1));
             // A machine dries no further than a fifth of what the air holds in one step: the book stays positive whatever is asked.
             Dried = f.DryingKgPerS > 0.0 ? double.MinNative(f.DryingKgPerS, 0.2 * state.WaterBelow * AirKgBelow / stepS) : 0.0;
             if (f.FogKgPerS > 0.0)
@@ -63,12 +67,11 @@ public sealed partial class HouseModel
         }
 
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
-        private void Streams(in HouseForcing f, HouseModel model)
+        private void Streams(in HouseForcing f, HouseModel model, double belowDensity, double aboveDensity)
         {
             HouseParameters house = model.house;
-            double belowDensity = AirConstants.DensityKgPerM3(BelowC, PressurePa), aboveDensity = AirConstants.DensityKgPerM3(AboveC, PressurePa);
-            double fanBelow = Clamp(f.FanBelowM3PerS, 0.0, 1e5, 0.0) * belowDensity, fanAbove = Clamp(f.FanAboveM3PerS, 0.0, 1e5, 0.0) * aboveDensity;
-            double blown = Clamp(f.PositivePressureM3PerS, 0.0, 1e5, 0.0) * OutsideDensity;
+            double fanBelow = Clamp(f.FanBelowM3PerS, 0.0, 1e5) * belowDensity, fanAbove = Clamp(f.FanAboveM3PerS, 0.0, 1e5) * aboveDensity;
+            double blown = Clamp(f.PositivePressureM3PerS, 0.0, 1e5) * OutsideDensity;
             Intake = double.MaxNative(fanBelow + fanAbove - blown, 0.0);
             BelowShare = fanBelow + fanAbove > 0.0 ? fanBelow / (fanBelow + fanAbove) : 1.0;
             OutsideBelow = blown;
@@ -89,7 +92,7 @@ public sealed partial class HouseModel
             OutsideAbove += LeakM3PerS * (1.0 - model.belowShare) * OutsideDensity;
             if (f.UpperAirM3PerS > 0.0)
             {
-                OutsideAbove += Clamp(f.UpperAirM3PerS, 0.0, 1e5, 0.0) * OutsideDensity;
+                OutsideAbove += Clamp(f.UpperAirM3PerS, 0.0, 1e5) * OutsideDensity;
             }
 
             if (f.RoofVentM2 > 0.0 || f.SideVentM2 > 0.0)
@@ -104,7 +107,7 @@ public sealed partial class HouseModel
         private void Vents(in HouseForcing f, HouseModel model, double meanC, double differenceK)
         {
             HouseParameters house = model.house;
-            double roof = Clamp(f.RoofVentM2, 0.0, 1e6, 0.0), side = Clamp(f.SideVentM2, 0.0, 1e6, 0.0);
+            double roof = Clamp(f.RoofVentM2, 0.0, 1e6), side = Clamp(f.SideVentM2, 0.0, 1e6);
             double cd = house.VentDischargeFactor, wind = house.VentWindFactor * WindMPerS * WindMPerS;
             double buoyancy = 2.0 * Gravity * differenceK / (meanC + 273.15);
             double through = 0.0, apart = 1.0;
@@ -152,7 +155,7 @@ public sealed partial class HouseModel
 
         private void Fog(in HouseForcing f, HouseState state, double stepS)
         {
-            double spray = Clamp(f.FogKgPerS, 0.0, 1e3, 0.0);
+            double spray = Clamp(f.FogKgPerS, 0.0, 1e3);
             // Room for water until 95 % along the wet-bulb line: in the air that is there and in the air that comes.
             double saturatedPa = state.SaturationBelowPa, slope = state.SlopeBelow;
             double saturated = VapourTable.SaturatedHumidityRatio(BelowC, PressurePa), perK = saturated * slope / saturatedPa;
@@ -161,14 +164,13 @@ public sealed partial class HouseModel
             double deficitPa = Math.Max(0.0, saturatedPa - VapourBelowPa);
             double dry = Math.Min(1.0, 1.0 / 3.0 + 2.0 / 3.0 * Math.Max(0.0, deficitPa - 200.0) / 600.0);
             double most = room * (AirKgBelow / stepS + Intake + OutsideBelow);
-            FogEvaporated = Math.Min(spray * Clamp(f.FogEfficiency, 0.0, 1.0, 0.0) * dry, most);
+            FogEvaporated = Math.Min(spray * Clamp(f.FogEfficiency, 0.0, 1.0) * dry, most);
             FogFallen = spray - FogEvaporated;
         }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static double Clamp(double value, double least, double most, double ifNotANumber) =>
-        value >= least ? (value <= most ? value : most) : value < least ? least : ifNotANumber;
+    private static double Clamp(double value, double least, double most) => double.MinNative(double.MaxNative(value, least), most);
 
     private void SetAir(in Drive d)
     {
@@ -195,13 +197,13 @@ public sealed partial class HouseModel
         TransferUnits = 0.0;
         if (d.Intake > 0.0)
         {
-            double effectiveness = Clamp(f.PadEffectiveness, 0.0, 1.0, 0.0);
+            double effectiveness = Clamp(f.PadEffectiveness, 0.0, 1.0);
             d.IntakeFromOutside = d.Intake;
             if (f.DrawsUpstream)
             {
                 d.IntakeFromOutside = 0.0;
-                d.IntakeC = Clamp(f.UpstreamC, -90.0, 90.0, d.OutsideC);
-                d.IntakeHumidity = Clamp(f.UpstreamHumidityRatio, 0.0, 0.5, d.OutsideHumidity);
+                d.IntakeC = Clamp(f.UpstreamC, -90.0, 90.0);
+                d.IntakeHumidity = Clamp(f.UpstreamHumidityRatio, 0.0, 0.5);
             }
             else if (effectiveness > 0.0)
             {

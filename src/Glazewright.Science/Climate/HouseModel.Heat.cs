@@ -145,9 +145,9 @@ public sealed partial class HouseModel
 
     private void SetGains(HouseState state, in Drive d, in HouseForcing f)
     {
-        double heatW = Clamp(f.HeatW, -1e9, 1e9, 0.0), lampW = Clamp(f.LampW, 0.0, 1e9, 0.0);
-        double heatRadiant = Clamp(f.HeatRadiantFraction, 0.0, 1.0, 0.0), heatAbove = Clamp(f.HeatAboveFraction, 0.0, 1.0, 0.0);
-        double lampRadiant = Clamp(f.LampRadiantFraction, 0.0, 1.0, 0.0);
+        double heatW = Clamp(f.HeatW, -1e9, 1e9), lampW = Clamp(f.LampW, 0.0, 1e9);
+        double heatRadiant = Clamp(f.HeatRadiantFraction, 0.0, 1.0), heatAbove = Clamp(f.HeatAboveFraction, 0.0, 1.0);
+        double lampRadiant = Clamp(f.LampRadiantFraction, 0.0, 1.0);
         double radiantW = heatW * heatRadiant + lampW * lampRadiant, freeW = heatW - heatW * heatRadiant;
         double airBelowW = Sun(f.SunAirBelowW), airAboveW = Sun(f.SunAirAboveW), curtainW = Sun(f.SunCurtainW), canopyW = Sun(f.SunCanopyW), floorW = Sun(f.SunFloorW);
         double massW = Sun(f.SunMassW), upperClearW = Sun(f.SunUpperClearW), lowerClearW = Sun(f.SunLowerClearW);
@@ -167,9 +167,8 @@ public sealed partial class HouseModel
         fluxes.LampW = lampW;
     }
 
-    // Not-a-number counts as none.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static double Sun(double w) => w > 0.0 ? double.MinNative(w, 1e9) : 0.0;
+    private static double Sun(double w) => Clamp(w, 0.0, 1e9);
 
     private void BookHeat(HouseState state, in Drive d, double stepS)
     {

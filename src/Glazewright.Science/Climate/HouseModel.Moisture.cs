@@ -84,9 +84,9 @@ public sealed partial class HouseModel
         }
 
         endless = true;
-        double lightW = (Sun(f.SunCanopyW) + Clamp(f.LampW, 0.0, 1e9, 0.0) * Clamp(f.LampRadiantFraction, 0.0, 1.0, 0.0) * canopyCover)
+        double lightW = (Sun(f.SunCanopyW) + Clamp(f.LampW, 0.0, 1e9) * Clamp(f.LampRadiantFraction, 0.0, 1.0) * canopyCover)
             / (d.LeafAreaIndex * house.FloorAreaM2);
-        double stomata = LeafResistance.StomatalSPerM(house.LeastStomatalResistanceSPerM, lightW, Clamp(f.Co2Ppm, 200.0, 2000.0, 420.0), deficitPa);
+        double stomata = LeafResistance.StomatalSPerM(house.LeastStomatalResistanceSPerM, lightW, Clamp(f.Co2Ppm, 200.0, 2000.0), deficitPa);
         return leaves / (boundary + stomata);
     }
 
@@ -115,7 +115,7 @@ public sealed partial class HouseModel
     private void SolveHumidity(HouseState state, in Drive d, in HouseForcing f, double stepS)
     {
         double oldBelow = state.WaterBelow, oldAbove = state.WaterAbove;
-        double perS = 1.0 / stepS, intake = d.Intake * d.WaterEndOverMean, vapour = Clamp(f.VapourKgPerS, 0.0, 1e3, 0.0);
+        double perS = 1.0 / stepS, intake = d.Intake * d.WaterEndOverMean, vapour = Clamp(f.VapourKgPerS, 0.0, 1e3);
         double fixedBelow = d.AirKgBelow * perS + d.OutsideBelow + intake + d.Exchange + d.Downward;
         double fixedAbove = d.AirKgAbove * perS + d.OutsideAbove + d.Exchange + d.Upward;
         double knownBelow = d.AirKgBelow * perS * oldBelow + d.OutsideBelow * d.OutsideHumidity + intake * d.IntakeHumidity + d.FogEvaporated + vapour - d.Dried;

@@ -99,6 +99,18 @@ public sealed partial class HouseModel
     /// <param name="stepS">Step, s, above 0 (a minute in the year, 1 to 5 s in replays).</param>
     public void Step(HouseState state, in HouseForcing forcing, double stepS)
     {
+        if (!forcing.AllNumbers)
+        {
+            HouseForcing mended = forcing.Mended();
+            StepByNumbers(state, in mended, stepS);
+            return;
+        }
+
+        StepByNumbers(state, in forcing, stepS);
+    }
+
+    private void StepByNumbers(HouseState state, in HouseForcing forcing, double stepS)
+    {
         Drive d = default;
         d.Set(in forcing, state, this, stepS);
         if (d.Closed != viewClosed || d.LeafAreaIndex != viewLeaves)

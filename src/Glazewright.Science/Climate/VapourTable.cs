@@ -161,5 +161,10 @@ public static class AirConstants
     /// <param name="pressurePa">Barometric pressure, Pa.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double DensityKgPerM3(double temperatureC, double pressurePa) =>
-        pressurePa / (GasConstantJPerKgK * (Math.Max(temperatureC, -150.0) + 273.15));
+        pressurePa / PascalPerDensity(temperatureC);
+
+    /// <summary>Pressure of air of one kilogram a cubic metre, Pa.</summary>
+    /// <param name="temperatureC">Temperature, °C.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static double PascalPerDensity(double temperatureC) => GasConstantJPerKgK * (Math.Max(temperatureC, -150.0) + 273.15);
 }
