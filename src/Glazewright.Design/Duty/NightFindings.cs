@@ -19,8 +19,8 @@ internal static class NightFindings
         {
             yield return new Finding(
                 "duty/night-sky", Severity.Near, f.Input.House,
-                DutyFindings.Text($"By the trade's U values the house loses {DutyFindings.Heat(practiceW)} on the design night, curtain open; in a wind of {skies.WindMs * 2.23694:0} mph {DutyFindings.Heat(windyW)}, under a clear calm sky {DutyFindings.Heat(clearW)}: {100 * (mostW / practiceW - 1):0} % more, where heaters have 10 % in reserve."),
-                "Draw the curtain on such nights, tighten the house, or take the larger number for the heaters.",
+                DutyFindings.Text($"By the trade's U values the house loses {DutyFindings.Heat(practiceW)} on the design night{(f.Input.Curtains > 0 ? ", curtain open" : "")}; in a wind of {skies.WindMs * 2.23694:0} mph {DutyFindings.Heat(windyW)}, under a clear calm sky {DutyFindings.Heat(clearW)}: {100 * (mostW / practiceW - 1):0} % more, where heaters sized here have 10 % in reserve; those the job fixes have what they have."),
+                f.Input.Curtains > 0 ? "Draw the curtain on such nights, tighten the house, or see that the heaters give the larger number." : "Tighten the house, hang a curtain, or see that the heaters give the larger number.",
                 new Source.FirstPrinciples("night balance of each outer face; air changes by wind and stack"));
         }
 

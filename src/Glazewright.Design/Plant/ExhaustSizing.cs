@@ -64,7 +64,7 @@ internal static class ExhaustSizing
 
     /// <summary>
     /// The mix of at most two sizes that moves the flow with little to spare, a small first stage, few fans and little power, and fits between the
-    /// doors of its wall, in two rows where the eave allows. When none does, the one that moves most.
+    /// doors of its wall, in two rows where the eave allows. When none does, the one that moves most within its tested points.
     /// </summary>
     public static List<FanEntry> Choose(
         PlantInput input, BuildingForm form, Catalogue catalogue, Intake intake, double neededM3PerS, double densityKgPerM3)
@@ -79,6 +79,7 @@ internal static class ExhaustSizing
         double bestScore = double.PositiveInfinity;
         List<FanEntry> most = [sizes[0]];
         double mostM3PerS = 0;
+        bool mostBeyond = true;
         foreach (FanEntry big in sizes)
         {
             foreach (FanEntry small in sizes.Where(s => s.DiameterM < big.DiameterM || s == big))
@@ -99,15 +100,16 @@ internal static class ExhaustSizing
                             ? [new FanGroup(curves[small.Id], smallCount), new FanGroup(curves[big.Id], bigCount)]
                             : [new FanGroup(curves[big.Id], bigCount)];
                         FanSystem.TryFind(groups, path, densityKgPerM3, out var point);
-                        if (point.FlowM3PerS > mostM3PerS)
+                        // Past their tested points fans move a flow that is a guess: a smaller set that is known comes first.
+                        if ((mostBeyond && !point.BeyondTested) || (mostBeyond == point.BeyondTested && point.FlowM3PerS > mostM3PerS))
                         {
-                            (most, mostM3PerS) = (fans, point.FlowM3PerS);
+                            (most, mostM3PerS, mostBeyond) = (fans, point.FlowM3PerS, point.BeyondTested);
                         }
 
                         double first = fans[0].Points[0].FlowM3PerS / free;
                         double score = point.FlowM3PerS / neededM3PerS - 1 + 0.03 * fans.Count + Math.Max(first - 0.3, 0)
-                            + point.PowerW / point.FlowM3PerS / 1000 + (point.BeyondTested ? 1 : 0);
-                        if (point.FlowM3PerS >= neededM3PerS && score < bestScore)
+                            + point.PowerW / point.FlowM3PerS / 1000;
+                        if (point.FlowM3PerS >= neededM3PerS && !point.BeyondTested && score < bestScore)
                         {
                             (best, bestScore) = (fans, score);
                         }

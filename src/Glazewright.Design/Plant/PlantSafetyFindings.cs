@@ -60,13 +60,13 @@ internal static class PlantSafetyFindings
         yield return new Finding(
             "plant/one-heater-out", freezes ? Severity.Miss : heat.OneOutHoldsOpenC < f.Duty.NightTargetC - 0.05 ? Severity.Near : Severity.Note,
             $"{house}/heater-1",
-            Text($"{heat.Heaters.Count} heater{(heat.Heaters.Count == 1 ? "" : "s")}{(f.Input.Equipment.BenchPipeW > 0 ? " and the bench pipes' boiler" : "")}; with {(boiler ? "the boiler" : "the largest")} dead the rest hold {FloorF(heat.OneOutHoldsC)}{(f.Curtain is null ? "" : Text($" with the curtain drawn, {FloorF(heat.OneOutHoldsOpenC)} with it open,"))} on the 99.6 % night."),
+            Text($"{heat.Heaters.Count} heater{(heat.Heaters.Count == 1 ? "" : "s")}{(f.Input.Equipment.BenchPipeW > 0 ? " and the bench pipes' boiler" : "")}; with {(boiler ? "the boiler" : heat.Heaters.Count == 1 ? "it" : "the largest")} dead {(heat.Heaters.Count == 1 && !boiler && f.Input.Equipment.BenchPipeW <= 0 ? "the house comes to" : "the rest hold")} {FloorF(heat.OneOutHoldsC)}{(f.Curtain is null ? "" : Text($" with the curtain drawn, {FloorF(heat.OneOutHoldsOpenC)} with it open,"))} on the 99.6 % night."),
             freezes ? "Split the heat over more units so that one dead heater does not freeze the crop." : "",
             Practice);
         double extremeHoldsC = f.Duty.Conditions.ExtremeMinC + f.HeatW / f.HeatAsked.LossWPerK;
         yield return new Finding(
             "plant/extreme-night", extremeHoldsC < 2 ? Severity.Miss : Severity.Note, $"{house}/heater-1",
-            Text($"On the year's coldest night ({F(f.Duty.Conditions.ExtremeMinC)}) all heat holds {F(Math.Min(extremeHoldsC, f.Duty.NightTargetC))} with the curtain open."),
+            Text($"On the year's coldest night ({F(f.Duty.Conditions.ExtremeMinC)}) all heat holds {F(Math.Min(extremeHoldsC, f.Duty.NightTargetC))}{(f.Curtain is null ? "" : " with the curtain open")}."),
             extremeHoldsC < 2 ? "More heat: it is not frost-safe." : "",
             f.Duty.Conditions.Source);
     }

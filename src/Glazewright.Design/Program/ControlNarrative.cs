@@ -25,21 +25,21 @@ public static class ControlNarrative
             new("What is wanted", d.Periods.Select(p => Period(p, say)).ToEqList()),
             new("Cooling, first to last", d.Cooling.Select(s => Stage(s, "above", say)).ToEqList()),
             new("Heating, lead first", d.Heating.Select(s => Stage(s, "below", say)).ToEqList()),
-            new("Humidity", Humidity(d.Humidity, say)),
+            new("Humidity", Humidity(d, say)),
             new("Curtain, lamps, what runs when nothing else asks", Rest(d, say)),
             new("What forbids what", Interlocks(d, say)),
             new("Least times, travel, turns", d.Actuators.Select(Motor).ToEqList()),
             new("Alarms", d.Alarms.Select(a => Sounds(a, say)).Append("No temperature at the crop for 1 min; a temperature that does not change for 12 h.").ToEqList()),
             new("When a sensor fails", [
-                "Without the temperature at the crop the one above the curtain serves.",
+                $"Without the temperature at the crop the {(Has(d, ActuatorKind.Curtain) ? "one above the curtain" : "second one")} serves.",
                 $"Without both, the lead heater runs when it is {say.Difference(5, 0)} colder outside than the heating threshold (at night if that too is unknown), the first cooling stage in sun or heat. Mend it at once.",
-                "Without humidity there is no fog and no drying.",
+                .. d.Humidity.Fogging.Count + d.Humidity.Drying.Count == 0 ? [] : (string[])[$"Without humidity there is no {(d.Humidity.Fogging.Count == 0 ? "drying" : d.Humidity.Drying.Count == 0 ? "fog" : "fog and no drying")}."],
             ]),
             new("Hard-wired, outside this program", [
                 "High-limit thermostat and flame safeguard of each heater; fuel valve; CO alarm.",
                 .. WaterSafety(d),
                 "Fan guards, disconnect in sight of each motor, emergency stops, hand-off-auto switches.",
-                "Independent low and high thermostat with its own battery and dialler; wind switch of vents.",
+                $"Independent low and high thermostat with its own battery and dialler{(Has(d, ActuatorKind.RoofVent) || Has(d, ActuatorKind.SideVent) ? "; wind and rain switch of vents: the program knows neither" : "")}.",
                 "This program is not a safety function. It must pass commissioning with all of these in place.",
             ]),
         ];
@@ -68,12 +68,13 @@ public static class ControlNarrative
     private static string Settings(EqList<ActuatorSetting> settings) => string.Join(
         ", ", settings.Select(s => s.LevelFraction >= 1 ? s.Actuator : Say($"{s.Actuator} {s.LevelFraction * 100:0} %")));
 
-    private static EqList<string> Humidity(HumidityControl h, Speech say)
+    private static EqList<string> Humidity(ProgramDocument d, Speech say)
     {
+        HumidityControl h = d.Humidity;
         var lines = new List<string>();
         if (h.Drying.Count > 0)
         {
-            lines.Add(Say($"Drying {h.DryAbovePercent:0} % above target until {h.DryDeadbandPercent:0} % lower: {Settings(h.Drying)}; not below {say.Temperature(h.DryOnlyAboveOutsideC, 0)} outside, nor when the outside air holds as much vapour."));
+            lines.Add(Say($"Drying {h.DryAbovePercent:0} % above target until {h.DryDeadbandPercent:0} % lower: {Settings(h.Drying)}{(h.Drying.All(x => d.Actuators.Any(a => a.Id == x.Actuator && a.Kind == ActuatorKind.Dehumidifier)) ? string.Empty : Say($"; not below {say.Temperature(h.DryOnlyAboveOutsideC, 0)} outside, nor when the outside air holds as much vapour"))}."));
         }
 
         if (h.Fogging.Count > 0)

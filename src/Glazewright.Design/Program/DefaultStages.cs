@@ -137,7 +137,10 @@ internal sealed class DefaultStages
         return [.. Enumerable.Range(0, count).Select(k => units[(k * units.Length / count)..((k + 1) * units.Length / count)])];
     }
 
-    /// <summary>The bench pipe leads, then the heaters one by one.</summary>
+    /// <summary>
+    /// The bench pipe leads, then the heaters one by one. What keeps them apart is their threshold, not a wait: air that cools a kelvin a minute would in a wait of three minutes call
+    /// them all at once, and they would overshoot together.
+    /// </summary>
     public EqList<ControlStage> Heating()
     {
         var stages = new List<ControlStage>();
@@ -145,7 +148,7 @@ internal sealed class DefaultStages
         {
             double on = Math.Round(HeatStepK * stages.Count, 2);
             stages.Add(new ControlStage(
-                FormattableString.Invariant($"heat-{stages.Count + 1}"), on, Math.Round(on - 0.9, 2), stages.Count == 0 ? 0 : 180, together.Select(id => new ActuatorSetting(id, 1)).ToEqList()));
+                FormattableString.Invariant($"heat-{stages.Count + 1}"), on, Math.Round(on - 0.9, 2), 0, together.Select(id => new ActuatorSetting(id, 1)).ToEqList()));
         }
 
         return stages.ToEqList();
@@ -206,7 +209,10 @@ internal sealed class DefaultStages
         ? new UpperAirControl(fans, 5, 2, 0.5)
         : null;
 
-    public LouverGuard? Guard() => Exhaust is null ? null : new LouverGuard($"{_house}/louver", 1, 30, 60, 600);
+    /// <summary>Suction that says something is stuck: 60 Pa (common practice: from about there folded panels and doors pull), or a quarter above what the fans themselves draw with everything open.</summary>
+    public double SuctionLimitPa => Math.Max(60, 5 * Math.Ceiling(1.25 * (Exhaust?.Wet.Select(w => w.StaticPa).DefaultIfEmpty(0).Max() ?? 0) / 5));
+
+    public LouverGuard? Guard() => Exhaust is null ? null : new LouverGuard($"{_house}/louver", 1, 30, SuctionLimitPa, 600);
 
     /// <summary>
     /// Every fan needs the louver open and proved; the pump needs a fan; the filter fan is another mode than exhaust; vents and fans never draw against each other; and no heater burns while the house is under suction.

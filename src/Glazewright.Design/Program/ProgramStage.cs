@@ -8,7 +8,7 @@ namespace Glazewright.Design.Program;
 public static class ProgramStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 6;
+    public const int Version = 7;
 
     /// <summary>Most exhaust fans of a house: with <see cref="MostHeaters"/> and one of every other actuator a program is full.</summary>
     public const int MostFans = 28;
@@ -62,7 +62,7 @@ public static class ProgramStage
         };
         if (stages.OfKind(ActuatorKind.Fan).Any())
         {
-            alarms.Add(new Alarm("suction-too-strong", Reading.StaticPressure, null, 60, 30));
+            alarms.Add(new Alarm("suction-too-strong", Reading.StaticPressure, null, stages.SuctionLimitPa, 30));
         }
 
         return alarms.ToEqList();

@@ -113,7 +113,7 @@ internal static class ServicesWorkings
         findings.Add(new Finding(
             "services/gas", low ? Severity.Near : Severity.Note, "",
             Text($"All burners on: {KBtu(gas.InputW)} kBtu/h of {fuel}, {amount}.{(gas.PipeName.Length > 0 ? Text($" A first size of the main: {gas.PipeName} steel for {gas.RunM / 0.3048:0} ft at 0.5 in. w.c. of drop.") : "")}{(gas.HasPa > 0 && gas.LeastPa > 0 ? Text($" {gas.HasPa / 249.08891:0.0} in. w.c. at the building; such burners ask {gas.LeastPa / 249.08891:0.0} in. w.c. at the inlet.") : "")}"),
-            low ? "A regulator of higher outlet pressure by the gas company." : "Leak test, sediment trap and shut-off at each burner, by a licensed fitter; a tank must vaporise this in the coldest night.",
+            low ? "A regulator of higher outlet pressure by the gas company." : "Leak test, sediment trap and shut-off at each burner, by a licensed fitter" + (input.Utilities.Fuel == FuelKind.Propane ? "; a tank must vaporise this in the coldest night." : "."),
             new Source.Standard("International Fuel Gas Code 2018", "low-pressure equation and table 402.4", Source.Mark.Read)));
     }
 

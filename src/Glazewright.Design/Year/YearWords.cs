@@ -96,6 +96,15 @@ internal static class YearWords
                 $"More heat, {Cloth(plant)}, or a cooler target.", Counted);
         }
 
+        if (heats && h.TooColdH - h.ColdPlantLimitH - run.ColdAfterFansH > 2 * ManyHours)
+        {
+            int starts = r.Motors.Where(m => m.Actuator.StartsWith(house + "/heater-", StringComparison.Ordinal)).Select(m => m.Starts).DefaultIfEmpty(0).Max();
+            yield return new Finding(
+                "year/cold-by-program", Severity.Near, house,
+                Text($"For {h.TooColdH - h.ColdPlantLimitH - run.ColdAfterFansH:N0} of the {h.TooColdH:N0} too cold hours heat had something left, and no exhaust fan had just run: the air swings while stages come and go (the busiest heater starts {starts:N0} times a year), or the target jumps."),
+                "Smaller or modulating first heat, later stages nearer to each other, or a ramp between night and day.", Counted);
+        }
+
         if (run.ColdAfterFansH > ManyHours)
         {
             yield return new Finding(
@@ -135,7 +144,9 @@ internal static class YearWords
                 ? (Text($", {Hours(run.FrostAfterFansH)} of them within ten minutes of an exhaust fan"), "Keep fans off in frost: start cooling further above a cool target, with a small fan or a vent.")
                 : run.FrostAfterCurtainH > 0.5 * h.FrostH
                     ? (Text($", {Hours(run.FrostAfterCurtainH)} of them within ten minutes of the curtain's opening: the cold air above it comes down at the first gap"), "Let the curtain open later, when the sun has warmed the air above it, or in smaller steps; or warm an empty house by a few degrees before dawn.")
-                    : ("", "Heat, or an empty house drained for winter.");
+                    : heats && h.ColdPlantLimitH < 0.5 * h.FrostH
+                        ? ("", "Heat enough is there: a target of a few degrees more, or a first heater that starts smaller or modulates.")
+                        : ("", "Heat, or an empty house drained for winter.");
             yield return new Finding("year/frost", Severity.Miss, house, Text($"It froze inside for {Hours(h.FrostH)}{when}."), cure, Counted);
         }
 

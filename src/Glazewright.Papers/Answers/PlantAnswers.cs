@@ -105,7 +105,7 @@ internal static class PlantAnswers
         double nightC = house.Duty.NightTargetC;
         List<BigFigure> figures =
         [
-            said.Big("Heat loss on the design night", house.Duty.HeatLossW, Unit.Watt, $"{outside} outside, {said.Round(nightC, Unit.Celsius)} inside, curtain open"),
+            said.Big("Heat loss on the design night", house.Duty.HeatLossW, Unit.Watt, $"{outside} outside, {said.Round(nightC, Unit.Celsius)} inside{(house.Plant.Curtain is null ? "" : ", curtain open")}"),
             said.Big("Heaters give", outputW, Unit.Watt, "", Of(answer)),
             said.BigFloor(heat.Heaters.Count > 1 ? "One heater out holds" : "The only heater out holds", heat.OneOutHoldsOpenC, Unit.Celsius, $"{(house.Plant.Curtain is null ? "" : "curtain open; ")}at the same outside temperature, no wind allowance", heat.OneOutHoldsOpenC < 2 ? Standing.Miss : heat.OneOutHoldsOpenC < nightC - 1 ? Standing.Near : Standing.Held),
             said.Big("Frost-safe loss at the coldest night of an average year", house.Duty.FrostLossW, Unit.Watt, said.Round(house.Duty.Conditions.ExtremeMinC, Unit.Celsius) + " outside, just above freezing inside", outputW >= house.Duty.FrostLossW ? Standing.Held : Standing.Miss),
@@ -141,7 +141,7 @@ internal static class PlantAnswers
         }
 
         string sentence = others.Count > 0
-            ? $"House {id} has no exhaust fans: {Said.Listed(others)}. The design day asks for {said.Round(house.Duty.VentilationM3PerS, Unit.CubicMetrePerSecond)} of air; what vents draw without fans hangs on wind and warmth and was not sized."
+            ? $"House {id} has no exhaust fans: {Said.Listed(others)}. The design day asks for {said.Round(house.Duty.VentilationM3PerS, Unit.CubicMetrePerSecond)} of air; what vents draw without fans hangs on wind and warmth: see the plant's paper."
             : $"House {id} has no fans, vents, wet wall or fog: nothing cools it. The design day asks for {said.Round(house.Duty.VentilationM3PerS, Unit.CubicMetrePerSecond)} of air.";
         bool warm = house.Year.Held.TooWarmH >= 0.5;
         List<Block> blocks = [new Block.Figures([

@@ -50,7 +50,7 @@ internal sealed class Said(UnitSystem units)
 
     public static string Money(double amount) => "$" + Math.Round(amount).ToString("#,0", CultureInfo.InvariantCulture);
 
-    public static string Hours(double hours) => hours.ToString("#,0", CultureInfo.InvariantCulture);
+    public static string Hours(double hours) => hours.ToString("N0", CultureInfo.InvariantCulture);
 
     /// <summary>A share in percent; never rounded up to 100 nor down to 0.</summary>
     public static string Percent(double fraction)

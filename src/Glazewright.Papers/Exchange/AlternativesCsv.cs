@@ -1,3 +1,4 @@
+using System.Globalization;
 using Glazewright.Design.Choices;
 using Glazewright.Design.Contracts;
 using Glazewright.Papers.Sets;
@@ -31,7 +32,7 @@ public static class AlternativesCsv
             {
                 Alternative a = house.Choices.Alternatives[i];
                 FirstCost cost = house.FirstCosts[i];
-                table.Cell(house.Form.Id).Cell(a.Kind.ToString()).Cell(a.Label).Cell(Air(a.FlowM3PerS), 0).Cell(Degrees(a.HottestC), 1).Cell(100 * a.DampestFraction, 0).Cell(Degrees(a.WetDayC), 1)
+                table.Cell(house.Form.Id).Cell(a.Kind.ToString()).Cell(a.Label).Cell(Moved(a, Air(a.FlowM3PerS), 0)).Cell(Moved(a, Degrees(a.HottestC), 1)).Cell(Moved(a, 100 * a.DampestFraction, 0)).Cell(Moved(a, Degrees(a.WetDayC), 1))
                     .Cell(a.CoolingW, 0).Cell(Water(a.WaterKgPerS), 0).Cell(Heat(a.HeatW), 0).Cell(Degrees(a.HoldsC), 1).Cell(Degrees(a.OneOutC), 1).Cell(Heat(a.NightLossW), 0).Cell(Heat(a.NightFuelW), 0)
                     .Cell(a.NightPowerW, 0).Cell(cost.Cost, 0).Cell(cost.Cost - house.FirstCosts[0].Cost, 0).Cell(string.Join(" ", cost.WithoutPrice)).End();
             }
@@ -39,4 +40,8 @@ public static class AlternativesCsv
 
         return table.ToString();
     }
+
+    // Without exhaust fans nobody computed the hottest day: an empty cell, no zero.
+    private static string Moved(Alternative a, double value, int decimals) =>
+        a.FlowM3PerS > 0 ? value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) : "";
 }

@@ -57,4 +57,12 @@ public class SwitchTests
         Assert.Equal("/site/design/coincidentWetBulb", fault.Pointer);
         Assert.Contains("0.4 % wet bulb", fault.Wrong, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_wet_bulb_above_its_dry_bulb_is_a_fault_for_the_wettest_day_too()
+    {
+        Fault fault = Assert.Single(Examples.Faults(new Edit("/site/design/evaporation04", "\"99 F\"")));
+        Assert.Equal("/site/design/evaporation04", fault.Pointer);
+        Assert.Contains("dry bulb", fault.Wrong, StringComparison.Ordinal);
+    }
 }

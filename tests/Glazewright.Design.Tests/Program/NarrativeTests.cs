@@ -23,4 +23,20 @@ public class NarrativeTests
         Assert.Contains(words, Text(with), StringComparison.Ordinal);
         Assert.DoesNotContain(words, Text(without), StringComparison.Ordinal);
     }
+
+    // A dehumidifier throws no air out: what the air outside is like does not bind it. Without a curtain the second sensor serves.
+    [Fact]
+    public void Drying_by_machine_knows_no_outside_air()
+    {
+        ProgramDocument all = SampleProgram.Document();
+        ProgramDocument machine = all with
+        {
+            Actuators = [.. all.Actuators.Where(a => a.Kind != ActuatorKind.Curtain), all.Actuators[0] with { Id = "A/dryer", Kind = ActuatorKind.Dehumidifier }],
+            Humidity = all.Humidity with { Drying = [new ActuatorSetting("A/dryer", 1)] },
+        };
+        Assert.DoesNotContain("as much vapour", Text(machine), StringComparison.Ordinal);
+        Assert.Contains("the second one serves", Text(machine), StringComparison.Ordinal);
+        ProgramDocument aired = machine with { Humidity = all.Humidity with { Drying = [new ActuatorSetting(all.Actuators[0].Id, 1)] } };
+        Assert.Contains("as much vapour", Text(aired), StringComparison.Ordinal);
+    }
 }

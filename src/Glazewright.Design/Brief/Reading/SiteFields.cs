@@ -222,6 +222,7 @@ internal static class SiteFields
         InOrder(f, "extremeMin", design.ExtremeMinC, "heating996", design.Heating996C, "the extreme minimum is above the 99.6 % temperature");
         InOrder(f, "heating996", design.Heating996C, "cooling04", design.Cooling04C, "the heating temperature is above the cooling temperature");
         InOrder(f, "coincidentWetBulb", design.CoincidentWetBulbC, "cooling04", design.Cooling04C, "a wet bulb is never above its dry bulb");
+        InOrder(f, "evaporation04", design.Evaporation04C, "cooling04", design.Cooling04C, "the 0.4 % wet bulb lies above the 0.4 % dry bulb");
         InOrder(f, "coincidentWetBulb", design.CoincidentWetBulbC, "evaporation04", design.Evaporation04C, "the mean wet bulb of the hottest hours lies above the 0.4 % wet bulb");
         return design;
     }
