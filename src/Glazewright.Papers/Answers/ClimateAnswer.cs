@@ -115,7 +115,9 @@ internal static class ClimateAnswer
             new(3 * band, "warmer", new Paint.Exact(0xD9A878), true),
             new(double.PositiveInfinity, $"warmer by more than {said.Text(3 * band, Unit.Kelvin)}", Paint.Of(Tone.Miss), true),
         ];
-        return CarpetPlot.Draw("held-" + year.House, $"Temperature held in house {year.House}", "", off, classes, widthMm, heightMm);
+        Sheet carpet = CarpetPlot.Draw("held-" + year.House, $"Temperature held in house {year.House}", "", off, classes, widthMm, heightMm);
+        bool us = source.Job.Units == UnitSystem.Us;
+        return carpet with { Readings = [.. carpet.Readings.Select(r => r.In(us ? 1.8 : 1, (us ? "F°" : "K") + " off the target", 1))] };
     }
 
     private static Sheet? HotWeek(Said said, PaperSource source, YearResult year)

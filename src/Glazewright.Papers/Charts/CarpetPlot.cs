@@ -92,7 +92,16 @@ public static class CarpetPlot
         }
 
         all.AddRange(Key(classes, unit, box.Plot.Left, heightMm - 1, box.Plot.Width));
-        return new Sheet(id, title, Sentence(title, unit, hourly, classes), widthMm, heightMm, [], all);
+        return new Sheet(id, title, Sentence(title, unit, hourly, classes), widthMm, heightMm, [], all)
+        {
+            Readings = [new ReadingGrid("", box.Plot, days, 24, (day, hour) => hourly[24 * day + hour], day => DayName(day, days), hour => string.Create(CultureInfo.InvariantCulture, $"{hour}–{hour + 1} h"), unit, 0)],
+        };
+    }
+
+    private static string DayName(int day, int days)
+    {
+        int month = Array.FindLastIndex(MonthStarts, 11, m => m <= day);
+        return string.Create(CultureInfo.InvariantCulture, $"{(days is 365 ? $"{day - MonthStarts[month] + 1} {Months[month]}" : $"day {day + 1}")}");
     }
 
     private static IEnumerable<Entity> Cells(Box plot, IReadOnlyList<double> hourly, IReadOnlyList<CarpetClass> classes)

@@ -48,6 +48,6 @@ public static class LightPlan
         all.AddRange(CarpetPlot.Key(classes, unit, plot.Left, height - 1, widthMm));
         double mean = values.Average();
         string said = FormattableString.Invariant($"{title}: mean {mean:0.0}, least {values.Min():0.0}, most {values.Max():0.0} {unit}.");
-        return new Sheet(id, title, said, widthMm, height, [], all);
+        return new Sheet(id, title, said, widthMm, height, [], all) { Readings = [ReadingGrid.Plain("", plot, columns, rows, values, unit, 1)] };
     }
 }

@@ -34,6 +34,9 @@ public sealed record Sheet(
 {
     /// <summary>Other drawings laid on this one, each at a place of its own, mm; drawn before what is on the paper.</summary>
     public IReadOnlyList<Inset> Insets { get; init; } = [];
+
+    /// <summary>Values that can be pointed at on a page; paper has the picture alone.</summary>
+    public IReadOnlyList<ReadingGrid> Readings { get; init; } = [];
 }
 
 /// <summary>A drawing laid on another.</summary>

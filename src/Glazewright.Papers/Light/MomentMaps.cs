@@ -31,6 +31,7 @@ internal static class MomentMaps
         double highMm = Math.Clamp(cellMm / proportionRatio, 8, 60);
         double wideMm = Math.Min(cellMm, highMm * proportionRatio);
         List<Entity> all = [];
+        List<ReadingGrid> readings = [];
         for (int i = 0; i < moments.Count; i++)
         {
             LightMoment moment = moments[i];
@@ -51,12 +52,13 @@ internal static class MomentMaps
                 }
             }
 
+            readings.Add(ReadingGrid.Plain(Head(moment).Split(": ")[0], plot, moment.CountX, moment.CountY, [.. moment.SpotFraction.Select(f => (double)f)], "", 0).In(100, "% of the direct sun", 0));
             all.Add(new Entity.Polyline(plot.Corners(), true) { Role = Role.Frame, Pen = new Pen(0.25, [], Paint.Of(Tone.Edge)) });
         }
 
         double bottomMm = ((moments.Count + 1) / 2 * (highMm + HeadMm + 2)) + 6;
         all.AddRange(CarpetPlot.Key(classes, "of the direct sun", 0.5, bottomMm - 1, widthMm));
-        return new Sheet(id, title, $"{title}. {string.Join("; ", moments.Select(Head))}.", widthMm, bottomMm, [], all);
+        return new Sheet(id, title, $"{title}. {string.Join("; ", moments.Select(Head))}.", widthMm, bottomMm, [], all) { Readings = readings };
     }
 
     private static string Head(LightMoment m) => string.Create(

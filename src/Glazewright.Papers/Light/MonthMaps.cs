@@ -31,6 +31,7 @@ internal static class MonthMaps
         double highMm = Math.Clamp(wideMm / proportionRatio, 8, 60);
         wideMm = Math.Min(wideMm, highMm * proportionRatio);
         List<Entity> all = [];
+        List<ReadingGrid> readings = [];
         for (int i = 0; i < shown.Count; i++)
         {
             int m = shown[i];
@@ -57,6 +58,7 @@ internal static class MonthMaps
                 }
             }
 
+            readings.Add(ReadingGrid.Plain(m == 12 ? "Year" : CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(m + 1), plot, columns, rows, month.PointMolPerM2Day, "mol/m² a day", 1));
             all.Add(new Entity.Polyline(plot.Corners(), true) { Role = Role.Frame, Pen = new Pen(0.25, [], Paint.Of(Tone.Edge)) });
         }
 
@@ -64,7 +66,7 @@ internal static class MonthMaps
         all.AddRange(CarpetPlot.Key(classes, "mol/m² a day", 0.5, bottomMm - 1, widthMm));
         string said = string.Join("; ", months.Select((m, i) => string.Create(
             CultureInfo.InvariantCulture, $"{(i == 12 ? "the year" : CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(i + 1))}: mean {m.MeanMolPerM2Day:0.0}, least {m.LeastMolPerM2Day:0.0}, most {m.PointMolPerM2Day.Max():0.0}")));
-        return new Sheet(id, title, $"{title}, mol/m² a day. {said}.", widthMm, bottomMm, [], all);
+        return new Sheet(id, title, $"{title}, mol/m² a day. {said}.", widthMm, bottomMm, [], all) { Readings = readings };
     }
 
     /// <summary>Twelve months with the year's mean day after them.</summary>

@@ -99,7 +99,8 @@ public static class YearSheet
         Said said = new(units);
         bool us = units == UnitSystem.Us;
         double[] inside = [.. year.Hours.InsideC.Select(c => said.Of(c, Unit.Celsius).Value)];
-        return CarpetPlot.Draw($"inside-{year.House}", $"Air at the crop in house {year.House}", "", inside, CarpetPlot.Even(Ramp.Sequential, us ? 50 : 10, us ? 10 : 5, 6), widthMm, heightMm);
+        Sheet carpet = CarpetPlot.Draw($"inside-{year.House}", $"Air at the crop in house {year.House}", "", inside, CarpetPlot.Even(Ramp.Sequential, us ? 50 : 10, us ? 10 : 5, 6), widthMm, heightMm);
+        return carpet with { Readings = [.. carpet.Readings.Select(r => r.In(1, us ? "°F" : "°C", 1))] };
     }
 
     private static Table Hours(PaperSource source, YearResult year, Said said)
