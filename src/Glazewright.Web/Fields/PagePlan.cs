@@ -62,7 +62,7 @@ public static class PagePlan
             new("Moving air, and more", "/houses/{h}/equipment", "upperFans", "circulation", "oscillatingFans", "positivePressure", "dehumidifier", "lamps", "co2"),
             new("", "/houses/{h}", "openings", "airtightness"),
         ], JobSubject.Plant, "duty", "plant", "layout"),
-        new("program", "Program", [new("Climate asked for", "/houses/{h}", "schedule"), new("What counts as held", "/held", "temperature", "humidity")], JobSubject.Program, "program"),
+        new("program", "Program", [new("Climate asked for", "/houses/{h}", "schedule"), new("What counts as held", "/held", "temperature", "humidity"), new("Also written from", "/houses/{h}/equipment", "co2", "secondCurtain", "sealedCombustion")], JobSubject.Program, "program"),
         new("year", "Year", [new("Climate asked for", "/houses/{h}", "schedule"), new("", "/site/weather"), new("What energy costs", "/tariffs", "fuel", "power", "demand", "water")], JobSubject.Year, "year"),
         new("materials", "Materials & cuts", [new("Stock and saw", "/houses/{h}/frame", "stock", "kerf"), new("Who supplies what", "", "scope")], JobSubject.Materials, "takeoff", "cuts"),
         new("price", "Price", [new("How the job is priced", "", "pricing"), new("", "", "tariffs", "scope")], JobSubject.Price, "price"),
