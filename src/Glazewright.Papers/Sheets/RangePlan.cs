@@ -62,7 +62,9 @@ public static class RangePlan
         (double lowX, double highX) = (corners.Min(c => c.X), corners.Max(c => c.X));
         (double lowY, double highY) = (corners.Min(c => c.Y), corners.Max(c => c.Y));
         double sideMm = withLot ? 26 : 17;
-        DrawingScale scale = DrawingScale.Choose(highX - lowX, highY - lowY, roomMm.Width - 2 * sideMm, roomMm.Height - 2 * sideMm, style);
+        // A short distance of the upper chain has its text raised over the others.
+        double aboveMm = withLot ? 26 : 22;
+        DrawingScale scale = DrawingScale.Choose(highX - lowX, highY - lowY, roomMm.Width - 2 * sideMm, roomMm.Height - 2 * aboveMm, style);
         double wide = roomMm.Width / scale.MmPerM;
         double tall = roomMm.Height / scale.MmPerM;
         Box window = new((lowX + highX - wide) / 2, (lowY + highY - tall) / 2, wide, tall);
