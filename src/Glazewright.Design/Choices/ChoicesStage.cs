@@ -13,7 +13,7 @@ namespace Glazewright.Design.Choices;
 public static class ChoicesStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 3;
+    public const int Version = 4;
 
     /// <summary>Compares.</summary>
     /// <param name="asked">What Choices reads of the job.</param>
@@ -55,10 +55,12 @@ public static class ChoicesStage
     private static EquipmentChoice Free(EquipmentChoice e) => e with
     {
         ExhaustFixed = [],
+        WetWallEntry = "",
         WetWallWidthM = 0,
         WetWallHeightM = 0,
         FogNozzles = 0,
         HeatersFixed = [],
+        SealedCombustion = true,
         CirculationFixed = [],
         CurtainHeightM = 0,
     };

@@ -35,7 +35,7 @@ internal static class FixedChoices
                 Text($"at most {Fpm(most)} fpm"),
                 Text($"{Fpm(pad.Choice.FaceSpeedMs)} fpm, {100 * pad.Choice.Effectiveness:0} % effective"),
                 most / pad.Choice.FaceSpeedMs - 1,
-                ours.WetWall is { } x ? Text($"{x.Choice.WidthM / 0.3048:0.0} × {x.Choice.HeightM / 0.3048:0.0} ft") : "none");
+                ours.WetWall is { } x ? Text($"{x.Choice.Entry}, {x.Choice.WidthM / 0.3048:0.0} × {x.Choice.HeightM / 0.3048:0.0} ft, with the fans we would take") : "none");
         }
 
         if (e.FogNozzles > 0 && plant.Fog is { } fog)

@@ -43,7 +43,7 @@ internal static class PlantFindings
                 ExhaustLimit(all.FlowM3PerS, f.NeededM3PerS, f.Input.Equipment.TemperatureRiseK, all.StaticPa, name, lossPa),
                 fogHolds
                     ? Text($"With the fog the hottest day is held by {f.Fog!.Cooling!.FansOn} of them; another fan, or a freer path, helps while the fog rests.")
-                    : "Add a fan, or enlarge what takes the pressure.", Practice);
+                    : lossPa > MostlyFraction * all.StaticPa ? $"Enlarge the {name}." : "Add a fan, or enlarge what takes the pressure.", Practice);
         }
 
         if (f.Run.Beyond)

@@ -1,9 +1,11 @@
 using Glazewright.Design.Contracts;
+using Glazewright.Design.Duty;
 using Glazewright.Design.LightMaps;
 using Glazewright.Papers.Charts;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Reports;
 using Glazewright.Papers.Sets;
+using Glazewright.Science.Weather;
 
 namespace Glazewright.Papers.Answers;
 
@@ -32,18 +34,18 @@ internal static class LightAnswer
             LightWish[] wishes = [.. LightWish.Of(house.House.Schedule, house.Light.Months)];
 
             // Each crop is held against its own months, not against the darkest of the year.
-            LightWish? worst = wishes.MinBy(w => w.DarkestMolPerM2Day / w.Period.LightWishMolPerM2Day);
-            double share = worst is null ? 1 : worst.DarkestMolPerM2Day / worst.Period.LightWishMolPerM2Day;
+            LightWish? worst = wishes.MinBy(w => (w.DarkestMolPerM2Day + Lamps(house, w)) / w.Period.LightWishMolPerM2Day);
+            double share = worst is null ? 1 : (worst.DarkestMolPerM2Day + Lamps(house, worst)) / worst.Period.LightWishMolPerM2Day;
             Standing standing = worst is null ? Standing.None : share >= 1 ? Standing.Held : share >= 0.9 ? Standing.Near : Standing.Miss;
             sentences.Add(FormattableString.Invariant($"In {month} house {house.Form.Id} has {dark.MeanMolPerM2Day:0.0} mol/m² a day at the crop, {(house.Light.OutsideMolPerM2Day[darkest] > 0 ? $"{Said.Percent(gets)} % of the light outside" : "the sun staying down")}.")
                 + string.Concat(wishes.Select(w => FormattableString.Invariant(
-                    $" {Said.Capital(Crop(w))} in weeks {w.Period.FromWeek} to {w.Period.ToWeek} wants {w.Period.LightWishMolPerM2Day:0.#}: {(w.MonthsEnough == w.MonthsAsked ? "it is there in all its months" : $"it is there in {w.MonthsEnough} of its {w.MonthsAsked} months; {Said.Month(w.DarkestMonth + 1)} gives {w.DarkestMolPerM2Day:0.0}")}."))));
+                    $" {Said.Capital(Crop(w))} in weeks {w.Period.FromWeek} to {w.Period.ToWeek} wants {w.Period.LightWishMolPerM2Day:0.#}: {(w.MonthsEnough == w.MonthsAsked ? "it is there in all its months" : $"it is there in {w.MonthsEnough} of its {w.MonthsAsked} months; {Said.Month(w.DarkestMonth + 1)} gives {w.DarkestMolPerM2Day:0.0}{(Lamps(house, w) > 0.05 ? FormattableString.Invariant($", and the lamps add {Lamps(house, w):0.0} in the simulated year") : "")}")}."))));
             briefs.Add(FormattableString.Invariant($"{house.Form.Id} {dark.MeanMolPerM2Day:0.0}"));
             figures.Add(said.Big(
                 $"House {house.Form.Id} in {month}",
                 dark.MeanMolPerM2Day,
                 Unit.MolPerSquareMetreDay,
-                FormattableString.Invariant($"{(worst is null ? "" : FormattableString.Invariant($"{Crop(worst)} wants {worst.Period.LightWishMolPerM2Day:0.#}, {Said.Month(worst.DarkestMonth + 1)} gives {worst.DarkestMolPerM2Day:0.0}; "))}darkest place {dark.LeastMolPerM2Day:0.0}, {Said.Month(brightest + 1)} {house.Light.Months[brightest].MeanMolPerM2Day:0.0}"),
+                FormattableString.Invariant($"{(worst is null ? "" : FormattableString.Invariant($"{Crop(worst)} wants {worst.Period.LightWishMolPerM2Day:0.#}, {Said.Month(worst.DarkestMonth + 1)} gives {worst.DarkestMolPerM2Day:0.0}{(Lamps(house, worst) > 0.05 ? FormattableString.Invariant($", lamps {Lamps(house, worst):0.0}") : "")}; "))}darkest place {dark.LeastMolPerM2Day:0.0}, {Said.Month(brightest + 1)} {house.Light.Months[brightest].MeanMolPerM2Day:0.0}"),
                 standing));
         }
 
@@ -66,6 +68,15 @@ internal static class LightAnswer
 
         return new QuestionAnswered(
             "How much light is there?", $"{string.Join(", ", briefs)} mol/m² a day in {month}", string.Join(" ", sentences), Said.Worst(figures.Select(f => f.Standing)), blocks);
+    }
+
+    // What the house's lamps gave in the year's run, mean of the days of that month in which the crop stands.
+    private static double Lamps(HouseResults house, LightWish wish)
+    {
+        int month = wish.DarkestMonth;
+        int[] days = [.. Enumerable.Range(0, 365).Where(d => CommonYear.MonthOfDay(d) == month + 1)];
+        int standing = days.Count(d => CropWeeks.In(house.House.Schedule, CropWeeks.OfDay(d)) == wish.Period);
+        return standing == 0 || month >= house.Year.Months.Count ? 0 : house.Year.Months[month].LampMolPerM2Day * days.Length / standing;
     }
 
     private static string Crop(LightWish wish) => wish.Period.Crop.Length > 0 ? wish.Period.Crop : wish.Period.Id;

@@ -54,6 +54,21 @@ public class ChoicesStageTests
         Assert.True(The(choices, "One heater more").OneOutC >= chosen.OneOutC);
     }
 
+    // What we would take passes our own findings: sealed burners beside fans, and a pad named by its kind.
+    [Fact]
+    public void What_we_would_take_is_sealed_and_names_its_pad()
+    {
+        Job job = DesignDay.With(TestJobs.OneHouse(), e => e with { WetWall = true, WetWallEntry = "pad-4", WetWallWidthM = 2.4, WetWallHeightM = 0.9, SealedCombustion = false, HeatersFixed = [new FixedItem("vented-125", 1)] });
+        (ChoicesResult choices, PlantResult plant, _) = Run(job);
+        FixedChoice heat = choices.Fixed.Single(f => f.What.StartsWith("Heaters", StringComparison.Ordinal));
+        Assert.DoesNotContain("vented", heat.Ours, StringComparison.Ordinal);
+        FixedChoice pad = choices.Fixed.Single(f => f.What.StartsWith("Wet wall", StringComparison.Ordinal));
+        Assert.StartsWith("pad-", pad.Ours, StringComparison.Ordinal);
+        Finding fans = plant.Report.Findings.Single(f => f.Code == "plant/fans-short");
+        Assert.Equal("Enlarge the pad.", fans.Mend);
+        Assert.Contains("a fan more gains little", fans.What, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_fixed_choice_says_what_it_holds_and_by_how_much_it_falls_short()
     {
