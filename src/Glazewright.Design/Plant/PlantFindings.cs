@@ -170,8 +170,7 @@ internal static class PlantFindings
                     "More nozzles, or less ventilation while fogging.", Practice);
             }
 
-            double mostKgPerS = Math.Max(f.FogAsked.NeedKgPerS, 1e-9);
-            if (f.Input.Equipment.FogNozzles > 0 && fog.KgPerS * fog.EvaporatedFraction > MostOversizedFactor * mostKgPerS)
+            if (f.Input.Equipment.FogNozzles > 0 && fog.KgPerS * fog.EvaporatedFraction > MostOversizedFactor * f.FogAsked.NeedKgPerS)
             {
                 yield return new Finding(
                     "plant/fog-large", Severity.Near, $"{house}/fog",

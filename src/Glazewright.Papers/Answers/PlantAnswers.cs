@@ -38,6 +38,9 @@ internal static class PlantAnswers
             }
         }
 
+        // A plant sized for its design day is no promise: the year's run says what it holds.
+        HeldCounters held = house.Year.Held;
+        figures.Add(new BigFigure("Hours too warm", Said.Hours(held.TooWarmH), "h", "in the simulated year", Said.Share(held.TotalH > 0 ? 1 - held.TooWarmH / held.TotalH : 1)));
         blocks.Insert(0, new Block.Figures(figures));
         if (answer is Answer<ExhaustPlant>.Missed short_)
         {
@@ -62,12 +65,6 @@ internal static class PlantAnswers
             blocks.Add(new Block.Paragraph($"Upper fans: {upper.Count} move {said.Round(upper.FlowM3PerS, Unit.CubicMetrePerSecond)} through the space above the drawn curtain."));
         }
 
-        // A plant sized for its design day is no promise: the year's run says what it holds.
-        HeldCounters held = house.Year.Held;
-        double warmFraction = held.TotalH > 0 ? held.TooWarmH / held.TotalH : 0;
-        figures.Add(new BigFigure("Hours too warm", Said.Hours(held.TooWarmH), "h", "in the simulated year", Said.Share(1 - warmFraction)));
-        blocks[0] = new Block.Figures(figures);
-        standing = Said.Worst([standing, Said.Share(1 - warmFraction)]);
         if (held.TooWarmH >= 0.5)
         {
             sentence += $" In the simulated year it is too warm in {Said.Hours(held.TooWarmH)} of {Said.Hours(held.TotalH)} hours.";

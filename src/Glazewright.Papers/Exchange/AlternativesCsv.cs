@@ -15,13 +15,10 @@ public static class AlternativesCsv
     {
         ArgumentNullException.ThrowIfNull(source);
         bool us = source.Job.Units == UnitSystem.Us;
-        CsvText table = us
-            ? new(
-                "house", "about", "alternative", "air_cfm", "hottest_F", "humidity_there_percent", "hottest_on_wet_bulb_day_F", "cooling_W", "water_gal_per_h", "heat_Btu_per_h",
-                "holds_99.6_percent_night_F", "one_out_holds_F", "night_loss_curtain_drawn_Btu_per_h", "night_fuel_Btu_per_h", "night_heat_power_W", "first_cost", "cost_over_chosen", "without_price")
-            : new(
-                "house", "about", "alternative", "air_m3_per_h", "hottest_C", "humidity_there_percent", "hottest_on_wet_bulb_day_C", "cooling_W", "water_L_per_h", "heat_W",
-                "holds_99.6_percent_night_C", "one_out_holds_C", "night_loss_curtain_drawn_W", "night_fuel_W", "night_heat_power_W", "first_cost", "cost_over_chosen", "without_price");
+        (string air, string degree, string water, string heat) = us ? ("cfm", "F", "gal_per_h", "Btu_per_h") : ("m3_per_h", "C", "L_per_h", "W");
+        CsvText table = new(
+            "house", "about", "alternative", $"air_{air}", $"hottest_{degree}", "humidity_there_percent", $"hottest_on_wet_bulb_day_{degree}", "cooling_W", $"water_{water}", $"heat_{heat}",
+            $"holds_99.6_percent_night_{degree}", $"one_out_holds_{degree}", $"night_loss_curtain_drawn_{heat}", $"night_fuel_{heat}", "night_heat_power_W", "first_cost", "cost_over_chosen", "without_price");
         double Air(double m3PerS) => us ? m3PerS / 0.00047194745 : m3PerS * 3600;
         double Degrees(double celsius) => us ? celsius * 1.8 + 32 : celsius;
         double Water(double kgPerS) => 3600 * kgPerS / 0.998 / (us ? 3.785411784 : 1);

@@ -47,8 +47,8 @@ internal static class SeasonChapter
     // Two counts of one year that do not ask the same: a reader who finds both must be told which to go by.
     private static string AgainstYear(SeasonResult season, HouseResults house)
     {
-        WayHeld Sum(Func<SeasonMonth, WayHeld> way) => new(season.Months.Sum(m => way(m).HeldH), 0, 0);
-        (string name, WayHeld own) = (season.PadInHouse, season.FogInHouse) switch
+        double Sum(Func<SeasonMonth, WayHeld> way) => season.Months.Sum(m => way(m).HeldH);
+        (string name, double heldH) = (season.PadInHouse, season.FogInHouse) switch
         {
             (true, true) => ("fans, wet wall and fog", Sum(m => m.Both)),
             (true, false) => ("fans and wet wall", Sum(m => m.Pad)),
@@ -63,7 +63,7 @@ internal static class SeasonChapter
             SeasonWay.Both when !(season.PadInHouse && season.FogInHouse) => " The count advises wet wall and fog, and this house has not both.",
             _ => "",
         };
-        return $"This count and the simulated year ask different things. Here each hour stands still with everything on, and the air at the fans may be the allowed rise above the wish: by that measure this house's {name} leave {Whole(Math.Max(asked - own.HeldH, 0))} of {Whole(asked)} hours. The year runs the control program minute by minute on the mean air of the house, with its stores of heat, its stages and its humidity ceiling, against the wish and its band: there it is too warm in {Whole(house.Year.Held.TooWarmH)} h.{other} The count ranks ways of cooling by water and hours; what is promised is the year's run. Before changing the way, change it in the job and run the year: the order can turn.";
+        return $"This count and the simulated year ask different things. Here each hour stands still with everything on, and the air at the fans may be the allowed rise above the wish: by that measure this house's {name} leave {Whole(Math.Max(asked - heldH, 0))} of {Whole(asked)} hours. The year runs the control program minute by minute on the mean air of the house, with its stores of heat, its stages and its humidity ceiling, against the wish and its band: there it is too warm in {Whole(house.Year.Held.TooWarmH)} h.{other} The count ranks ways of cooling by water and hours; what is promised is the year's run. Before changing the way, change it in the job and run the year: the order can turn.";
     }
 
     private static double[] Missed(SeasonResult season, Func<SeasonMonth, WayHeld> way) => [.. season.Months.Select(m => Math.Max(m.AskedH - way(m).HeldH, 0))];

@@ -111,7 +111,7 @@ internal static class ServicesChapter
         [
             .. services.Electric.Select(l => (IReadOnlyList<string>)
             [
-                l.House, l.Label + (l.Backup ? " (backup)" : ""), Whole(l.Count), Whole(l.RunningW), us ? Hp(l.MotorHp) : l.MotorHp > 0 ? (0.7457 * l.MotorHp).ToString("0.##", CultureInfo.InvariantCulture) : "–",
+                l.House, l.Label + (l.Backup ? " (backup)" : ""), Whole(l.Count), Whole(l.RunningW), Motor(l.MotorHp, us),
                 $"{Whole(l.VoltageV)}, {(l.ThreePhase ? "3" : "1")}", One(l.CurrentA), One(l.StartA), ServicesCsv.Season(l.Season),
             ]),
         ]);
@@ -162,9 +162,10 @@ internal static class ServicesChapter
 
     internal static string Volume(double volumeM3, bool us) => us ? $"{Whole(volumeM3 / GallonM3)} gal" : $"{Whole(volumeM3 * 1000)} L";
 
-    private static string Hp(double sizeHp) => sizeHp switch
+    private static string Motor(double sizeHp, bool us) => sizeHp switch
     {
         0 => "–",
+        _ when !us => (0.7457 * sizeHp).ToString("0.##", CultureInfo.InvariantCulture),
         < 0.2 => "1/6",
         < 0.3 => "1/4",
         < 0.4 => "1/3",

@@ -96,10 +96,9 @@ public static class ElevationSheet
     /// <summary>Vents of heaters: pipes end on in their wall, gravity vents where they stand above the roof.</summary>
     private static IEnumerable<Entity> Pipes(HouseResults house, FaceView view)
     {
-        foreach (PlacedItem pipe in house.Layout.Placed.Where(p => p.Kind == PlacedKind.Vent && p.Face == view.Name))
+        foreach (Entity vent in view.VentEnds(house))
         {
-            (double u, double wide) = view.IsEnd ? (pipe.Corner.YM, pipe.Size.YM) : (pipe.Corner.XM, pipe.Size.XM);
-            yield return new Entity.Arc(view.At(u + wide / 2, pipe.Corner.ZM + pipe.Size.ZM / 2), wide / 2) { Role = Role.Equipment, Source = pipe.Id };
+            yield return vent;
         }
 
         FaceName slope = view.Name == FaceName.Left ? FaceName.RoofLeft : FaceName.RoofRight;

@@ -21,12 +21,25 @@ internal sealed class FaceView
         _highU = _face.Outline.Max(p => p.UM);
 
         // Seen from outside, left and end 2 run to the right; the others run to the left.
-        IsTurned = name is FaceName.Right or FaceName.End1 or FaceName.RoofRight;
+        IsTurned = Turned(name);
     }
 
     public FaceName Name { get; }
 
     public bool IsTurned { get; }
+
+    /// <summary>Whether a face's start lies to the right as it is seen from outside.</summary>
+    public static bool Turned(FaceName name) => name is FaceName.Right or FaceName.End1 or FaceName.RoofRight;
+
+    /// <summary>Vents of heaters that end in this wall, seen end on.</summary>
+    public IEnumerable<Entity> VentEnds(HouseLook house)
+    {
+        foreach (PlacedItem pipe in house.Layout.Placed.Where(p => p.Kind == PlacedKind.Vent && p.Face == Name))
+        {
+            (double u, double wide) = IsEnd ? (pipe.Corner.YM, pipe.Size.YM) : (pipe.Corner.XM, pipe.Size.XM);
+            yield return new Entity.Arc(At(u + wide / 2, pipe.Corner.ZM + pipe.Size.ZM / 2), wide / 2) { Role = Role.Equipment, Source = pipe.Id };
+        }
+    }
 
     public FaceForm Face => _face;
 

@@ -35,7 +35,7 @@ public static class WallPicture
 
     /// <summary>Whether the wall's start, end 1 or the left, lies to the right as it is seen.</summary>
     /// <param name="face">A wall.</param>
-    public static bool IsTurned(FaceName face) => face is FaceName.Right or FaceName.End1;
+    public static bool IsTurned(FaceName face) => FaceView.Turned(face);
 
     private static IEnumerable<Entity> Entities(HouseLook house, FaceName face, double mmPerM, LengthStyle style, Box window)
     {
@@ -60,10 +60,9 @@ public static class WallPicture
             yield return opening;
         }
 
-        foreach (PlacedItem pipe in house.Layout.Placed.Where(p => p.Face == face && p.Kind == PlacedKind.Vent))
+        foreach (Entity vent in view.VentEnds(house))
         {
-            (double u, double wide) = view.IsEnd ? (pipe.Corner.YM, pipe.Size.YM) : (pipe.Corner.XM, pipe.Size.XM);
-            yield return new Entity.Arc(view.At(u + wide / 2, pipe.Corner.ZM + pipe.Size.ZM / 2), wide / 2) { Role = Role.Equipment, Source = pipe.Id };
+            yield return vent;
         }
 
         foreach ((Box box, WallOpening hole) in view.Holes(house))

@@ -6,16 +6,6 @@ using Glazewright.Papers.Sets;
 
 namespace Glazewright.Web.Jobs;
 
-/// <summary>How far work behind a window has come.</summary>
-/// <param name="Words">What is being done; empty when nothing is.</param>
-/// <param name="Failure">Why the last work ended without a result, or empty.</param>
-/// <param name="IsPapers">Whether the papers are being made.</param>
-public sealed record WorkView(string Words, string Failure, bool IsPapers)
-{
-    /// <summary>Whether something is being done.</summary>
-    public bool IsRunning => Words.Length > 0;
-}
-
 /// <summary>Everything that was computed of a job.</summary>
 /// <param name="Job">The job's id.</param>
 /// <param name="Version">Its version.</param>
@@ -68,31 +58,27 @@ public sealed class WholeShelf
 /// <param name="computed">What other windows computed of the same job.</param>
 public sealed class JobWork(JobSession session, BehindLane lane, PackageShelf shelf, WholeShelf computed) : IDisposable
 {
-    private static readonly WorkView s_idle = new("", "", false);
     private readonly Lock _seen = new();
-    private CancellationTokenSource? _running;
-    private int _runningVersion;
+    private readonly OneAtATime _piece = new();
     private int _stoppedVersion;
-    private WorkView _view = s_idle;
     private WholeResults? _whole;
 
     /// <summary>Something to show has changed; may come from any thread.</summary>
-    public event Action? Changed;
+    public event Action? Changed
+    {
+        add => _piece.Changed += value;
+        remove => _piece.Changed -= value;
+    }
 
     /// <summary>The words of what is being done have changed, and nothing else; may come from any thread.</summary>
-    public event Action? Told;
+    public event Action? Told
+    {
+        add => _piece.Told += value;
+        remove => _piece.Told -= value;
+    }
 
     /// <summary>How far the work has come.</summary>
-    public WorkView View
-    {
-        get
-        {
-            lock (_seen)
-            {
-                return _view;
-            }
-        }
-    }
+    public WorkView View => _piece.View;
 
     /// <summary>The newest whole results there are, or null.</summary>
     public WholeResults? Whole
@@ -113,7 +99,7 @@ public sealed class JobWork(JobSession session, BehindLane lane, PackageShelf sh
     /// <summary>Computes the whole job behind, unless that is done, under way, or was stopped for this very version.</summary>
     public void AskWhole()
     {
-        if (session.View is { Light: { } light, IsWorking: false, IsStale: false } && light.Version != _stoppedVersion && !(Whole is { } whole && whole.Job == session.View.Job.Id && whole.Version == light.Version) && !(View.IsRunning && _runningVersion == light.Version))
+        if (session.View is { Light: { } light, IsWorking: false, IsStale: false } && light.Version != _stoppedVersion && !(Whole is { } whole && whole.Job == session.View.Job.Id && whole.Version == light.Version) && !(View.IsRunning && _piece.Version == light.Version))
         {
             Start(light, papers: false);
         }
@@ -131,15 +117,8 @@ public sealed class JobWork(JobSession session, BehindLane lane, PackageShelf sh
     /// <summary>Stops what is under way.</summary>
     public void Stop()
     {
-        lock (_seen)
-        {
-            _stoppedVersion = _runningVersion;
-            _running?.Cancel();
-            _running = null;
-            _view = s_idle;
-        }
-
-        Changed?.Invoke();
+        _stoppedVersion = _piece.Version;
+        _piece.Stop();
     }
 
     /// <summary>What was stopped may be begun again.</summary>
@@ -148,93 +127,51 @@ public sealed class JobWork(JobSession session, BehindLane lane, PackageShelf sh
     /// <summary>Stops what belongs to an earlier state of the job.</summary>
     public void Follow()
     {
-        bool stale;
-        lock (_seen)
-        {
-            stale = _view.IsRunning && session.View?.Job.Version != _runningVersion;
-        }
-
-        if (stale)
+        if (_piece.IsStale(session.View?.Job.Version))
         {
             Stop();
         }
     }
 
     /// <inheritdoc/>
-    public void Dispose()
-    {
-        _running?.Cancel();
-    }
+    public void Dispose() => _piece.Leave();
 
     private void Start(LightResults light, bool papers)
     {
-        CancellationTokenSource mine = new();
-        lock (_seen)
-        {
-            _running?.Cancel();
-            _running = mine;
-            _runningVersion = light.Version;
-            _stoppedVersion = 0;
-            _view = new WorkView("Waiting for other work", "", papers);
-        }
-
-        Changed?.Invoke();
+        _stoppedVersion = 0;
         string job = session.View!.Job.Id;
-        _ = Task.Run(() => RunAsync(job, light, papers, mine));
-    }
-
-    private async Task RunAsync(string job, LightResults light, bool papers, CancellationTokenSource mine)
-    {
-        CancellationToken cancel = mine.Token;
-        void Tell(StageProgress stage) => Say(mine, StageWords.Of(stage), papers);
-        string failure = "";
-        session.Told += Tell;
-        try
+        _piece.Begin(light.Version, papers, async turn =>
         {
-            await lane.RunAsync(() => Compute(job, light, papers, mine), cancel);
-        }
-        catch (OperationCanceledException) when (cancel.IsCancellationRequested)
-        {
-            // Stopped, or a newer edit came.
-        }
-        catch (Exception e) when (e is not OutOfMemoryException)
-        {
-            failure = $"This is a mistake of the program, not of the job: {e.GetType().Name}: {e.Message}";
-        }
-        finally
-        {
-            session.Told -= Tell;
-            lock (_seen)
+            void Tell(StageProgress stage) => turn.Say(StageWords.Of(stage));
+            session.Told += Tell;
+            try
             {
-                if (_running == mine)
-                {
-                    _running = null;
-                    _view = s_idle with { Failure = failure };
-                }
+                await lane.RunAsync(() => Compute(job, light, papers, turn), turn.Cancel);
             }
-
-            Changed?.Invoke();
-        }
+            finally
+            {
+                session.Told -= Tell;
+            }
+        });
     }
 
-    private bool Compute(string job, LightResults light, bool papers, CancellationTokenSource mine)
+    private bool Compute(string job, LightResults light, bool papers, OneAtATime.Turn turn)
     {
-        CancellationToken cancel = mine.Token;
+        CancellationToken cancel = turn.Cancel;
         PaperSource source = Whole is { } known && known.Job == job && known.Version == light.Version ? known.Source : SourceOf(session, light.Loaded, cancel);
-        lock (_seen)
+        turn.IfNewest(() =>
         {
-            if (_running == mine)
+            lock (_seen)
             {
                 _whole = new WholeResults(job, light.Version, source);
             }
-        }
-
+        });
         computed.Put(new WholeResults(job, light.Version, source));
         if (papers)
         {
-            Say(mine, "Writing papers", papers);
+            turn.Say("Writing papers");
             IReadOnlyList<PaperFile> files = PaperWriter.Write(source, cancel);
-            Say(mine, "Packing", papers);
+            turn.Say("Packing");
             shelf.Put(job, new MadePackage(light.Version, source, [.. files.Select(f => new ListedFile(f.Path, f.Title, f.Bytes.Length, f.Readers))], Zip(files)));
         }
 
@@ -250,21 +187,6 @@ public sealed class JobWork(JobSession session, BehindLane lane, PackageShelf sh
     }
 
     private static string Version => typeof(JobWork).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "";
-
-    private void Say(CancellationTokenSource mine, string words, bool papers)
-    {
-        lock (_seen)
-        {
-            if (_running != mine)
-            {
-                return;
-            }
-
-            _view = new WorkView(words, "", papers);
-        }
-
-        Told?.Invoke();
-    }
 
     /// <summary>Files as one, the same bytes for the same files.</summary>
     internal static byte[] Zip(IReadOnlyList<PaperFile> files)

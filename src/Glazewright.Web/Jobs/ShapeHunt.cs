@@ -28,27 +28,28 @@ public sealed record FoundShapes(string Job, int Version, House House, ShapeInpu
 /// <param name="lane">Where heavy work is done.</param>
 public sealed class ShapeHunt(JobSession session, BehindLane lane) : IDisposable
 {
-    private static readonly WorkView s_idle = new("", "", false);
     private readonly Lock _seen = new();
-    private CancellationTokenSource? _running;
-    private int _runningVersion;
-    private WorkView _view = s_idle;
+    private readonly OneAtATime _piece = new();
     private FoundShapes? _found;
 
     /// <summary>Something to show has changed; may come from any thread.</summary>
-    public event Action? Changed;
-
-    /// <summary>How far it has come.</summary>
-    public WorkView View
+    public event Action? Changed
     {
-        get
+        add
         {
-            lock (_seen)
-            {
-                return _view;
-            }
+            _piece.Changed += value;
+            _piece.Told += value;
+        }
+
+        remove
+        {
+            _piece.Changed -= value;
+            _piece.Told -= value;
         }
     }
+
+    /// <summary>How far it has come.</summary>
+    public WorkView View => _piece.View;
 
     /// <summary>What was found last for a house, or null.</summary>
     /// <param name="job">The job's id.</param>
@@ -75,110 +76,44 @@ public sealed class ShapeHunt(JobSession session, BehindLane lane) : IDisposable
             return faults;
         }
 
-        CancellationTokenSource mine = new();
-        lock (_seen)
-        {
-            _running?.Cancel();
-            _running = mine;
-            _runningVersion = light.Version;
-            _view = new WorkView("Waiting for other work", "", false);
-        }
-
-        Changed?.Invoke();
         string job = session.View!.Job.Id;
-        _ = Task.Run(() => RunAsync(job, light, drawn, input, mine));
+        _piece.Begin(light.Version, papers: false, async turn =>
+        {
+            FoundShapes found = await lane.RunAsync(() => Search(job, light, drawn, input, turn), turn.Cancel);
+            turn.IfNewest(() =>
+            {
+                lock (_seen)
+                {
+                    _found = found;
+                }
+            });
+        });
         return [];
     }
 
     /// <summary>Stops what is under way.</summary>
-    public void Stop()
-    {
-        lock (_seen)
-        {
-            _running?.Cancel();
-            _running = null;
-            _view = s_idle;
-        }
-
-        Changed?.Invoke();
-    }
+    public void Stop() => _piece.Stop();
 
     /// <summary>Stops what belongs to an earlier state of the job.</summary>
     public void Follow()
     {
-        bool stale;
-        lock (_seen)
-        {
-            stale = _view.IsRunning && session.View?.Job.Version != _runningVersion;
-        }
-
-        if (stale)
+        if (_piece.IsStale(session.View?.Job.Version))
         {
             Stop();
         }
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _running?.Cancel();
+    public void Dispose() => _piece.Leave();
 
-    private async Task RunAsync(string job, LightResults light, House house, ShapeInput input, CancellationTokenSource mine)
+    private FoundShapes Search(string job, LightResults light, House house, ShapeInput input, OneAtATime.Turn turn)
     {
-        CancellationToken cancel = mine.Token;
-        string failure = "";
-        try
-        {
-            FoundShapes found = await lane.RunAsync(() => Search(job, light, house, input, mine), cancel);
-            lock (_seen)
-            {
-                _found = _running == mine ? found : _found;
-            }
-        }
-        catch (OperationCanceledException) when (cancel.IsCancellationRequested)
-        {
-            // Stopped, or a newer edit came.
-        }
-        catch (Exception e) when (e is not OutOfMemoryException)
-        {
-            failure = $"This is a mistake of the program, not of the job: {e.GetType().Name}: {e.Message}";
-        }
-        finally
-        {
-            lock (_seen)
-            {
-                if (_running == mine)
-                {
-                    _running = null;
-                    _view = s_idle with { Failure = failure };
-                }
-            }
-
-            Changed?.Invoke();
-        }
-    }
-
-    private FoundShapes Search(string job, LightResults light, House house, ShapeInput input, CancellationTokenSource mine)
-    {
-        CancellationToken cancel = mine.Token;
-        Say(mine, "Frames as drawn");
+        CancellationToken cancel = turn.Cancel;
+        turn.Say("Frames as drawn");
         Evaluation evaluation = session.Evaluate(light.Loaded, cancel);
         EqList<FrameResult> frames = light.Loaded.Job.Houses.Select(h => evaluation.Frame(h.Id).Value).ToEqList();
         ShapeResult result = ShapeStage.Run(
-            input, light.Loaded.Weather, ShapeRechecks.ByLightMap(light.Loaded.Job, house.Id, frames, light.Loaded.Weather), Math.Max(1, Environment.ProcessorCount / 2), words => Say(mine, words), cancel);
+            input, light.Loaded.Weather, ShapeRechecks.ByLightMap(light.Loaded.Job, house.Id, frames, light.Loaded.Weather), Math.Max(1, Environment.ProcessorCount / 2), turn.Say, cancel);
         return new FoundShapes(job, light.Version, house, input, result);
-    }
-
-    private void Say(CancellationTokenSource mine, string words)
-    {
-        lock (_seen)
-        {
-            if (_running != mine)
-            {
-                return;
-            }
-
-            _view = new WorkView(words, "", false);
-        }
-
-        Changed?.Invoke();
     }
 }

@@ -28,6 +28,18 @@ public sealed class PageScript(IJSRuntime browser) : IAsyncDisposable
         return true;
     });
 
+    /// <summary>Loads the script and calls a function of it.</summary>
+    /// <param name="address">Where it is.</param>
+    /// <param name="function">The function's name.</param>
+    /// <param name="values">What it is given.</param>
+    public async Task BeginAsync(string address, string function, params object?[] values)
+    {
+        if (await LoadAsync(address))
+        {
+            await CallAsync(function, values);
+        }
+    }
+
     /// <summary>Calls a function of the script.</summary>
     /// <param name="function">Its name.</param>
     /// <param name="values">What it is given.</param>

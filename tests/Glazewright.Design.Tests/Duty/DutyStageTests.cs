@@ -21,6 +21,16 @@ public class DutyStageTests
         Assert.True(duty.LossDrawnWPerK < duty.LossWPerK);
     }
 
+    // One wet bulb typed, the other from the weather file: the two must still be of one place.
+    [Fact]
+    public void Wet_bulbs_of_two_places_are_told()
+    {
+        Job job = TestJobs.OneHouse();
+        Assert.DoesNotContain(DesignDay.Duty(job).Report.Findings, f => f.Code == "duty/wet-bulbs-out-of-order");
+        job = job with { Site = job.Site with { Design = job.Site.Design! with { Evaporation04C = job.Site.Design.CoincidentWetBulbC - 1 } } };
+        Assert.Equal(Severity.Miss, DesignDay.Duty(job).Report.Findings.Single(f => f.Code == "duty/wet-bulbs-out-of-order").Severity);
+    }
+
     // The asymmetric 24 × 48 ft house of the published cases has its own test on the physics; here the stage's areas and U by hand for one face.
     [Fact]
     public void A_face_by_hand()
