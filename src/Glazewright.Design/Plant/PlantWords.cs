@@ -10,7 +10,7 @@ internal static class PlantWords
     internal const double MostlyFraction = 0.6;
 
     public static string ExhaustLimit(double flow, double needed, double riseK, double staticPa, string tightest, double lossPa) => Text(
-        $"The fans move {Cfm(flow)} cfm at {InWg(staticPa)} in. w.g. of the {Cfm(needed)} cfm asked: the air warms about {riseK * 1.8 * needed / flow:0} F° on its way instead of {riseK * 1.8:0} F°. Most of the pressure goes into the {tightest} ({InWg(lossPa)} in. w.g.). {(lossPa > MostlyFraction * staticPa ? Text($"A freer {tightest} would mend it; a fan more gains little against it.") : "More or larger fans, or a freer path, would mend it.")}");
+        $"The fans move {Cfm(flow)} cfm at {InWg(staticPa)} in. w.g. of the {Cfm(needed)} cfm asked: the air warms about {riseK * 1.8 * needed / flow:0} F° on its way instead of {riseK * 1.8:0} F°. Most of the pressure goes into the {tightest} ({InWg(lossPa)} in. w.g.). {(lossPa > MostlyFraction * staticPa ? "A fan more gains little against it." : "More or larger fans, or a freer path, would mend it.")}");
 
     public static string PadLimit(double face, double most, double padM2, double ratedM3PerS, double ratedFace) => Text(
         $"{Sqft(padM2)} ft² of pad for fans rated {Cfm(ratedM3PerS)} cfm at 0.10 in. w.g.: {Fpm(ratedM3PerS / padM2)} fpm, {ratedM3PerS / padM2 / most:0.0} times the {Fpm(most)} fpm it can take. The pad chokes them to {Cfm(face * padM2)} cfm, still {Fpm(face)} fpm. These fans need {Sqft(ratedM3PerS / ratedFace)} ft².");

@@ -124,8 +124,8 @@ public static class ReviewReport
         string Moment(double momentNm) => Math.Abs(momentNm) < 0.5 ? "0" : said.Text(momentNm, Unit.NewtonMetre);
         return new Table(
             [
-                new("", 8), new("Load", 52), new("Left: down", 20, Along.End), new("across", 19, Along.End), new("moment", 21, Along.End), new("Right: down", 21, Along.End), new("across", 19, Along.End),
-                new("moment", 21, Along.End),
+                new("", 8), new("Load", 52), new("Left, down", 20, Along.End), new("Left, across", 19, Along.End), new("Left, moment", 21, Along.End), new("Right, down", 21, Along.End),
+                new("Right, across", 19, Along.End), new("Right, moment", 21, Along.End),
             ],
             [
                 .. house.Frame.ByLoad.Select(r => (IReadOnlyList<string>)

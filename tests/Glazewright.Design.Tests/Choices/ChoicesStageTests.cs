@@ -66,7 +66,7 @@ public class ChoicesStageTests
         Assert.StartsWith("pad-", pad.Ours, StringComparison.Ordinal);
         Finding fans = plant.Report.Findings.Single(f => f.Code == "plant/fans-short");
         Assert.Equal("Enlarge the pad.", fans.Mend);
-        Assert.Contains("a fan more gains little", fans.What, StringComparison.Ordinal);
+        Assert.Contains("A fan more gains little against it.", fans.What, StringComparison.Ordinal);
     }
 
     [Fact]
