@@ -118,14 +118,13 @@ internal static class PlantFindings
             if (pad.FaceSpeedMs > entry.MostFaceMs)
             {
                 bool carries = pad.FaceSpeedMs > entry.Kind.CarryOverMPerS;
-                int serves = f.Run.Wet.Where(p => p.FlowM3PerS / f.Intake.PadM2 <= entry.MostFaceMs).Select(p => p.FansOn).DefaultIfEmpty(0).Max();
+                int most = pad.MostFans ?? f.Run.Fans.Count;
+                bool serves = f.Run.Wet.First(p => p.FansOn == most).FlowM3PerS / f.Intake.PadM2 <= entry.MostFaceMs;
                 yield return new Finding(
                     "plant/pad-too-fast", Severity.Miss, $"{house}/wet-wall",
                     PadLimit(pad.FaceSpeedMs, entry.MostFaceMs, f.Intake.PadM2, f.RatedM3PerS, entry.Kind.RatedFaceMPerS)
                         + (carries ? " Water blows off the pad and the motors run hot." : ""),
-                    serves > 0
-                        ? Text($"Enlarge the pad, or run at most {serves} of {f.Run.Fans.Count} fans with the pad on.")
-                        : "Enlarge the pad.",
+                    Text($"Enlarge the pad. Until then the program runs at most {most} of {f.Run.Fans.Count} fans while water runs{(serves ? "" : ", and even one draws too fast: this pad is better left out")}."),
                     new Source.CommonPractice("face speed of corrugated pads: 250 fpm at 4 in, 350 to 400 fpm at 6 in; sources disagree"));
             }
 

@@ -100,6 +100,7 @@ public sealed record OperatingPoint(int FansOn, double FlowM3PerS, double Static
 /// <param name="SumpM3">Sump, m³.</param>
 /// <param name="EvaporationKgPerS">Water evaporated on the design day, kg/s.</param>
 /// <param name="BleedFraction">Bleed-off over evaporation.</param>
+/// <param name="MostFans">Fans that may run while water runs, in stage order: more would draw air through the pad faster than it can take; null where all may.</param>
 public sealed record WetWallPlant(
     string Entry,
     double WidthM,
@@ -111,7 +112,8 @@ public sealed record WetWallPlant(
     double PumpW,
     double SumpM3,
     double EvaporationKgPerS,
-    double BleedFraction);
+    double BleedFraction,
+    int? MostFans = null);
 
 /// <summary>Fog.</summary>
 /// <param name="Entry">Catalogue id.</param>

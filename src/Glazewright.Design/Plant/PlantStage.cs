@@ -10,7 +10,7 @@ namespace Glazewright.Design.Plant;
 public static class PlantStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 11;
+    public const int Version = 12;
 
     /// <summary>Sizes the plant of one house.</summary>
     /// <param name="input">What Plant reads of the job.</param>
@@ -37,7 +37,7 @@ public static class PlantStage
         }
 
         WetWallPlant? wetWall = intake?.Pad is not null && run is not null
-            ? SmallSystems.WetWallOf(input, intake, outside, run.Wet[^1].FlowM3PerS)
+            ? SmallSystems.WetWallOf(input, intake, outside, run)
             : null;
         FogAsked fogAsked = e.Fog ? FogSizing.Asked(input, duty, outside, run, wetWall) : FogAsked.Nothing;
         FogPlant? fog = e.Fog ? FogSizing.Of(input, duty, outside, run, wetWall, catalogue, fogAsked) : null;

@@ -25,8 +25,9 @@ internal static class SmallSystems
     /// <summary>Discharge coefficient of those cracks (sharp edge).</summary>
     public const double ReliefCoefficient = 0.61;
 
-    public static WetWallPlant WetWallOf(PlantInput input, Intake intake, AirState outside, double flowM3PerS)
+    public static WetWallPlant WetWallOf(PlantInput input, Intake intake, AirState outside, ExhaustRun run)
     {
+        double flowM3PerS = run.Wet[^1].FlowM3PerS;
         PadEntry pad = intake.Pad!;
         double face = Math.Max(flowM3PerS / intake.PadM2, 0.02);
         double effectiveness = pad.Kind.Effectiveness(Math.Min(face, 20));
@@ -42,7 +43,8 @@ internal static class SmallSystems
             PumpPower.ShaftW(water, 9810 * pad.PumpHeadM, pad.PumpEfficiency),
             pad.SumpMPerM2 * intake.PadM2,
             outside.DryBulbC > 0 ? WetWall.EvaporationKgPerS(outside, effectiveness, flowM3PerS) : 0,
-            BleedFraction(input.Utilities.HardnessMgPerL));
+            BleedFraction(input.Utilities.HardnessMgPerL),
+            face > pad.MostFaceMs ? Math.Max(run.Wet.Where(p => p.FlowM3PerS / intake.PadM2 <= pad.MostFaceMs).Select(p => p.FansOn).DefaultIfEmpty(0).Max(), 1) : null);
     }
 
     /// <summary>Bleed over evaporation that keeps the sump's hardness at its limit: h / (limit − h), at least a tenth, at most all.</summary>

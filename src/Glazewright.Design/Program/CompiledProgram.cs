@@ -105,6 +105,8 @@ public sealed class CompiledProgram
     /// <summary>Actuators that win over something.</summary>
     internal ulong WinnerMask { get; init; }
 
+    /// <summary>How many of some may be on while one is.</summary>
+    internal LimitPart[] Limits { get; init; } = [];
 
     internal ulong[] NeedMask { get; init; } = [];
 
@@ -261,6 +263,8 @@ public sealed class CompiledProgram
     internal readonly record struct Settings(int[] Actuators, int[] Levels);
 
     internal readonly record struct BackgroundPart(int Actuator, int Level, ulong RestsWith, int RestsAboveWind);
+
+    internal readonly record struct LimitPart(int Owner, ulong Counted, int Most);
 
     internal readonly record struct ColdPart(int From, int Full, int Raise, int Stages, int NoWaterBelow);
 

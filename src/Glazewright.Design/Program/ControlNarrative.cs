@@ -134,6 +134,7 @@ public static class ControlNarrative
             Interlock.NotBoth both => $"{both.Winner} and {both.Loser} never together; {both.Winner} comes first.",
             Interlock.OnlyWith with => $"{with.Actuator} only with {with.Needs}.",
             Interlock.OnlyWithAny any => $"{any.Actuator} only with {string.Join(" or ", any.NeedsAny)}.",
+            Interlock.OnlySoMany few => Say($"While {few.Actuator} is on, at most {few.Most} of {string.Join(", ", few.Counted)}."),
             Interlock.NeedsLouverProof proof => $"{proof.Actuator} only when the louver's end switch proves it open.",
             _ => string.Empty,
         }));

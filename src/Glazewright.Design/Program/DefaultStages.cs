@@ -93,7 +93,9 @@ internal sealed class DefaultStages
         string[] pumps = [.. OfKind(ActuatorKind.WetWallPump)];
         FogCooling? cooling = _plant.Fog?.Choice.Cooling;
         string[] fog = pumps.Length == 0 || cooling is not null ? [.. OfKind(ActuatorKind.Fog)] : [];
-        string[][] groups = Grouped(fans, MostFanStages);
+        // With a pad too small for all fans the water comes on with as many as it serves; the others are for when no water runs.
+        int served = _plant.WetWall?.Choice.MostFans ?? fans.Length;
+        string[][] groups = [.. Grouped(fans[..served], MostFanStages), .. Grouped(fans[served..], MostFanStages)];
         int running = 0;
         bool fogged = false;
         void Spray()
@@ -102,8 +104,15 @@ internal sealed class DefaultStages
             fogged = true;
         }
 
+        void Wet() => stages.AddRange(pumps.Select(pump => (300, (EqList<ActuatorSetting>)[new ActuatorSetting(pump, 1)])));
+
         for (int k = 0; k < groups.Length; k++)
         {
+            if (running == served)
+            {
+                Wet();
+            }
+
             stages.Add((60 + 60 * k, [.. louver.Select(l => new ActuatorSetting(l, 1)), .. groups[k].Select(fan => new ActuatorSetting(fan, 1))]));
             running += groups[k].Length;
             if (!fogged && pumps.Length == 0 && cooling is not null && running >= cooling.FansOn)
@@ -112,7 +121,11 @@ internal sealed class DefaultStages
             }
         }
 
-        stages.AddRange(pumps.Select(pump => (300, (EqList<ActuatorSetting>)[new ActuatorSetting(pump, 1)])));
+        if (running == served)
+        {
+            Wet();
+        }
+
         if (!fogged)
         {
             Spray();
@@ -241,6 +254,10 @@ internal sealed class DefaultStages
         if (fans.Length > 0)
         {
             list.AddRange(OfKind(ActuatorKind.WetWallPump).Select(p => new Interlock.OnlyWithAny(p, fans.ToEqList())));
+            if (_plant.WetWall?.Choice.MostFans is { } most)
+            {
+                list.AddRange(OfKind(ActuatorKind.WetWallPump).Select(p => new Interlock.OnlySoMany(p, fans.ToEqList(), most)));
+            }
         }
 
         return list.ToEqList();

@@ -56,6 +56,20 @@ internal static class InterlockChecks
                 }
             }
 
+            if (d.Interlocks[i] is Interlock.OnlySoMany few)
+            {
+                ProgramChecks.Range(faults, at + "/most", few.Most, 1, ProgramCompiler.MostActuators, "how many may run with it");
+                if (few.Counted.Contains(few.Actuator))
+                {
+                    ProgramChecks.Add(faults, FaultKind.Contradiction, at + "/counted", $"'{few.Actuator}' is counted among those that run with it", "the others only");
+                }
+
+                if (few.Counted.Append(few.Actuator).FirstOrDefault(id => d.Actuators.Any(a => a.Id == id && ProgramCompiler.Moves(a.Kind))) is { } motor)
+                {
+                    ProgramChecks.Add(faults, FaultKind.Contradiction, at, $"'{motor}' moves and cannot be counted as on or off", "machines that are on or off");
+                }
+            }
+
             if (d.Interlocks[i] is Interlock.NeedsLouverProof && d.Guard is null)
             {
                 ProgramChecks.Add(faults, FaultKind.Missing, "/guard", "an interlock needs the louver's proof and there is no louver guard", "a louver guard");
@@ -90,6 +104,7 @@ internal static class InterlockChecks
         Interlock.NotBoth both => [both.Winner, both.Loser],
         Interlock.OnlyWith with => [with.Actuator, with.Needs],
         Interlock.OnlyWithAny any => [any.Actuator, .. any.NeedsAny],
+        Interlock.OnlySoMany few => [few.Actuator, .. few.Counted],
         Interlock.NeedsLouverProof proof => [proof.Actuator],
         _ => [],
     };

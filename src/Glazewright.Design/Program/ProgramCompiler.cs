@@ -49,6 +49,7 @@ public static class ProgramCompiler
         var losers = new ulong[n];
         var owners = new List<int>();
         var needs = new List<ulong>();
+        var limits = new List<CompiledProgram.LimitPart>();
         ulong proof = 0;
         foreach (Interlock interlock in d.Interlocks)
         {
@@ -66,6 +67,9 @@ public static class ProgramCompiler
                 case Interlock.OnlyWithAny any:
                     owners.Add(index[any.Actuator]);
                     needs.Add(Mask(any.NeedsAny, index));
+                    break;
+                case Interlock.OnlySoMany few:
+                    limits.Add(new CompiledProgram.LimitPart(index[few.Actuator], Mask(few.Counted, index), few.Most));
                     break;
                 case Interlock.NeedsLouverProof needsProof:
                     proof |= 1UL << index[needsProof.Actuator];
@@ -105,6 +109,7 @@ public static class ProgramCompiler
             NeedStart = [.. Enumerable.Range(0, n + 1).Select(i => owners.Count(o => o < i))],
             OwnerMask = owners.Aggregate(0UL, (all, i) => all | 1UL << i),
             WinnerMask = Enumerable.Range(0, n).Aggregate(0UL, (all, i) => losers[i] == 0 ? all : all | 1UL << i),
+            Limits = [.. limits],
             HeatAt = heatAt,
             AlarmAt = alarmAt,
             ExtrasAt = alarmAt + (d.Alarms.Count + 2) * CompiledProgram.PerAlarm,

@@ -237,6 +237,12 @@ public abstract record Interlock
     /// <param name="NeedsAny">Actuator ids of which one must be on.</param>
     public sealed record OnlyWithAny(string Actuator, EqList<string> NeedsAny) : Interlock;
 
+    /// <summary>While one is on, only so many of others: it takes no more air, water or current than they may ask of it together.</summary>
+    /// <param name="Actuator">Actuator id; it must not be one of the counted.</param>
+    /// <param name="Counted">Actuator ids that are counted.</param>
+    /// <param name="Most">How many of them may be on with it, at least 1.</param>
+    public sealed record OnlySoMany(string Actuator, EqList<string> Counted, int Most) : Interlock;
+
     /// <summary>On only when the louver's end switch proves it open; the guard says how many may run before.</summary>
     /// <param name="Actuator">Actuator id.</param>
     public sealed record NeedsLouverProof(string Actuator) : Interlock;

@@ -45,6 +45,7 @@ public static class ProgramWords
             ReasonCode.LeastTimeOn => Text($"on for {Span(c.A)}, least time on {Span(c.B)}"),
             ReasonCode.LeastTimeOff => Text($"off for {Span(c.A)}, least time off {Span(c.B)}"),
             ReasonCode.NotWith => $"not together with {Other(c.A)}",
+            ReasonCode.OnlySoMany => Text($"{Other(c.A)} goes with {c.B} of these at most"),
             ReasonCode.WaitsFor => $"waits until {Other(c.A)} has stopped",
             ReasonCode.Needs => $"needs {Other(c.A)}, which is not there yet",
             ReasonCode.NeededBy => $"kept for {Other(c.A)}, which still runs",

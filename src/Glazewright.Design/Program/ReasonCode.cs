@@ -83,4 +83,7 @@ public enum ReasonCode
 
     /// <summary>Upper fans: air above the curtain over outside 0.01 K, over the cooling threshold 0.01 K, curtain told 0 to 10 000.</summary>
     UpperAir,
+
+    /// <summary>Only so many may run with another: that actuator's number, how many, 0.</summary>
+    OnlySoMany,
 }

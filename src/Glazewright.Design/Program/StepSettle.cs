@@ -27,6 +27,11 @@ internal ref partial struct StepRun
             Forbid();
         }
 
+        if (_p.Limits.Length > 0)
+        {
+            ForbidSurplus();
+        }
+
         // A stopped motor is not shut at once: until it is, it counts as open.
         _nextOn = _on & ~(_stopped & ~_p.MovingMask);
         if ((_nextOn & ~_wanted) != 0)
@@ -156,6 +161,11 @@ internal ref partial struct StepRun
         if (inTheWay != 0)
         {
             Why(i, ReasonCode.WaitsFor, BitOperations.TrailingZeroCount(inTheWay), 0, 0);
+            return;
+        }
+
+        if (_p.Limits.Length > 0 && !LeavesRoom(i))
+        {
             return;
         }
 

@@ -21,7 +21,7 @@ internal sealed class YearPlant
     private readonly double pipeW, curtainDriveW, secondDriveW, pumpW, fogPumpW, fogKgPerS, fogEfficiency, pressureW, pressureM3PerS, fullLampW, fullStirW;
     private readonly double roofVentM2, sideVentM2, louverM2, doorM2, curtainCovers, secondCovers;
     private readonly double[] flow, flowWet, power, powerWet, effectiveness, staticPa;
-    private readonly int fanCount;
+    private readonly int fanCount, mostWithWater;
     private readonly bool hasLouver;
     private readonly double upperM3PerS, upperW;
     private readonly double dryerFullW, dryerKgPerS, doseFullKgPerS;
@@ -60,6 +60,8 @@ internal sealed class YearPlant
         told = new int[actuators.Count];
         ExhaustPlant? exhaust = plant.Exhaust?.Choice;
         fanCount = exhaust?.Fans.Count ?? 0;
+        mostWithWater = program.Interlocks.OfType<Interlock.OnlySoMany>()
+            .Where(few => actuators.Any(a => a.Id == few.Actuator && a.Kind == ActuatorKind.WetWallPump)).Select(few => few.Most).DefaultIfEmpty(fanCount).Min();
         hasLouver = actuators.Any(a => a.Kind == ActuatorKind.Louver);
         flow = Points(exhaust?.Dry, p => p.FlowM3PerS);
         power = Points(exhaust?.Dry, p => p.PowerW);
@@ -198,7 +200,7 @@ internal sealed class YearPlant
     {
         CountGoneOn();
         Means m = default;
-        bool allCooling = true, allHeating = true, anyHeater = false;
+        bool allCooling = true, allFans = true, allHeating = true, anyHeater = false;
         settled = true;
         Motor[] all = motors;
         for (int i = 0; i < all.Length && i < commands.Length; i++)
@@ -209,7 +211,15 @@ internal sealed class YearPlant
             double level = asked <= 0 ? 0 : asked >= 10_000 ? 1 : asked / 10_000.0;
             double mean = motor.TravelS > 0 ? Travel(ref motor, level, stepS) : Switch(ref motor, level, stepS);
             settled &= motor.TravelS <= 0 || !motor.Moving;
-            allCooling &= level >= motor.FullLevel;
+            if (motor.Kind == ActuatorKind.Fan)
+            {
+                allFans &= level >= motor.FullLevel;
+            }
+            else
+            {
+                allCooling &= level >= motor.FullLevel;
+            }
+
             switch (motor.Kind)
             {
                 case ActuatorKind.Fan:
@@ -281,7 +291,7 @@ internal sealed class YearPlant
         CurtainFraction = m.Curtain;
         SecondCurtainFraction = m.SecondCurtain;
         CoolingFraction = Math.Max(m.Pump, m.Fog);
-        AllCooling = allCooling;
+        AllCooling = allCooling && (allFans || (m.Pump > 0 && m.Fans >= mostWithWater));
         AllHeating = allHeating || !anyHeater;
         means = m;
     }

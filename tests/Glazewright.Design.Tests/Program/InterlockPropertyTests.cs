@@ -82,6 +82,9 @@ public class InterlockPropertyTests
                 case Interlock.OnlyWith with:
                     Assert.True(Gone(with.Actuator) || At(with.Needs) > 0, $"{with.Actuator} without {with.Needs}");
                     break;
+                case Interlock.OnlySoMany few:
+                    Assert.True(At(few.Actuator) == 0 || few.Counted.Count(x => At(x) > 0) <= few.Most, $"{few.Actuator} with more than {few.Most}");
+                    break;
                 case Interlock.OnlyWithAny any:
                     Assert.True(Gone(any.Actuator) || any.NeedsAny.Any(n => At(n) > 0), $"{any.Actuator} with none of its needs");
                     break;
@@ -156,8 +159,9 @@ public class InterlockPropertyTests
             string a = d.Actuators[Next(d.Actuators.Count)].Id;
             string b = d.Actuators[Next(d.Actuators.Count)].Id;
             string c = d.Actuators[Next(d.Actuators.Count)].Id;
-            Interlock drawn = Next(3) switch
+            Interlock drawn = Next(4) switch
             {
+                3 => new Interlock.OnlySoMany(a, [.. d.Actuators.Where(x => x.TravelS == 0 && x.Id != a).Select(x => x.Id).Where((_, i) => i % 3 != k % 3)], 1 + Next(3)),
                 0 => new Interlock.NotBoth(a, b),
                 1 => new Interlock.OnlyWith(a, b),
                 _ => new Interlock.OnlyWithAny(a, [b, c]),
