@@ -45,7 +45,7 @@ internal static class AirBehaviour
             angle, 0, [Louver(angle), .. intake.Dry(0).Where(p => p.Name != "intake louvers").Select(p => p.Path)])).ToEqList();
         EqList<FlowAt> byWind = Steps.WindsMs(input.Metric).Select(windMs => Point(
             90, windMs, [.. intake.Wet(0).Select(p => p.Path), new AirPath.Wind(WindAgainstRatio * 0.5 * density * windMs * windMs)])).ToEqList();
-        DesignDayRun day = DesignDayAir.Of(outside, duty, fans.All, plant.WetWall?.Choice, plant.Fog?.Choice);
+        DesignDayRun day = DesignDayAir.Of(outside, duty, fans.Wet, plant.WetWall?.Choice, plant.Fog?.Choice);
         IReadOnlyList<AirState> stations = day.Run.Stations;
         double wayM = input.Equipment.FanFace is FaceName.End1 or FaceName.End2 ? form.LengthM : form.WidthM;
         EqList<AirAt> along = Enumerable.Range(0, 5).Select(q =>

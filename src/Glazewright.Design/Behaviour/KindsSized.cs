@@ -20,23 +20,15 @@ internal static class KindsSized
         double lowEaveM = Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM);
         double roofM2 = plant.Vents is { } v ? v.RoofM2 : 0.15 * form.FloorAreaM2;
         double sideM2 = plant.Vents is { } w ? w.SideM2 : 0.15 * form.FloorAreaM2;
-        bool alone = roofM2 <= 0 || sideM2 <= 0;
-        double riseM = Math.Max(form.Roof.RidgeM - lowEaveM / 2, 0.3);
-        double outC = Math.Clamp(duty.Air.Summer.DryBulbC, -60, 55);
-        double OneSided(double insideC, double windMs) => Openings.OneSidedM3PerS(
-            Math.Max(roofM2, sideM2), roofM2 > 0 ? HouseParameters.UsualRoofVentHeightM : HouseParameters.UsualSideVentHeightM,
-            HouseParameters.UsualVentDischargeFactor, insideC, outC, HouseParameters.UsualVentWindFactor, windMs);
-        double stack = alone ? OneSided(outC + 4, 0) : Openings.Stack(sideM2, roofM2, riseM, 0.6, outC + 4, outC).FlowM3PerS;
-        double wind = alone ? OneSided(outC, 2) : Openings.WindM3PerS(0.3, Math.Min(sideM2, roofM2), 2);
-        double both = Openings.TogetherM3PerS(stack, wind);
+        VentAir air = VentAir.Of(roofM2, sideM2, form, duty.Air.Summer.DryBulbC);
         yield return new KindSized(
             "Roof and side vents",
             plant.Vents is not null,
-            alone
+            air.Alone
                 ? Text($"{Sqft(Math.Max(roofM2, sideM2))} ft² in the {(roofM2 > 0 ? "roof" : "side")} alone: air comes and goes by the same openings")
                 : Text($"{Sqft(roofM2)} ft² in the roof, {Sqft(sideM2)} ft² in the side{(plant.Vents is null ? ", 15 % of the floor each" : "")}"),
-            Text($"{Cfm(stack)} cfm by warmth alone at 4 K, {Cfm(wind)} cfm by a 4.5 mph wind alone, {Cfm(both)} cfm together: {100 * both / Math.Max(duty.VentilationM3PerS, 0.01):0} % of what the design day asks"),
-            "Wind closes or tears them: stops by wind and rain; screens take half the air.");
+            Text($"{Cfm(air.StackM3PerS)} cfm by warmth alone at 4 K, {Cfm(air.WindM3PerS)} cfm by a 4.5 mph wind alone, {Cfm(air.BothM3PerS)} cfm together: {100 * air.BothM3PerS / Math.Max(duty.VentilationM3PerS, 0.01):0} % of what the design day asks"),
+            "Wind closes or tears them: the program holds them back by wind and rain; screens take half the air.");
         double pipeW = e.BenchPipeW > 0 ? e.BenchPipeW : duty.HeatLossDrawnW;
         yield return new KindSized(
             "Hot-water pipe",
@@ -74,7 +66,7 @@ internal static class KindsSized
 
         double planted = form.FloorAreaM2 * input.Schedule.Select(p => p.PlantedFraction).DefaultIfEmpty(0).Max();
         double ppm = plant.Co2?.TargetPpm ?? 1000;
-        double need = plant.Co2?.DoseKgPerS / OtherKinds.Co2SpareRatio ?? CarbonDioxide.DoseKgPerS(form.VolumeM3, Math.Clamp(input.AirtightnessPerHour, 0, 100), ppm, CarbonDioxide.OutsidePpm, Math.Min(CarbonDioxide.FullCropUptakeKgPerSM2 * planted, 10));
+        double need = plant.Co2?.DoseKgPerS / OtherKinds.Co2SpareRatio ?? CarbonDioxide.DoseKgPerS(form.VolumeM3, OtherKinds.ChangesPerHour(input, form, plant.Pressure), ppm, CarbonDioxide.OutsidePpm, Math.Min(CarbonDioxide.FullCropUptakeKgPerSM2 * planted, 10));
         yield return new KindSized(
             "CO₂ dosing",
             plant.Co2 is not null,

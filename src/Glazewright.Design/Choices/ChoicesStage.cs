@@ -13,7 +13,7 @@ namespace Glazewright.Design.Choices;
 public static class ChoicesStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 4;
+    public const int Version = 5;
 
     /// <summary>Compares.</summary>
     /// <param name="asked">What Choices reads of the job.</param>
@@ -174,7 +174,7 @@ public static class ChoicesStage
 
     private static (double HottestC, double HumidityFraction) Hottest(AirState outside, DutyResult duty, PlantResult plant)
     {
-        AirState hottest = DesignDayAir.Of(outside, duty, plant.Exhaust?.Choice.All, plant.WetWall?.Choice, plant.Fog?.Choice).Run.Stations.Reverse().MaxBy(s => Math.Round(s.DryBulbC, 1))!; // of equally hot places the one nearer the fans: the damper one
+        AirState hottest = DesignDayAir.Of(outside, duty, plant.Exhaust?.Choice.Wet ?? [], plant.WetWall?.Choice, plant.Fog?.Choice).Run.Stations.Reverse().MaxBy(s => Math.Round(s.DryBulbC, 1))!; // of equally hot places the one nearer the fans: the damper one
         return (hottest.DryBulbC, hottest.RelativeHumidityFraction);
     }
 }

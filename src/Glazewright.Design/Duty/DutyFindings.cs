@@ -76,6 +76,20 @@ internal static class DutyFindings
                 r.Conditions.Source);
         }
 
+        if (f.Outside.RelativeHumidityFraction > 0.98)
+        {
+            yield return new Finding(
+                "duty/design-air-saturated", Severity.Near, house,
+                Text($"The design day's air is {C(f.Outside.DryBulbC)} with a wet bulb of {C(f.Outside.WetBulbC)}: as good as saturated. No wet wall or fog cools such air at all, and hardly any place has it in its hottest hours."),
+                "Type the mean wet bulb of the hours at the 0.4 % dry bulb; the 0.4 % wet bulb belongs to another hour.",
+                r.Conditions.Source);
+        }
+
+        if (PeopleInHeat.Of(f) is { } people)
+        {
+            yield return people;
+        }
+
         double most = Math.Max(r.VentilationRuleM3PerS, r.VentilationBalanceM3PerS);
         double least = Math.Min(r.VentilationRuleM3PerS, r.VentilationBalanceM3PerS);
         if (most > 1.15 * least)

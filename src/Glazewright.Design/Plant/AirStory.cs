@@ -66,7 +66,7 @@ public static class AirStory
     private static AirWay Day(string title, AirState at, DutyResult duty, PlantResult plant)
     {
         ArgumentNullException.ThrowIfNull(plant);
-        DesignDayRun day = DesignDayAir.Of(at, duty, plant.Exhaust?.Choice.All, plant.WetWall?.Choice, plant.Fog?.Choice);
+        DesignDayRun day = DesignDayAir.Of(at, duty, plant.Exhaust?.Choice.Wet ?? [], plant.WetWall?.Choice, plant.Fog?.Choice);
         double dryKgPerS = day.FlowM3PerS / at.VolumeM3PerKg;
         List<AirStep> steps = [];
         if (day.Inlet != at)

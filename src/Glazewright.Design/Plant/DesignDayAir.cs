@@ -1,3 +1,4 @@
+using Glazewright.Design.Contracts;
 using Glazewright.Design.Duty;
 using Glazewright.Science.Air;
 using Glazewright.Science.Flow;
@@ -20,23 +21,27 @@ public sealed record DesignDayRun(int FansOn, double FlowM3PerS, AirState Inlet,
 internal static class DesignDayAir
 {
     /// <summary>Behind the wet wall where there is one and it does not freeze.</summary>
-    public static AirState Inlet(AirState outside, WetWallPlant? pad)
+    public static AirState Inlet(AirState outside, WetWallPlant? pad, double flowFraction = 1)
     {
         if (pad is null || outside.DryBulbC <= 0)
         {
             return outside;
         }
 
-        LeavingAir behind = WetWall.Leaving(outside.DryBulbC, outside.WetBulbC, outside.PressurePa, Math.Clamp(pad.Effectiveness, 0, 1));
+        LeavingAir behind = WetWall.Leaving(outside.DryBulbC, outside.WetBulbC, outside.PressurePa, Math.Clamp(flowFraction < 1 ? pad.EffectivenessAt(flowFraction) : pad.Effectiveness, 0, 1));
         return new AirState(behind.DryBulbC, behind.HumidityRatio, outside.PressurePa);
     }
 
+    /// <summary>The fans that run while water runs: all of them, or as many as the pad serves.</summary>
+    public static OperatingPoint Running(EqList<OperatingPoint> wet, WetWallPlant? pad) => wet[Math.Min(pad?.MostFans ?? wet.Count, wet.Count) - 1];
+
     /// <summary>
-    /// The day with all fans (their last operating point); with fog that cools, with as many fans as it was sized for, and no more water than keeps the wish. Fog that only moistens is off in such sun.
+    /// The day with all fans, or with as many as the pad serves; with fog that cools, with as many fans as it was sized for, and no more water than keeps the wish. Fog that only moistens is off in such sun.
     /// </summary>
-    public static DesignDayRun Of(AirState outside, DutyResult duty, OperatingPoint? fans, WetWallPlant? pad, FogPlant? fog)
+    public static DesignDayRun Of(AirState outside, DutyResult duty, EqList<OperatingPoint> wet, WetWallPlant? pad, FogPlant? fog)
     {
-        AirState inlet = Inlet(outside, pad);
+        OperatingPoint? fans = wet.Count == 0 ? null : Running(wet, pad);
+        AirState inlet = Inlet(outside, pad, fans is null ? 1 : fans.FlowM3PerS / wet[^1].FlowM3PerS);
         AirLoad load = duty.Air.Load with { OutsideC = outside.DryBulbC };
         if (fog?.Cooling is { } cooling && outside.DryBulbC > 0)
         {

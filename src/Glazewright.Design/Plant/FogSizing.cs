@@ -49,7 +49,7 @@ internal static class FogSizing
     }
 
     /// <summary>
-    /// Fog with as many fans as it takes: of the stages that hold the wish the one with the least water, of those that do not the coolest. Behind a wet wall all fans run.
+    /// Fog with as many fans as it takes: of the stages that hold the wish the one with the least water, of those that do not the coolest. Behind a wet wall all fans run that it serves.
     /// </summary>
     private static FogCooling? Cooling(DutyResult duty, AirState outside, ExhaustRun? fans, WetWallPlant? pad, double mostKgPerS)
     {
@@ -59,9 +59,10 @@ internal static class FogSizing
             return null;
         }
 
-        AirState inlet = DesignDayAir.Inlet(outside, pad);
+        OperatingPoint running = DesignDayAir.Running(fans.Wet, pad);
+        AirState inlet = DesignDayAir.Inlet(outside, pad, running.FlowM3PerS / fans.Wet[^1].FlowM3PerS);
         double wishC = duty.Air.HottestWishC;
-        (int FansOn, double FlowM3PerS)[] stages = pad is not null ? [(fans.Fans.Count, fans.Wet[^1].FlowM3PerS)]
+        (int FansOn, double FlowM3PerS)[] stages = pad is not null ? [(running.FansOn, running.FlowM3PerS)]
             : [.. fans.Dry.Select(p => (p.FansOn, p.FlowM3PerS))];
         FogCooling? best = null;
         foreach ((int on, double asked) in stages.Reverse())

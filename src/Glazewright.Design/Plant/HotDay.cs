@@ -16,7 +16,7 @@ internal static class HotDay
             yield break;
         }
 
-        DesignDayRun day = DesignDayAir.Of(f.Outside, f.Duty, f.Run.Wet[^1], f.WetWall, f.Fog);
+        DesignDayRun day = DesignDayAir.Of(f.Outside, f.Duty, f.Run.Wet, f.WetWall, f.Fog);
         // A tenth of a kelvin is less than any of this is known to.
         if (day.Run.HottestC <= neverC + 0.1)
         {

@@ -19,7 +19,11 @@ internal static class OtherKinds
     public static DehumidifierPlant? DehumidifierOf(EquipmentChoice e) =>
         e.DehumidifierW > 0 ? new DehumidifierPlant(e.DehumidifierW, e.DehumidifierW * WaterKgPerKwh / 3.6e6) : null;
 
-    public static Co2Plant? Co2Of(PlantInput input, BuildingForm form)
+    /// <summary>Air changes while nothing but the filter fan moves air, 1/h: its air goes out through the leaks, which then bring none in.</summary>
+    public static double ChangesPerHour(PlantInput input, BuildingForm form, PressurePlant? filter) =>
+        Math.Clamp(Math.Max(input.AirtightnessPerHour, (filter?.FlowM3PerS ?? 0) * 3600 / Math.Max(form.VolumeM3, 1)), 0, 100);
+
+    public static Co2Plant? Co2Of(PlantInput input, BuildingForm form, PressurePlant? filter)
     {
         if (input.Equipment.Co2Ppm <= 0)
         {
@@ -28,7 +32,7 @@ internal static class OtherKinds
 
         double planted = form.FloorAreaM2 * input.Schedule.Select(p => p.PlantedFraction).DefaultIfEmpty(0).Max();
         double need = CarbonDioxide.DoseKgPerS(
-            Math.Max(form.VolumeM3, 1), Math.Clamp(input.AirtightnessPerHour, 0, 100), input.Equipment.Co2Ppm, CarbonDioxide.OutsidePpm, Math.Min(CarbonDioxide.FullCropUptakeKgPerSM2 * planted, 10));
+            Math.Max(form.VolumeM3, 1), ChangesPerHour(input, form, filter), input.Equipment.Co2Ppm, CarbonDioxide.OutsidePpm, Math.Min(CarbonDioxide.FullCropUptakeKgPerSM2 * planted, 10));
         return new Co2Plant(input.Equipment.Co2Ppm, Co2SpareRatio * need);
     }
 

@@ -12,7 +12,7 @@ internal static class PlantAnswers
         return Pick.Judge(
             plant,
             flow / f.NeededM3PerS - 1,
-            PlantWords.ExhaustLimit(flow, f.NeededM3PerS, f.Input.Equipment.TemperatureRiseK, plant.Wet[^1].StaticPa, name, lossPa));
+            PlantWords.ExhaustLimit(f, plant.Wet[^1], name, lossPa));
     }
 
     public static Answer<WetWallPlant> WetWall(PlantFacts f, WetWallPlant plant)

@@ -3,6 +3,7 @@ using Glazewright.Design.Contracts;
 using Glazewright.Design.Duty;
 using Glazewright.Design.Form;
 using Glazewright.Science.Air;
+using Glazewright.Science.Flow;
 
 namespace Glazewright.Design.Plant;
 
@@ -39,6 +40,13 @@ internal sealed record PlantFacts(
 
     /// <summary>Air behind the pad on the design day at the effectiveness it really has, °C; outside air without one.</summary>
     public double IntakeC => Outside.DryBulbC - (WetWall?.Effectiveness ?? 0) * (Outside.DryBulbC - Outside.WetBulbC);
+
+    /// <summary>How far the hottest design day's air warms on its way at a flow, K: marched through the house as everywhere else.</summary>
+    public double RiseK(double flowM3PerS)
+    {
+        AirState inlet = DesignDayAir.Inlet(Outside, WetWall);
+        return AlongHouse.March(inlet, Math.Clamp(flowM3PerS, 0.01, 1e4), Duty.Air.Load with { OutsideC = Outside.DryBulbC }).HottestC - inlet.DryBulbC;
+    }
 
     /// <summary>What the fans are rated for: their tables at 25 Pa (0.10 in w.g.), m³/s.</summary>
     public double RatedM3PerS => Run?.Fans.Sum(e => Science.Flow.FanCurve.Through(e.Points).At(24.908891).FlowM3PerS) ?? 0;

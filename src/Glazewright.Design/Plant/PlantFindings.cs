@@ -40,7 +40,7 @@ internal static class PlantFindings
             bool fogHolds = f.Fog?.Cooling is { Reached: true };
             yield return new Finding(
                 "plant/fans-short", fogHolds ? Severity.Near : Severity.Miss, $"{house}/fan-1",
-                ExhaustLimit(all.FlowM3PerS, f.NeededM3PerS, f.Input.Equipment.TemperatureRiseK, all.StaticPa, name, lossPa),
+                ExhaustLimit(f, all, name, lossPa),
                 fogHolds
                     ? Text($"With the fog the hottest day is held by {f.Fog!.Cooling!.FansOn} of them; another fan, or a freer path, helps while the fog rests.")
                     : lossPa > MostlyFraction * all.StaticPa ? $"Enlarge the {name}." : "Add a fan, or enlarge what takes the pressure.", Practice);
@@ -110,6 +110,15 @@ internal static class PlantFindings
             Practice);
     }
 
+    // A pad that lets few fans run may cool less than all fans would without it.
+    private static string WithoutPad(PlantFacts f)
+    {
+        ExhaustRun free = ExhaustSizing.Run(f.Run!.Fans, f.Intake! with { Pad = null }, f.Outside.DensityKgPerM3);
+        double withC = DesignDayAir.Of(f.Outside, f.Duty, f.Run.Wet, f.WetWall, null).Run.HottestC;
+        double withoutC = DesignDayAir.Of(f.Outside, f.Duty, free.Wet, null, null).Run.HottestC;
+        return withoutC < withC - 0.1 ? Text($" As it is, it is worse than none: all fans without it leave the hottest day's air at {F(withoutC)}, with it {F(withC)}.") : "";
+    }
+
     private static IEnumerable<Finding> Water(PlantFacts f)
     {
         string house = f.Input.House;
@@ -124,7 +133,7 @@ internal static class PlantFindings
                     "plant/pad-too-fast", Severity.Miss, $"{house}/wet-wall",
                     PadLimit(pad.FaceSpeedMs, entry.MostFaceMs, f.Intake.PadM2, f.RatedM3PerS, entry.Kind.RatedFaceMPerS)
                         + (carries ? " Water blows off the pad and the motors run hot." : ""),
-                    Text($"Enlarge the pad. Until then the program runs at most {most} of {f.Run.Fans.Count} fans while water runs{(serves ? "" : ", and even one draws too fast: this pad is better left out")}."),
+                    Text($"Enlarge the pad. Until then the program runs at most {most} of {f.Run.Fans.Count} fans while water runs{(serves ? "" : ", and even one draws too fast")}.{WithoutPad(f)}"),
                     new Source.CommonPractice("face speed of corrugated pads: 250 fpm at 4 in, 350 to 400 fpm at 6 in; sources disagree"));
             }
 

@@ -1,4 +1,5 @@
 using Glazewright.Design.Contracts;
+using Glazewright.Science.Maths;
 
 namespace Glazewright.Design.Plant;
 
@@ -68,11 +69,7 @@ public sealed record ExhaustPlant(
     double FanFaceSpeedMs,
     int LouverCount = 0,
     double LouverSizeM = 0,
-    EqList<OperatingPoint>? ByLouvers = null)
-{
-    /// <summary>All fans on, as on the design day; null without fans.</summary>
-    public OperatingPoint? All => Wet.Count > 0 ? Wet[^1] : null;
-}
+    EqList<OperatingPoint>? ByLouvers = null);
 
 /// <summary>One fan.</summary>
 /// <param name="Id">Path id (<c>A/fan-1</c>).</param>
@@ -113,7 +110,17 @@ public sealed record WetWallPlant(
     double SumpM3,
     double EvaporationKgPerS,
     double BleedFraction,
-    int? MostFans = null);
+    int? MostFans = null)
+{
+    /// <summary>Effectiveness with less air than all fans draw, η = 1 − exp(−B u^−0.35), B from the pad's own point: a lower face speed wets better.</summary>
+    /// <param name="flowFraction">Air over that of all fans with the water on, 0 to 1.</param>
+    /// <returns>Saturation effectiveness.</returns>
+    public double EffectivenessAt(double flowFraction)
+    {
+        double b = -Elementary.Log(1 - Math.Clamp(Effectiveness, 0.01, 0.99)) * Elementary.Pow(Math.Max(FaceSpeedMs, 0.05), 0.35);
+        return 1 - Elementary.Exp(-b * Elementary.Pow(Math.Max(FaceSpeedMs * flowFraction, 0.05), -0.35));
+    }
+}
 
 /// <summary>Fog.</summary>
 /// <param name="Entry">Catalogue id.</param>

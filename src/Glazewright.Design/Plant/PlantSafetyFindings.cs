@@ -137,6 +137,35 @@ internal static class PlantSafetyFindings
                 Practice);
         }
 
+        if (f.Pressure is { FlowM3PerS: > 0 } filter && OtherKinds.Co2Of(f.Input, f.Form, filter) is { } gas)
+        {
+            double allKgPerS = gas.DoseKgPerS / OtherKinds.Co2SpareRatio;
+            double sealedKgPerS = OtherKinds.Co2Of(f.Input, f.Form, null)!.DoseKgPerS / OtherKinds.Co2SpareRatio;
+            double thrown = allKgPerS > 0 ? 1 - sealedKgPerS / allKgPerS : 0;
+            yield return new Finding(
+                "plant/co2-with-filter-fan", thrown > 0.25 ? Severity.Near : Severity.Note, $"{house}/co2-valve",
+                Text($"While the filter fan runs, {gas.TargetPpm:#,0} ppm take {allKgPerS * 3600 / 0.45359237:0.0} lb/h of carbon dioxide in full light; without it {sealedKgPerS * 3600 / 0.45359237:0.0} lb/h. {100 * thrown:0} % is blown out through the leaks, all day."),
+                "Tighten the house, so that less air holds the pressure; dose less while it runs; or choose between the two.",
+                Practice);
+        }
+
+        if (f.Run is null && f.Vents is { } vents)
+        {
+            VentAir air = VentAir.Of(vents.RoofM2, vents.SideM2, f.Form, f.Duty.Air.Summer.DryBulbC);
+            double share = air.BothM3PerS / Math.Max(f.Duty.VentilationM3PerS, 0.01);
+            if (share < 1)
+            {
+                yield return new Finding(
+                    "plant/vents-short", share < 0.7 ? Severity.Miss : Severity.Near, $"{house}/{(vents.RoofM2 > 0 ? "roof-vent" : "side-vent")}",
+                    Text($"The vents pass {Cfm(air.BothM3PerS)} cfm, {100 * share:0} % of the {Cfm(f.Duty.VentilationM3PerS)} cfm the design day asks, when the house is {VentAir.WarmerK * 1.8:0} F° warmer than outside and a wind of {Mph(VentAir.BreezeMs)} mph blows; less in a calm.")
+                        + (air.Alone ? " Air comes and goes by the same openings." : ""),
+                    air.Alone
+                        ? Text($"Vents in the {(vents.RoofM2 > 0 ? "side" : "roof")} too, so that air comes in low and leaves high; or exhaust fans for the hottest days.")
+                        : "Roof and side vents of 15 to 20 % of the floor each (common practice), more shade, or exhaust fans for the hottest days.",
+                    Practice);
+            }
+        }
+
         if (f.Circulation is { Count: > 0 } circulation)
         {
             yield return new Finding(

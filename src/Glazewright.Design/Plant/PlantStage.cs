@@ -73,7 +73,7 @@ public static class PlantStage
             loads,
             PlantWorkings.Report(facts),
             OtherKinds.DehumidifierOf(e),
-            OtherKinds.Co2Of(input, form),
+            OtherKinds.Co2Of(input, form, pressure?.Plant),
             OtherKinds.LampUmolPerJ(catalogue),
             e.OscillatingFans > 0 ? OscillatingFans.Of(e.OscillatingFans, form, catalogue) : null,
             second)

@@ -9,8 +9,8 @@ internal static class PlantWords
     // From this share of the pressure on, one piece of the path is what limits the air: our judgement.
     internal const double MostlyFraction = 0.6;
 
-    public static string ExhaustLimit(double flow, double needed, double riseK, double staticPa, string tightest, double lossPa) => Text(
-        $"The fans move {Cfm(flow)} cfm at {InWg(staticPa)} in. w.g. of the {Cfm(needed)} cfm asked: the air warms about {riseK * 1.8 * needed / flow:0} F° on its way instead of {riseK * 1.8:0} F°. Most of the pressure goes into the {tightest} ({InWg(lossPa)} in. w.g.). {(lossPa > MostlyFraction * staticPa ? "A fan more gains little against it." : "More or larger fans, or a freer path, would mend it.")}");
+    public static string ExhaustLimit(PlantFacts f, OperatingPoint all, string tightest, double lossPa) => Text(
+        $"The fans move {Cfm(all.FlowM3PerS)} cfm at {InWg(all.StaticPa)} in. w.g. of the {Cfm(f.NeededM3PerS)} cfm asked: the air warms about {f.RiseK(all.FlowM3PerS) * 1.8:0} F° on its way, {f.Input.Equipment.TemperatureRiseK * 1.8:0} F° are allowed. Most of the pressure goes into the {tightest} ({InWg(lossPa)} in. w.g.). {(lossPa > MostlyFraction * all.StaticPa ? "A fan more gains little against it." : "More or larger fans, or a freer path, would mend it.")}");
 
     public static string PadLimit(double face, double most, double padM2, double ratedM3PerS, double ratedFace) => Text(
         $"{Sqft(padM2)} ft² of pad for fans rated {Cfm(ratedM3PerS)} cfm at 0.10 in. w.g.: {Fpm(ratedM3PerS / padM2)} fpm, {ratedM3PerS / padM2 / most:0.0} times the {Fpm(most)} fpm it can take. The pad chokes them to {Cfm(face * padM2)} cfm, still {Fpm(face)} fpm. These fans need {Sqft(ratedM3PerS / ratedFace)} ft².");

@@ -14,6 +14,7 @@ public sealed class CompiledProgram
     internal const int Hand = 3;
     internal const int PerStage = 2;
     internal const int PerAlarm = 2;
+    internal const int PerWeather = 2; // what is held back, 0 to 10 000, and ms since the weather asked for it
     internal const int Extras = 27;
     internal const int ExtrasOfSecondCurtain = 4;
 
@@ -36,7 +37,9 @@ public sealed class CompiledProgram
     public required Contracts.EqList<string> PeriodIds { get; init; }
 
     /// <summary>How many integers a state holds.</summary>
-    public int StateLength => ExtrasAt + Extras + (SecondCurtain is null ? 0 : ExtrasOfSecondCurtain);
+    public int StateLength => WeatherAt + Weather.Length * PerWeather;
+
+    internal int WeatherAt => ExtrasAt + Extras + (SecondCurtain is null ? 0 : ExtrasOfSecondCurtain);
 
     internal int Count => Kinds.Length;
 
@@ -155,6 +158,8 @@ public sealed class CompiledProgram
     internal Co2Part? Co2 { get; init; }
 
     internal UpperAirPart? UpperAir { get; init; }
+
+    internal WeatherPart[] Weather { get; init; } = [];
 
     internal AlarmPart[] Alarms { get; init; } = [];
 
@@ -286,6 +291,8 @@ public sealed class CompiledProgram
     internal sealed record Co2Part(int Actuator, int Target, int Deadband, int OnlyAboveLight, ulong RestsWith);
 
     internal sealed record UpperAirPart(int Actuator, int OnAboveOutside, int Deadband, int DrawnLevel);
+
+    internal readonly record struct WeatherPart(ulong Motors, int Wind, int InWind, int Storm, int InRain, int CalmMs);
 
     internal readonly record struct AlarmPart(int Reading, int Low, int High, int DelayMs);
 }

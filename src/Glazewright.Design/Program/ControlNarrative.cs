@@ -39,7 +39,7 @@ public static class ControlNarrative
                 "High-limit thermostat and flame safeguard of each heater; fuel valve; CO alarm.",
                 .. WaterSafety(d),
                 "Fan guards, disconnect in sight of each motor, emergency stops, hand-off-auto switches.",
-                $"Independent low and high thermostat with its own battery and dialler{(Has(d, ActuatorKind.RoofVent) || Has(d, ActuatorKind.SideVent) ? "; wind and rain switch of vents: the program knows neither" : "")}.",
+                $"Independent low and high thermostat with its own battery and dialler{(Has(d, ActuatorKind.RoofVent) || Has(d, ActuatorKind.SideVent) ? "; wind and rain switch of vents, beside the program's own rule: its readings can fail" : "")}.",
                 "This program is not a safety function. It must pass commissioning with all of these in place.",
             ]),
         ];
@@ -110,6 +110,7 @@ public static class ControlNarrative
         }
 
         lines.AddRange((d.Background ?? []).Select(b => Say($"{b.Actuator} runs unless {(b.RestsWith.Count == 0 ? "told otherwise" : string.Join(" or ", b.RestsWith) + " is asked for")}{(b.RestsAboveWindMs > 0 ? Say($", or wind above {say.Speed(b.RestsAboveWindMs)}") : string.Empty)}.")));
+        lines.AddRange((d.Weather ?? []).Select(w => Say($"{string.Join(" and ", w.Actuators)}: at most {w.InWindFraction * 100:0} % open in wind from {say.Speed(w.WindMs)} and without a wind reading, shut from {say.Speed(w.StormMs)}{(w.InRainFraction < 1 ? Say($", at most {w.InRainFraction * 100:0} % in rain") : string.Empty)}; farther again after {w.CalmS / 60.0:0.#} min of calmer weather.")));
         if (d.ColdAir is { } cold)
         {
             lines.Add(Say($"In cold air: the cooling threshold rises by up to {say.Difference(cold.RaiseK, 1)} as the outside air goes from {say.Difference(cold.FromK, 0)} to {say.Difference(cold.FullK, 0)} below the target; beyond that only {cold.StagesWhenCold} cooling stage{(Has(d, ActuatorKind.WetWallPump) ? Say($"; no water on the wet wall below {say.Temperature(cold.NoWaterBelowC, 0)} outside") : string.Empty)}."));

@@ -217,6 +217,20 @@ internal sealed class DefaultStages
         ? new Co2Control(valve, gas.TargetPpm, 60, 100, [.. OfKind(ActuatorKind.Fan), .. OfKind(ActuatorKind.RoofVent), .. OfKind(ActuatorKind.SideVent)])
         : null;
 
+    /// <summary>
+    /// Vents in wind and rain (common practice): ajar from about 18 mph, shut from about 34 mph, long before what the frame is proved for, for a vent in a gust is a sail on a long lever; a roof vent
+    /// ajar in rain, a side vent under its eave not held back by it.
+    /// </summary>
+    public EqList<WeatherLimit>? Weather()
+    {
+        EqList<WeatherLimit> limits =
+        [
+            .. OfKind(ActuatorKind.RoofVent).Select(v => new WeatherLimit([v], 8, 0.3, 15, 0.1, 600)),
+            .. OfKind(ActuatorKind.SideVent).Select(v => new WeatherLimit([v], 8, 0.3, 15, 1, 600)),
+        ];
+        return limits.Count == 0 ? null : limits;
+    }
+
     /// <summary>From 5 K over outside (common practice: before the cloth warms the crop), while half of the curtain or more is drawn.</summary>
     public UpperAirControl? UpperAir() => OfKind(ActuatorKind.UpperFan).FirstOrDefault() is { } fans && OfKind(ActuatorKind.Curtain).Any()
         ? new UpperAirControl(fans, 5, 2, 0.5)

@@ -92,7 +92,7 @@ internal static class InterlockChecks
         }
     }
 
-    private static IEnumerable<string> Needed(Interlock interlock) => interlock switch
+    internal static IEnumerable<string> Needed(Interlock interlock) => interlock switch
     {
         Interlock.OnlyWith with => [with.Needs],
         Interlock.OnlyWithAny any => any.NeedsAny,

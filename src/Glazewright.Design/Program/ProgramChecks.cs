@@ -24,6 +24,7 @@ internal static class ProgramChecks
         Background(d, known, faults);
         Gas(d, known, faults);
         UpperAir(d, known, faults);
+        Weather(d, known, faults);
         Cold(d, faults);
         Alarms(d, faults);
         InterlockChecks.Add(d, known, faults);
@@ -313,6 +314,38 @@ internal static class ProgramChecks
         if (d.Curtain is null)
         {
             Add(faults, FaultKind.Contradiction, "/upperAir", "upper fans that wait for a curtain, and no curtain", "a curtain, or no upperAir");
+        }
+    }
+
+    private static void Weather(ProgramDocument d, HashSet<string> known, List<Fault> faults)
+    {
+        EqList<WeatherLimit> limits = d.Weather ?? [];
+        for (int i = 0; i < limits.Count; i++)
+        {
+            WeatherLimit w = limits[i];
+            string at = $"/weather/{i}";
+            foreach (string id in w.Actuators)
+            {
+                Known(faults, known, at + "/actuators", id);
+                if (d.Actuators.FirstOrDefault(a => a.Id == id) is { } a && !ProgramCompiler.Moves(a.Kind))
+                {
+                    Add(faults, FaultKind.Contradiction, at + "/actuators", $"'{id}' is on or off and cannot open only so far", "vents and other motors that move");
+                }
+                else if (d.Interlocks.Any(x => InterlockChecks.Needed(x).Contains(id)))
+                {
+                    Add(faults, FaultKind.Contradiction, at + "/actuators", $"an interlock needs '{id}' open, which wind and rain may shut", "motors that nothing needs");
+                }
+            }
+
+            Range(faults, at + "/windMs", w.WindMs, 1, 50, "wind, m/s,");
+            Range(faults, at + "/stormMs", w.StormMs, 1, 60, "storm, m/s,");
+            Range(faults, at + "/inWindFraction", w.InWindFraction, 0, 1, "opening in wind");
+            Range(faults, at + "/inRainFraction", w.InRainFraction, 0, 1, "opening in rain");
+            Range(faults, at + "/calmS", w.CalmS, 0, LongestS, "calm, s,");
+            if (!(w.StormMs > w.WindMs))
+            {
+                Add(faults, FaultKind.Contradiction, at + "/stormMs", "the storm is no stronger than the wind", "above windMs");
+            }
         }
     }
 

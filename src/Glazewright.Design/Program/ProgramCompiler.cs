@@ -148,6 +148,8 @@ public static class ProgramCompiler
             UpperAir = d.UpperAir is { } upper
                 ? new CompiledProgram.UpperAirPart(index[upper.Actuator], Centi(upper.OnAboveOutsideK), Centi(upper.DeadbandK), LevelOf(upper.DrawnFraction))
                 : null,
+            Weather = [.. (d.Weather ?? []).Select(w => new CompiledProgram.WeatherPart(
+                Mask(w.Actuators, index), Centi(w.WindMs), LevelOf(w.InWindFraction), Centi(w.StormMs), LevelOf(w.InRainFraction), w.CalmS * 1000))],
             Alarms = [.. d.Alarms.Select(AlarmOf)],
         };
     }

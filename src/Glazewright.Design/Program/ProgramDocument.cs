@@ -21,6 +21,7 @@ namespace Glazewright.Design.Program;
 /// <param name="Co2">Carbon dioxide; null without dosing.</param>
 /// <param name="SecondCurtain">Second curtain that moves by itself; null without one.</param>
 /// <param name="UpperAir">Upper fans above the curtain; null without any.</param>
+/// <param name="Weather">How far vents may open in wind and rain; null without vents.</param>
 public sealed record ProgramDocument(
     string House,
     EqList<ProgramPeriod> Periods,
@@ -38,7 +39,8 @@ public sealed record ProgramDocument(
     ColdAirRule? ColdAir = null,
     Co2Control? Co2 = null,
     [property: LeftOutWhenNone] CurtainControl? SecondCurtain = null,
-    [property: LeftOutWhenNone] UpperAirControl? UpperAir = null);
+    [property: LeftOutWhenNone] UpperAirControl? UpperAir = null,
+    [property: LeftOutWhenNone] EqList<WeatherLimit>? Weather = null);
 
 /// <summary>What is wanted in some weeks.</summary>
 /// <param name="Id">Crop period id.</param>
@@ -215,6 +217,18 @@ public sealed record Co2Control(string Actuator, double TargetPpm, double Deadba
 /// <param name="DrawnFraction">Only while the curtain is told to be drawn at least this far.</param>
 public sealed record UpperAirControl(string Actuator, double OnAboveOutsideK, double DeadbandK, double DrawnFraction);
 
+/// <summary>
+/// How far motors may open in wind and rain, whoever asks, the hand too. Without a wind reading they go as in wind, not as in storm: a house must not cook over a broken sensor. Without a rain
+/// reading they go as in dry weather. A hard-wired switch stays beside it.
+/// </summary>
+/// <param name="Actuators">Actuator ids of motors.</param>
+/// <param name="WindMs">From this wind they open only so far, m/s.</param>
+/// <param name="InWindFraction">So far, 0 to 1.</param>
+/// <param name="StormMs">From this wind they shut, m/s; above <paramref name="WindMs"/>.</param>
+/// <param name="InRainFraction">So far while it rains, 0 to 1.</param>
+/// <param name="CalmS">How long calmer or dry weather must last before they open again, s.</param>
+public sealed record WeatherLimit(EqList<string> Actuators, double WindMs, double InWindFraction, double StormMs, double InRainFraction, int CalmS);
+
 /// <summary>What forbids what. A closed case.</summary>
 public abstract record Interlock
 {
@@ -318,6 +332,9 @@ public enum Reading
 
     /// <summary>Carbon dioxide at the crop, ppm; a box without it may leave it out.</summary>
     Co2,
+
+    /// <summary>It rains: 0 or 1; a box without it may leave it out.</summary>
+    Rain,
 }
 
 /// <summary>What one actuator is told, and why.</summary>

@@ -8,7 +8,7 @@ namespace Glazewright.Design.Program;
 public static class ProgramStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 7;
+    public const int Version = 8;
 
     /// <summary>Most exhaust fans of a house: with <see cref="MostHeaters"/> and one of every other actuator a program is full.</summary>
     public const int MostFans = 28;
@@ -44,7 +44,8 @@ public static class ProgramStage
             stages.ColdAir(),
             stages.Co2(),
             stages.SecondCurtain(),
-            stages.UpperAir());
+            stages.UpperAir(),
+            stages.Weather());
     }
 
     private static double LampHours(EqList<CropPeriod> schedule, ProgramPeriod period) =>

@@ -45,6 +45,8 @@ public static class ProgramWords
             ReasonCode.LeastTimeOn => Text($"on for {Span(c.A)}, least time on {Span(c.B)}"),
             ReasonCode.LeastTimeOff => Text($"off for {Span(c.A)}, least time off {Span(c.B)}"),
             ReasonCode.NotWith => $"not together with {Other(c.A)}",
+            ReasonCode.Wind => Text($"{Wind(c.A)}: not over {c.B / 100.0:0} %, until it has been calmer for {Span(c.C)}"),
+            ReasonCode.Rain => Text($"rain: not over {c.B / 100.0:0} %, until it has been dry for {Span(c.C)}"),
             ReasonCode.OnlySoMany => Text($"{Other(c.A)} goes with {c.B} of these at most"),
             ReasonCode.WaitsFor => $"waits until {Other(c.A)} has stopped",
             ReasonCode.Needs => $"needs {Other(c.A)}, which is not there yet",
@@ -65,6 +67,8 @@ public static class ProgramWords
     private static string Span(int seconds) => seconds >= 120 ? Text($"{seconds / 60} min") : Text($"{seconds} s");
 
     private static string Degrees(int centi) => centi == int.MinValue ? "unknown" : Text($"{centi / 100.0:0.0} °C");
+
+    private static string Wind(int centi) => centi == int.MinValue ? "wind unknown" : Text($"wind {centi / 100.0:0.0} m/s");
 
     private static string Light(int wm2) => wm2 == int.MinValue ? "unknown" : Text($"{wm2} W/m²");
 

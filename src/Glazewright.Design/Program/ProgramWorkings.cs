@@ -24,6 +24,14 @@ internal static class ProgramWorkings
                 "Give the weeks a crop or an empty period.", new Source.Default("/houses/schedule", "frost-safe for wet pipes")));
         }
 
+        if (plant.Fog is not null && input.Schedule.SelectMany(c => new[] { c.Day, c.Night }).Max(t => t.HumidityPercent) is var dampest && dampest > 100 * FogSizing.DampestFraction)
+        {
+            findings.Add(new Finding(
+                "program/humidity-above-fog", Severity.Near, plant.House,
+                FormattableString.Invariant($"{dampest:0} % humidity is wished and the fog stops at {100 * FogSizing.DampestFraction:0} %: beyond that drops no longer evaporate but wet crop and floor, and sensors tell little. What lacks can only come from crop and wet floor in a shut house."),
+                "Ask for what fog can hold, or take the rest by a wet floor while no sun loads the house; the year counts what comes of it.", new Source.CommonPractice("fog is stopped at 85 to 95 %")));
+        }
+
         if (plant.Pressure is { } pressure)
         {
             findings.Add(new Finding(

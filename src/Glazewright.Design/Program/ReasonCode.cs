@@ -86,4 +86,10 @@ public enum ReasonCode
 
     /// <summary>Only so many may run with another: that actuator's number, how many, 0.</summary>
     OnlySoMany,
+
+    /// <summary>Wind keeps a vent from opening farther: the wind that counts 0.01 m/s or <see cref="int.MinValue"/> where unknown, how far it may, s to go.</summary>
+    Wind,
+
+    /// <summary>Rain keeps a vent from opening farther: 0, how far it may, s to go.</summary>
+    Rain,
 }

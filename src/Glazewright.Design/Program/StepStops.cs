@@ -9,6 +9,7 @@ internal ref partial struct StepRun
     private void StopBySensors()
     {
         GuardLouver();
+        HoldInWeather();
         bool unknown = _humidity == Missing;
         if (unknown || _humidity >= _p.HumidityRef.FogCeiling)
         {

@@ -71,13 +71,9 @@ internal sealed class YearPlant
         effectiveness = new double[fanCount + 1];
         if (plant.WetWall?.Choice is { } pad)
         {
-            // η = 1 − exp(−B u^−0.35), B from the plant's own point; a lower face speed wets better.
-            double e = Math.Clamp(pad.Effectiveness, 0.01, 0.99), most = Math.Max(flowWet[fanCount], 1e-6);
-            double b = -Elementary.Log(1 - e) * Elementary.Pow(Math.Max(pad.FaceSpeedMs, 0.05), 0.35);
             for (int n = 1; n <= fanCount; n++)
             {
-                double u = Math.Max(pad.FaceSpeedMs * flowWet[n] / most, 0.05);
-                effectiveness[n] = 1 - Elementary.Exp(-b * Elementary.Pow(u, -0.35));
+                effectiveness[n] = pad.EffectivenessAt(flowWet[n] / Math.Max(flowWet[fanCount], 1e-6));
             }
         }
 

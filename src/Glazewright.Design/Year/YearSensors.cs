@@ -64,6 +64,7 @@ internal sealed class YearSensors
         readings[(int)Reading.DayOfYear] = day + 1;
         readings[(int)Reading.TimeOfDay] = (minute - day * 1440) * 60_000;
         readings[(int)Reading.Sunrise] = targets.SunriseMinute[day] * 60_000;
+        readings[(int)Reading.Rain] = 0;
         readings[(int)Reading.Co2] = Co2Ppm < 0 ? int.MinValue : Step(Co2Ppm, 0.1) * 10;
         readings[(int)Reading.Sunset] = targets.SunsetMinute[day] * 60_000;
     }

@@ -26,24 +26,31 @@ internal static class EnergyAnswer
         double low = years.Sum(y => y.CostLow);
         double high = years.Sum(y => y.CostHigh);
         double waterM3 = years.Sum(y => y.WaterKg) / WaterKgPerM3;
-        string sentence = $"Running it costs {Said.Money(low)} to {Said.Money(high)} a year in fuel, power and water at the tariffs of the job; the dearest month is {Said.Month(worst + 1)} with about {Said.Money(monthly[worst])}.";
+        double gasKg = years.Sum(y => y.Co2Kg);
+        string[] bought = ["fuel", "power", .. gasKg > 0 ? (string[])["water", "carbon dioxide"] : ["water"]];
+        string sentence = $"Running it costs {Said.Money(low)} to {Said.Money(high)} a year in {Said.Listed(bought)} at the tariffs of the job; the dearest month is {Said.Month(worst + 1)} with about {Said.Money(monthly[worst])}.";
         double backupW = source.Houses.SelectMany(h => h.Plant.Loads).Where(l => l.Backup).Sum(l => l.Count * l.RunningW);
         List<BigFigure> figures =
         [
-            new("Fuel, power and water a year", Said.Money(years.Sum(y => y.Cost)), "", $"{Said.Money(low)} to {Said.Money(high)}"),
+            new(Said.Capital(Said.Listed(bought)) + " a year", Said.Money(years.Sum(y => y.Cost)), "", $"{Said.Money(low)} to {Said.Money(high)}"),
             said.Big("Heat in the fuel burnt", years.Sum(y => y.FuelJ), Unit.Joule),
             said.Big("Electric energy", years.Sum(y => y.PowerJ), Unit.ElectricJoule),
             said.Big("Sum of the houses' peak demands", years.Sum(y => y.PeakPowerW), Unit.ElectricWatt, "quarter hour each"),
             said.Big("Water for cooling", waterM3, Unit.WaterCubicMetre, Wet(source)),
             said.Big("Stays on when the mains fail", backupW, Unit.ElectricWatt, "running power; starting needs more"),
         ];
+        if (gasKg > 0)
+        {
+            figures.Add(said.Big("Carbon dioxide dosed", gasKg, Unit.Kilogram, $"{Said.Money(gasKg * source.Job.Tariffs.Co2PerKg)} of the sum"));
+        }
+
         MonthSeries[] series = [.. source.Houses.Take(3).Select(h => new MonthSeries("house " + h.Form.Id, [.. h.Year.Months.Select(m => m.Cost)]))];
         List<Block> blocks =
         [
             new Block.Figures(figures),
             new Block.Picture(
                 MonthBars.Draw("running-cost", "Running cost by month", "$", series, null, Said.WidthMm, 50),
-                "Fuel, power and water by month at the tariffs of the job.") { Numbers = MonthBars.Numbers("$", series, 0) },
+                Said.Capital(Said.Listed(bought)) + " by month at the tariffs of the job.") { Numbers = MonthBars.Numbers("$", series, 0) },
             new Block.Paragraph($"Tariffs: {source.Job.Tariffs.FuelShown}{(source.Job.Tariffs.PriceDate.Length > 0 ? ", " + source.Job.Tariffs.PriceDate : ", undated")}. Tariffs change; the range is the spread the job states.", Quiet: true),
         ];
         return new QuestionAnswered("What does it cost to run?", $"{Said.Money(low)} to {Said.Money(high)} a year", sentence, Standing.None, blocks);

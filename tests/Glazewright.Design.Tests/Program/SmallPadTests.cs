@@ -21,7 +21,7 @@ public class SmallPadTests
         string[] driven = [.. s_program.Cooling.SelectMany(s => s.Settings).Select(s => s.Actuator).Where(a => a.Contains("fan-") || a.EndsWith("pump"))];
         Assert.Equal(["A/fan-1", "A/fan-2", "A/wet-wall-pump", "A/fan-3"], driven);
         Assert.Equal(2, s_program.Interlocks.OfType<Interlock.OnlySoMany>().Single().Most);
-        Assert.Contains(ControlNarrative.Of(s_program).SelectMany(s => s.Lines), l => l == "While A/wet-wall-pump is on, at most 2 of A/fan-1, A/fan-2, A/fan-3.");
+        Assert.Contains(ControlNarrative.Of(s_program, UnitSystem.Metric).SelectMany(s => s.Lines), l => l == "While A/wet-wall-pump is on, at most 2 of A/fan-1, A/fan-2, A/fan-3.");
     }
 
     [Fact]
@@ -44,7 +44,7 @@ public class SmallPadTests
             p.Rest(state);
             for (int k = 0; k < 30; k++)
             {
-                ProgramInterpreter.Step(p, given, 60_000, state, next, commands);
+                ProgramInterpreter.Step(p, state, given, 60_000, next, commands);
                 (state, next) = (next, state);
             }
 
@@ -71,7 +71,7 @@ public class SmallPadTests
 
         for (int k = 0; k < 30; k++)
         {
-            ProgramInterpreter.Step(p, readings, 60_000, state, next, commands);
+            ProgramInterpreter.Step(p, state, readings, 60_000, next, commands);
             (state, next) = (next, state);
         }
 
