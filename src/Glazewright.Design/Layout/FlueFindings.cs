@@ -72,7 +72,7 @@ internal static class FlueFindings
         {
             findings.Add(new Finding(
                 "layout/flue-reversed", Severity.Danger, line.Heater,
-                LayoutFindings.Text($"All exhaust fans pull the house {g.FansPullPa:0} Pa below outside; warm gas {g.RiseM / 0.3048:0.0} ft high draws with {g.DraftPa:0} Pa at most: air comes down the vent and flue gas into the house. Carbon monoxide kills."),
+                LayoutFindings.Text($"All exhaust fans pull the house {Column(g.FansPullPa)} below outside; warm gas {g.RiseM / 0.3048:0.0} ft high draws with {Column(g.DraftPa)} at most: air comes down the vent and flue gas into the house. Carbon monoxide kills."),
                 "Sealed combustion. No interlock makes a gravity vent safe in a house with exhaust fans.", GravityRules.Draft));
         }
 
@@ -121,4 +121,7 @@ internal static class FlueFindings
         FaceName.End1 => new(-FlueRules.FootM, line.AlongM, line.HeightM),
         _ => new(house.LengthM + FlueRules.FootM, line.AlongM, line.HeightM),
     };
+
+    // Pressure as flue and fan papers give it, SI behind it.
+    private static string Column(double pressurePa) => LayoutFindings.Text($"{pressurePa / 249.08891:0.000} in. w.g. ({pressurePa:0} Pa)");
 }

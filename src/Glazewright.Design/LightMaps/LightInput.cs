@@ -20,6 +20,7 @@ namespace Glazewright.Design.LightMaps;
 /// <param name="FrameReflectance">Of bars and members.</param>
 /// <param name="CropReflectance">Of crop and floor, photosynthetic light.</param>
 /// <param name="Curtain">The curtain; null for none.</param>
+/// <param name="LampUmolPerS">Photons that all lamps send to the crop, µmol/s.</param>
 public sealed record LightInput(
     string House,
     double LatitudeDeg,
@@ -33,7 +34,8 @@ public sealed record LightInput(
     UnitSystem Units,
     double FrameReflectance,
     double CropReflectance,
-    HouseCurtain? Curtain)
+    HouseCurtain? Curtain,
+    double LampUmolPerS = 0)
 {
     /// <summary>A leafy crop turns back little photosynthetic light (common practice: 0.05 to 0.10, more over bare concrete).</summary>
     public const double UsualCropParReflectance = 0.10;
@@ -60,6 +62,7 @@ public sealed record LightInput(
             job.Units,
             GainInput.UsualFrameReflectance,
             UsualCropParReflectance,
-            catalogue is null ? null : HouseCurtain.From(h, catalogue));
+            catalogue is null ? null : HouseCurtain.From(h, catalogue),
+            catalogue is null ? 0 : h.Equipment.LampW * Plant.OtherKinds.LampUmolPerJ(catalogue));
     }
 }

@@ -13,7 +13,7 @@ namespace Glazewright.Design.LightMaps;
 public static class LightMapStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 7;
+    public const int Version = 8;
 
     /// <summary>Maps one house on its own.</summary>
     /// <param name="input">What the job says.</param>
@@ -78,7 +78,7 @@ public static class LightMapStage
         {
             Report = LightMapWorkings.Report(
                 input, map, dark, bright, scene.Bars.Count, Enumerable.Range(0, CommonYear.Hours).Any(h => weather.SnowDepthM[h] > 0), weather.Provenance.Label,
-                level.Month(even, dark, input.UmolPerJ).MeanMolPerM2Day),
+                level.Month(even, dark, input.UmolPerJ).MeanMolPerM2Day, form.Building(input.House).FloorAreaM2),
         };
     }
 

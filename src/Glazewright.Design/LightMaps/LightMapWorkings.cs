@@ -17,7 +17,7 @@ internal static class LightMapWorkings
         "Perez, Ineichen, Seals, Michalsky and Stewart 1990, Solar Energy 44:271", "all-sites coefficients", Source.Mark.ReadSecondHand);
 
     public static StageReport Report(LightInput input, LightMap map, int dark, int bright, int bars, bool hasSnow, string weather,
-        double evenSkyMolPerM2Day)
+        double evenSkyMolPerM2Day, double floorM2)
     {
         string id = input.House + "/light";
         EqList<WorkingInput> inputs =
@@ -103,7 +103,7 @@ internal static class LightMapWorkings
 
         return new StageReport(
             figures.ToEqList(),
-            Wishes(input, map).ToEqList(),
+            Wishes(input, map, floorM2).ToEqList(),
             [
                 "The frame's members, sheet joints, hung equipment and parked curtain are followed one by one; bracing, gutters, pipes and wires are not.",
                 "Neighbours and skyline shade the map but throw no light back; a clear neighbour passes the square of its faces' mean transmittance.",
@@ -112,8 +112,8 @@ internal static class LightMapWorkings
                     ? "Snow on the ground brightens the light that comes from below; snow lying on the covering is not counted."
                     : "The weather has no snow depth: bright snow on the ground is not counted, nor snow lying on the covering.",
                 map.Drawn is null
-                    ? "Lamps give no light here, only shade; the curtain, where there is one, is parked all day."
-                    : "Lamps give no light here, only shade; the curtain is parked all day but in the map that has it drawn, which looks along 64 rays a cell and 96 sky directions; its cloth scatters evenly.",
+                    ? "Lamps give no light in the maps, only shade; the curtain, where there is one, is parked all day."
+                    : "Lamps give no light in the maps, only shade; the curtain is parked all day but in the map that has it drawn, which looks along 64 rays a cell and 96 sky directions; its cloth scatters evenly.",
                 "Other framings keep the frame's lines and take usual sizes; they are not designed for the site's loads.",
             ]);
 
@@ -122,7 +122,7 @@ internal static class LightMapWorkings
     }
 
     // One finding a crop period that wishes for light: its darkest month.
-    private static IEnumerable<Finding> Wishes(LightInput input, LightMap map)
+    private static IEnumerable<Finding> Wishes(LightInput input, LightMap map, double floorM2)
     {
         foreach (LightWish wish in LightWish.Of(input.Schedule, map.Months))
         {
@@ -135,16 +135,22 @@ internal static class LightMapWorkings
                 continue;
             }
 
+            // The job's lamps for all their hours: at most, since they rest in sun.
+            double lampsMol = period.LampHours > 0 ? input.LampUmolPerS / Math.Max(period.PlantedFraction * floorM2, 1) * period.LampHours * 3600e-6 : 0;
+            double leftMol = shortMol - lampsMol;
             double hours = period.LampHours > 0 ? period.LampHours : 18;
-            double flux = shortMol * 1e6 / (hours * 3600);
+            double flux = leftMol * 1e6 / (hours * 3600);
             yield return new Finding(
                 "light/below-wish",
-                shortMol > 0.1 * period.LightWishMolPerM2Day ? Severity.Miss : Severity.Near,
+                leftMol <= 0 ? Severity.Note : leftMol > 0.1 * period.LightWishMolPerM2Day ? Severity.Miss : Severity.Near,
                 $"{input.House}/{period.Id}",
                 FormattableString.Invariant(
-                    $"{Names[darkest]} gives {period.Crop} {mean:0.0} of the {period.LightWishMolPerM2Day:0.0} mol/m² a day it is to have."),
-                FormattableString.Invariant(
-                    $"Lamps of {flux:0} µmol/m²s for {hours:0.#} h a day would make up the {shortMol:0.0} mol (lamps the job already has are not counted); or a clearer roof, or another crop then."),
+                    $"{Names[darkest]} gives {period.Crop} {mean:0.0} of the {period.LightWishMolPerM2Day:0.0} mol/m² a day it is to have.")
+                    + (lampsMol > 0.05 ? FormattableString.Invariant($" The job's lamps add at most {lampsMol:0.0} in {period.LampHours:0.#} h, less while they rest in sun.") : ""),
+                leftMol <= 0
+                    ? "The year's run tells what sun and lamps give together."
+                    : FormattableString.Invariant(
+                        $"{(lampsMol > 0.05 ? "Further lamps" : "Lamps")} of {flux:0} µmol/m²s for {hours:0.#} h a day would make up the {leftMol:0.0} mol; or a clearer roof, or another crop then."),
                 Photons);
         }
     }

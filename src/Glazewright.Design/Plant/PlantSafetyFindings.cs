@@ -89,7 +89,7 @@ internal static class PlantSafetyFindings
         {
             yield return new Finding(
                 "plant/service", amps > lot.ServiceA ? Severity.Miss : amps > 0.8 * lot.ServiceA ? Severity.Near : Severity.Note, house,
-                Text($"Everything of this house on at once draws {amps:0} A of the lot's {lot.ServiceA:0} A, other houses and buildings not counted."),
+                Text($"Everything of this house on at once draws {amps:0} A of the lot's {lot.ServiceA:0} A, other houses and buildings not counted. The panels' demand is another number: of all houses, cooling or heating by whichever draws more, with the code's allowances for motors."),
                 amps > 0.8 * lot.ServiceA ? "A larger service, or a program that never runs heat and cooling together." : "",
                 Practice);
         }

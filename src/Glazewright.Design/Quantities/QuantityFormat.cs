@@ -96,7 +96,7 @@ public static class QuantityFormat
         };
     }
 
-    private static string Degrees(double riseOverRun) => Number(Math.Atan(riseOverRun) * 180 / Math.PI, 4) + " deg";
+    internal static string Degrees(double riseOverRun) => Number(Math.Atan(riseOverRun) * 180 / Math.PI, 4) + " deg";
 
     // Small pressures are said in inches of water or Pa, large ones in psi or kPa; short lengths in mm.
     private static UnitOfMeasure Shown(QuantityKind kind, double inside, UnitFamily family)

@@ -136,7 +136,7 @@ internal static class YearWorkings
         Figure waterCost = derive("water-cost", "Water cost", Unit.Dollar, Term.Of("water", water) / 1000 * Price("water_price", "Water, money a cubic metre", input.Tariffs.WaterPerM3, Unit.None, "water"));
         Term energy = Term.Of("fuel_cost", fuelCost) + Term.Of("power_cost", powerCost) + Term.Of("demand_cost", demandCost) + Term.Of("water_cost", waterCost);
         Figure cost = derive(
-            "cost", "Energy and water for the year", Unit.Dollar,
+            "cost", r.Co2Kg > 0 ? "Energy, water and carbon dioxide for the year" : "Energy and water for the year", Unit.Dollar,
             r.Co2Kg > 0 ? energy + Term.Of("co2_cost", Co2Cost(r, input, observe, derive)) : energy);
         derive("cost-low", "The same, low end of the price band", Unit.Dollar, Term.Of("cost", cost) * (1 - spread));
         derive("cost-high", "The same, high end of the price band", Unit.Dollar, Term.Of("cost", cost) * (1 + spread));

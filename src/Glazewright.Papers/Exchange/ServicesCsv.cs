@@ -106,10 +106,11 @@ public static class ServicesCsv
         CsvText table = new(
             "house", "id", us ? "input_kBtu_per_h" : "input_kW", "combustion", $"vent_{pipe}", $"intake_{pipe}", "wall", $"along_{length}", $"terminal_height_{length}", $"least_height_{length}", $"run_{length}",
             "elbows", $"equivalent_{length}", $"assumed_most_{length}", "slopes", $"fall_{pipe}", $"clearance_asked_{length}", "nearest_opening", $"nearest_{length}",
-            us ? "type_b_carries_kBtu_per_h" : "type_b_carries_kW", "draft_Pa", "fans_pull_Pa");
+            us ? "type_b_carries_kBtu_per_h" : "type_b_carries_kW", us ? "draft_in_wg" : "draft_Pa", us ? "fans_pull_in_wg" : "fans_pull_Pa");
         double heat = us ? 1 / 293.07107 : 0.001;
         double across = us ? 1 / 0.0254 : 1000;
         double along = us ? 1 / 0.3048 : 1;
+        double column = us ? 1 / 249.08891 : 1;
         foreach (LayoutResult layout in layouts)
         {
             foreach (FlueLine f in layout.Flues)
@@ -130,7 +131,7 @@ public static class ServicesCsv
                 _ = f.Face is null ? table.Cell("") : table.Cell(across * f.FallM, 1);
                 table.Cell(along * f.ClearM, 2).Cell(f.Nearest);
                 _ = f.Nearest.Length == 0 ? table.Cell("") : table.Cell(along * f.NearestM, 1);
-                _ = f.Gravity is { } g ? table.Cell(heat * g.CapacityW, 1).Cell(g.DraftPa, 1).Cell(g.FansPullPa, 1) : table.Cell("").Cell("").Cell("");
+                _ = f.Gravity is { } g ? table.Cell(heat * g.CapacityW, 1).Cell(column * g.DraftPa, us ? 3 : 1).Cell(column * g.FansPullPa, us ? 3 : 1) : table.Cell("").Cell("").Cell("");
                 table.End();
             }
         }

@@ -52,7 +52,7 @@ internal static class PanelChapter
 
     internal static Table Feeders(EqList<PanelSchedule> panels, bool us) => new(
         [
-            new Column("Panel", 18), new Column("Fed from", 22), new Column("Breaker A", 18, Along.End), new Column("Fullest leg A", 21, Along.End), new Column("Conductors", 43),
+            new Column("Panel", 18), new Column("Fed from", 22), new Column("Breaker A", 18, Along.End), new Column("Fullest leg A", 21, Along.End), new Column("Conductors, AWG or kcmil", 43),
             new Column("Run", 25, Along.End), new Column("Drop %", 25, Along.End),
         ],
         [
@@ -69,7 +69,7 @@ internal static class PanelChapter
         int legs = panel.CoolingLegVa.Count;
         List<Column> columns = [new Column("No.", 14), new Column("What", legs == 3 ? 37 : 51), new Column("Legs", 12), new Column("Breaker A", 18, Along.End)];
         columns.AddRange(Enumerable.Range(0, legs).Select(leg => new Column($"VA on {"ABC"[leg]}", 14, Along.End)));
-        columns.AddRange([new Column("Wire, ground", 24), new Column("Run", 13, Along.End), new Column("Drop %", 12, Along.End)]);
+        columns.AddRange([new Column("Wire, ground, AWG", 24), new Column("Run", 13, Along.End), new Column("Drop %", 12, Along.End)]);
         return new Table(
             columns,
             [

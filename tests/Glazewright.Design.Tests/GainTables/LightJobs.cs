@@ -43,11 +43,11 @@ internal static class LightJobs
 
     public static HouseViews Views(GainInput input, FormResult form) => HouseViews.Of(new HouseViewsInput(input.House, input.Curtain, input.SecondCurtain), form);
 
-    public static LightMap Map(Job job, double widthM = 0.05)
+    public static LightMap Map(Job job, double lampUmolPerS = 0)
     {
         FormResult form = Form(job);
         return LightMapStage.Run(
-            LightInput.From(job, "A"), form, Body(form, widthM), new LayoutResult("A", [], 0, StageReport.Empty), Weather, CancellationToken.None);
+            LightInput.From(job, "A") with { LampUmolPerS = lampUmolPerS }, form, Body(form), new LayoutResult("A", [], 0, StageReport.Empty), Weather, CancellationToken.None);
     }
 
     public static Job Turned(Job job, double bearingDeg) => job with { Site = job.Site with { RangeBearingDeg = bearingDeg } };

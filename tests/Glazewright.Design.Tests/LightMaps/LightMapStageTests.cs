@@ -94,6 +94,22 @@ public class LightMapStageTests
         Assert.Empty(LightJobs.Map(job with { Houses = [job.Houses[0] with { Schedule = [easy] }] }).Report.Findings);
     }
 
+    // By hand: so many mol as the wish lacks, through the crop's hours and over its floor, are enough with a little more and too few with a tenth less.
+    [Theory]
+    [InlineData(1.02, Severity.Note)]
+    [InlineData(0.5, Severity.Miss)]
+    public void The_jobs_own_lamps_are_counted(double ofWhatLacksFraction, Severity severity)
+    {
+        Job job = TestJobs.OneHouse();
+        CropPeriod lit = job.Houses[0].Schedule[0] with { LightWishMolPerM2Day = 20, LampHours = 16 };
+        job = job with { Houses = [job.Houses[0] with { Schedule = [lit] }] };
+        double lacksMol = 20 - LightWish.Of([lit], Usual.Months).Single().DarkestMolPerM2Day;
+        double plantedM2 = lit.PlantedFraction * LightJobs.Form(job).Building("A").FloorAreaM2;
+        Finding finding = Assert.Single(LightJobs.Map(job, ofWhatLacksFraction * lacksMol * plantedM2 / (16 * 3600e-6)).Report.Findings, f => f.Code == "light/below-wish");
+        Assert.Equal(severity, finding.Severity);
+        Assert.Contains(FormattableString.Invariant($"lamps add at most {ofWhatLacksFraction * lacksMol:0.0} in 16 h"), finding.What, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Derived_figures_follow_from_their_printed_inputs()
     {

@@ -86,7 +86,67 @@ public class PlantStageTests
         Assert.Contains("224 ft²", finding.What, StringComparison.Ordinal);
         Assert.True(plant.Exhaust!.Choice.Wet[^1].FlowM3PerS < 0.7 * 78_400 * 0.00047194745);
         Assert.Contains(plant.Report.Findings, f => f.Code == "plant/fan-beyond-tested");
-        Assert.Contains("fans with the pad on", finding.Mend, StringComparison.Ordinal);
+        // By hand: 4.2672 × 1.8288 m of pad carry 400 fpm at most, 15.86 m³/s; the program runs as many fans as stay below it.
+        int most = plant.Exhaust.Choice.Wet.Where(p => p.FlowM3PerS <= 4.2672 * 1.8288 * 400 * 0.00508).Max(p => p.FansOn);
+        Assert.InRange(most, 1, 3);
+        Assert.Equal(most, missed.Choice.MostFans);
+        Assert.Contains($"the program runs at most {most} of 4 fans while water runs.", finding.Mend, StringComparison.Ordinal);
+    }
+
+    // A pad the size of a window: the same fans breathe freely without it, and the finding says so.
+    [Fact]
+    public void A_pad_that_is_worse_than_none_is_told_so()
+    {
+        Finding finding = Run(e => e with
+        {
+            ExhaustFixed = [new FixedItem("exhaust-48", 4)],
+            WetWallEntry = "pad-6",
+            WetWallWidthM = 1.2,
+            WetWallHeightM = 0.6,
+        }).Report.Findings.Single(f => f.Code == "plant/pad-too-fast");
+        Assert.Contains("and even one draws too fast.", finding.Mend, StringComparison.Ordinal);
+        Assert.Contains("it is worse than none", finding.Mend, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_rise_that_is_told_is_that_of_the_march()
+    {
+        Job job = DesignDay.With(TestJobs.OneHouse(), e => e with { ExhaustFixed = [new FixedItem("exhaust-24", 2)], WetWall = false });
+        DutyResult duty = DesignDay.Duty(job);
+        PlantResult plant = Run(job);
+        AirStep house = AirStory.Summer(duty, plant).Steps[^1];
+        double riseF = 1.8 * (house.States.Max(s => s.DryBulbC) - house.States[0].DryBulbC);
+        Assert.Contains(
+            FormattableString.Invariant($"the air warms about {riseF:0} F° on its way,"), plant.Report.Findings.Single(f => f.Code == "plant/fans-short").What, StringComparison.Ordinal);
+    }
+
+    // By hand: 1.2 air changes of leaks against 0.6 m³/s and more of the filter fan.
+    [Fact]
+    public void Gas_blown_out_by_the_filter_fan_is_counted_and_told()
+    {
+        PlantResult without = Run(e => e with { Co2Ppm = 1000 });
+        PlantResult with = Run(e => e with { Co2Ppm = 1000, PositivePressurePa = 10 });
+        Assert.DoesNotContain(without.Report.Findings, f => f.Code == "plant/co2-with-filter-fan");
+        double more = with.Co2!.DoseKgPerS - without.Co2!.DoseKgPerS;
+        BuildingForm form = FormStage.Run(FormInput.From(TestJobs.OneHouse())).Building("A");
+        double leaksM3PerS = PlantInput.From(TestJobs.OneHouse(), "A").AirtightnessPerHour * form.VolumeM3 / 3600;
+        Assert.Equal(1.5 * (with.Pressure!.FlowM3PerS - leaksM3PerS) * (1000 - 420) * 1e-6 * 1.83, more, 1e-9);
+        Assert.Contains("is blown out through the leaks", with.Report.Findings.Single(f => f.Code == "plant/co2-with-filter-fan").What, StringComparison.Ordinal);
+    }
+
+    // Vents alone: the same air as the plant's paper tells, and a finding where it is less than asked.
+    [Theory]
+    [InlineData(0.02, true)]
+    [InlineData(0.5, false)]
+    public void Vents_that_fall_short_are_told(double fraction, bool shortOfIt)
+    {
+        PlantResult plant = Run(e => e with { Exhaust = false, WetWall = false, Fog = false, RoofVentFraction = fraction, SideVentFraction = fraction });
+        Finding? finding = plant.Report.Findings.FirstOrDefault(f => f.Code == "plant/vents-short");
+        Assert.Equal(shortOfIt, finding is not null);
+        if (finding is not null)
+        {
+            Assert.Equal(Severity.Miss, finding.Severity);
+        }
     }
 
     [Fact]

@@ -80,14 +80,14 @@ internal static class RoofFields
                 "leftEave" => "8 ft, or as the right eave",
                 "rightEave" => "solved from the other four",
                 "ridgeOffset" => "half the width",
-                "leftPitch" => "6:12, or as the right pitch",
+                "leftPitch" => "6:12 (26.6°), or as the right pitch",
                 _ => "as the left pitch, or solved",
             };
     }
 
     private static string Closing(RoofSolution.Open open)
     {
-        string pitch = open.RightPitch is >= 0 and < 1.74 ? $"rightPitch {QuantityFormat.Number(open.RightPitch * 12, 4)}:12" : "";
+        string pitch = open.RightPitch is >= 0 and < 1.74 ? $"rightPitch {Slope(open.RightPitch, 4)}" : "";
         string eave = open.RightEaveM > 0 ? $"rightEave {FeetInches.Format(open.RightEaveM)}" : "";
         string either = pitch.Length > 0 && eave.Length > 0 ? $"{pitch} or {eave}" : pitch + eave;
         return either.Length > 0 ? either + " closes it; or leave one of the five out" : "leave one of the five out";
@@ -95,8 +95,11 @@ internal static class RoofFields
 
     private static string Value(RoofSolution.NoRoof none) =>
         !double.IsFinite(none.Value) || Math.Abs(none.Value) > 1000 ? "out of all measure"
-        : none.Part is SolvedRoofPart.LeftPitch or SolvedRoofPart.RightPitch ? $"{QuantityFormat.Number(none.Value * 12, 3)}:12"
+        : none.Part is SolvedRoofPart.LeftPitch or SolvedRoofPart.RightPitch ? Slope(none.Value, 3)
         : FeetInches.Format(none.Value);
+
+    // As the trade writes it and in degrees: either may have been typed.
+    private static string Slope(double riseOverRun, int digits) => $"{QuantityFormat.Number(riseOverRun * 12, digits)}:12 ({QuantityFormat.Degrees(riseOverRun)})";
 
     private static string Key(SolvedRoofPart part) => part switch
     {
