@@ -163,6 +163,11 @@ public sealed class CompiledProgram
 
     internal AlarmPart[] Alarms { get; init; } = [];
 
+    internal SensorWiring? Wiring { get; init; }
+
+    /// <summary>Readings that a step must be given: clock and almanac, and what alarms watch.</summary>
+    internal int FewestReadings { get; init; }
+
     /// <summary>Writes the state of a house long at rest: everything off and shut, free to start.</summary>
     /// <param name="state">At least <see cref="StateLength"/> integers.</param>
     public void Rest(Span<int> state)

@@ -30,9 +30,10 @@ public static class ControlNarrative
             new("What forbids what", Interlocks(d, say)),
             new("Least times, travel, turns", d.Actuators.Select(Motor).ToEqList()),
             new("Alarms", d.Alarms.Select(a => Sounds(a, say)).Append("No temperature at the crop for 1 min; a temperature that does not change for 12 h.").ToEqList()),
+            new("Sensors", Sensors(d, say)),
             new("When a sensor fails", [
-                $"Without the temperature at the crop the {(Has(d, ActuatorKind.Curtain) ? "one above the curtain" : "second one")} serves.",
-                $"Without both, the lead heater runs when it is {say.Difference(5, 0)} colder outside than the heating threshold (at night if that too is unknown), the first cooling stage in sun or heat. Mend it at once.",
+                Serves(d),
+                $"Without any, the lead heater runs when it is {say.Difference(5, 0)} colder outside than the heating threshold (at night if that too is unknown), the first cooling stage in sun or heat. Mend it at once.",
                 .. d.Humidity.Fogging.Count + d.Humidity.Drying.Count == 0 ? [] : (string[])[$"Without humidity there is no {(d.Humidity.Fogging.Count == 0 ? "drying" : d.Humidity.Drying.Count == 0 ? "fog" : "fog and no drying")}."],
             ]),
             new("Hard-wired, outside this program", [
@@ -147,6 +148,40 @@ public static class ControlNarrative
         return lines.Count == 0 ? ["Nothing."] : lines.ToEqList();
     }
 
+    private static EqList<string> Sensors(ProgramDocument d, Speech say) => d.Sensors is { } all
+        ? all.Select(s => Sensor(s, say)).ToEqList()
+        : ["One of each kind that the program reads, aspirated where it measures air, without correction."];
+
+    private static string Sensor(Sensor s, Speech say)
+    {
+        bool air = s.Quantity is SensorQuantity.Temperature or SensorQuantity.Humidity;
+        string draws = air ? s.Aspirated ? ", aspirated" : ", not aspirated: in sun it reads warm and dry" : string.Empty;
+        string lag = s.LagS > 0 ? Say($", follows in {s.LagS:0} s") : string.Empty;
+        string error = s.ErrorValue != 0 ? $", taken to read {Amount(s.Quantity, Math.Abs(s.ErrorValue), say)} {(s.ErrorValue > 0 ? "high" : "low")}" : string.Empty;
+        string corrected = s.CorrectionValue != 0 ? $", {Amount(s.Quantity, Math.Abs(s.CorrectionValue), say)} {(s.CorrectionValue > 0 ? "added" : "taken off")} by the box" : string.Empty;
+        return $"{s.Id}: {SensorPoints.Words(s.Quantity)} {SensorPoints.Words(s.Place)}{draws}{lag}{error}{corrected}.";
+    }
+
+    private static string Amount(SensorQuantity quantity, double value, Speech say) => quantity switch
+    {
+        SensorQuantity.Temperature => say.Difference(value, 1),
+        SensorQuantity.Humidity => Say($"{value:0.#} % humidity"),
+        SensorQuantity.Light => Say($"{value:0} W/m²"),
+        SensorQuantity.Wind => say.Speed(value),
+        SensorQuantity.CarbonDioxide => Say($"{value:0} ppm"),
+        _ => say.Pressure(value),
+    };
+
+    private static string Serves(ProgramDocument d)
+    {
+        string[] others =
+        [
+            .. SensorPoints.For(d.Sensors, Reading.SecondTemperature) is null ? [] : (string[])["the second one"],
+            .. SensorPoints.For(d.Sensors, Reading.UpperTemperature) is null ? [] : (string[])[Has(d, ActuatorKind.Curtain) || Has(d, ActuatorKind.SecondCurtain) ? "the one above the curtain" : "the one under the roof"],
+        ];
+        return others.Length == 0 ? "There is no other thermometer to serve in the place of the one at the crop." : $"Without the temperature at the crop {string.Join(", then ", others)} serves.";
+    }
+
     private static bool Has(ProgramDocument d, ActuatorKind kind) => d.Actuators.Any(a => a.Kind == kind);
 
     // Of the water systems the house has; a boiler may be another trade's, so it is named where a pipe is.
@@ -179,7 +214,7 @@ public static class ControlNarrative
 
         public string Of(Reading reading, double value) => reading switch
         {
-            Reading.InsideTemperature or Reading.UpperTemperature or Reading.OutsideTemperature => Temperature(value, 1),
+            Reading.InsideTemperature or Reading.SecondTemperature or Reading.UpperTemperature or Reading.OutsideTemperature => Temperature(value, 1),
             Reading.InsideHumidity or Reading.OutsideHumidity => Say($"{value:0.#} %"),
             Reading.Wind => Speed(value),
             Reading.StaticPressure => Pressure(value),

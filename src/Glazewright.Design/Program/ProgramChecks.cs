@@ -28,6 +28,7 @@ internal static class ProgramChecks
         Cold(d, faults);
         Alarms(d, faults);
         InterlockChecks.Add(d, known, faults);
+        SensorChecks.Add(d, faults);
         return faults.ToEqList();
     }
 

@@ -134,7 +134,7 @@ public static class ProgramCompiler
             Periods = [.. d.Periods.Select(PeriodOf)],
             Humidity = new CompiledProgram.HumidityPart(
                 PerMille(h.DryAbovePercent), PerMille(h.DryDeadbandPercent), SettingsOf(h.Drying, index), Centi(h.DryOnlyAboveOutsideC),
-                h.Drying.Any(s => d.Actuators[index[s.Actuator]].Kind is ActuatorKind.Fan or ActuatorKind.RoofVent or ActuatorKind.SideVent or ActuatorKind.Louver),
+                DriesByOutsideAir(d),
                 PerMille(h.FogBelowPercent), PerMille(h.FogDeadbandPercent), PerMille(h.FogCeilingPercent), SettingsOf(h.Fogging, index), h.FogOnS * 1000, h.FogOffS * 1000),
             Curtain = CurtainOf(d.Curtain, index),
             SecondCurtain = CurtainOf(d.SecondCurtain, index),
@@ -151,8 +151,13 @@ public static class ProgramCompiler
             Weather = [.. (d.Weather ?? []).Select(w => new CompiledProgram.WeatherPart(
                 Mask(w.Actuators, index), Centi(w.WindMs), LevelOf(w.InWindFraction), Centi(w.StormMs), LevelOf(w.InRainFraction), w.CalmS * 1000))],
             Alarms = [.. d.Alarms.Select(AlarmOf)],
+            Wiring = SensorWiring.Of(d),
+            FewestReadings = d.Alarms.Select(a => (int)a.Reading).Append((int)Reading.Sunset).Max() + 1,
         };
     }
+
+    internal static bool DriesByOutsideAir(ProgramDocument d) => d.Humidity.Drying.Any(s => d.Actuators.Any(
+        a => a.Id == s.Actuator && a.Kind is ActuatorKind.Fan or ActuatorKind.RoofVent or ActuatorKind.SideVent or ActuatorKind.Louver));
 
     internal static bool Moves(ActuatorKind kind) =>
         kind is ActuatorKind.Louver or ActuatorKind.Curtain or ActuatorKind.SecondCurtain or ActuatorKind.RoofVent or ActuatorKind.SideVent;
@@ -160,7 +165,7 @@ public static class ProgramCompiler
     /// <summary>How many units of the reading make one of the unit people write (K, %, m/s, Pa).</summary>
     internal static double PerUnit(Reading reading) => reading switch
     {
-        Reading.InsideTemperature or Reading.UpperTemperature or Reading.OutsideTemperature or Reading.Wind => 100,
+        Reading.InsideTemperature or Reading.SecondTemperature or Reading.UpperTemperature or Reading.OutsideTemperature or Reading.Wind => 100,
         Reading.InsideHumidity or Reading.OutsideHumidity or Reading.StaticPressure => 10,
         _ => 1,
     };

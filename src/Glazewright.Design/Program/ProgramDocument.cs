@@ -22,6 +22,7 @@ namespace Glazewright.Design.Program;
 /// <param name="SecondCurtain">Second curtain that moves by itself; null without one.</param>
 /// <param name="UpperAir">Upper fans above the curtain; null without any.</param>
 /// <param name="Weather">How far vents may open in wind and rain; null without vents.</param>
+/// <param name="Sensors">Sensors; left out for one of each kind, aspirated and true.</param>
 public sealed record ProgramDocument(
     string House,
     EqList<ProgramPeriod> Periods,
@@ -40,7 +41,8 @@ public sealed record ProgramDocument(
     Co2Control? Co2 = null,
     [property: LeftOutWhenNone] CurtainControl? SecondCurtain = null,
     [property: LeftOutWhenNone] UpperAirControl? UpperAir = null,
-    [property: LeftOutWhenNone] EqList<WeatherLimit>? Weather = null);
+    [property: LeftOutWhenNone] EqList<WeatherLimit>? Weather = null,
+    [property: LeftOutWhenNone] EqList<Sensor>? Sensors = null);
 
 /// <summary>What is wanted in some weeks.</summary>
 /// <param name="Id">Crop period id.</param>
@@ -335,6 +337,9 @@ public enum Reading
 
     /// <summary>It rains: 0 or 1; a box without it may leave it out.</summary>
     Rain,
+
+    /// <summary>A second thermometer over the crop, 0.01 °C; a box without it may leave it out.</summary>
+    SecondTemperature,
 }
 
 /// <summary>What one actuator is told, and why.</summary>

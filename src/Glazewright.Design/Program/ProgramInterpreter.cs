@@ -30,7 +30,7 @@ public static class ProgramInterpreter
             throw new ArgumentException("The state is too short: see StateLength.");
         }
 
-        if (readings.Length < (int)Reading.Sunset + 1 || commands.Length < n)
+        if (readings.Length < compiled.FewestReadings || commands.Length < n)
         {
             throw new ArgumentException("Readings or commands are too few.");
         }
@@ -40,9 +40,17 @@ public static class ProgramInterpreter
             before[..length].CopyTo(after);
         }
 
+        scoped ReadOnlySpan<int> seen = readings;
+        if (compiled.Wiring is { } wiring)
+        {
+            Span<int> taken = stackalloc int[wiring.Count];
+            wiring.Take(readings, taken);
+            seen = taken;
+        }
+
         Span<int> want = stackalloc int[compiled.Column];
         want.Clear();
-        var run = new StepRun(compiled, readings, Math.Clamp(dtMs, 1, 86_400_000), after[..length], commands[..n], want);
+        var run = new StepRun(compiled, seen, Math.Clamp(dtMs, 1, 86_400_000), after[..length], commands[..n], want);
         run.Go();
     }
 

@@ -8,7 +8,7 @@ namespace Glazewright.Design.Program;
 public static class ProgramStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 8;
+    public const int Version = 9;
 
     /// <summary>Most exhaust fans of a house: with <see cref="MostHeaters"/> and one of every other actuator a program is full.</summary>
     public const int MostFans = 28;
@@ -45,7 +45,8 @@ public static class ProgramStage
             stages.Co2(),
             stages.SecondCurtain(),
             stages.UpperAir(),
-            stages.Weather());
+            stages.Weather(),
+            DefaultSensors.Of(plant.House, stages));
     }
 
     private static double LampHours(EqList<CropPeriod> schedule, ProgramPeriod period) =>

@@ -89,7 +89,8 @@ internal ref partial struct StepRun
         _inside = Read(Reading.InsideTemperature, -5000, 8000);
         if (_inside == Missing)
         {
-            _inside = Read(Reading.UpperTemperature, -5000, 8000);
+            int second = _readings.Length > (int)Reading.SecondTemperature ? Read(Reading.SecondTemperature, -5000, 8000) : Missing;
+            _inside = second != Missing ? second : Read(Reading.UpperTemperature, -5000, 8000);
         }
 
         int humidity = Read(Reading.InsideHumidity, 0, 1300);

@@ -24,13 +24,7 @@ internal static class ControlPoints
                 lines.Add(new PointLine(id, label, n, n * digitalOut, n * digitalIn, 0, 0, why));
             }
 
-            lines.Add(new PointLine(id, "Aspirated sensor station", 1, 0, 1, 2, 0, "temperature and humidity at the crop; its fan proved"));
-            lines.Add(new PointLine(id, "Second temperature sensor", 1, 0, 0, 1, 0, "against a sensor that drifts"));
-            if (plant.Curtain is not null)
-            {
-                lines.Add(new PointLine(id, "Temperature above the curtain", 1, 0, 0, 1, 0, "cold air is let down slowly"));
-            }
-
+            lines.AddRange(Sensors(id, programs.FirstOrDefault(p => p.House == id)?.Sensors ?? DefaultSensors.Of(id, new DefaultStages(plant))));
             if (plant.Pressure is not null)
             {
                 lines.Add(new PointLine(id, "House pressure", 1, 0, 0, 1, 1, "sensor and speed or damper of the filter fan"));
@@ -44,11 +38,41 @@ internal static class ControlPoints
 
         if (plants.Count > 0)
         {
-            lines.Add(new PointLine("range", "Outdoor station", 1, 0, 1, 5, 0, "temperature, humidity, sun, wind speed and direction; rain contact"));
+            bool snow = programs.Any(p => (p.Sensors ?? []).Any(s => s.Quantity == SensorQuantity.Snow));
+            lines.Add(new PointLine(
+                "range", "Outdoor station", 1, 0, snow ? 2 : 1, 5, 0, $"temperature, humidity, sun, wind speed and direction; rain contact{(snow ? "; snow contact" : string.Empty)}"));
             lines.Add(new PointLine("range", "Mains, generator, water pressure, alarm", 1, 1, 4, 0, 0, "mains lost, generator on, water low, fire or CO alarm; alarm out"));
         }
 
         return lines.ToEqList();
+    }
+
+    // Sensors of a house as its program lists them; those outside are the range's station.
+    private static IEnumerable<PointLine> Sensors(string id, EqList<Sensor> all)
+    {
+        Sensor? At(Reading reading) => all.FirstOrDefault(s => SensorPoints.ReadingOf(s.Quantity, s.Place) == reading);
+        Sensor[] station = [.. new[] { At(Reading.InsideTemperature), At(Reading.InsideHumidity) }.OfType<Sensor>()];
+        if (station.Length > 0)
+        {
+            bool drawn = station.Any(s => s.Aspirated);
+            string what = string.Join(" and ", station.Select(s => SensorPoints.Words(s.Quantity)));
+            yield return new PointLine(
+                id, drawn ? "Aspirated sensor station" : "Sensor station", 1, 0, drawn ? 1 : 0, station.Length, 0, $"{what} at the crop{(drawn ? "; its fan proved" : "; in sun it reads warm and dry")}");
+        }
+
+        foreach ((Reading reading, string label, string why) in new[]
+        {
+            (Reading.SecondTemperature, "Second temperature sensor", "against a sensor that drifts"),
+            (Reading.UpperTemperature, "Temperature above the curtain", "cold air is let down slowly"),
+            (Reading.StaticPressure, "Static pressure across the fan wall", "suction that says the intake is stuck"),
+            (Reading.Co2, "Carbon dioxide", "at the crop; nothing is dosed without it"),
+        })
+        {
+            if (At(reading) is not null)
+            {
+                yield return new PointLine(id, label, 1, 0, 0, 1, 0, why);
+            }
+        }
     }
 
     private static (string Label, int DigitalOut, int DigitalIn, string Why) Kind(ActuatorKind kind) => kind switch

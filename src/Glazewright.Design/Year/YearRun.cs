@@ -24,13 +24,13 @@ internal sealed class YearRun
     private readonly YearInput input;
     private readonly MinuteWeather weather;
     private readonly YearSun sun;
-    private readonly YearSensors sensors = new();
+    private readonly YearSensors sensors;
     private readonly HouseModel model;
     private readonly HouseState state;
     private readonly ProgramControl control;
     private readonly Tamper? tamper;
     private readonly YearCo2? co2; // none where nothing is dosed: outside air's level is taken
-    private readonly double floorM2, airM3, lampUmolPerJ, lightMolPerW;
+    private readonly double floorM2, airM3, lampUmolPerJ, lightMolPerW, extinction, sectionM2, stirredMs;
     private readonly YearSnapshot[] midnights = new YearSnapshot[YearTargets.Days];
     private readonly int[] readings = new int[YearSensors.Count];
     private readonly Command[] commands;
@@ -61,6 +61,11 @@ internal sealed class YearRun
         airM3 = House.Parameters.AirBelowM3 + House.Parameters.AirAboveM3;
         lampUmolPerJ = plant.LampUmolPerJ;
         co2 = plant.Co2 is null ? null : new YearCo2();
+        Sensors = program.Sensors;
+        sensors = new YearSensors(program.Sensors) { Co2Ppm = co2?.Ppm ?? CarbonDioxide.OutsidePpm };
+        extinction = gains.CanopyExtinctionFraction;
+        sectionM2 = airM3 / form.LengthM;
+        stirredMs = plant.Circulation?.CropSpeedMs ?? 0;
         sun = new YearSun(input, gains, House, weather);
         Targets = new YearTargets(input.Schedule, weather);
         Plant = new YearPlant(program, plant, House);
@@ -79,7 +84,7 @@ internal sealed class YearRun
         Asked first = Targets.At(Minutes - SpinUpDays * 1440);
         double startC = first.Period < 0 ? Math.Max(deepC[0], 2) : first.TemperatureC;
         state = model.NewState(startC, 0.7, 0.5 * (startC + deepC[0]), weather.PressurePa[0]);
-        sensors.Settle(state, weather.PressurePa[0]);
+        sensors.Settle(state, weather);
     }
 
     /// <summary>The house cut along its length, for looking at single days; null for one piece.</summary>
@@ -90,6 +95,9 @@ internal sealed class YearRun
     public HouseState State => state;
 
     public YearTargets Targets { get; }
+
+    /// <summary>Sensors of the program.</summary>
+    public EqList<Sensor>? Sensors { get; }
 
     public YearPlant Plant { get; }
 
@@ -239,7 +247,7 @@ internal sealed class YearRun
     internal void Step(int minute, out HouseForcing forcing, double stepS = StepS)
     {
         int day = minute / 1440;
-        sensors.Co2Ppm = co2?.Ppm ?? -1;
+        sensors.Co2Ppm = co2?.Ppm ?? CarbonDioxide.OutsidePpm;
         sensors.Read(weather, Targets, Plant, minute, readings);
         tamper?.Read(minute, readings);
         control.Step(readings, (int)(stepS * 1000), commands);
@@ -281,7 +289,22 @@ internal sealed class YearRun
         }
 
         percentNow = sensed.RelativeHumidityBelowPercent(forcing.PressurePa);
-        sensors.Follow(sensed, percentNow, stepS);
+        SensorSun onSensors = sensors.FeelsSun ? OnSensors(minute, in forcing) : default;
+        sensors.Follow(sensed, percentNow, minute, weather, Plant.StaticPa, in onSensors, stepS);
+    }
+
+    // Light falls off through the leaves; a sensor at the crop hangs half way down (Monsi and Saeki's law).
+    private SensorSun OnSensors(int minute, in HouseForcing f)
+    {
+        double perW = 1 / (floorM2 * (1 - GainInput.UsualCropReflectance));
+        double over = (f.SunCanopyW + f.SunFloorW) * perW;
+        return new SensorSun(
+            over * Elementary.Exp(-0.5 * extinction * f.LeafAreaIndex),
+            over,
+            sensors.FeelsSunAbove ? sun.AboveCurtainW(minute) * perW : over,
+            Math.Max(Plant.FlowM3PerS / sectionM2, stirredMs * f.CirculationFraction),
+            f.WindMPerS,
+            f.PressurePa);
     }
 
     private void Breathe(YearCo2 gas, double plantedFraction, double airC, double outsideKgPerS, in HouseForcing f, double stepS)

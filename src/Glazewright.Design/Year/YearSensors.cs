@@ -1,48 +1,151 @@
 using System.Runtime.CompilerServices;
+using Glazewright.Design.Contracts;
 using Glazewright.Design.Program;
 using Glazewright.Science.Climate;
 using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.Year;
 
-/// <summary>What the control box sees: sensors in an aspirated box lag the air and print in steps. The box acts on the minute before.</summary>
+/// <summary>What the control box sees: the program's sensors lag what they measure, have their errors and print in steps. The box acts on the minute before.</summary>
 internal sealed class YearSensors
 {
-    private const double LagS = 90;
+    /// <summary>Length of a saved state.</summary>
+    public const int SavedLength = 10;
 
-    private double insideC, insidePercent, upperC;
+    private readonly int[] missing; // readings without a sensor
+    private readonly bool outsideLags;
+    private readonly bool feelsSun;
+    private Probe crop, humidity, second, upper, outside, outsideHumidity, wind, light, co2, pressure;
+    private double stepOfSharesS = double.NaN;
 
-    /// <summary>Carbon dioxide shown, ppm; below 0 where there is no such sensor.</summary>
-    public double Co2Ppm { get; set; } = -1;
+    /// <summary>Sensors of a program.</summary>
+    /// <param name="sensors">Null for the usual ones.</param>
+    public YearSensors(EqList<Sensor>? sensors)
+    {
+        Probe For(Reading reading) => SensorPoints.For(sensors, reading) is { } s
+            ? new Probe { LagS = s.LagS, Error = s.ErrorValue, FeelsSun = !s.Aspirated && s.Quantity is (SensorQuantity.Temperature or SensorQuantity.Humidity) }
+            : default;
+        crop = For(Reading.InsideTemperature);
+        humidity = For(Reading.InsideHumidity);
+        second = For(Reading.SecondTemperature);
+        upper = For(Reading.UpperTemperature);
+        outside = For(Reading.OutsideTemperature);
+        outsideHumidity = For(Reading.OutsideHumidity);
+        wind = For(Reading.Wind);
+        light = For(Reading.Light);
+        co2 = For(Reading.Co2);
+        pressure = For(Reading.StaticPressure);
+        missing = [.. Enum.GetValues<Reading>().Where(r => !SensorPoints.IsClock(r) && SensorPoints.For(sensors, r) is null).Select(r => (int)r)];
+        outsideLags = new[] { outside, outsideHumidity, wind, light, co2, pressure }.Any(p => p.LagS > 0 || p.FeelsSun);
+        feelsSun = new[] { crop, humidity, second, upper, outside, outsideHumidity }.Any(p => p.FeelsSun);
+    }
 
     /// <summary>Number of readings.</summary>
     public static int Count { get; } = Enum.GetValues<Reading>().Length;
 
-    /// <summary>Starts in balance with the house.</summary>
-    public void Settle(HouseState state, double pressurePa)
+    /// <summary>Some sensor stands in the sun without a fan: what falls on it must be told.</summary>
+    public bool FeelsSun => feelsSun;
+
+    /// <summary>That sensor, or one of them, hangs above the curtain.</summary>
+    public bool FeelsSunAbove => upper.FeelsSun;
+
+    /// <summary>Carbon dioxide in the air, ppm.</summary>
+    public double Co2Ppm { get; set; }
+
+    /// <summary>Starts in balance with the house and its weather.</summary>
+    public void Settle(HouseState state, MinuteWeather weather)
     {
-        insideC = state.AirBelowC;
-        insidePercent = state.RelativeHumidityBelowPercent(pressurePa);
-        upperC = state.AirAboveC;
+        crop.Shown = second.Shown = state.AirBelowC;
+        humidity.Shown = state.RelativeHumidityBelowPercent(weather.PressurePa[0]);
+        upper.Shown = state.AirAboveC;
+        outside.Shown = weather.DryBulbC[0];
+        outsideHumidity.Shown = weather.RelativeHumidityPercent[0];
+        (wind.Shown, light.Shown, co2.Shown) = (weather.WindMs[0], weather.GhiWm2[0], Co2Ppm);
     }
 
-    /// <summary>Length of a saved state.</summary>
-    public const int SavedLength = 3;
-
     /// <summary>Writes what the sensors show.</summary>
-    public void Save(Span<double> into) => (into[0], into[1], into[2]) = (insideC, insidePercent, upperC);
+    public void Save(Span<double> into)
+    {
+        (into[0], into[1], into[2], into[3], into[4]) = (crop.Shown, humidity.Shown, upper.Shown, second.Shown, outside.Shown);
+        (into[5], into[6], into[7], into[8], into[9]) = (outsideHumidity.Shown, wind.Shown, light.Shown, co2.Shown, pressure.Shown);
+    }
 
     /// <summary>Reads what was written.</summary>
-    public void Load(ReadOnlySpan<double> saved) => (insideC, insidePercent, upperC) = (saved[0], saved[1], saved[2]);
+    public void Load(ReadOnlySpan<double> saved)
+    {
+        (crop.Shown, humidity.Shown, upper.Shown, second.Shown, outside.Shown) = (saved[0], saved[1], saved[2], saved[3], saved[4]);
+        (outsideHumidity.Shown, wind.Shown, light.Shown, co2.Shown, pressure.Shown) = (saved[5], saved[6], saved[7], saved[8], saved[9]);
+    }
 
     /// <summary>Follows the house for one step.</summary>
+    /// <param name="state">The house where the sensors hang.</param>
+    /// <param name="percent">Its humidity below.</param>
+    /// <param name="minute">Minute of the year, whose weather holds.</param>
+    /// <param name="weather">Weather.</param>
+    /// <param name="staticPa">Static pressure across the fans.</param>
+    /// <param name="sun">What falls on the sensors; read only when <see cref="FeelsSun"/>.</param>
+    /// <param name="stepS">Step, s.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Follow(HouseState state, double percent, double stepS)
+    public void Follow(HouseState state, double percent, int minute, MinuteWeather weather, double staticPa, in SensorSun sun, double stepS)
     {
-        double share = stepS / (LagS + stepS);
-        insideC += share * (state.AirBelowC - insideC);
-        insidePercent += share * (percent - insidePercent);
-        upperC += share * (state.AirAboveC - upperC);
+        if (stepS != stepOfSharesS)
+        {
+            SetShares(stepS);
+        }
+
+        if (feelsSun)
+        {
+            FollowInSun(state, percent, in sun);
+        }
+        else
+        {
+            crop.Follow(state.AirBelowC);
+            humidity.Follow(percent);
+            second.Follow(state.AirBelowC);
+            upper.Follow(state.AirAboveC);
+        }
+
+        if (outsideLags)
+        {
+            FollowOutside(minute, weather, staticPa, in sun);
+        }
+    }
+
+    private void FollowInSun(HouseState state, double percent, in SensorSun sun)
+    {
+        double airC = state.AirBelowC, upperC = state.AirAboveC;
+        double among = RadiationError.OfK(sun.CropWm2, airC, sun.InsideMs, sun.PressurePa);
+        crop.Follow(crop.FeelsSun ? airC + among : airC);
+        humidity.Follow(humidity.FeelsSun ? RadiationError.Percent(percent, airC, among) : percent);
+        second.Follow(second.FeelsSun ? airC + RadiationError.OfK(sun.OverCropWm2, airC, sun.InsideMs, sun.PressurePa) : airC);
+        upper.Follow(upper.FeelsSun ? upperC + RadiationError.OfK(sun.AboveWm2, upperC, sun.InsideMs, sun.PressurePa) : upperC);
+    }
+
+    private void FollowOutside(int minute, MinuteWeather weather, double staticPa, in SensorSun sun)
+    {
+        double airC = weather.DryBulbC[minute], percent = weather.RelativeHumidityPercent[minute];
+        double warmK = outside.FeelsSun || outsideHumidity.FeelsSun ? RadiationError.OfK(weather.GhiWm2[minute], airC, sun.OutsideMs, weather.PressurePa[minute]) : 0;
+        outside.Follow(outside.FeelsSun ? airC + warmK : airC);
+        outsideHumidity.Follow(outsideHumidity.FeelsSun ? RadiationError.Percent(percent, airC, warmK) : percent);
+        wind.Follow(weather.WindMs[minute]);
+        light.Follow(weather.GhiWm2[minute]);
+        co2.Follow(Co2Ppm);
+        pressure.Follow(staticPa);
+    }
+
+    private void SetShares(double stepS)
+    {
+        stepOfSharesS = stepS;
+        crop.SetShare(stepS);
+        humidity.SetShare(stepS);
+        second.SetShare(stepS);
+        upper.SetShare(stepS);
+        outside.SetShare(stepS);
+        outsideHumidity.SetShare(stepS);
+        wind.SetShare(stepS);
+        light.SetShare(stepS);
+        co2.SetShare(stepS);
+        pressure.SetShare(stepS);
     }
 
     /// <summary>Fills the readings at the beginning of a minute.</summary>
@@ -51,25 +154,68 @@ internal sealed class YearSensors
     {
         int before = minute > 0 ? minute - 1 : MinuteWeather.Count - 1, day = minute / 1440;
         readings = readings[..Count];
-        readings[(int)Reading.InsideTemperature] = Step(insideC, 10) * 10;
-        readings[(int)Reading.InsideHumidity] = Step(insidePercent, 1) * 10;
-        readings[(int)Reading.UpperTemperature] = Step(upperC, 10) * 10;
-        readings[(int)Reading.OutsideTemperature] = Step(weather.DryBulbC[before], 10) * 10;
-        readings[(int)Reading.OutsideHumidity] = Step(weather.RelativeHumidityPercent[before], 1) * 10;
-        readings[(int)Reading.Wind] = Step(weather.WindMs[before], 10) * 10;
-        readings[(int)Reading.Light] = Step(weather.GhiWm2[before], 1);
+        readings[(int)Reading.InsideTemperature] = Step(crop.Value, 10) * 10;
+        readings[(int)Reading.InsideHumidity] = Step(humidity.Value, 1) * 10;
+        readings[(int)Reading.SecondTemperature] = Step(second.Value, 10) * 10;
+        readings[(int)Reading.UpperTemperature] = Step(upper.Value, 10) * 10;
+        if (!outsideLags)
+        {
+            outside.Shown = weather.DryBulbC[before];
+            outsideHumidity.Shown = weather.RelativeHumidityPercent[before];
+            wind.Shown = weather.WindMs[before];
+            light.Shown = weather.GhiWm2[before];
+            co2.Shown = Co2Ppm;
+            pressure.Shown = plant.StaticPa;
+        }
+
+        readings[(int)Reading.OutsideTemperature] = Step(outside.Value, 10) * 10;
+        readings[(int)Reading.OutsideHumidity] = Step(outsideHumidity.Value, 1) * 10;
+        readings[(int)Reading.Wind] = Step(wind.Value, 10) * 10;
+        readings[(int)Reading.Light] = Step(light.Value, 1);
         readings[(int)Reading.Snow] = 0;
         readings[(int)Reading.LouverOpenProof] = plant.LouverOpen ? 1 : 0;
-        readings[(int)Reading.StaticPressure] = Step(plant.StaticPa, 10);
+        readings[(int)Reading.StaticPressure] = Step(pressure.Value, 10);
         readings[(int)Reading.DayOfYear] = day + 1;
         readings[(int)Reading.TimeOfDay] = (minute - day * 1440) * 60_000;
         readings[(int)Reading.Sunrise] = targets.SunriseMinute[day] * 60_000;
         readings[(int)Reading.Rain] = 0;
-        readings[(int)Reading.Co2] = Co2Ppm < 0 ? int.MinValue : Step(Co2Ppm, 0.1) * 10;
+        readings[(int)Reading.Co2] = Step(co2.Value, 0.1) * 10;
         readings[(int)Reading.Sunset] = targets.SunsetMinute[day] * 60_000;
+        foreach (int reading in missing)
+        {
+            readings[reading] = int.MinValue;
+        }
     }
 
     // The next whole step, halves upward; whole numbers shifted so that cutting off rounds down.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static int Step(double value, double perUnit) => (int)(value * perUnit + 100_000.5) - 100_000;
+
+    /// <summary>A sensor at work.</summary>
+    private struct Probe
+    {
+        public bool FeelsSun;
+        public double LagS, Error, Shown, Share;
+
+        /// <summary>What it tells.</summary>
+        public readonly double Value
+        {
+            [MethodImpl(MethodImplOptions.AggressiveInlining)]
+            get => Shown + Error;
+        }
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public void Follow(double truth) => Shown += Share * (truth - Shown);
+
+        public void SetShare(double stepS) => Share = stepS / (LagS + stepS);
+    }
 }
+
+/// <summary>Sun and air on the sensors.</summary>
+/// <param name="CropWm2">Sunlight among the plants.</param>
+/// <param name="OverCropWm2">Over them.</param>
+/// <param name="AboveWm2">Above the curtain.</param>
+/// <param name="InsideMs">Air past sensors inside.</param>
+/// <param name="OutsideMs">Outside.</param>
+/// <param name="PressurePa">Pressure.</param>
+internal readonly record struct SensorSun(double CropWm2, double OverCropWm2, double AboveWm2, double InsideMs, double OutsideMs, double PressurePa);

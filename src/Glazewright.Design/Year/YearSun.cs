@@ -141,6 +141,26 @@ internal sealed class YearSun
         Opaque(minute, fromSun, dome, ground, ref forcing);
     }
 
+    /// <summary>What crop and floor would take with every curtain open, W: the light above a drawn one.</summary>
+    /// <param name="minute">Minute of the year.</param>
+    public double AboveCurtainW(int minute)
+    {
+        double global = weather.GhiWm2[minute], fromSun = weather.FromSunWm2[minute];
+        if (global <= 0)
+        {
+            return 0;
+        }
+
+        Absorbed now = default;
+        Diffuse(openDiffuse, 1, weather.DomeWm2[minute], weather.HorizonWm2[minute], global * albedo, ref now);
+        if (fromSun > 0)
+        {
+            Place(fromSun, weather.SunAzimuthDeg[minute] - bearingDeg, weather.SunElevationDeg[minute]).Add(open, 1, ref now);
+        }
+
+        return Math.Max(now.Four.GetElement(2), 0);
+    }
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void Diffuse(double[] rows, double share, double dome, double horizon, double ground, ref Absorbed now)
     {

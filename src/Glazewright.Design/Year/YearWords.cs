@@ -3,6 +3,7 @@ using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Duty;
 using Glazewright.Design.Plant;
+using Glazewright.Design.Program;
 
 namespace Glazewright.Design.Year;
 
@@ -48,6 +49,14 @@ internal static class YearWords
         if (NoSunrise(run, input) is { } sunless)
         {
             yield return sunless;
+        }
+
+        if (UntrueSensors(run.Sensors) is { Length: > 0 } untrue)
+        {
+            yield return new Finding(
+                "year/sensors", Severity.Near, house,
+                $"The program went by {string.Join(", ", untrue)}. Hours held are counted against the true air.",
+                "An aspirated sensor; a correction in the program after comparing with a reference.", Counted);
         }
 
         bool cools = plant.Exhaust is not null || plant.Vents is not null || plant.WetWall is not null || plant.Fog is not null;
@@ -164,6 +173,17 @@ internal static class YearWords
             "", Counted);
     }
 
+    // Sensors of the air inside that do not tell it as it is.
+    private static string[] UntrueSensors(EqList<Sensor>? sensors) =>
+    [
+        .. from s in sensors ?? []
+           where s.Place is not (SensorPlace.Outside or SensorPlace.Equipment) && s.Quantity is (SensorQuantity.Temperature or SensorQuantity.Humidity)
+           let left = s.ErrorValue + s.CorrectionValue
+           where !s.Aspirated || Math.Abs(left) > 1e-9
+           select s.Id + (s.Aspirated ? string.Empty : ", which no fan draws air past")
+               + (Math.Abs(left) > 1e-9 ? Text($", which reads {Math.Abs(left) * (s.Quantity == SensorQuantity.Temperature ? 1.8 : 1):0.#} {(s.Quantity == SensorQuantity.Temperature ? Text($"F° ({Math.Abs(left):0.#} K)") : "% humidity")} {(left > 0 ? "high" : "low")}") : string.Empty),
+    ];
+
     private static string Cloth(PlantResult plant) =>
         plant.Curtain is null ? "a curtain" : plant.Curtain.Layers > 1 || plant.SecondCurtain is not null ? "tighter curtain edges" : "a second curtain";
 
@@ -177,7 +197,7 @@ internal static class YearWords
             plant.Co2 is null
                 ? "Shared walls count as no loss; carbon dioxide is held at 420 ppm."
                 : "Shared walls count as no loss; the breathing of crop and substrate at night is not counted in the carbon dioxide.",
-            "Sensors are taken as aspirated: 90 s lag, 0.1 K and 1 % steps, no drift.",
+            "Sensors are the program's, with their lag and error, in steps of 0.1 K and 1 %; they do not drift, and what one without a fan reads low under a clear night sky is left out.",
         ];
         if (plant.Curtain is { Layers: > 1 } || plant.SecondCurtain is not null)
         {

@@ -35,7 +35,7 @@ public class NarrativeTests
             Humidity = all.Humidity with { Drying = [new ActuatorSetting("A/dryer", 1)] },
         };
         Assert.DoesNotContain("as much vapour", Text(machine), StringComparison.Ordinal);
-        Assert.Contains("the second one serves", Text(machine), StringComparison.Ordinal);
+        Assert.Contains("the second one, then the one under the roof serves", Text(machine), StringComparison.Ordinal);
         ProgramDocument aired = machine with { Humidity = all.Humidity with { Drying = [new ActuatorSetting(all.Actuators[0].Id, 1)] } };
         Assert.Contains("as much vapour", Text(aired), StringComparison.Ordinal);
     }
