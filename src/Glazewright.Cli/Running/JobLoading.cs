@@ -1,8 +1,11 @@
 using System.Globalization;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Brief.Reading;
+using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
+using Glazewright.Design.Pipeline;
+using Glazewright.Design.Price;
 using Glazewright.Science.Weather;
 
 namespace Glazewright.Cli.Running;
@@ -44,7 +47,16 @@ public static class JobLoading
 
         List<Fault> faults = [];
         WeatherYear? year = ReadYear(document, path, weatherPath, faults);
-        return LoadedJob.Read(document, year, faults, out _, out loaded);
+        EqList<Fault> found = LoadedJob.Read(document, year, faults, out _, out loaded);
+        if (loaded is null)
+        {
+            return found;
+        }
+
+        // Whether a program with changes is one, the plant says.
+        EqList<Fault> slips = new Evaluation(loaded.Job, Ground.Of(loaded.Weather, CatalogueReader.Generic, PriceBook.Generic()), new StageRunner(64), CancellationToken.None).ProgramFaults(document);
+        loaded = slips.Count == 0 ? loaded : null;
+        return slips;
     }
 
     private static bool TryText(string path, out string text, out Fault? fault)

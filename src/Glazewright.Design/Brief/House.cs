@@ -44,7 +44,11 @@ public sealed record House(
     EqList<CropPeriod> Schedule,
     double AirtightnessPerHour,
     bool EdgeInsulated,
-    ShapeWishes? ShapeWishes = null);
+    ShapeWishes? ShapeWishes = null)
+{
+    /// <summary>Values of its control program that the technician changes.</summary>
+    public EqList<ProgramChange> ProgramChanges { get; init; } = [];
+}
 
 /// <summary>A covering by name from the generic list, with its choices.</summary>
 /// <param name="Kind">Id of the cover kind (<c>polycarbonate-16-triple</c>, <c>panel-76</c>, <c>glass-4</c> …).</param>

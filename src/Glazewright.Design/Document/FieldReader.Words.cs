@@ -185,6 +185,30 @@ public sealed partial class FieldReader
         return value;
     }
 
+    /// <summary>Reads a whole number that may be left blank.</summary>
+    /// <param name="key">Key.</param>
+    /// <param name="least">Smallest.</param>
+    /// <param name="most">Largest.</param>
+    /// <param name="blank">What happens when it is blank, in words.</param>
+    /// <param name="doc">What it is for.</param>
+    /// <returns>The number, or null when blank.</returns>
+    public int? WholeOrBlank(string key, int least, int most, string blank, string doc)
+    {
+        if (IsDescribing)
+        {
+            Describe(key, doc, new FieldShape.Whole(least, most), "", blank);
+            return null;
+        }
+
+        if (Take(key) is null)
+        {
+            _session.Defaults.Add(new DefaultUsed(At(key), blank, doc));
+            return null;
+        }
+
+        return Whole(key, least, most, null, doc);
+    }
+
     /// <summary>Reads true or false.</summary>
     /// <param name="key">Key.</param>
     /// <param name="default">What holds when it is left out.</param>

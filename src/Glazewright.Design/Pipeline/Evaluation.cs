@@ -6,6 +6,7 @@ using Glazewright.Design.Catalogues;
 using Glazewright.Design.Choices;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Cuts;
+using Glazewright.Design.Document;
 using Glazewright.Design.Duty;
 using Glazewright.Design.Form;
 using Glazewright.Design.Frame;
@@ -393,6 +394,19 @@ public sealed class Evaluation
             [plant.Hash],
             (i, _) => ProgramStage.Run(i, plant.Value));
     });
+
+    /// <summary>Control program of a house as written, with what the job changes in it, and what is wrong with that. A whole program that was given is not asked for here.</summary>
+    /// <param name="house">House id.</param>
+    public LaidProgram LaidProgram(string house) => ProgramStage.Laid(ProgramInput.From(Job, house), Plant(house).Value);
+
+    /// <summary>What the job's changes of its control programs make wrong; nothing is computed where there are none.</summary>
+    /// <param name="document">The document, for the places.</param>
+    public EqList<Fault> ProgramFaults(JobDocument document)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        return Job.Houses.Where(h => h.ProgramChanges.Count > 0).SelectMany(h => LaidProgram(h.Id).Faults)
+            .Select(f => document.Find(f.Pointer) is { } node ? f with { Line = node.Place.Line, Column = node.Place.Column } : f).ToEqList();
+    }
 
     /// <summary>A year of a house under its program.</summary>
     /// <param name="house">House id.</param>

@@ -8,7 +8,8 @@ namespace Glazewright.Design.Program;
 /// <param name="Schedule">Crop schedule.</param>
 /// <param name="Band">What counts as held: thresholds stay inside it.</param>
 /// <param name="SealedCombustion">False when heaters take their air from the house.</param>
-public sealed record ProgramInput(string House, EqList<CropPeriod> Schedule, HeldBand Band, bool SealedCombustion)
+/// <param name="Changes">Values that the technician changes.</param>
+public sealed record ProgramInput(string House, EqList<CropPeriod> Schedule, HeldBand Band, bool SealedCombustion, EqList<ProgramChange> Changes)
 {
     /// <summary>Projects the job.</summary>
     /// <param name="job">The job.</param>
@@ -18,6 +19,6 @@ public sealed record ProgramInput(string House, EqList<CropPeriod> Schedule, Hel
     {
         ArgumentNullException.ThrowIfNull(job);
         House h = job.Houses.First(x => x.Id == house);
-        return new ProgramInput(house, h.Schedule, job.Band, h.Equipment.SealedCombustion);
+        return new ProgramInput(house, h.Schedule, job.Band, h.Equipment.SealedCombustion, h.ProgramChanges);
     }
 }

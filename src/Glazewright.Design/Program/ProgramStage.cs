@@ -4,7 +4,7 @@ using Glazewright.Design.Plant;
 
 namespace Glazewright.Design.Program;
 
-/// <summary>Writes the control program of a house from its plant and the grower's wish. The technician edits it afterwards.</summary>
+/// <summary>Writes the control program of a house from its plant and the grower's wish, and lays the technician's changes over it.</summary>
 public static class ProgramStage
 {
     /// <summary>Raised when results change.</summary>
@@ -16,14 +16,24 @@ public static class ProgramStage
     /// <summary>Most unit heaters of a house.</summary>
     public const int MostHeaters = 22;
 
-    /// <summary>Writes the program.</summary>
+    /// <summary>Writes the program and lays the technician's changes over it.</summary>
     /// <param name="input">The wish.</param>
     /// <param name="plant">The equipment.</param>
-    /// <returns>A document that compiles without faults.</returns>
-    public static ProgramDocument Run(ProgramInput input, PlantResult plant)
+    /// <returns>A document that compiles without faults: where the changes make one that does not, it is the one without them.</returns>
+    public static ProgramDocument Run(ProgramInput input, PlantResult plant) => Laid(input, plant).Document;
+
+    /// <summary>The program as written, as changed, and what is wrong with the changes.</summary>
+    /// <param name="input">The wish.</param>
+    /// <param name="plant">The equipment.</param>
+    public static LaidProgram Laid(ProgramInput input, PlantResult plant)
     {
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(plant);
+        return LaidProgram.Of(Written(input, plant), input.Changes);
+    }
+
+    private static ProgramDocument Written(ProgramInput input, PlantResult plant)
+    {
         var stages = new DefaultStages(plant);
         EqList<ProgramPeriod> periods = DefaultPeriods.Of(input.Schedule, input.Band);
         string? lamps = stages.OfKind(ActuatorKind.Lamps).FirstOrDefault();

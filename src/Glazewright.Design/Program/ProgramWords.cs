@@ -1,4 +1,6 @@
 using System.Globalization;
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
 
 namespace Glazewright.Design.Program;
 
@@ -19,6 +21,58 @@ public static class ProgramWords
             : command.Level == 0 ? "off"
             : command.Level == 10_000 ? "on" : string.Create(CultureInfo.InvariantCulture, $"on {command.Level / 100.0:0} %");
         return $"{a.Id} {state}: {Because(program, command)}";
+    }
+
+    /// <summary>A change in words: "cooling stages, fan-2: comes on this far above the threshold".</summary>
+    /// <param name="change">The change.</param>
+    public static string Place(ProgramChange change)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        ProgramPart part = ProgramParts.Of(change.Part);
+        return $"{char.ToLowerInvariant(part.Title[0])}{part.Title[1..]}{(change.Name.Length > 0 ? ", " + change.Name : "")}: {part.Fields.First(f => f.Key == change.Field).Words}";
+    }
+
+    internal static Finding WithoutTarget(ProgramDocument written, ProgramChange change)
+    {
+        IReadOnlyList<string> names = ProgramParts.Of(change.Part).Names(written);
+        bool isThere = names.Contains(change.Name);
+        string has = change.Name.Length == 0 ? "the house has none" : isThere ? "it has no such value" : names.Count == 0 ? "there is none of its kind" : $"there is {string.Join(", ", names)}";
+        return new Finding(
+            "program/change-without-target", Severity.Near, written.House,
+            $"A change of the control program has nothing to change ({Place(change)}): {has}. The program runs without it.",
+            "Take the change back, or give it to what stands in its place.", new Source.Given(change.Pointer));
+    }
+
+    internal static Finding Changed(string house, IReadOnlyList<ProgramChange> changes)
+    {
+        const int MostTold = 6;
+        string more = changes.Count > MostTold ? $"; and {Text($"{changes.Count - MostTold}")} more" : "";
+        return new Finding(
+            "program/changed", Severity.Note, house,
+            $"{Text($"{changes.Count}")} {(changes.Count == 1 ? "value" : "values")} of the control program {(changes.Count == 1 ? "is" : "are")} the technician's own, not as written from plant and wish ({string.Join("; ", changes.Take(MostTold).Select(Place))}{more}).",
+            "", new Source.Given(changes[0].Pointer));
+    }
+
+    // The job calls a stage by what it brings on.
+    internal static string InJobNames(string wrong, ProgramDocument written)
+    {
+        foreach ((ControlStage stage, string name) in written.Cooling.Zip(StageNames.Of(written.Cooling, written.House)).Concat(written.Heating.Zip(StageNames.Of(written.Heating, written.House))))
+        {
+            wrong = wrong.Replace($"'{stage.Id}'", $"'{name}'", StringComparison.Ordinal);
+        }
+
+        return wrong;
+    }
+
+    // What the checks say is worded for the program's file, where a key carries its unit.
+    internal static string InJobKeys(string right)
+    {
+        foreach ((string file, string job) in (ReadOnlySpan<(string, string)>)[("onAtK", "onAt"), ("coolAboveK", "coolAbove"), ("heatBelowK", "heatBelow"), ("fromK", "from"), ("drawBelowLightWm2", "drawBelowLight")])
+        {
+            right = right.Replace(file, job, StringComparison.Ordinal);
+        }
+
+        return right;
     }
 
     private static string Because(CompiledProgram program, Command c)

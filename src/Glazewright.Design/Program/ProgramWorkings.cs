@@ -8,13 +8,7 @@ internal static class ProgramWorkings
 {
     public static StageReport Of(ProgramInput input, PlantResult plant, EqList<ProgramPeriod> periods, DefaultStages stages)
     {
-        string id = plant.House + "/program/";
-        var practice = new Source.CommonPractice("thresholds inside the band, stages about a kelvin apart, least times of some minutes");
-        EqList<Figure> figures =
-        [
-            Figure.State(id + "cool-above", "Cooling starts above the target by", Unit.Kelvin, periods[0].CoolAboveK, practice),
-            Figure.State(id + "heat-below", "Heating starts below the target by", Unit.Kelvin, periods[0].HeatBelowK, practice),
-        ];
+        EqList<Figure> figures = Thresholds(plant.House, periods[0], new Source.CommonPractice("thresholds inside the band, stages about a kelvin apart, least times of some minutes"));
         var findings = new List<Finding>();
         foreach (ProgramPeriod parked in periods.Where(p => p.Id.StartsWith("parked", StringComparison.Ordinal) && !input.Schedule.Any(c => c.Id == p.Id)))
         {
@@ -56,4 +50,10 @@ internal static class ProgramWorkings
         ];
         return new StageReport(figures, findings.ToEqList(), leftOut);
     }
+
+    public static EqList<Figure> Thresholds(string house, ProgramPeriod first, Source source) =>
+    [
+        Figure.State(house + "/program/cool-above", "Cooling starts above the target by", Unit.Kelvin, first.CoolAboveK, source),
+        Figure.State(house + "/program/heat-below", "Heating starts below the target by", Unit.Kelvin, first.HeatBelowK, source),
+    ];
 }

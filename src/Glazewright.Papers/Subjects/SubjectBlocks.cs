@@ -51,7 +51,8 @@ public enum JobSubject
 /// <param name="Look">Shape, frame, places of a house.</param>
 /// <param name="Duty">Its design days.</param>
 /// <param name="Plant">Its equipment.</param>
-public sealed record QuickSource(Design.Brief.Job Job, HouseLook Look, DutyResult Duty, PlantResult Plant);
+/// <param name="Program">Its control program.</param>
+public sealed record QuickSource(Design.Brief.Job Job, HouseLook Look, DutyResult Duty, PlantResult Plant, ProgramDocument Program);
 
 /// <summary>The words, tables and drawings of the papers, by subject: what a page shows of it.</summary>
 public static class SubjectBlocks
@@ -81,6 +82,7 @@ public static class SubjectBlocks
                 new Block.Heading(2, "Heat loss on the design night, by face"),
                 new Block.TableOf(LossTables.Paths(source.Duty, new Said(units))),
             ],
+            JobSubject.Program => [.. ControlNarrative.Of(source.Program, units).SelectMany(p => (Block[])[new Block.Heading(2, p.Heading), new Block.Bullets([.. p.Lines])])],
             _ => [],
         };
     }
@@ -106,7 +108,7 @@ public static class SubjectBlocks
             JobSubject.Frame => [.. Answered(StructureAnswer.Of(source)), Drawn(TypicalFrame.Draw(source, house, "")), Drawn(FramingPlan.Draw(source, house, "")), Drawn(FoundationPlan.Draw(source, house, ""))],
             JobSubject.Covering => [Drawn(ElevationSheet.Draw(source, house, "")), Drawn(CoverSheets.Roof(source, house, "")), Drawn(CoverSheets.Sides(source, house, "")), Drawn(CoverSheets.Ends(source, house, ""))],
             JobSubject.Plant => [.. Answered(PlantAnswers.Cooling(source, house)), .. Answered(PlantAnswers.Heat(source, house)), Drawn(PlantPlan.Draw(source, house, "")), .. BehaviourChapter.Of(source, house), .. ChoicesChapter.Of(source, house)],
-            JobSubject.Program => [.. ControlNarrative.Of(house.Program, source.Job.Units).SelectMany(p => (Block[])[new Block.Heading(2, p.Heading), new Block.Bullets([.. p.Lines])])],
+            JobSubject.Program => ClimateAnswer.Of(source, house) is { } held ? [new Block.Heading(2, "What the year says of it"), new Block.Lead(held.Short), .. held.Blocks.OfType<Block.Figures>()] : [],
             JobSubject.Year => [.. Answered(ClimateAnswer.Of(source, house)), .. Answered(FailureAnswer.Of(source, house)), .. Answered(EnergyAnswer.Of(source)), Drawn(YearSheet.Draw(source, house, ""))],
             JobSubject.Materials =>
             [

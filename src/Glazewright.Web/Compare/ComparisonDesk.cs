@@ -169,8 +169,10 @@ public sealed class ComparisonDesk(JobStore store, WeatherShelf weather, JobSess
     {
         (WeatherYear? year, EqList<Fault> weatherFaults) = await weather.FindAsync(side.Document, cancel);
         EqList<Fault> faults = LoadedJob.Read(side.Document, year, weatherFaults, out EqList<DefaultUsed> defaults, out LoadedJob? loaded);
-        show(side with { Faults = faults, Defaults = defaults, Light = loaded is null ? null : await quick.RunAsync(() => LightResults.Of(side.Version, session.Evaluate(loaded, cancel), loaded), cancel) });
-        return loaded;
+        LightResults? light = loaded is null ? null : await quick.RunAsync(() => LightResults.Of(side.Version, session.Evaluate(loaded, cancel), loaded), cancel);
+        bool isWhole = light is { ProgramFaults.Count: 0 };
+        show(side with { Faults = light?.ProgramFaults ?? faults, Defaults = defaults, Light = isWhole ? light : null });
+        return isWhole ? loaded : null;
     }
 
     private WholeResults? Known(ComparedSide side) => computed.Find(side.Job.Id) is { } whole && whole.Version == side.Version ? whole : null;

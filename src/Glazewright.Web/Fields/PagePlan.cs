@@ -17,6 +17,9 @@ public sealed record JobPagePlan(string Key, string Title, IReadOnlyList<FieldBl
 /// <param name="Keys">Their keys, or none for the whole thing as a folded group.</param>
 public sealed record FieldBlock(string Heading, string At, params IReadOnlyList<string> Keys)
 {
+    /// <summary>Whether they stand in the middle of the page, in a form of their own, and not among its inputs.</summary>
+    public bool IsInMiddle { get; init; }
+
     /// <summary>The pointers for a house.</summary>
     /// <param name="house">Its place in the job, from 0.</param>
     public IEnumerable<string> Pointers(int house)
@@ -62,7 +65,7 @@ public static class PagePlan
             new("Moving air, and more", "/houses/{h}/equipment", "upperFans", "circulation", "oscillatingFans", "positivePressure", "dehumidifier", "lamps", "co2"),
             new("", "/houses/{h}", "openings", "airtightness"),
         ], JobSubject.Plant, "duty", "plant", "layout"),
-        new("program", "Program", [new("Climate asked for", "/houses/{h}", "schedule"), new("What counts as held", "/held", "temperature", "humidity"), new("Also written from", "/houses/{h}/equipment", "co2", "secondCurtain", "sealedCombustion")], JobSubject.Program, "program"),
+        new("program", "Program", [new("Climate asked for", "/houses/{h}", "schedule"), new("What counts as held", "/held", "temperature", "humidity"), new("Also written from", "/houses/{h}/equipment", "co2", "secondCurtain", "sealedCombustion"), new("", "/houses/{h}", "program") { IsInMiddle = true }], JobSubject.Program, "program"),
         new("year", "Year", [new("Climate asked for", "/houses/{h}", "schedule"), new("", "/site/weather"), new("What energy costs", "/tariffs", "fuel", "power", "demand", "water")], JobSubject.Year, "year"),
         new("materials", "Materials & cuts", [new("Stock and saw", "/houses/{h}/frame", "stock", "kerf"), new("Who supplies what", "", "scope")], JobSubject.Materials, "takeoff", "cuts"),
         new("price", "Price", [new("How the job is priced", "", "pricing"), new("", "", "tariffs", "scope")], JobSubject.Price, "price"),

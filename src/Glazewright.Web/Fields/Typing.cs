@@ -73,7 +73,8 @@ public static class Typing
     /// <returns>The quantity in both families of units, or what is wrong; nothing for nothing.</returns>
     public static (string Words, bool IsRight) Echo(string typed, QuantityKind kind, UnitSystem units) => Echo(typed, kind, UsualUnit(kind, units));
 
-    private static (string Words, bool IsRight) Echo(string typed, QuantityKind kind, string usualUnit)
+    /// <summary>What is understood of a quantity whose bare number is taken in a unit.</summary>
+    internal static (string Words, bool IsRight) Echo(string typed, QuantityKind kind, string usualUnit)
     {
         ArgumentNullException.ThrowIfNull(typed);
         return typed.Trim().Length == 0 ? ("", true)
@@ -97,7 +98,8 @@ public static class Typing
         };
     }
 
-    private static string WithUnit(string text, string usualUnit)
+    /// <summary>A bare number with a unit put behind it; anything else as it is.</summary>
+    internal static string WithUnit(string text, string usualUnit)
     {
         bool bare = decimal.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowThousands, CultureInfo.InvariantCulture, out _);
         string unit = bare ? usualUnit : "";

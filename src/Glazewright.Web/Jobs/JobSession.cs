@@ -314,7 +314,7 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
             if (loaded is not null)
             {
                 LightResults light = await quick.RunAsync(() => LightResults.Of(job.Version, Evaluate(loaded, cancel), loaded), cancel);
-                ShowOf(job.Version, cancel, v => v with { Light = light, IsWorking = false });
+                ShowOf(job.Version, cancel, v => light.ProgramFaults.Count == 0 ? v with { Light = light, IsWorking = false } : v with { Light = v.Light ?? light, Faults = light.ProgramFaults, IsWorking = false });
             }
         }
         catch (OperationCanceledException) when (cancel.IsCancellationRequested)

@@ -4,6 +4,7 @@ using Glazewright.Design.Duty;
 using Glazewright.Design.Form;
 using Glazewright.Design.Pipeline;
 using Glazewright.Design.Plant;
+using Glazewright.Design.Program;
 using Glazewright.Papers.Sets;
 
 namespace Glazewright.Web.Jobs;
@@ -13,7 +14,8 @@ namespace Glazewright.Web.Jobs;
 /// <param name="Loaded">The job.</param>
 /// <param name="Form">Shapes of all buildings.</param>
 /// <param name="Houses">Each house, in the job's order.</param>
-public sealed record LightResults(int Version, LoadedJob Loaded, FormResult Form, EqList<HouseAnswers> Houses)
+/// <param name="ProgramFaults">What the job's changes of its control programs make wrong: that the plant says first.</param>
+public sealed record LightResults(int Version, LoadedJob Loaded, FormResult Form, EqList<HouseAnswers> Houses, EqList<Fault> ProgramFaults)
 {
     /// <summary>Computes what has changed.</summary>
     /// <param name="version">Version of the job.</param>
@@ -27,9 +29,9 @@ public sealed record LightResults(int Version, LoadedJob Loaded, FormResult Form
         {
             string id = house.Id;
             HouseLook look = new(house, evaluation.Form.Value.Building(id), evaluation.Frame(id).Value, evaluation.Layout(id).Value);
-            return new HouseAnswers(look, evaluation.Duty(id).Value, evaluation.Plant(id).Value);
+            return new HouseAnswers(look, evaluation.Duty(id).Value, evaluation.Plant(id).Value, evaluation.LaidProgram(id));
         })];
-        return new LightResults(version, loaded, evaluation.Form.Value, houses.ToEqList());
+        return new LightResults(version, loaded, evaluation.Form.Value, houses.ToEqList(), evaluation.ProgramFaults(loaded.Document));
     }
 }
 
@@ -37,4 +39,5 @@ public sealed record LightResults(int Version, LoadedJob Loaded, FormResult Form
 /// <param name="Look">Shape, frame, places.</param>
 /// <param name="Duty">Design days.</param>
 /// <param name="Plant">Equipment.</param>
-public sealed record HouseAnswers(HouseLook Look, DutyResult Duty, PlantResult Plant);
+/// <param name="Program">Control program, as written and as changed.</param>
+public sealed record HouseAnswers(HouseLook Look, DutyResult Duty, PlantResult Plant, LaidProgram Program);

@@ -51,6 +51,7 @@ public sealed record PageFacts(IReadOnlyList<Finding> Findings, IReadOnlyList<Fi
             yield return house.Duty.Report;
             yield return house.Plant.Report;
             yield return house.Look.Layout.Report;
+            yield return house.Program.Document.Report;
         }
     }
 }

@@ -69,6 +69,22 @@ public sealed class SmallCommandsTests : IDisposable
         Assert.Contains("solved from the other four", ran.Out, StringComparison.Ordinal);
     }
 
+    // Whether a program with changes is one, only the plant says: the check sizes it.
+    [Fact]
+    public void A_change_that_makes_no_program_is_told_with_its_place()
+    {
+        string path = Path.Combine(_room, "yard.json");
+        string job = File.ReadAllText(Shell.Example("three-lines.json"));
+        string weather = Shell.Example("weather/demo-continental-42N.epw.gz");
+        string With(string change) => job.Replace("\"length\": \"96 ft\"", "\"length\": \"96 ft\",\n \"program\": { \"cooling\": [{ \"id\": \"fan-1\", " + change + " }] }", StringComparison.Ordinal);
+        File.WriteAllText(path, With("\"offAt\": \"9 K\""));
+        Ran ran = Shell.Run("job-check", path, "--weather", weather);
+        Assert.Equal(2, ran.Exit);
+        Assert.Matches(@":\d+:\d+: A/fan-1 /houses/0/program/cooling/0/offAt: stage 'fan-1' goes off where it comes on: it would chatter. Right: below onAt\n", ran.Out);
+        File.WriteAllText(path, With("\"offAt\": \"-0.4 K\", \"onAt\": \"0.3 K\""));
+        Assert.Equal(0, Shell.Run("job-check", path, "--weather", weather).Exit);
+    }
+
     [Fact]
     public void Three_lines_are_a_job()
     {

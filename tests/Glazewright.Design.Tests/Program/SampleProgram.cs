@@ -36,7 +36,7 @@ internal static class SampleProgram
         StageReport.Empty);
 
     public static ProgramInput Input(params CropPeriod[] schedule) =>
-        new("A", schedule.Length == 0 ? [Herbs] : schedule.ToEqList(), new HeldBand(1.5, 7), true);
+        new("A", schedule.Length == 0 ? [Herbs] : schedule.ToEqList(), new HeldBand(1.5, 7), true, []);
 
     public static ProgramDocument Document(bool wetWall = true, bool vents = false) => ProgramStage.Run(Input(), Plant(wetWall, vents));
 

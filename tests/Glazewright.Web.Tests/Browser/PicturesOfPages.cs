@@ -77,4 +77,38 @@ public sealed class PicturesOfPages(OpenBrowser browser)
 
         await page.Context.CloseAsync();
     }
+
+    [Fact(Explicit = true)]
+    public async Task Of_a_changed_program()
+    {
+        string? folder = Environment.GetEnvironmentVariable("GLAZEWRIGHT_PICTURES");
+        Assert.SkipWhen(folder is null, "Pictures for eyes are made only when GLAZEWRIGHT_PICTURES names a folder.");
+        IPage page = await browser.WindowAsync();
+        await page.OpenAsync("/");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Open a copy of Two-Ridge Herb Yard" }).ClickAsync();
+        await page.Locator(".pages a[href*='/program']").ClickAsync();
+        foreach ((string field, string typed) in new[] { ("cooling/fan-1/delay", "77 s"), ("alarms//tooColdBelow", "40 F"), ("heating/heater-1/offAt", "2 K") })
+        {
+            ILocator input = page.Locator($"[data-value='{field}'] input");
+            await input.WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 60_000 });
+            if (!await input.IsVisibleAsync())
+            {
+                await page.Locator($"[data-part='{field.Split('/')[0]}'] > summary").ClickAsync();
+            }
+
+            await input.FillAsync(typed);
+            await input.BlurAsync();
+            await page.AnsweredAsync();
+        }
+
+        await page.Locator(".field.wrong").WaitForAsync();
+        foreach ((string name, ColorScheme scheme, int width) in new[] { ("light", ColorScheme.Light, 1400), ("dark", ColorScheme.Dark, 1400), ("phone", ColorScheme.Light, 390) })
+        {
+            await page.EmulateMediaAsync(new() { ColorScheme = scheme });
+            await page.SetViewportSizeAsync(width, 1700);
+            await page.ScreenshotAsync(new() { Path = Path.Combine(folder!, $"program-changed-{name}.png") });
+        }
+
+        await page.Context.CloseAsync();
+    }
 }

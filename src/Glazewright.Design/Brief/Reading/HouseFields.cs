@@ -66,7 +66,8 @@ internal static class HouseFields
         double airtightnessPerHour = f.Quantity("airtightness", QuantityKind.AirChanges, "0.05 ACH", "6 ACH", "0.7 ACH", "Air changes by leakage at a wind of 4 m/s.");
         bool edge = f.Flag("edgeInsulated", true, "The slab edge is insulated.");
         ShapeWishes? wishes = f.GroupOrBlank("shapeWishes", "no wishes: the shape finder uses its defaults", "What the shape is to do, for the shape finder.", w => ShapeWishFields.Read(w, roof, roofed));
-        return new House(id, name, xM, yM, widthM, lengthM, roof, bays, ponyM, coverings, pony, openings, frame, equipment, benches, aisleM, schedule, airtightnessPerHour, edge, wishes);
+        EqList<ProgramChange> changes = ProgramFields.Read(f);
+        return new House(id, name, xM, yM, widthM, lengthM, roof, bays, ponyM, coverings, pony, openings, frame, equipment, benches, aisleM, schedule, airtightnessPerHour, edge, wishes) { ProgramChanges = changes };
     }
 
     // A bay is what a purlin and a girt span: tube houses stand at 4 to 12 ft (common practice), and past these limits it is another kind of building.

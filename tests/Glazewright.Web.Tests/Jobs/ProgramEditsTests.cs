@@ -1,0 +1,96 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Document;
+using Glazewright.Design.Program;
+using Glazewright.Store.Jobs;
+using Glazewright.Web.Fields;
+using Glazewright.Web.Jobs;
+
+namespace Glazewright.Web.Tests.Jobs;
+
+/// <summary>Changes of the control program, as a page writes them and takes them back.</summary>
+public sealed class ProgramEditsTests(Desk desk) : IClassFixture<Desk>
+{
+    private static readonly ProgramPart s_cooling = ProgramParts.Of("cooling");
+    private static readonly ProgramPart s_humidity = ProgramParts.Of("humidity");
+    private static readonly JobDocument s_plain = JobDocument.Read("{ \"glazewright\": 1, \"houses\": [{ \"width\": \"26 ft\" }, { \"width\": \"20 ft\" }] }");
+
+    [Fact]
+    public void The_first_change_of_a_stage_brings_its_name_and_the_second_stands_beside_it()
+    {
+        JobDocument one = Set(s_plain, s_cooling, "fan-2", "onAt", "1.5 F°");
+        JobDocument two = Set(one, s_cooling, "fan-2", "delay", "90");
+        JobDocument three = Set(two, s_humidity, "", "fogCeiling", "80");
+        Assert.Equal(
+            [("fan-2", "onAt", "1.5 F°", "/houses/1/program/cooling/0/onAt"), ("fan-2", "delay", "90 s", "/houses/1/program/cooling/0/delay"), ("", "fogCeiling", "80 %", "/houses/1/program/humidity/fogCeiling")],
+            ProgramEdits.Of(three, 1).Select(c => (c.Name, c.Field.Key, c.Typed, c.Pointer)));
+        Assert.Equal("fan-2", Typing.Text(three.Find("/houses/1/program/cooling/0/id"), three));
+        Assert.Empty(ProgramEdits.Of(three, 0));
+        Assert.Empty(ProgramEdits.Set(three, 1, s_cooling, "fan-2", Field(s_cooling, "delay"), "90 s", UnitSystem.Us));
+        Assert.Equal("2 min", ProgramEdits.Of(Set(three, s_cooling, "fan-2", "delay", "2 min"), 1)[1].Typed);
+    }
+
+    [Fact]
+    public void Taking_back_leaves_nothing_empty_and_the_text_as_it_was()
+    {
+        JobDocument one = Set(s_plain, s_cooling, "fan-2", "onAt", "1.5 F°");
+        JobDocument two = Set(one, s_cooling, "fan-2", "delay", "90 s");
+        JobDocument other = Set(two, s_cooling, "fan-1", "delay", "70 s");
+        JobDocument left = Back(other, "fan-2", "onAt");
+        Assert.Equal(["fan-2", "fan-1"], ProgramEdits.Of(left, 1).Select(c => c.Name));
+        left = Back(left, "fan-2", "delay");
+        Assert.Equal("fan-1", Assert.Single(ProgramEdits.Of(left, 1)).Name);
+        Assert.Equal("/houses/1/program/cooling/0/delay", ProgramEdits.Of(left, 1)[0].Pointer);
+        // An empty field is as written: the whole section goes with the last change.
+        Assert.Equal(s_plain.Text, Set(left, s_cooling, "fan-1", "delay", " ").Text);
+        Assert.Empty(ProgramEdits.Set(s_plain, 1, s_cooling, "fan-1", Field(s_cooling, "delay"), "", UnitSystem.Us));
+    }
+
+    [Fact]
+    public async Task A_change_is_answered_and_undone_and_one_that_is_no_program_stands_at_its_field()
+    {
+        StoredJob job = await desk.JobAsync(Desk.Example("two-ridge-herb-yard.json"));
+        JobSession window = await desk.WindowAsync(job.Id);
+        ProgramDocument written = window.View!.Light!.Houses[0].Program.Document;
+        string first = s_cooling.Names(written)[0];
+        async Task TypeAsync(string field, string typed)
+        {
+            Assert.True(await window.EditAsync(ProgramEdits.Set(window.Document, 0, s_cooling, first, Field(s_cooling, field), typed, UnitSystem.Us), field));
+            await window.Settled;
+        }
+
+        await TypeAsync("delay", "77 s");
+        Assert.Equal(77, window.View.Light!.Houses[0].Program.Document.Cooling[0].DelayS);
+        Assert.Equal(written, window.View.Light!.Houses[0].Program.Written);
+        Assert.Contains(PageFacts.Of(PagePlan.Of("program"), window.View.Light!, null, 0).Findings, f => f.Code == "program/changed");
+
+        await TypeAsync("offAt", "9 K");
+        Fault fault = Assert.Single(window.Faults);
+        Assert.Equal("/houses/0/program/cooling/0/offAt", fault.Pointer);
+        Assert.True(fault.Line > 1);
+        Assert.True(window.View!.IsStale);
+        Assert.Equal("program", PagePlan.Find(fault.Pointer)!.Value.Page.Key);
+
+        Assert.True(await window.UndoAsync());
+        await window.Settled;
+        Assert.Empty(window.Faults);
+        Assert.True(await window.UndoAsync());
+        await window.Settled;
+        Assert.Equal(Desk.Example("two-ridge-herb-yard.json"), window.Document.Text);
+        Assert.Equal(written, window.View!.Light!.Houses[0].Program.Document);
+        Assert.True(await window.RedoAsync());
+        await window.Settled;
+        Assert.Equal(77, window.View!.Light!.Houses[0].Program.Document.Cooling[0].DelayS);
+    }
+
+    private static ProgramField Field(ProgramPart part, string key) => part.Fields.First(f => f.Key == key);
+
+    private static JobDocument Set(JobDocument document, ProgramPart part, string name, string field, string typed) => Edited(document, ProgramEdits.Set(document, 1, part, name, Field(part, field), typed, UnitSystem.Us));
+
+    private static JobDocument Back(JobDocument document, string name, string field) => Edited(document, ProgramEdits.TakeBack(document, 1, ProgramEdits.Of(document, 1).Single(c => c.Name == name && c.Field.Key == field)));
+
+    private static JobDocument Edited(JobDocument document, IReadOnlyList<Edit> edits)
+    {
+        Assert.True(document.TryEdit(edits, out JobDocument edited, out Fault? fault), fault?.Wrong);
+        return edited;
+    }
+}
