@@ -144,7 +144,8 @@ internal static class ClimateAnswer
             null,
             marks,
             Said.WidthMm,
-            48);
+            48,
+            hour => FormattableString.Invariant($"{DayName(firstDay + hour / 24)} {hour % 24}–{hour % 24 + 1} h"));
     }
 
     private static string When(int minute) => FormattableString.Invariant($"{DayName(minute / 1440)} {minute % 1440 / 60:00}:{minute % 60:00}");

@@ -77,6 +77,6 @@ internal static class FailureAnswer
             [.. r.Runs.Select(x => new Strip(x.State, [.. x.InsideC.Select(c => said.Of(c, Unit.Celsius).Value)]))],
             null,
             Hours(steps * StepMin / 60.0),
-            Said.WidthMm, 40);
+            Said.WidthMm, 40, step => string.Create(CultureInfo.InvariantCulture, $"after {step * StepMin / 60:0} h {step * StepMin % 60:00} min"));
     }
 }

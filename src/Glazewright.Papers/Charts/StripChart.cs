@@ -22,6 +22,7 @@ public static class StripChart
     /// <param name="timeMarks">Texts along the time axis at fractions 0 to 1 of it.</param>
     /// <param name="widthMm">Width on paper, mm.</param>
     /// <param name="heightMm">Height on paper, mm.</param>
+    /// <param name="stepName">A step in words, where the values can be pointed at on a page; null for a picture alone.</param>
     public static Sheet Draw(
         string id,
         string title,
@@ -30,7 +31,8 @@ public static class StripChart
         (double Low, double High, string Name)? band,
         IReadOnlyList<(double Fraction, string Text)> timeMarks,
         double widthMm,
-        double heightMm)
+        double heightMm,
+        Func<int, string>? stepName = null)
     {
         ArgumentNullException.ThrowIfNull(strips);
         ArgumentNullException.ThrowIfNull(timeMarks);
@@ -70,7 +72,22 @@ public static class StripChart
         }
 
         all.AddRange(EndNames(strips, box, ticks));
-        return new Sheet(id, title, Sentence(title, unit, strips, ticks), widthMm, heightMm, [], all);
+        return new Sheet(id, title, Sentence(title, unit, strips, ticks), widthMm, heightMm, [], all)
+        {
+            Readings = stepName is null ? [] : [Moments(strips, box.Plot, unit, stepName, ticks.High - ticks.Low < 200 ? 1 : 0)],
+        };
+    }
+
+    // A column a step, with what every curve has there; a curve's point is the middle of its column.
+    private static ReadingGrid Moments(IReadOnlyList<Strip> strips, Box plot, string unit, Func<int, string> stepName, int decimals)
+    {
+        int steps = strips.Max(s => s.Values.Count);
+        double stepMm = plot.Width / Math.Max(1, steps - 1);
+        string Told(int step) => string.Join(", ", strips.Where(s => step < s.Values.Count && double.IsFinite(s.Values[step])).Select(s => $"{s.Name} {ReadingGrid.Number(s.Values[step], decimals)} {unit}"));
+        return new ReadingGrid("", new Box(plot.Left - stepMm / 2, plot.Top, plot.Width + stepMm, plot.Height), steps, 1, (_, _) => double.NaN, stepName, _ => "", unit, decimals)
+        {
+            Words = (step, _) => Told(step) is { Length: > 0 } told ? told : "none",
+        };
     }
 
     private static IEnumerable<IReadOnlyList<Spot>> Pieces(Strip strip, ChartBox box, AxisTicks ticks)

@@ -54,6 +54,32 @@ internal static class CommandBars
             });
         }
 
-        return new Sheet(id, title, $"{title}, standard time. {string.Join("; ", said)}.", widthMm, height, [], all);
+        return new Sheet(id, title, $"{title}, standard time. {string.Join("; ", said)}.", widthMm, height, [], all)
+        {
+            Readings = names.Length == 0 ? [] : [Reasons(day, names, new Box(namesMm, 0, plotMm, names.Length * RowMm))],
+        };
     }
+
+    // What each was told in a minute, and why; the numbers of a reason are those of the minute in which it began.
+    private static ReadingGrid Reasons(DayReplay day, string[] names, Box plot)
+    {
+        CommandSpell?[,] at = new CommandSpell?[1440, names.Length];
+        foreach (CommandSpell spell in day.Spells)
+        {
+            for (int minute = spell.FromMinute; minute < Math.Min(spell.ToMinute, 1440); minute++)
+            {
+                at[minute, spell.Actuator] = spell;
+            }
+        }
+
+        Dictionary<CommandSpell, string> said = day.Spells.Distinct().ToDictionary(s => s, s => $"{Bare(s.Because, day.Actuators[s.Actuator])} ({DayReport.Clock(s.FromMinute)} to {DayReport.Clock(s.ToMinute)})");
+        // Rows are counted from the bottom, the equipment from the top.
+        int Of(int row) => names.Length - 1 - row;
+        return new ReadingGrid("", plot, 1440, names.Length, (minute, row) => at[minute, Of(row)]?.LevelFraction ?? double.NaN, DayReport.Clock, row => names[Of(row)], "", 2)
+        {
+            Words = (minute, row) => at[minute, Of(row)] is { } spell ? said[spell] : "none",
+        };
+    }
+
+    private static string Bare(string because, string actuator) => because.StartsWith(actuator + " ", StringComparison.Ordinal) ? because[(actuator.Length + 1)..] : because;
 }

@@ -135,11 +135,13 @@ public static class DayReport
             [
                 Strip("crop", m => m.InsideC), Strip("target", m => m.TargetC), Strip("above curtain", m => m.UpperC), Strip("outside", m => m.OutsideC),
             ],
-            null, Marks, Said.WidthMm, 46);
+            null, Marks, Said.WidthMm, 46, EveryFifth);
 
         Strip Strip(string name, Func<ReplayMinute, double> value) => new(
             name, [.. replay.Minutes.Where((_, i) => i % 5 == 0).Select(m => double.IsNaN(value(m)) ? double.NaN : Shown.Of(value(m), Unit.Celsius, units).Value)]);
     }
+
+    private static string EveryFifth(int step) => Clock(5 * step);
 
     private static Sheet Humidity(DayReplay replay) => StripChart.Draw(
         "humidity", "Humidity", "% RH",
@@ -147,8 +149,8 @@ public static class DayReport
             new Strip("crop", [.. replay.Minutes.Where((_, i) => i % 5 == 0).Select(m => m.InsideRhPercent)]),
             new Strip("target", [.. replay.Minutes.Where((_, i) => i % 5 == 0).Select(m => m.TargetRhPercent)]),
         ],
-        null, Marks, Said.WidthMm, 24);
+        null, Marks, Said.WidthMm, 24, EveryFifth);
 
     private static Sheet Light(DayReplay replay) => StripChart.Draw(
-        "light", "Light outside", "W/m²", [new Strip("global", [.. replay.Minutes.Where((_, i) => i % 5 == 0).Select(m => m.SunWm2)])], null, Marks, Said.WidthMm, 24);
+        "light", "Light outside", "W/m²", [new Strip("global", [.. replay.Minutes.Where((_, i) => i % 5 == 0).Select(m => m.SunWm2)])], null, Marks, Said.WidthMm, 24, EveryFifth);
 }

@@ -12,8 +12,8 @@ export function begin(overlay, teller) {
         mark.setAttribute('y', grid.top + grid.height - (at.row + 1) * high);
         mark.setAttribute('width', Math.max(wide, 0.6));
         mark.setAttribute('height', high);
-        const index = at.column * grid.rows + at.row, told = grid.told[index];
-        const words = `${grid.name ? grid.name + ', ' : ''}${grid.columnNames[at.column]}, ${grid.rowNames[at.row]}: ${told === '' ? 'none' : told + (grid.unit ? ' ' + grid.unit : '')}`;
+        const index = at.column * grid.rows + at.row;
+        const words = `${[grid.name, grid.columnNames[at.column], grid.rowNames[at.row]].filter(name => name).join(', ')}: ${grid.words[grid.told[index]]}`;
         says.textContent = words;
         overlay.setAttribute('aria-valuemax', grid.columns * grid.rows - 1);
         overlay.setAttribute('aria-valuenow', index);

@@ -31,6 +31,17 @@ public sealed class DayViewTests(OpenBrowser browser)
         await Assertions.Expect(shown).ToHaveAttributeAsync("data-shown-day", (pressed + 1).ToString(CultureInfo.InvariantCulture), new() { Timeout = 30_000 });
         await page.Locator("[data-day-coldest]").ClickAsync();
         await Assertions.Expect(shown).Not.ToHaveAttributeAsync("data-shown-day", (pressed + 1).ToString(CultureInfo.InvariantCulture), new() { Timeout = 30_000 });
+        // The curves and the commands tell what is pointed at, and what the keys' mark stands on.
+        ILocator air = shown.Locator(".point[data-ready]").First;
+        await air.FocusAsync();
+        await page.Keyboard.PressAsync("ArrowRight");
+        await page.Keyboard.PressAsync("Shift+ArrowRight");
+        await Assertions.Expect(air).ToHaveAttributeAsync("aria-valuetext", new System.Text.RegularExpressions.Regex("^00:50: crop [−0-9.]+ °F, target [0-9.]+ °F, above curtain [−0-9.]+ °F, outside [−0-9.]+ °F$"));
+        ILocator commands = shown.Locator(".point[data-ready]").Last;
+        await commands.ScrollIntoViewIfNeededAsync();
+        LocatorBoundingBoxResult bars = (await commands.BoundingBoxAsync())!;
+        await commands.HoverAsync(new() { Position = new() { X = bars.Width * 0.6f, Y = 10 } });
+        await Assertions.Expect(shown.Locator(".point-says").Last).ToHaveTextAsync(new System.Text.RegularExpressions.Regex("^1[0-9]:[0-9]{2}, louver: .+ \\([0-9:]{5} to [0-9:]{5}\\)$"));
         await shown.Locator("summary").ClickAsync();
         Assert.True(await shown.Locator("tbody tr").CountAsync() > 3);
     }

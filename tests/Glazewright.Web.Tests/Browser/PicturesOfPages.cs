@@ -111,4 +111,33 @@ public sealed class PicturesOfPages(OpenBrowser browser)
 
         await page.Context.CloseAsync();
     }
+
+    [Fact(Explicit = true)]
+    public async Task Of_a_day_that_is_pointed_at()
+    {
+        string? folder = Environment.GetEnvironmentVariable("GLAZEWRIGHT_PICTURES");
+        Assert.SkipWhen(folder is null, "Pictures for eyes are made only when GLAZEWRIGHT_PICTURES names a folder.");
+        IPage page = await browser.WindowAsync();
+        await page.OpenAsync("/");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Open a copy of Two-Ridge Herb Yard" }).ClickAsync();
+        await page.Locator(".pages a", new() { HasText = "Year" }).ClickAsync();
+        await page.Locator("[data-day-hottest]").ClickAsync(new() { Timeout = 120_000 });
+        ILocator shown = page.Locator("[data-shown-day]");
+        await shown.Locator(".point[data-ready]").Last.WaitForAsync(new() { Timeout = 60_000 });
+        foreach ((string name, ColorScheme scheme, int width) in new[] { ("light", ColorScheme.Light, 1400), ("dark", ColorScheme.Dark, 1400), ("phone", ColorScheme.Light, 390) })
+        {
+            await page.EmulateMediaAsync(new() { ColorScheme = scheme });
+            await page.SetViewportSizeAsync(width, 1200);
+            foreach (ILocator chart in (ILocator[])[shown.Locator(".point").First, shown.Locator(".point").Last])
+            {
+                await chart.FocusAsync();
+                await page.Keyboard.PressAsync("Shift+ArrowRight");
+                await page.Keyboard.PressAsync("Shift+ArrowRight");
+            }
+
+            await page.Locator(".days").ScreenshotAsync(new() { Path = Path.Combine(folder!, $"day-{name}.png") });
+        }
+
+        await page.Context.CloseAsync();
+    }
 }
