@@ -72,7 +72,7 @@ internal static class SeasonBehaviour
             double solarW = kept * (sun.CropPlaneW + sun.FrameW + sun.OpaqueW + sun.CurtainW + inward * sun.CoverW)
                 - DutyStage.StoredFraction(crop.PlantedFraction) * cropW;
             double wishC = Math.Clamp(wish.TemperatureC, 0, 45);
-            double humidity = wish.HumidityPercent / 100;
+            double humidity = wish.HumidityAtTargetPercent / 100;
             double slope = key.Sun > 0 ? DutyStage.CropDayWPerM2KPa : DutyStage.CropNightWPerM2KPa;
             double leaf = Math.Min(crop.LeafAreaIndex, 10);
             double cropWm2 = Math.Clamp(cropW / Math.Max(form.FloorAreaM2, 1), 0, 1200);

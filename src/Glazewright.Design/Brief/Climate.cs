@@ -1,4 +1,5 @@
 using Glazewright.Design.Contracts;
+using Glazewright.Science.Crop;
 
 namespace Glazewright.Design.Brief;
 
@@ -25,7 +26,17 @@ public abstract record DayMark
 /// <summary>The climate asked for in one part of the day.</summary>
 /// <param name="TemperatureC">Air temperature at the crop, °C.</param>
 /// <param name="HumidityPercent">Relative humidity, %; 0 when the grower does not care.</param>
-public sealed record ClimateTarget(double TemperatureC, double HumidityPercent);
+/// <param name="VpdKPa">Vapour pressure deficit of the air in place of a humidity, kPa, at whatever temperature the air has; none when it is not asked.</param>
+public sealed record ClimateTarget(double TemperatureC, double HumidityPercent, [property: LeftOutWhenNone] double? VpdKPa = null)
+{
+    /// <summary>Whether humidity or deficit is asked.</summary>
+    public bool AsksHumidity => HumidityPercent > 0 || VpdKPa > 0;
+
+    /// <summary>The humidity asked, or what the deficit means at the target's own temperature (saturation by FAO-56 eq. 11), %; 0 when neither is.</summary>
+    public double HumidityAtTargetPercent => VpdKPa is double deficit and > 0
+        ? Math.Clamp(100 * (1 - (deficit / Fao56.SaturationKPa(TemperatureC))), 0, 100)
+        : HumidityPercent;
+}
 
 /// <summary>A crop and its climate for some weeks of the year.</summary>
 /// <param name="Id">Short id.</param>

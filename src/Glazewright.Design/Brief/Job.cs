@@ -94,7 +94,8 @@ public sealed record Datum(PlanDatum Plan, HeightDatum Heights, EaveDatum Eave);
 /// <summary>What counts as held.</summary>
 /// <param name="TemperatureK">Half width of the temperature band, K.</param>
 /// <param name="HumidityPercent">Half width of the humidity band, % RH.</param>
-public sealed record HeldBand(double TemperatureK, double HumidityPercent);
+/// <param name="VpdKPa">Half width of the band where a vapour pressure deficit is asked, kPa.</param>
+public sealed record HeldBand(double TemperatureK, double HumidityPercent, double VpdKPa = 0.25);
 
 /// <summary>Who supplies or does a thing.</summary>
 public enum ScopeBy

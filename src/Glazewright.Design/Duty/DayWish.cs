@@ -11,13 +11,13 @@ internal static class DayWish
 
     public static IEnumerable<Finding> Of(DutyFacts f)
     {
-        if (f.HotCrop.Day.HumidityPercent <= 0)
+        if (f.HotCrop.Day.HumidityAtTargetPercent <= 0)
         {
             yield break;
         }
 
         double wishC = Math.Clamp(f.HotCrop.Day.TemperatureC, -20, 60);
-        double humidity = Math.Clamp(f.HotCrop.Day.HumidityPercent / 100, 0.05, 1);
+        double humidity = Math.Clamp(f.HotCrop.Day.HumidityAtTargetPercent / 100, 0.05, 1);
         AirState wish = AirState.FromRelativeHumidity(wishC, humidity, f.Result.PressurePa);
         double gainW = f.Load.SolarW - f.Load.ConductanceWPerK * (wishC - f.Load.OutsideC);
         string wished = DutyFindings.Text($"{DutyFindings.C(wishC)} and {100 * humidity:0} % relative humidity");

@@ -81,7 +81,7 @@ public static class DutyStage
         double ventilation = Math.Max(rule.FlowM3PerS, need.FlowM3PerS);
         AirRun run = AlongHouse.March(inlet, Math.Max(ventilation, 0.01), load);
         AirState night = AirState.FromRelativeHumidity(
-            nightC, Math.Clamp(coldCrop.Night.HumidityPercent > 0 ? coldCrop.Night.HumidityPercent / 100 : 0.85, 0.3, 0.98), pressurePa);
+            nightC, Math.Clamp(coldCrop.Night.HumidityAtTargetPercent > 0 ? coldCrop.Night.HumidityAtTargetPercent / 100 : 0.85, 0.3, 0.98), pressurePa);
         double nightLatentWm2 = Transpiration.QuickWPerM2(
             0, night.VapourDeficitPa, Math.Min(coldCrop.LeafAreaIndex, 10), CropSolarFactor, CropNightWPerM2KPa);
         double moisture = nightLatentWm2 * coldCrop.PlantedFraction * form.FloorAreaM2 / Transpiration.LatentJPerKg;

@@ -20,8 +20,8 @@ internal static class PeopleInHeat
 
     public static Finding? Of(DutyFacts f)
     {
-        var asked = f.Input.Schedule.SelectMany(p => new[] { p.Day, p.Night }).Where(t => t.HumidityPercent > 0 && t.TemperatureC is > 15 and < 50)
-            .Select(t => (Target: t, WbgtC: LeastWbgtC(t.TemperatureC, t.HumidityPercent, f.Result.PressurePa))).ToArray();
+        var asked = f.Input.Schedule.SelectMany(p => new[] { p.Day, p.Night }).Where(t => t.HumidityAtTargetPercent > 0 && t.TemperatureC is > 15 and < 50)
+            .Select(t => (Target: t, WbgtC: LeastWbgtC(t.TemperatureC, t.HumidityAtTargetPercent, f.Result.PressurePa))).ToArray();
         if (asked.Length == 0 || asked.MaxBy(a => a.WbgtC) is not { WbgtC: >= ModerateUnusedC } worst)
         {
             return null;
@@ -31,7 +31,7 @@ internal static class PeopleInHeat
             : worst.WbgtC >= ModerateWorkC ? Text($"moderate work ({ModerateWorkC:0} °C)") : Text($"moderate work for people not used to it ({ModerateUnusedC:0} °C)");
         return new Finding(
             "duty/people-in-heat", worst.WbgtC >= LightWorkC ? Severity.Danger : worst.WbgtC >= ModerateWorkC ? Severity.Near : Severity.Note, f.Input.House,
-            Text($"{C(worst.Target.TemperatureC)} at {worst.Target.HumidityPercent:0} % is a wet-bulb globe temperature of {C(worst.WbgtC)} out of the sun, above the limit of {work}; sun on head and back comes on top."),
+            Text($"{C(worst.Target.TemperatureC)} at {worst.Target.HumidityAtTargetPercent:0} % is a wet-bulb globe temperature of {C(worst.WbgtC)} out of the sun, above the limit of {work}; sun on head and back comes on top."),
             "Work early, rest in the cool with water by a plan, never alone, and know heat stroke; or run that climate while nobody is in the house. Local rules on work in heat decide.",
             new Source.Standard("ISO 7243:2017", "reference values of WBGT by metabolic class, 30, 28 and 26 °C", Source.Mark.FromMemory));
     }

@@ -90,9 +90,9 @@ internal static class FogSizing
     {
         AirState dryDay = AirState.FromDewPoint(20, 2, duty.PressurePa);
         double flow = 0.25 * duty.VentilationM3PerS;
-        double ratio = input.Schedule.Where(p => p.Day.HumidityPercent > 0)
+        double ratio = input.Schedule.Where(p => p.Day.HumidityAtTargetPercent > 0)
             .Select(p => AirState.FromRelativeHumidity(
-                Math.Clamp(p.Day.TemperatureC, -20, 50), Math.Clamp(p.Day.HumidityPercent / 100, 0, 1), duty.PressurePa).HumidityRatio)
+                Math.Clamp(p.Day.TemperatureC, -20, 50), Math.Clamp(p.Day.HumidityAtTargetPercent / 100, 0, 1), duty.PressurePa).HumidityRatio)
             .DefaultIfEmpty(0).Max();
         return Math.Max(flow / dryDay.VolumeM3PerKg * (ratio - dryDay.HumidityRatio) - duty.TranspirationKgPerS, 0);
     }

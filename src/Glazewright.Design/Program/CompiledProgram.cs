@@ -7,6 +7,9 @@ namespace Glazewright.Design.Program;
 public sealed class CompiledProgram
 {
     internal const int MostAlarms = 62; // with the two of our own: a bit each
+    /// <summary>Lowest humidity that a deficit asks for, 0.1 %: in a house colder than its target the rest is heat's to bring (our choice).</summary>
+    internal const int DriestByDeficit = 300;
+
     internal const int ActuatorParts = 4;
     internal const int Level = 0;
     internal const int Since = 1;
@@ -281,7 +284,8 @@ public sealed class CompiledProgram
     internal readonly record struct MarkPart(int Kind, int OffsetMs);
 
     internal readonly record struct PeriodPart(
-        int DayTemperature, int DayHumidity, int NightTemperature, int NightHumidity, MarkPart Starts, MarkPart Ends, int RampMs, int CoolAbove, int HeatBelow);
+        int DayTemperature, int DayHumidity, int NightTemperature, int NightHumidity, MarkPart Starts, MarkPart Ends, int RampMs, int CoolAbove, int HeatBelow,
+        int DayDeficitPa, int NightDeficitPa);
 
     internal readonly record struct HumidityPart(
         int DryAbove, int DryDeadband, Settings Drying, int DryOnlyAboveOutside, bool DriesByOutsideAir,

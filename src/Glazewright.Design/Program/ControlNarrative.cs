@@ -51,7 +51,7 @@ public static class ControlNarrative
     private static string Period(ProgramPeriod p, Speech say) => Say(
         $"{p.Id}, days {p.FromDay} to {p.ToDay}: {Target(p.Day, say)} from {Mark(p.DayStarts)} to {Mark(p.DayEnds)}, {Target(p.Night, say)} for the rest, ramp {p.RampMinutes} min; cooling from {say.Difference(p.CoolAboveK, 1)} above, heating from {say.Difference(p.HeatBelowK, 1)} below.");
 
-    private static string Target(ClimateTarget t, Speech say) => t.HumidityPercent > 0 ? Say($"{say.Temperature(t.TemperatureC, 1)} and {t.HumidityPercent:0} %") : Say($"{say.Temperature(t.TemperatureC, 1)}");
+    private static string Target(ClimateTarget t, Speech say) => t.VpdKPa > 0 ? Say($"{say.Temperature(t.TemperatureC, 1)} and {t.VpdKPa:0.0#} kPa of vapour pressure deficit") : t.HumidityPercent > 0 ? Say($"{say.Temperature(t.TemperatureC, 1)} and {t.HumidityPercent:0} %") : Say($"{say.Temperature(t.TemperatureC, 1)}");
 
     private static string Mark(DayMark mark) => mark switch
     {
@@ -81,6 +81,11 @@ public static class ControlNarrative
         if (h.Fogging.Count > 0)
         {
             lines.Add(Say($"Fog {h.FogBelowPercent:0} % below target until {h.FogDeadbandPercent:0} % higher, pulses {h.FogOnS} s on, {h.FogOffS} s off; never above {h.FogCeilingPercent:0} %."));
+        }
+
+        if (lines.Count > 0 && d.Periods.Any(p => p.Day.VpdKPa > 0 || p.Night.VpdKPa > 0))
+        {
+            lines.Add(Say($"A vapour pressure deficit is taken as the humidity that it means at the temperature of the moment, at least {CompiledProgram.DriestByDeficit / 10.0:0} %."));
         }
 
         return lines.Count == 0 ? ["Not controlled."] : lines.ToEqList();

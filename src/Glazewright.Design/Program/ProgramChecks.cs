@@ -1,5 +1,6 @@
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
+using Glazewright.Science.Crop;
 
 namespace Glazewright.Design.Program;
 
@@ -98,6 +99,8 @@ internal static class ProgramChecks
             Range(faults, at + "/night/temperatureC", p.Night.TemperatureC, -10, 50, "night temperature, °C,");
             Range(faults, at + "/day/humidityPercent", p.Day.HumidityPercent, 0, 100, "day humidity, %,");
             Range(faults, at + "/night/humidityPercent", p.Night.HumidityPercent, 0, 100, "night humidity, %,");
+            Deficit(faults, at + "/day", p.Day);
+            Deficit(faults, at + "/night", p.Night);
             Range(faults, at + "/rampMinutes", p.RampMinutes, 0, 360, "ramp, min,");
             Range(faults, at + "/coolAboveK", p.CoolAboveK, 0, 20, "distance to cooling, K,");
             Range(faults, at + "/heatBelowK", p.HeatBelowK, 0, 20, "distance to heating, K,");
@@ -117,6 +120,28 @@ internal static class ProgramChecks
                 Add(faults, FaultKind.Contradiction, "/periods", count == 0 ? $"no period holds on day {day} of the year" : $"{count} periods hold on day {day} of the year", "each day in one period");
                 return;
             }
+        }
+    }
+
+    private static void Deficit(List<Fault> faults, string at, ClimateTarget target)
+    {
+        if (target.VpdKPa is not double deficit)
+        {
+            return;
+        }
+
+        Range(faults, at + "/vpdKPa", deficit, 0.1, 6, "vapour pressure deficit, kPa,");
+        if (target.HumidityPercent > 0)
+        {
+            Add(faults, FaultKind.Contradiction, at + "/vpdKPa", "a humidity and a vapour pressure deficit are both asked", "one of the two: humidityPercent 0, or no vpdKPa");
+        }
+
+        double mostKPa = target.TemperatureC is >= -10 and <= 50 ? Fao56.SaturationKPa(target.TemperatureC) : double.MaxValue;
+        if (deficit >= mostKPa)
+        {
+            Add(
+                faults, FaultKind.Contradiction, at + "/vpdKPa", FormattableString.Invariant($"air of {target.TemperatureC:0.#} °C without any water has a deficit of {mostKPa:0.00} kPa, and {deficit:0.##} kPa is asked"),
+                FormattableString.Invariant($"well below {mostKPa:0.0} kPa"));
         }
     }
 

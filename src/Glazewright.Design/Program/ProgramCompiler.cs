@@ -203,7 +203,8 @@ public static class ProgramCompiler
 
     private static CompiledProgram.PeriodPart PeriodOf(ProgramPeriod p) => new(
         Centi(p.Day.TemperatureC), PerMille(p.Day.HumidityPercent), Centi(p.Night.TemperatureC), PerMille(p.Night.HumidityPercent),
-        MarkOf(p.DayStarts), MarkOf(p.DayEnds), p.RampMinutes * 60_000, Centi(p.CoolAboveK), Centi(p.HeatBelowK));
+        MarkOf(p.DayStarts), MarkOf(p.DayEnds), p.RampMinutes * 60_000, Centi(p.CoolAboveK), Centi(p.HeatBelowK),
+        (int)Math.Round(1000 * (p.Day.VpdKPa ?? 0)), (int)Math.Round(1000 * (p.Night.VpdKPa ?? 0)));
 
     private static CompiledProgram.CurtainPart? CurtainOf(CurtainControl? c, Dictionary<string, int> index) => c is null ? null : new CompiledProgram.CurtainPart(
         index[c.Actuator], (int)Math.Round(c.DrawBelowLightWm2), Centi(c.DrawBelowOutsideC), (int)Math.Round(c.ShadeAboveLightWm2), Centi(c.ShadeAboveInsideK),

@@ -194,10 +194,6 @@ public sealed record CurtainControl(
 /// <param name="To">Until here.</param>
 public sealed record DarkHours(DayMark From, DayMark To);
 
-/// <summary>A part of the program that its file leaves out where there is none: it is younger than the first files.</summary>
-[AttributeUsage(AttributeTargets.Property)]
-internal sealed class LeftOutWhenNoneAttribute : Attribute;
-
 /// <summary>Lamp rules.</summary>
 /// <param name="Actuator">Actuator id.</param>
 /// <param name="HoursByPeriod">Photoperiod, h, in the order of the program's periods.</param>

@@ -18,7 +18,7 @@ internal static class ProgramWorkings
                 "Give the weeks a crop or an empty period.", new Source.Default("/houses/schedule", "frost-safe for wet pipes")));
         }
 
-        if (plant.Fog is not null && input.Schedule.SelectMany(c => new[] { c.Day, c.Night }).Max(t => t.HumidityPercent) is var dampest && dampest > 100 * FogSizing.DampestFraction)
+        if (plant.Fog is not null && input.Schedule.SelectMany(c => new[] { c.Day, c.Night }).Max(t => t.HumidityAtTargetPercent) is var dampest && dampest > 100 * FogSizing.DampestFraction)
         {
             findings.Add(new Finding(
                 "program/humidity-above-fog", Severity.Near, plant.House,

@@ -133,6 +133,11 @@ internal ref partial struct StepRun
         _targetHumidity = period.DayHumidity > 0 && period.NightHumidity > 0
             ? Between(period.NightHumidity, period.DayHumidity, dayShare)
             : day ? period.DayHumidity : period.NightHumidity;
+        if (period.DayDeficitPa + period.NightDeficitPa > 0)
+        {
+            AskDeficit(in period, day, dayShare);
+        }
+
         int blend = X(Extra.BlendMs);
         if (blend > 0)
         {
@@ -144,6 +149,19 @@ internal ref partial struct StepRun
         _heatAt = _target - period.HeatBelow;
         SetX(Extra.TargetTemperature, _target);
         SetX(Extra.TargetHumidity, _targetHumidity);
+    }
+
+    /// <summary>A vapour pressure deficit as the humidity it means at the temperature of the moment; without a temperature, at the target's.</summary>
+    private void AskDeficit(in CompiledProgram.PeriodPart period, bool day, long dayShare)
+    {
+        int deficit = period.DayDeficitPa > 0 && period.NightDeficitPa > 0
+            ? Between(period.NightDeficitPa, period.DayDeficitPa, dayShare)
+            : day ? period.DayDeficitPa : period.NightDeficitPa;
+        if (deficit > 0)
+        {
+            int saturated = Math.Max(1, VapourTable.SaturationPa(_inside == Missing ? _target : _inside));
+            _targetHumidity = Math.Max(CompiledProgram.DriestByDeficit, 1000 - (int)(deficit * 1000L / saturated));
+        }
     }
 
     /// <summary>How far the cooling threshold rises in the cold, 0.01 K.</summary>

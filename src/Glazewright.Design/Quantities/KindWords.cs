@@ -30,6 +30,7 @@ public sealed record KindWords(string Name, IReadOnlyList<string> Units, string 
         AirFlow => new("an air flow", ["cfm", "m³/s"], "m³/s", "cfm", "5000 cfm", "2.4 m3/s"),
         WaterFlow => new("a water flow", ["gpm", "L/s"], "L/s", "gpm", "9 gpm", "1.0 gph", "0.6 L/s"),
         Pressure => new("a pressure", ["inwg", "psi", "Pa"], "Pa", "inwg", "0.1 inwg", "25 Pa", "1000 psi"),
+        VapourDeficit => new("a vapour pressure deficit", ["kPa"], "kPa", "kPa", "0.8 kPa", "8 hPa"),
         AreaLoad => new("a load on an area", ["psf", "kPa"], "kPa", "psf", "20 psf", "0.96 kPa"),
         LineLoad => new("a load on a length", ["plf", "kN/m"], "kN/m", "plf", "40 plf", "0.6 kN/m"),
         Force => new("a force", ["lbf", "kN"], "kN", "lbf", "250 lbf", "1.1 kN"),

@@ -36,6 +36,9 @@ public enum QuantityKind
     /// <summary>Pressure of air, water or gas, Pa.</summary>
     Pressure,
 
+    /// <summary>Vapour pressure deficit of air, kPa everywhere in the trade.</summary>
+    VapourDeficit,
+
     /// <summary>Load on an area or soil bearing, Pa.</summary>
     AreaLoad,
 

@@ -97,6 +97,11 @@ public static class UnitTable
         Of("bar", Pressure, 1e5, Metric),
         Of("mbar", Pressure, 100, Metric),
 
+        Of("kPa", VapourDeficit, 1, Both),
+        Of("hPa", VapourDeficit, 0.1, Both),
+        Of("mbar", VapourDeficit, 0.1, Both),
+        Of("Pa", VapourDeficit, 0.001, Both),
+
         Of("psf", AreaLoad, PoundN / SquareFootM2, Customary, "lb/ft2", "lbf/ft2", "lb/sqft"),
         Of("Pa", AreaLoad, 1, Metric, "n/m2"),
         Of("kPa", AreaLoad, 1000, Metric, "kn/m2"),

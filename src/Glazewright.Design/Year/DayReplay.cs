@@ -48,13 +48,17 @@ public sealed record DayReplay(
             Asked ask = run.Targets.At(minute);
             minutes[m] = new ReplayMinute(
                 run.State.AirBelowC, run.State.RelativeHumidityBelowPercent(forcing.PressurePa), run.State.AirAboveC, forcing.OutsideC,
-                weather.GhiWm2[minute], ask.Period < 0 ? double.NaN : ask.TemperatureC, ask.HumidityPercent > 0 ? ask.HumidityPercent : double.NaN,
+                weather.GhiWm2[minute], ask.Period < 0 ? double.NaN : ask.TemperatureC, HumidityAsked(in ask, run.State.SaturationBelowPa),
                 ask.Empty, run.Plant.HeatW, run.Plant.FlowM3PerS, run.Plant.CurtainFraction, run.Plant.CoolingFraction, run.Plant.PowerW,
                 run.Plant.SecondCurtainFraction);
         }
 
         return new DayReplay(input.House, day, EqList.Own(minutes), program.Actuators.Select(a => a.Id).ToEqList(), spells.Close(minutes.Length));
     }
+
+    // A deficit as the humidity it means at the moment's temperature.
+    private static double HumidityAsked(in Asked ask, double saturationPa) =>
+        ask.VpdKPa > 0 ? Math.Max(0, 100 - (1e5 * ask.VpdKPa / saturationPa)) : ask.HumidityPercent > 0 ? ask.HumidityPercent : double.NaN;
 }
 
 /// <summary>One minute of a replayed day.</summary>
@@ -64,7 +68,7 @@ public sealed record DayReplay(
 /// <param name="OutsideC">Outside air.</param>
 /// <param name="SunWm2">Global light outside.</param>
 /// <param name="TargetC">Temperature asked for; not-a-number in a gap of the schedule.</param>
-/// <param name="TargetRhPercent">Humidity asked for; not-a-number where none is.</param>
+/// <param name="TargetRhPercent">Humidity asked for, or what the deficit asked for means at the moment's temperature; not-a-number where none is.</param>
 /// <param name="Empty">Nothing grows: the target is a floor.</param>
 /// <param name="HeatW">Heat delivered.</param>
 /// <param name="FlowM3PerS">Exhaust flow.</param>

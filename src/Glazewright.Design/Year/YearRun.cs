@@ -322,11 +322,11 @@ internal sealed class YearRun
         double airC = state.AirBelowC, percent = percentNow;
         bool wetCover = state.FilmKg(WetSurface.UpperClear) + state.FilmKg(WetSurface.LowerClear) > wetCoverKg;
         bool wetLeaf = state.FilmKg(WetSurface.Canopy) > wetLeafKg;
-        MinuteSeen seen = new(airC, percent, wetCover, wetLeaf, Plant.AllCooling, Plant.AllHeating);
+        MinuteSeen seen = new(airC, percent, state.SaturationBelowPa, wetCover, wetLeaf, Plant.AllCooling, Plant.AllHeating);
         Asked ask = Targets.At(minute);
         double neverAboveC = ask.Period >= 0 ? input.Schedule[ask.Period].NeverAboveC : double.MaxValue;
         ref MonthTally m = ref months[month];
-        Held.At(month, ask.Period, ask.Day).Add(in ask, in seen, input.Band.TemperatureK, input.Band.HumidityPercent, neverAboveC);
+        Held.At(month, ask.Period, ask.Day).Add(in ask, in seen, input.Band, neverAboveC);
 
         if (airC < LowestC)
         {

@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Glazewright.Design.Brief;
 using Glazewright.Science.Climate;
 
 namespace Glazewright.Design.Year;
@@ -13,7 +14,7 @@ internal struct HeldTally
 
     /// <summary>Counts one minute.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Add(in Asked ask, in MinuteSeen seen, double bandK, double bandPercent, double neverAboveC)
+    public void Add(in Asked ask, in MinuteSeen seen, HeldBand band, double neverAboveC)
     {
         total++;
         if (seen.AirC <= 0)
@@ -41,7 +42,7 @@ internal struct HeldTally
             return;
         }
 
-        double offK = ask.DepartureK(seen.AirC);
+        double offK = ask.DepartureK(seen.AirC), bandK = band.TemperatureK;
         bool t = Math.Abs(offK) <= bandK, h = true;
         heldT += t ? 1 : 0;
         if (offK > bandK)
@@ -59,15 +60,26 @@ internal struct HeldTally
 
         if (ask.HumidityPercent > 0)
         {
-            asked++;
-            double off = seen.Percent - ask.HumidityPercent;
-            h = Math.Abs(off) <= bandPercent;
-            heldH += h ? 1 : 0;
-            wet += off > bandPercent ? 1 : 0;
-            dry += off < -bandPercent ? 1 : 0;
+            h = Humid(seen.Percent - ask.HumidityPercent, band.HumidityPercent);
+        }
+        else if (ask.VpdKPa > 0)
+        {
+            h = Humid(ask.VpdKPa - (1e-3 * seen.SaturationPa * (1 - (0.01 * seen.Percent))), band.VpdKPa);
         }
 
         jointly += t && h ? 1 : 0;
+    }
+
+    // Whether it is held; too much water is more humidity, or less deficit.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private bool Humid(double off, double band)
+    {
+        asked++;
+        wet += off > band ? 1 : 0;
+        dry += off < -band ? 1 : 0;
+        bool held = Math.Abs(off) <= band;
+        heldH += held ? 1 : 0;
+        return held;
     }
 
     /// <summary>Adds what another has counted.</summary>
@@ -99,7 +111,7 @@ internal struct HeldTally
 }
 
 /// <summary>What a minute brought.</summary>
-internal readonly record struct MinuteSeen(double AirC, double Percent, bool Condensing, bool LeafWet, bool AllCooling, bool AllHeating);
+internal readonly record struct MinuteSeen(double AirC, double Percent, double SaturationPa, bool Condensing, bool LeafWet, bool AllCooling, bool AllHeating);
 
 /// <summary>Where the year's heat came from and went, J.</summary>
 internal struct HeatBalance

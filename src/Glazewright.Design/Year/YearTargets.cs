@@ -12,7 +12,8 @@ namespace Glazewright.Design.Year;
 /// <param name="TemperatureC">Target, °C.</param>
 /// <param name="HumidityPercent">Target, %; 0 when not asked.</param>
 /// <param name="Empty">Nothing grows: the temperature is a floor, and warmer is no miss.</param>
-internal readonly record struct Asked(int Period, bool Day, double TemperatureC, double HumidityPercent, bool Empty)
+/// <param name="VpdKPa">Deficit asked in place of a humidity, kPa; 0 when it is not.</param>
+internal readonly record struct Asked(int Period, bool Day, double TemperatureC, double HumidityPercent, bool Empty, double VpdKPa = 0)
 {
     /// <summary>How far the air is from what is asked, K; an empty house is never too warm.</summary>
     /// <param name="airC">Air at the crop, °C.</param>
@@ -85,7 +86,8 @@ internal sealed class YearTargets
         double humidity = now.HumidityPercent > 0 && before.HumidityPercent > 0
             ? before.HumidityPercent + (now.HumidityPercent - before.HumidityPercent) * done
             : now.HumidityPercent;
-        return new Asked(period, isDay, before.TemperatureC + (now.TemperatureC - before.TemperatureC) * done, humidity, p.PlantedFraction <= 0);
+        double deficit = now.VpdKPa is double kPa ? before.VpdKPa is double from ? from + ((kPa - from) * done) : kPa : 0;
+        return new Asked(period, isDay, before.TemperatureC + (now.TemperatureC - before.TemperatureC) * done, humidity, p.PlantedFraction <= 0, deficit);
     }
 
     private static DayPart.Mark KindOf(DayMark mark) => mark switch

@@ -33,7 +33,7 @@ internal static class YearWords
         string house = r.House;
         HeldCounters h = r.Held;
         double share = h.TotalH > 0 ? h.HeldJointlyH / h.TotalH : 0;
-        string band = Text($"±{input.Band.TemperatureK * 1.8:0.#} F° (±{input.Band.TemperatureK:0.#} K) and ±{input.Band.HumidityPercent:0} % humidity");
+        string band = Text($"±{input.Band.TemperatureK * 1.8:0.#} F° (±{input.Band.TemperatureK:0.#} K) and ±{input.Band.HumidityPercent:0} % humidity{(input.Schedule.Any(p => p.Day.VpdKPa > 0 || p.Night.VpdKPa > 0) ? Text($" (±{input.Band.VpdKPa:0.0#} kPa where a vapour pressure deficit is asked)") : string.Empty)}");
         yield return new Finding(
             "year/held", share >= 0.9 ? Severity.Note : share >= 0.7 ? Severity.Near : Severity.Miss, house,
             Text($"All targets were held within {band} for {h.HeldJointlyH:N0} of {h.TotalH:N0} h ({100 * share:0} %): temperature {Percent(h.HeldTemperatureH, h.TotalH)}, humidity {Percent(h.HeldHumidityH, h.HumidityAskedH)} of the hours it is asked for. Too warm {h.TooWarmH:N0} h, too cold {h.TooColdH:N0} h, too wet {h.TooWetH:N0} h, too dry {h.TooDryH:N0} h."),

@@ -24,6 +24,9 @@ internal static class YearWorkings
         [
             new("band_k", "Half width of the temperature band", "/held/temperature", input.Band.TemperatureK, Unit.Kelvin, new Source.Given("/held/temperature")),
             new("band_rh", "Half width of the humidity band", "/held/humidity", input.Band.HumidityPercent, Unit.PercentHumidity, new Source.Given("/held/humidity")),
+            .. input.Schedule.Any(p => p.Day.VpdKPa > 0 || p.Night.VpdKPa > 0)
+                ? (EqList<WorkingInput>)[new("band_vpd", "Half width of the band of the vapour pressure deficit, kPa", "/held/vpd", input.Band.VpdKPa, Unit.None, new Source.Given("/held/vpd"))]
+                : [],
             new("air_changes", "Air changes by leakage at 4 m/s", $"{input.Pointer}/airtightness", input.AirtightnessPerHour, Unit.PerHour, new Source.Given($"{input.Pointer}/airtightness")),
         ];
 

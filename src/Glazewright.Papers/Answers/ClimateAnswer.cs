@@ -36,7 +36,7 @@ internal static class ClimateAnswer
         if (held.HumidityAskedH > 0)
         {
             double humid = held.HeldHumidityH / held.HumidityAskedH;
-            figures.Add(new("Hours with humidity held", Said.Percent(humid), "%", FormattableString.Invariant($"within {source.Job.Band.HumidityPercent:0} % RH of the target"), Said.Share(humid)));
+            figures.Add(new("Hours with humidity held", Said.Percent(humid), "%", FormattableString.Invariant($"within {source.Job.Band.HumidityPercent:0} % RH{(house.House.Schedule.Any(p => p.Day.VpdKPa > 0 || p.Night.VpdKPa > 0) ? FormattableString.Invariant($" (or {source.Job.Band.VpdKPa:0.0#} kPa)") : "")} of the target"), Said.Share(humid)));
         }
 
         if (!double.IsNaN(neverC))
@@ -69,7 +69,7 @@ internal static class ClimateAnswer
     private static Table Periods(Said said, HouseResults house)
     {
         string Asked(ClimateTarget target) => said.Round(target.TemperatureC, Unit.Celsius)
-            + (target.HumidityPercent > 0 ? FormattableString.Invariant($", {target.HumidityPercent:0} % RH") : "");
+            + (target.VpdKPa > 0 ? FormattableString.Invariant($", {target.VpdKPa:0.0#} kPa deficit") : target.HumidityPercent > 0 ? FormattableString.Invariant($", {target.HumidityPercent:0} % RH") : "");
         string Share(HeldCounters c) => c.TotalH > 0 ? Said.Percent(c.HeldTemperatureH / c.TotalH) + " %" : "–";
         List<IReadOnlyList<string>> rows = [];
         foreach (PeriodCounters counters in house.Year.Periods)

@@ -133,7 +133,8 @@ public sealed class HouseState
         KeepAirSaturation();
     }
 
-    internal double SaturationBelowPa => SaturationPa[PerSurface.Lanes - 1];
+    /// <summary>Saturation pressure at the temperature of the air below the curtain, Pa.</summary>
+    public double SaturationBelowPa => SaturationPa[PerSurface.Lanes - 1];
 
     internal double SlopeBelow => SaturationSlope[PerSurface.Lanes - 1];
 

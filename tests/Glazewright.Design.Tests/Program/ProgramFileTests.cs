@@ -68,7 +68,8 @@ public class ProgramFileTests
         // Every part that may be left out is there.
         ProgramDocument whole = SampleProgram.Document(true, true);
         CurtainControl curtain = whole.Curtain! with { Dark = new DarkHours(new DayMark.Clock(1080), new DayMark.Sunrise(30)) };
-        Walk(JsonNode.Parse(ProgramJson.Write(whole with { Curtain = curtain, SecondCurtain = curtain, UpperAir = new UpperAirControl("A/upper-fans", 5, 2, 0.5) }))!, defs["program-document"]!);
+        ClimateTarget deficit = new(22, 0, 0.8);
+        Walk(JsonNode.Parse(ProgramJson.Write(whole with { Periods = [whole.Periods[0] with { Day = deficit, Night = deficit }], Curtain = curtain, SecondCurtain = curtain, UpperAir = new UpperAirControl("A/upper-fans", 5, 2, 0.5) }))!, defs["program-document"]!);
 
         void Walk(JsonNode? value, JsonNode shape)
         {

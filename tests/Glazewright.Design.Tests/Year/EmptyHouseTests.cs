@@ -15,7 +15,7 @@ public class EmptyHouseTests
         HeldTally tally = default;
         for (int minute = 0; minute < 60; minute++)
         {
-            tally.Add(new Asked(0, true, 5, 0, empty), new MinuteSeen(airC, 60, false, false, false, false), 1.5, 7, 99);
+            tally.Add(new Asked(0, true, 5, 0, empty), new MinuteSeen(airC, 60, 0, false, false, false, false), new HeldBand(1.5, 7), 99);
         }
 
         HeldCounters hours = tally.Hours();

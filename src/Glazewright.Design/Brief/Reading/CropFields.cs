@@ -1,6 +1,7 @@
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
 using Glazewright.Design.Quantities;
+using Glazewright.Science.Crop;
 
 namespace Glazewright.Design.Brief.Reading;
 
@@ -12,7 +13,8 @@ internal static class CropFields
 
     public static HeldBand Band(FieldReader f) => new(
         f.DifferenceK("temperature", "0.5 F°", "15 F°", "3 F°", "Half width of the temperature band that counts as held."),
-        100 * f.Fraction("humidity", "1 %", "40 %", "10 %", "Half width of the humidity band that counts as held."));
+        100 * f.Fraction("humidity", "1 %", "40 %", "10 %", "Half width of the humidity band that counts as held."),
+        f.Quantity("vpd", QuantityKind.VapourDeficit, "0.05 kPa", "2 kPa", "0.25 kPa", "Half width of the band where a vapour pressure deficit is asked."));
 
     public static EqList<CropPeriod> Schedule(FieldReader house)
     {
@@ -107,9 +109,31 @@ internal static class CropFields
             f.Flag("doorsOpen", false, "Doors stand open in opening hours."));
     }
 
-    private static ClimateTarget Target(FieldReader f, string temperature, string humidity) => new(
-        f.TemperatureC("temperature", "28 F", "110 F", temperature, "Air temperature at the crop."),
-        100 * f.Fraction("humidity", "0 %", "98 %", humidity, "Relative humidity; 0 % when it does not matter."));
+    private static ClimateTarget Target(FieldReader f, string temperature, string humidity)
+    {
+        const string words = "Relative humidity; 0 % when it does not matter.";
+        double atC = f.TemperatureC("temperature", "28 F", "110 F", temperature, "Air temperature at the crop.");
+        double? deficit = f.QuantityOrBlank("vpd", QuantityKind.VapourDeficit, "0.1 kPa", "6 kPa", "not asked", "Vapour pressure deficit of the air, asked in place of a humidity.");
+        if (deficit is not double kPa)
+        {
+            return new ClimateTarget(atC, 100 * f.Fraction("humidity", "0 %", "98 %", humidity, words));
+        }
+
+        if (f.QuantityOrBlank("humidity", QuantityKind.Fraction, "0 %", "98 %", "not asked: a deficit is", words) > 0)
+        {
+            f.Add(FaultKind.Contradiction, "vpd", "a humidity and a vapour pressure deficit are both asked", "one of the two: leave humidity out");
+        }
+
+        double mostKPa = Fao56.SaturationKPa(atC);
+        if (kPa >= mostKPa)
+        {
+            f.Add(
+                FaultKind.Contradiction, "vpd", FormattableString.Invariant($"air of {atC * 1.8 + 32:0.#} °F ({atC:0.#} °C) without any water has a deficit of {mostKPa:0.00} kPa, and {kPa:0.##} kPa is asked"),
+                FormattableString.Invariant($"well below {mostKPa:0.0} kPa; crops are usually held at 0.4 to 1.2 kPa"));
+        }
+
+        return new ClimateTarget(atC, 0, kPa);
+    }
 
     internal static DayMark Mark(TimeOfDay time) => time switch
     {
