@@ -3,11 +3,12 @@ using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
 using Glazewright.Design.Form;
+using Glazewright.Papers.Sheets;
 
 namespace Glazewright.Web.Jobs;
 
 /// <summary>
-/// What a drag of a door, window, fan, louver or wet wall writes. What the job lists gets its new place. Equipment that the program placed is
+/// What a drag of a door, window, vent, fan, louver or wet wall writes. What the job lists gets its new place. Equipment that the program placed is
 /// written into the job with all of its kind on that wall, since the program counts either the places that are typed or its own.
 /// </summary>
 public static class WallDrag
@@ -32,7 +33,9 @@ public static class WallDrag
         ArgumentNullException.ThrowIfNull(form);
         bool isEnd = face is FaceName.End1 or FaceName.End2;
         double lengthM = isEnd ? form.WidthM : form.LengthM;
-        double RoofM(double u) => isEnd ? form.Roof.HeightM(u, form.WidthM) : face == FaceName.Left ? form.Roof.LeftEaveM : form.Roof.RightEaveM;
+        // Up a slope the eave is where it begins and the ridge where it ends.
+        double slopeM = form.Face(face).Outline.Max(p => p.VM);
+        double RoofM(double u) => WallPicture.IsSlope(face) ? slopeM : isEnd ? form.Roof.HeightM(u, form.WidthM) : face == FaceName.Left ? form.Roof.LeftEaveM : form.Roof.RightEaveM;
         WallThing[] others = [.. things.Where(t => t != thing && t.Kind is { } kind && (t.Index >= 0 || kind.IsTyped() || kind == thing.Kind)), .. thing.AlongOnly ? [] : LeanedOn(form.Face(face))];
         double stepM = RoofDrag.StepM(units);
         double wishM = Math.Clamp(offsetM, 0, Math.Max(0, lengthM - thing.WidthM));

@@ -4,6 +4,7 @@ using Glazewright.Design.Document;
 using Glazewright.Design.Form;
 using Glazewright.Design.Layout;
 using Glazewright.Papers.Sets;
+using Glazewright.Papers.Sheets;
 
 namespace Glazewright.Web.Jobs;
 
@@ -37,7 +38,7 @@ public sealed record WallThing(string Id, string Name, OpeningKind? Kind, int In
     /// <param name="document">The job's document.</param>
     /// <param name="index">Place of the house in the job, from 0.</param>
     /// <param name="house">The house.</param>
-    /// <param name="face">A wall.</param>
+    /// <param name="face">A wall or a slope.</param>
     public static IReadOnlyList<WallThing> On(JobDocument document, int index, HouseLook house, FaceName face)
     {
         ArgumentNullException.ThrowIfNull(document);
@@ -55,6 +56,12 @@ public sealed record WallThing(string Id, string Name, OpeningKind? Kind, int In
 
         HashSet<string> taken = [.. house.House.Openings.Select(o => o.Id)];
         WallThing[] typed = [.. all];
+        if (WallPicture.IsSlope(face))
+        {
+            // What the program puts through a slope is pipes, and they make way.
+            return all;
+        }
+
         foreach (PlacedItem item in house.Layout.Placed.Where(p => p.Face == face && (p.CutsCover || p.Kind is PlacedKind.PressureFan or PlacedKind.Vent)))
         {
             WallThing placed = Placed(house, face, item);

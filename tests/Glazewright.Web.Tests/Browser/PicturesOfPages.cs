@@ -140,4 +140,25 @@ public sealed class PicturesOfPages(OpenBrowser browser)
 
         await page.Context.CloseAsync();
     }
+
+    [Fact(Explicit = true)]
+    public async Task Of_a_vent_in_its_slope()
+    {
+        string? folder = Environment.GetEnvironmentVariable("GLAZEWRIGHT_PICTURES");
+        Assert.SkipWhen(folder is null, "Pictures for eyes are made only when GLAZEWRIGHT_PICTURES names a folder.");
+        IPage page = await browser.WindowAsync();
+        await page.OpenAsync("/");
+        await page.BringInAsync("\"openings\": [{ \"id\": \"vent-1\", \"kind\": \"vent\", \"face\": \"roof-right\", \"offset\": \"10 ft\", \"sill\": \"8 ft\" }]");
+        await page.Locator(".pages a[href$='/shape']").ClickAsync();
+        await page.Locator("[data-wall]").SelectOptionAsync("RoofRight", new() { Timeout = 60_000 });
+        await page.Locator("svg[aria-label^='Openings of the slope'][data-ready]").WaitForAsync();
+        foreach ((string name, ColorScheme scheme, int width) in new[] { ("light", ColorScheme.Light, 1400), ("dark", ColorScheme.Dark, 1400), ("phone", ColorScheme.Light, 390) })
+        {
+            await page.EmulateMediaAsync(new() { ColorScheme = scheme });
+            await page.SetViewportSizeAsync(width, 900);
+            await page.Locator("figure", new() { Has = page.Locator("[data-thing]") }).ScreenshotAsync(new() { Path = Path.Combine(folder!, $"slope-{name}.png") });
+        }
+
+        await page.Context.CloseAsync();
+    }
 }

@@ -51,6 +51,35 @@ public sealed class WallTouchTests(OpenBrowser browser)
         await Assertions.Expect(entrance).ToHaveAttributeAsync("aria-valuetext", "1'-11\" from the left wall, 0\" above the floor", new() { Timeout = 20_000 });
     }
 
+    [Fact]
+    public async Task A_roof_vent_is_dragged_on_its_slope_and_moved_by_keys()
+    {
+        IPage page = await browser.WindowAsync();
+        await page.OpenAsync("/");
+        await page.BringInAsync("\"openings\": [{ \"id\": \"vent-1\", \"kind\": \"vent\", \"face\": \"roof-left\", \"offset\": \"10 ft\", \"sill\": \"2 ft\" }]");
+        await page.Locator(".pages a[href$='/shape']").ClickAsync();
+        await page.Locator("[data-wall]").WaitForAsync(new() { Timeout = 60_000 });
+        await page.Locator("[data-wall]").SelectOptionAsync("RoofLeft");
+        ILocator vent = page.Locator("[data-thing=vent-1]");
+        await page.Locator("svg[aria-label^='Openings of the slope'][data-ready]").WaitForAsync();
+        await vent.FocusAsync();
+        await page.Keyboard.PressAsync("Shift+ArrowRight");
+        await Assertions.Expect(vent).ToHaveAttributeAsync("aria-valuetext", "11'-0\" from end 1, 2'-0\" up the slope from the eave", new() { Timeout = 20_000 });
+        await page.AnsweredAsync();
+        await vent.ScrollIntoViewIfNeededAsync();
+        LocatorBoundingBoxResult box = (await vent.Locator(".frame").BoundingBoxAsync())!;
+        await page.Mouse.MoveAsync(box.X + box.Width / 2, box.Y + box.Height / 2);
+        await page.Mouse.DownAsync();
+        await page.Mouse.MoveAsync(box.X + box.Width / 2 + 60, box.Y + box.Height / 2 - 300, new() { Steps = 5 });
+        await page.Mouse.UpAsync();
+        // It stops under the ridge: the slope of this house is longer than the vent.
+        await Assertions.Expect(vent).Not.ToHaveAttributeAsync("aria-valuetext", "11'-0\" from end 1, 2'-0\" up the slope from the eave", new() { Timeout = 20_000 });
+        Assert.Empty(await page.Locator(".fault").AllAsync());
+        await page.Locator("[data-undo]").ClickAsync();
+        await Assertions.Expect(vent).ToHaveAttributeAsync("aria-valuetext", "11'-0\" from end 1, 2'-0\" up the slope from the eave", new() { Timeout = 20_000 });
+        await page.Context.CloseAsync();
+    }
+
     private async Task<IPage> OpenAsync(string title)
     {
         IPage page = await browser.WindowAsync();

@@ -1,10 +1,12 @@
 using CsCheck;
 using Glazewright.Design.Brief;
+using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
 using Glazewright.Design.Form;
 using Glazewright.Design.Layout;
 using Glazewright.Papers.Sets;
+using Glazewright.Store.Jobs;
 using Glazewright.Web.Jobs;
 
 namespace Glazewright.Web.Tests.Jobs;
@@ -13,6 +15,8 @@ namespace Glazewright.Web.Tests.Jobs;
 public sealed class WallDragTests(Desk desk) : IClassFixture<Desk>
 {
     private const double InchM = 0.0254;
+
+    private static readonly IEqualityComparer<(double, double)> Near = EqualityComparer<(double, double)>.Create((a, b) => Math.Abs(a.Item1 - b.Item1) < 2e-3 && Math.Abs(a.Item2 - b.Item2) < 2e-3);
 
     [Fact]
     public async Task A_door_of_the_job_goes_along_its_wall_by_the_inch_and_keeps_its_sill()
@@ -25,6 +29,57 @@ public sealed class WallDragTests(Desk desk) : IClassFixture<Desk>
         Assert.Equal(0, v);
         Edit edit = Assert.Single(WallDrag.Edits(window.View.Document, 1, house.House, things, door, FaceName.Left, u, v, UnitSystem.Us));
         Assert.Equal(new Edit("/houses/1/openings/1/offset", "\"9'-11\\\"\""), edit);
+    }
+
+    [Fact]
+    public async Task A_roof_vent_goes_along_and_up_its_slope_and_stops_at_ridge_corner_and_the_next_vent()
+    {
+        const string Vents = "\"length\": \"96 ft\", \"openings\": [{ \"id\": \"door-1\", \"kind\": \"door\", \"face\": \"end-1\" }, "
+            + "{ \"id\": \"vent-1\", \"kind\": \"vent\", \"face\": \"roof-right\", \"offset\": \"10 ft\", \"sill\": \"2 ft\" }, { \"id\": \"vent-2\", \"kind\": \"vent\", \"face\": \"roof-right\", \"offset\": \"30 ft\", \"sill\": \"2 ft\" }]";
+        StoredJob job = await desk.JobAsync(Desk.Example("three-lines.json").Replace("\"length\": \"96 ft\"", Vents, StringComparison.Ordinal));
+        JobSession window = await desk.WindowAsync(job.Id);
+        HouseLook house = window.View!.Light!.Houses[0].Look;
+        IReadOnlyList<WallThing> things = WallThing.On(window.Document, 0, house, FaceName.RoofRight);
+        Assert.Equal(["vent-1", "vent-2"], things.Select(t => t.Id));
+        Assert.Empty(WallThing.On(window.Document, 0, house, FaceName.RoofLeft));
+        double slopeM = house.Form.Face(FaceName.RoofRight).Outline.Max(p => p.VM);
+        WallThing vent = things[0];
+        (double, double) At(double u, double v) => WallDrag.Moved(things, vent, house.Form, FaceName.RoofRight, u, v, UnitSystem.Us);
+
+        // Past the ridge and end 1 it stops there, within an inch; on the other vent it goes beside it.
+        (double u, double v) = At(-5, 50);
+        Assert.Equal(0, u);
+        Assert.InRange(v, slopeM - vent.HeightM - InchM, slopeM - vent.HeightM + 1e-9);
+        (u, v) = At(things[1].OffsetM, vent.SillM);
+        Assert.False(things[1].Meets(u, v, vent.WidthM, vent.HeightM));
+        (u, v) = At(5.004, 1);
+        Edit[] edits = [.. WallDrag.Edits(window.Document, 0, house.House, things, vent, FaceName.RoofRight, u, v, UnitSystem.Us)];
+        Assert.Equal(["/houses/0/openings/1/offset", "/houses/0/openings/1/sill"], edits.Select(e => e.Pointer));
+        Assert.True(await window.EditAsync(edits, "moved"));
+        await window.Settled;
+        Assert.Empty(window.View!.Faults);
+        Assert.Equal((u, v), (window.View.Light!.Houses[0].Look.House.Openings[1].OffsetM, window.View.Light.Houses[0].Look.House.Openings[1].SillM), Near);
+    }
+
+    // Whatever is dragged wherever on a slope: what is written fits it, so the reader takes it.
+    [Fact]
+    public async Task A_vent_dragged_anywhere_makes_no_fault()
+    {
+        const string Vents = "\"length\": \"96 ft\", \"roof\": { \"leftEave\": \"8 ft\", \"rightEave\": \"6 ft\", \"ridgeOffset\": \"10 ft\", \"leftPitch\": \"9:12\" }, \"openings\": [{ \"id\": \"vent-1\", \"kind\": \"vent\", \"face\": \"roof-left\" }, { \"id\": \"vent-2\", \"kind\": \"vent\", \"face\": \"roof-left\", \"offset\": \"6 ft\" }]";
+        StoredJob job = await desk.JobAsync(Desk.Example("three-lines.json").Replace("\"length\": \"96 ft\"", Vents, StringComparison.Ordinal));
+        JobSession window = await desk.WindowAsync(job.Id);
+        HouseLook house = window.View!.Light!.Houses[0].Look;
+        IReadOnlyList<WallThing> things = WallThing.On(window.Document, 0, house, FaceName.RoofLeft);
+        SiteHint hint = new("", 42, -88, 200, -6);
+        Gen.Select(Gen.Double[-5, 40], Gen.Double[-3, 8], Gen.Bool).Sample(
+            (along, up, metric) =>
+            {
+                UnitSystem units = metric ? UnitSystem.Metric : UnitSystem.Us;
+                (double u, double v) = WallDrag.Moved(things, things[0], house.Form, FaceName.RoofLeft, along, up, units);
+                Assert.True(window.Document.TryEdit(WallDrag.Edits(window.Document, 0, house.House, things, things[0], FaceName.RoofLeft, u, v, units), out JobDocument edited, out _));
+                Assert.Empty(JobReader.Read(edited, hint).Faults);
+            },
+            iter: 200);
     }
 
     [Fact]
