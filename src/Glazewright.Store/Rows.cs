@@ -61,3 +61,10 @@ internal sealed class LibraryRow
 
     public required byte[] Content { get; init; }
 }
+
+internal sealed class EndedSignInRow
+{
+    public required string Id { get; init; }
+
+    public required long UntilMs { get; init; }
+}

@@ -14,6 +14,8 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
 
     public DbSet<LibraryRow> Library => Set<LibraryRow>();
 
+    public DbSet<EndedSignInRow> EndedSignIns => Set<EndedSignInRow>();
+
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
         modelBuilder.Entity<JobRow>(t =>
@@ -56,6 +58,12 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
             t.Property(r => r.Name).HasColumnName("name");
             t.Property(r => r.AtMs).HasColumnName("at_ms");
             t.Property(r => r.Content).HasColumnName("content");
+        });
+        modelBuilder.Entity<EndedSignInRow>(t =>
+        {
+            t.ToTable("ended_sign_ins").HasKey(r => r.Id);
+            t.Property(r => r.Id).HasColumnName("id");
+            t.Property(r => r.UntilMs).HasColumnName("until_ms");
         });
     }
 }

@@ -19,6 +19,9 @@ internal static class StoreSchema
         [
             "CREATE TABLE library (kind TEXT NOT NULL, sha256 TEXT NOT NULL, name TEXT NOT NULL, at_ms BIGINT NOT NULL, content {bytes} NOT NULL, PRIMARY KEY (kind, sha256))",
         ],
+        [
+            "CREATE TABLE ended_sign_ins (id TEXT PRIMARY KEY, until_ms BIGINT NOT NULL)",
+        ],
     ];
 
     /// <summary>Number of the newest step.</summary>

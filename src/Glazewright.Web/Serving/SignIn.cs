@@ -33,18 +33,16 @@ internal static class SignIn
             o.Cookie.SameSite = SameSiteMode.Lax;
             o.Cookie.SecurePolicy = CookieSecurePolicy.Always;
             o.Cookie.Path = "/";
-            o.ExpireTimeSpan = TimeSpan.FromHours(12);
+            o.ExpireTimeSpan = SignIns.CookieLife;
             o.SlidingExpiration = true;
             o.LoginPath = Path;
             o.LogoutPath = OutPath;
-            o.Events.OnValidatePrincipal = context =>
+            o.Events.OnValidatePrincipal = async context =>
             {
-                if (context.HttpContext.RequestServices.GetRequiredService<SignIns>().HasEnded(context.Principal))
+                if (await context.HttpContext.RequestServices.GetRequiredService<SignIns>().HasEndedAsync(context.Principal))
                 {
                     context.RejectPrincipal();
                 }
-
-                return Task.CompletedTask;
             };
             // A socket or a script asks and is told no; a person is shown where to sign in.
             o.Events.OnRedirectToLogin = context =>
@@ -80,7 +78,7 @@ internal static class SignIn
                 return Results.BadRequest("The form is out of date. Go back and load it again.");
             }
 
-            signIns.End(context.User);
+            await signIns.EndAsync(context.User);
             await context.SignOutAsync();
             return Results.LocalRedirect(Path);
         }).DisableAntiforgery();

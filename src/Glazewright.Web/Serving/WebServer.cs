@@ -2,6 +2,7 @@ using System.Text.Json;
 using Glazewright.Store;
 using Glazewright.Store.Jobs;
 using Glazewright.Store.Library;
+using Glazewright.Store.People;
 using Glazewright.Web.Compare;
 using Glazewright.Web.Jobs;
 using Microsoft.AspNetCore.Components.Server.Circuits;
@@ -57,6 +58,7 @@ public static class WebServer
         builder.Services.AddSingleton<PackageShelf>();
         builder.Services.AddSingleton<WholeShelf>();
         builder.Services.AddScoped<JobSession>();
+        builder.Services.AddSingleton<EndedSignIns>();
         builder.Services.AddSingleton<SignIns>();
         builder.Services.AddScoped<JobWork>();
         builder.Services.AddScoped<ShapeHunt>();

@@ -154,6 +154,12 @@ public sealed partial class SignInTests(OpenBrowser browser) : IAsyncLifetime
         Assert.Equal(HttpStatusCode.Redirect, after.StatusCode);
         await page.GotoAsync(_url + "/");
         await page.Locator("#password").WaitForAsync();
+
+        // A server started anew does not take the thief's cookie either.
+        await _server.KillAsync();
+        await _server.StartAsync();
+        using HttpResponseMessage anew = await AsAsync(cookie.Value);
+        Assert.Equal(HttpStatusCode.Redirect, anew.StatusCode);
         await page.Context.CloseAsync();
     }
 
