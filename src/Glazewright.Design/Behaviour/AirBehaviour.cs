@@ -53,8 +53,8 @@ internal static class AirBehaviour
             AirState s = stations[q * (stations.Count - 1) / 4];
             return new AirAt(wayM * q / 4, s.DryBulbC, s.RelativeHumidityFraction);
         }).ToEqList();
-        double upper = plant.Curtain is { } cloth ? UpperFans.NeededM3PerS(form, duty, cloth, density) : 0;
-        int upperFans = UpperFans.Of(UpperFans.ToSize, input, form, duty, plant.Curtain, catalogue, density)?.Count ?? 0;
+        double upper = UpperFans.ClothOf(plant.Curtain, plant.SecondCurtain) is { } cloth ? UpperFans.NeededM3PerS(form, duty, cloth, density) : 0;
+        int upperFans = UpperFans.Of(UpperFans.ToSize, input, form, duty, UpperFans.ClothOf(plant.Curtain, plant.SecondCurtain), catalogue, density)?.Count ?? 0;
         return new ExhaustBehaviour(
             byAngle, byWind, flow / form.VolumeM3 * 3600, along, Farthest(day.Inlet, flow, duty.Air.Load, input.Equipment.TemperatureRiseK) * wayM,
             DeadCorner(form, input, layout), upper, upperFans);

@@ -99,7 +99,17 @@ public sealed record GapAt(double GapM, double FlowM3PerS, double BelowC, double
 /// <param name="StackShadeFraction">Share of the floor it shades from straight above.</param>
 /// <param name="Two">Each of two curtains alone and both; null without a second that moves by itself.</param>
 public sealed record CurtainBehaviour(
-    double NightSavedFraction, EqList<GapAt> Night, double HalfOpenC, double StackM, double StackShadeFraction, TwoCurtains? Two = null);
+    double NightSavedFraction, EqList<GapAt> Night, double HalfOpenC, double StackM, double StackShadeFraction, TwoCurtains? Two = null)
+{
+    /// <summary>A cold sunny morning, heaters off: the same gaps.</summary>
+    public EqList<GapAt> Morning { get; init; } = [];
+
+    /// <summary>Below on that morning with the cloth fully open, °C.</summary>
+    public double MorningOpenC { get; init; }
+
+    /// <summary>Sun on the cloth that morning, W/m².</summary>
+    public double MorningSunWm2 { get; init; }
+}
 
 /// <summary>What two curtains do, each alone and both drawn.</summary>
 /// <param name="FirstSavedFraction">Heat the first saves on the 99.6 % night.</param>

@@ -15,6 +15,10 @@ internal static class HeatBehaviour
     /// <summary>Pressure coefficient of an end wall that the wind blows along (common practice).</summary>
     private const double EndInWind = -0.5;
 
+    /// <summary>Sun on the cloth of a cold sunny morning, W/m², and the share of the crop's part that warms the air: our choices.</summary>
+    private const double MorningSunWm2 = 250;
+    private const double SensibleFraction = 0.6;
+
     // Heat of the house's own air on the design night, at the site's pressure: on a mountain a sixth less air is in a cubic metre.
     private static double AirJPerM3K(DutyResult duty) => duty.PressurePa / (287.05 * (duty.NightTargetC + 273.15)) * 1006;
 
@@ -74,6 +78,37 @@ internal static class HeatBehaviour
             return new GapAt(gapM, flow, belowC, aboveC);
         }
 
+        // A cold sunny morning, heaters off: the cloth takes up sun and warms the space above; below gets what the cloth lets through, and all of it in the gap.
+        double clothM2 = Math.Max(SmallSystems.WidthAtM(form, curtainM) * form.LengthM, 1);
+        double absorbed = UpperFans.AbsorbedFraction(cloth);
+        GapAt InSun(double openFraction, double gapM)
+        {
+            double sunW = MorningSunWm2 * clothM2;
+            double belowW = SensibleFraction * sunW * (openFraction + (1 - openFraction) * cloth.SolarTransmittanceFraction);
+            double aboveW = sunW * (1 - openFraction) * absorbed;
+            (double BelowC, double AboveC) Settle(double flow)
+            {
+                double between = (1 - openFraction) * through + airJPerM3K * flow;
+                double overAboveK = (aboveW * (below + between) + belowW * between) / Math.Max((above + between) * (below + between) - between * between, 1e-9);
+                double overBelowK = (belowW + between * overAboveK) / Math.Max(below + between, 1e-9);
+                return (outsideC + overBelowK, outsideC + overAboveK);
+            }
+
+            double Trade(double flow)
+            {
+                (double b, double a) = Settle(flow);
+                return Openings.SlotExchangeM3PerS(gapM, form.LengthM, Math.Clamp(b, -40, 80), Math.Clamp(a, -60, 80));
+            }
+
+            double most = Trade(0);
+            double flow = gapM > 0 && most > 0 ? Bracketed.Find(f => Trade(f) - f, 0, most, 1e-6).Argument : 0;
+            (double belowC, double aboveC) = Settle(flow);
+            return new GapAt(gapM, flow, belowC, aboveC);
+        }
+
+        // Fully open the whole house is one space.
+        double openC = outsideC + SensibleFraction * MorningSunWm2 * clothM2 / Math.Max(duty.LossWPerK, 1e-9);
+
         // Cloth packs to about a twelfth of its width (common practice: 1 in a foot).
         double stackM = SmallSystems.WidthAtM(form, curtainM) / 12;
         return new CurtainBehaviour(
@@ -82,7 +117,12 @@ internal static class HeatBehaviour
             outsideC + heatW / duty.LossWPerK,
             stackM,
             stackM / form.WidthM,
-            plant.SecondCurtain is { } second ? Two(form, duty, above, cloth, second) : null);
+            plant.SecondCurtain is { } second ? Two(form, duty, above, cloth, second) : null)
+        {
+            Morning = Steps.GapsM(metric).Select(gapM => InSun(Math.Min(gapM * form.LengthM / clothM2, 1), gapM)).ToEqList(),
+            MorningOpenC = openC,
+            MorningSunWm2 = MorningSunWm2,
+        };
     }
 
     // What stands between below and the shell above when they are a conductance together.

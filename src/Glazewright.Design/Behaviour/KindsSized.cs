@@ -20,7 +20,8 @@ internal static class KindsSized
         double lowEaveM = Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM);
         double roofM2 = plant.Vents is { } v ? v.RoofM2 : 0.15 * form.FloorAreaM2;
         double sideM2 = plant.Vents is { } w ? w.SideM2 : 0.15 * form.FloorAreaM2;
-        VentAir air = VentAir.Of(roofM2, sideM2, form, duty.Air.Summer.DryBulbC);
+        double passing = plant.Vents?.ScreenedFraction ?? VentAir.ScreenedFraction(e.InsectScreenPorosityFraction);
+        VentAir air = VentAir.Of(passing * roofM2, passing * sideM2, form, duty.Air.Summer.DryBulbC);
         yield return new KindSized(
             "Roof and side vents",
             plant.Vents is not null,
@@ -66,12 +67,13 @@ internal static class KindsSized
 
         double planted = form.FloorAreaM2 * input.Schedule.Select(p => p.PlantedFraction).DefaultIfEmpty(0).Max();
         double ppm = plant.Co2?.TargetPpm ?? 1000;
-        double need = plant.Co2?.DoseKgPerS / OtherKinds.Co2SpareRatio ?? CarbonDioxide.DoseKgPerS(form.VolumeM3, OtherKinds.ChangesPerHour(input, form, plant.Pressure), ppm, CarbonDioxide.OutsidePpm, Math.Min(CarbonDioxide.FullCropUptakeKgPerSM2 * planted, 10));
+        double aired = plant.Exhaust is { } x ? x.Choice.Wet[0].FlowM3PerS / form.VolumeM3 * 3600 : plant.Vents is not null ? air.BothM3PerS / form.VolumeM3 * 3600 : 2;
+        double need = plant.Co2?.DoseKgPerS / OtherKinds.Co2SpareRatio ?? CarbonDioxide.DoseKgPerS(form.VolumeM3, OtherKinds.ChangesPerHour(input, form, plant.Pressure), ppm, CarbonDioxide.OutsidePpm, Math.Min(CarbonDioxide.FullCropUptakeKgPerSM2 * planted, 10), Math.Clamp(duty.PressurePa, 40_000, 120_000));
         yield return new KindSized(
             "CO₂ dosing",
             plant.Co2 is not null,
             Text($"{need * 3600 / 0.45359237:0.0} lb/h taken at noon, by a valve of {OtherKinds.Co2SpareRatio * need * 3600 / 0.45359237:0.0} lb/h"),
-            Text($"{ppm:#,0} ppm with vents and fans shut; half an hour of {(plant.Exhaust is { } x ? x.Choice.Wet[0].FlowM3PerS / form.VolumeM3 * 3600 : 2):0} air changes an hour leaves {CarbonDioxide.AfterPpm(ppm, CarbonDioxide.OutsidePpm, Math.Clamp(plant.Exhaust is { } y ? y.Choice.Wet[0].FlowM3PerS / form.VolumeM3 * 3600 : 2, 0, 100), 0.5):0} ppm"),
+            Text($"{ppm:#,0} ppm with vents and fans shut; half an hour of {aired:0} air changes an hour {(plant.Exhaust is not null ? "by the first fan" : plant.Vents is not null ? "through the vents" : "through doors")} leaves {CarbonDioxide.AfterPpm(ppm, CarbonDioxide.OutsidePpm, Math.Clamp(aired, 0, 100), 0.5):0} ppm"),
             "CO₂ suffocates without warning: alarm at 5,000 ppm, off with exhaust, no dosing while people work in a closed house.");
         double litres = plant.Dehumidifier is { } dryer ? dryer.WaterKgPerS * 3600 : duty.NightMoistureKgPerS * 3600;
         yield return new KindSized(

@@ -13,9 +13,9 @@ public sealed record ChoicesResult(string House, EqList<FixedChoice> Fixed, EqLi
 /// <param name="What">What is fixed, in words.</param>
 /// <param name="Asked">What is asked, in words with its unit.</param>
 /// <param name="Holds">What it holds.</param>
-/// <param name="MarginFraction">Held over asked, less one; negative falls short.</param>
+/// <param name="MarginFraction">Held over asked, less one; negative falls short; null where nothing is asked in that unit.</param>
 /// <param name="Ours">What we would have chosen.</param>
-public sealed record FixedChoice(string What, string Asked, string Holds, double MarginFraction, string Ours);
+public sealed record FixedChoice(string What, string Asked, string Holds, double? MarginFraction, string Ours);
 
 /// <summary>What a choice is about.</summary>
 public enum ChoiceKind

@@ -13,7 +13,7 @@ namespace Glazewright.Design.Choices;
 public static class ChoicesStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 5;
+    public const int Version = 6;
 
     /// <summary>Compares.</summary>
     /// <param name="asked">What Choices reads of the job.</param>
@@ -50,10 +50,17 @@ public static class ChoicesStage
     };
 
     private static bool IsFixed(EquipmentChoice e) =>
-        e.ExhaustFixed.Count > 0 || e.WetWallWidthM > 0 || e.FogNozzles > 0 || e.HeatersFixed.Count > 0 || e.CirculationFixed.Count > 0 || e.CurtainHeightM > 0 || e.PositivePressurePa > 0;
+        e.ExhaustFixed.Count > 0 || e.WetWallWidthM > 0 || e.FogNozzles > 0 || e.HeatersFixed.Count > 0 || e.CirculationFixed.Count > 0 || e.CurtainHeightM > 0 || e.PositivePressurePa > 0
+        || e.BenchPipeW > 0 || e.RoofVentFraction > 0 || e.SideVentFraction > 0 || e.DehumidifierW > 0 || e.Co2Ppm > 0 || e.LampW > 0 || e.OscillatingFans > 0
+        || e.UpperFans is { Count: > 0 } || e.InsectScreenPorosityFraction > 0;
 
+    // Heated by pipe alone we would take heaters; cooled by vents alone, fans.
     private static EquipmentChoice Free(EquipmentChoice e) => e with
     {
+        Heaters = e.Heaters || e.BenchPipeW > 0,
+        BenchPipeW = e.Heaters ? e.BenchPipeW : 0,
+        Exhaust = e.Exhaust || e.RoofVentFraction > 0 || e.SideVentFraction > 0,
+        UpperFans = e.UpperFans is null ? null : UpperFans.ToSize,
         ExhaustFixed = [],
         WetWallEntry = "",
         WetWallWidthM = 0,

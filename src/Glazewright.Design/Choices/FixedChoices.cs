@@ -64,7 +64,7 @@ internal static class FixedChoices
         {
             double need = Circulation.FlowM3PerS(Math.Max(form.FloorAreaM2, 1));
             yield return new FixedChoice(
-                Text($"{air.Count} circulation fans"),
+                Text($"{air.Count} circulation fan{(air.Count == 1 ? "" : "s")}"),
                 Text($"{Cfm(need)} cfm, 2 cfm a square foot"),
                 Text($"{Cfm(air.Count * air.FlowEachM3PerS)} cfm, {Mph(air.CropSpeedMs)} mph around the loop"),
                 air.Count * air.FlowEachM3PerS / need - 1,
@@ -80,6 +80,92 @@ internal static class FixedChoices
                 cloth.HeightM <= mostM ? "closes from wall to wall" : Text($"{(cloth.HeightM - mostM) / 0.0254:0} in too high: it cannot close"),
                 mostM / cloth.HeightM - 1,
                 ours.Curtain is { } x ? Text($"{x.HeightM / 0.3048:0.0} ft") : "none");
+        }
+
+        if (e.BenchPipeW > 0 && plant.Heat is null)
+        {
+            HeatAsked asked = HeatAsked.Of(duty, plant.Pressure);
+            yield return new FixedChoice(
+                Text($"Bench pipe, {plant.BenchPipeM / 0.3048:N0} ft"),
+                Text($"{KBtu(asked.NeedW)} kBtu/h"),
+                Text($"{KBtu(e.BenchPipeW)} kBtu/h: {FloorF(Math.Min(duty.Conditions.Heating996C + e.BenchPipeW / asked.LossWPerK, duty.NightTargetC))} with the curtain open; with its boiler dead {FloorF(Math.Min(duty.Conditions.Heating996C, duty.NightTargetC))}"),
+                e.BenchPipeW / Math.Max(asked.NeedW, 1) - 1,
+                ours.Heat is { } x ? Counted(x.Choice.Heaters.Select(h => h.Entry)) : "none");
+        }
+
+        if (plant.Vents is { } vents)
+        {
+            VentAir passed = VentAir.Of(vents.ScreenedFraction * vents.RoofM2, vents.ScreenedFraction * vents.SideM2, form, duty.Air.Summer.DryBulbC);
+            yield return new FixedChoice(
+                Text($"Vents: {Sqft(vents.RoofM2)} ft² roof, {Sqft(vents.SideM2)} ft² side"),
+                plant.Exhaust is null ? Text($"{Cfm(duty.VentilationM3PerS)} cfm") : "beside the fans, for mild days",
+                Text($"{Cfm(passed.BothM3PerS)} cfm at 7 F° and 4.5 mph"),
+                plant.Exhaust is null ? passed.BothM3PerS / Math.Max(duty.VentilationM3PerS, 0.01) - 1 : null,
+                ours.Exhaust is { } x ? Counted(x.Choice.Fans.Select(f => f.Entry)) : "none");
+        }
+
+        if (e.DehumidifierW > 0 && plant.Dehumidifier is { } dryer)
+        {
+            yield return new FixedChoice(
+                Text($"Dehumidifier, {e.DehumidifierW / 1000:0.0} kW"),
+                Text($"{duty.NightMoistureKgPerS * 3600 / 0.45359237:0.0} lb/h on the drying night"),
+                Text($"{dryer.WaterKgPerS * 3600 / 0.45359237:0.0} lb/h"),
+                dryer.WaterKgPerS / Math.Max(duty.NightMoistureKgPerS, 1e-9) - 1,
+                Text($"{duty.NightMoistureKgPerS * 3600 / OtherKinds.WaterKgPerKwh:0.0} kW"));
+        }
+
+        if (plant.Co2 is { } gas)
+        {
+            double needKgPerS = gas.DoseKgPerS / OtherKinds.Co2SpareRatio;
+            yield return new FixedChoice(
+                Text($"Carbon dioxide, {gas.TargetPpm:#,0} ppm"),
+                Text($"{needKgPerS * 3600 / 0.45359237:0.0} lb/h in full light"),
+                Text($"valve of {gas.DoseKgPerS * 3600 / 0.45359237:0.0} lb/h, house shut"),
+                OtherKinds.Co2SpareRatio - 1,
+                "sized by us: the level is the job's wish");
+        }
+
+        if (e.LampW > 0)
+        {
+            double cropM2 = Math.Max(form.FloorAreaM2 * input.Schedule.Select(p => p.PlantedFraction).DefaultIfEmpty(0).Max(), 1);
+            double umol = e.LampW * plant.LampUmolPerJ / cropM2;
+            double hours = input.Schedule.Select(p => p.LampHours).DefaultIfEmpty(0).Max();
+            yield return new FixedChoice(
+                Text($"{plant.LampCount} lamps, {e.LampW / 1000:0.0} kW"),
+                "what the light map says is lacking",
+                Text($"{umol:0} µmol/m²s over the crop{(hours > 0 ? Text($", {umol * hours * 3600e-6:0.0} mol/m² in {hours:0.#} h") : "")}"),
+                null,
+                "not sized by us: it is the job's wish");
+        }
+
+        if (plant.Oscillating is { } swept)
+        {
+            yield return new FixedChoice(
+                Text($"{swept.Count} oscillating fan{(swept.Count == 1 ? "" : "s")}"),
+                Text($"{swept.Needed} for this floor"),
+                Text($"{Sqft(swept.Count * swept.CoveredEachM2)} ft² at {Mph(OscillatingPlant.PeakMs)} mph while the jet passes"),
+                (double)swept.Count / Math.Max(swept.Needed, 1) - 1,
+                Text($"{swept.Needed}"));
+        }
+
+        if (e.UpperFans is { Count: > 0 } && plant.Upper is { } upper)
+        {
+            yield return new FixedChoice(
+                Text($"{upper.Count} upper fan{(upper.Count == 1 ? "" : "s")}: {upper.Entry}"),
+                Text($"{Cfm(upper.NeededM3PerS)} cfm above the drawn shade"),
+                Text($"{Cfm(upper.FlowM3PerS)} cfm"),
+                upper.NeededM3PerS > 0 ? upper.FlowM3PerS / upper.NeededM3PerS - 1 : null,
+                ours.Upper is { } x ? Text($"{x.Count} × {x.Entry}") : "none");
+        }
+
+        if (plant.InsectClothM2 > 0)
+        {
+            yield return new FixedChoice(
+                Text($"Insect cloth, {100 * e.InsectScreenPorosityFraction:0} % open{(e.InsectScreen is { Length: > 0 } pest && pest != "none" ? ", against " + pest : "")}"),
+                "0.03 in. w.g. when clean",
+                Text($"{Sqft(plant.InsectClothM2)} ft² of cloth"),
+                null,
+                "sized by us: the pest is the job's wish");
         }
 
         if (e.PositivePressurePa > 0 && plant.Pressure is { } pressure)

@@ -39,7 +39,7 @@ internal static class WallLayout
 
         if (plant.Pressure is not null)
         {
-            FilterFan(house, [intakeFace, FaceName.Right, FaceName.Left, input.FanFace], Wall, placed, findings);
+            FilterFans(house, plant.Pressure.Fans, [intakeFace, FaceName.Right, FaceName.Left, input.FanFace], Wall, placed, findings);
         }
     }
 
@@ -143,8 +143,9 @@ internal static class WallLayout
 
     private static string Label(FanUnit fan) => LayoutFindings.Text($"Fan {fan.DiameterM / 0.0254:0} in");
 
-    private static void FilterFan(BuildingForm house, FaceName[] faces, Func<FaceName, WallPlan> wallOf, List<PlacedItem> placed, List<Finding> findings)
+    private static void FilterFans(BuildingForm house, int count, FaceName[] faces, Func<FaceName, WallPlan> wallOf, List<PlacedItem> placed, List<Finding> findings)
     {
+        int found = 0;
         foreach (FaceName face in faces.Distinct())
         {
             WallPlan wall = wallOf(face);
@@ -152,17 +153,22 @@ internal static class WallLayout
             double highest = Math.Max(step * Math.Floor((Math.Min(FilterSillM, wall.LowEaveM - 0.1 - FilterFanM) + 1e-9) / step), wall.Module.LeastSillM);
             double[] sills = [highest, .. Enumerable.Range(4, 8).Select(i => 6 * step * i)];
             double wantedM = face is FaceName.End1 or FaceName.End2 ? wall.LengthM - 0.8 : 1.5;
-            if (wall.Near(FilterFanM, FilterFanM, wantedM, sills) is { } place)
+            while (found < count && wall.Near(FilterFanM, FilterFanM, wantedM, sills) is { } place)
             {
                 wall.Add(place);
-                Add(placed, $"{house.Id}/filter-fan", PlacedKind.PressureFan, "Filter fan", wall, place, 0.4);
+                found++;
+                Add(placed, found == 1 ? $"{house.Id}/filter-fan" : FormattableString.Invariant($"{house.Id}/filter-fan-{found}"), PlacedKind.PressureFan, "Filter fan", wall, place, 0.4);
+            }
+
+            if (found == count)
+            {
                 return;
             }
         }
 
         findings.Add(new Finding(
             "layout/wall-crowded", Severity.Miss, $"{house.Id}/filter-fan",
-            "The filter fan finds no free place on any wall beside doors, louvers, wet wall, fans and braced bays; it is not drawn.",
+            LayoutFindings.Text($"{(count == 1 ? "The filter fan finds" : $"{count - found} of {count} filter fans find")} no free place on any wall beside doors, louvers, wet wall, fans and braced bays; {(count - found == 1 ? "it is" : "they are")} not drawn."),
             "Fewer or smaller louvers, or a door on another wall.", LayoutFindings.Practice));
     }
 }

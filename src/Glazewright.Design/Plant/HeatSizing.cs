@@ -22,12 +22,15 @@ internal static class HeatSizing
                 .OrderByDescending(e => e.EfficiencyFraction).ThenByDescending(e => e.OutputW).ThenBy(e => e.Id, StringComparer.Ordinal)]
             : Choose(input, asked, catalogue);
         EqList<HeaterUnit> units = entries.Select((e, i) => new HeaterUnit(
-            $"{input.House}/heater-{i + 1}", e.Id, e.OutputW, e.EfficiencyFraction, e.FanW, e.Electric, e.Sealed, e.ThrowM, e.MassKg)).ToEqList();
+            $"{input.House}/heater-{i + 1}", e.Id, OutputW(e, input), e.EfficiencyFraction, e.FanW, e.Electric, e.Sealed, e.ThrowM, e.MassKg, e.OutputW)).ToEqList();
         double oneOutW = units.Sum(u => u.OutputW) + input.Equipment.BenchPipeW - LargestW(units, input.Equipment.BenchPipeW);
         double HoldsC(double lossWPerK) => Math.Min(
             duty.Conditions.Heating996C + (lossWPerK > 0 ? oneOutW / lossWPerK : 0), duty.NightTargetC);
         return new HeatPlant(units, oneOutW, HoldsC(asked.LossDrawnWPerK), HoldsC(asked.LossWPerK));
     }
+
+    /// <summary>What a heater gives at the place: a burner less than its rating in thin air.</summary>
+    private static double OutputW(HeaterEntry e, PlantInput input) => e.Electric ? e.OutputW : e.OutputW * BurnerAltitude.RatingFraction(input.ElevationM);
 
     /// <summary>Output of the largest single source: a heater, or the one boiler behind the bench pipes.</summary>
     public static double LargestW(EqList<HeaterUnit> heaters, double benchPipeW) => Math.Max(heaters.Max(h => h.OutputW), benchPipeW);
@@ -39,23 +42,23 @@ internal static class HeatSizing
     private static List<HeaterEntry> Choose(PlantInput input, HeatAsked asked, Catalogue catalogue)
     {
         double needW = Math.Max(Reserve * asked.NeedW - input.Equipment.BenchPipeW, 1);
-        List<HeaterEntry> electric = Fewest(catalogue, needW, e => e.Electric);
+        List<HeaterEntry> electric = Fewest(catalogue, input, needW, e => e.Electric);
         if (input.Utilities.Fuel == FuelKind.None)
         {
             return electric;
         }
 
-        List<HeaterEntry> burners = Fewest(catalogue, needW, e => !e.Electric && e.Sealed == input.Equipment.SealedCombustion);
-        double electricW = electric.Sum(e => e.OutputW);
-        return burners.Sum(e => e.OutputW) > TooMuch * needW && electricW >= needW && electricW < burners.Sum(e => e.OutputW) ? electric : burners;
+        List<HeaterEntry> burners = Fewest(catalogue, input, needW, e => !e.Electric && e.Sealed == input.Equipment.SealedCombustion);
+        double electricW = electric.Sum(e => OutputW(e, input));
+        return burners.Sum(e => OutputW(e, input)) > TooMuch * needW && electricW >= needW && electricW < burners.Sum(e => OutputW(e, input)) ? electric : burners;
     }
 
-    private static List<HeaterEntry> Fewest(Catalogue catalogue, double needW, Func<HeaterEntry, bool> may)
+    private static List<HeaterEntry> Fewest(Catalogue catalogue, PlantInput input, double needW, Func<HeaterEntry, bool> may)
     {
         List<HeaterEntry> sizes = [.. catalogue.Heaters.Where(may).OrderBy(e => e.OutputW)];
         for (int count = 2; count <= 12; count++)
         {
-            if (sizes.Find(e => count * e.OutputW >= needW) is { } fits)
+            if (sizes.Find(e => count * OutputW(e, input) >= needW) is { } fits)
             {
                 return [.. Enumerable.Repeat(fits, count)];
             }

@@ -37,9 +37,9 @@ internal static class LoadList
     {
         List<ElectricLoad> loads = [];
         double serviceV = supply.ServiceV;
-        void Add(string id, string label, int count, double watts, double ratedV, bool three, double startRatio, bool backup)
+        void Add(string id, string label, int count, double watts, double ratedV, bool three, double startRatio, bool backup, double powerFactor = Pick.MotorPowerFactor)
         {
-            double volts = supply.Volts(ratedV, three), fullLoadA = Pick.FullLoadA(watts, volts, three);
+            double volts = supply.Volts(ratedV, three), fullLoadA = Pick.FullLoadA(watts, volts, three, powerFactor);
             loads.Add(new ElectricLoad($"{house}/{id}", label, count, watts, volts, three, fullLoadA, startRatio * fullLoadA, backup));
         }
 
@@ -89,7 +89,7 @@ internal static class LoadList
             bool lead = heater.Id.EndsWith("-1", StringComparison.Ordinal);
             Add(
                 heater.Id[(house.Length + 1)..], heater.Electric ? "Electric heater" : "Unit heater fan and ignition", 1,
-                heater.FanW + (heater.Electric ? heater.OutputW : 0), heater.Electric ? serviceV : 115, false, heater.Electric ? 1 : StartRatio, lead);
+                heater.FanW + (heater.Electric ? heater.OutputW : 0), heater.Electric ? serviceV : 115, false, heater.Electric ? 1 : StartRatio, lead, heater.Electric ? 1 : Pick.MotorPowerFactor);
         }
 
         if (curtain is not null)
@@ -126,7 +126,7 @@ internal static class LoadList
 
         if (lampW > 0)
         {
-            Add("lamps", "Lamps", 1, lampW, serviceV, false, 1.5, false);
+            Add("lamps", "Lamps", 1, lampW, serviceV, false, 1.5, false, 0.95);
         }
 
         if (benchPipeW > 0)

@@ -23,7 +23,7 @@ internal static class OtherKinds
     public static double ChangesPerHour(PlantInput input, BuildingForm form, PressurePlant? filter) =>
         Math.Clamp(Math.Max(input.AirtightnessPerHour, (filter?.FlowM3PerS ?? 0) * 3600 / Math.Max(form.VolumeM3, 1)), 0, 100);
 
-    public static Co2Plant? Co2Of(PlantInput input, BuildingForm form, PressurePlant? filter)
+    public static Co2Plant? Co2Of(PlantInput input, BuildingForm form, PressurePlant? filter, double pressurePa)
     {
         if (input.Equipment.Co2Ppm <= 0)
         {
@@ -32,7 +32,7 @@ internal static class OtherKinds
 
         double planted = form.FloorAreaM2 * input.Schedule.Select(p => p.PlantedFraction).DefaultIfEmpty(0).Max();
         double need = CarbonDioxide.DoseKgPerS(
-            Math.Max(form.VolumeM3, 1), ChangesPerHour(input, form, filter), input.Equipment.Co2Ppm, CarbonDioxide.OutsidePpm, Math.Min(CarbonDioxide.FullCropUptakeKgPerSM2 * planted, 10));
+            Math.Max(form.VolumeM3, 1), ChangesPerHour(input, form, filter), input.Equipment.Co2Ppm, CarbonDioxide.OutsidePpm, Math.Min(CarbonDioxide.FullCropUptakeKgPerSM2 * planted, 10), Math.Clamp(pressurePa, 40_000, 120_000));
         return new Co2Plant(input.Equipment.Co2Ppm, Co2SpareRatio * need);
     }
 

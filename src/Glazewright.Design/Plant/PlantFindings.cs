@@ -110,6 +110,12 @@ internal static class PlantFindings
             Practice);
     }
 
+    // A thicker pad takes faster air; a side wall has room where an end wall has none.
+    private static string Thicker(PlantFacts f, Catalogues.PadEntry entry) =>
+        f.Catalogue.Pads.Where(p => p.MostFaceMs > entry.MostFaceMs).MaxBy(p => p.MostFaceMs) is { } thick
+            ? Text($", take {thick.Id}, which serves them with {Sqft(f.RatedM3PerS / thick.Kind.RatedFaceMPerS)} ft², or give it a side wall")
+            : ", or give it a side wall";
+
     // A pad that lets few fans run may cool less than all fans would without it.
     private static string WithoutPad(PlantFacts f)
     {
@@ -133,7 +139,7 @@ internal static class PlantFindings
                     "plant/pad-too-fast", Severity.Miss, $"{house}/wet-wall",
                     PadLimit(pad.FaceSpeedMs, entry.MostFaceMs, f.Intake.PadM2, f.RatedM3PerS, entry.Kind.RatedFaceMPerS)
                         + (carries ? " Water blows off the pad and the motors run hot." : ""),
-                    Text($"Enlarge the pad. Until then the program runs at most {most} of {f.Run.Fans.Count} fans while water runs{(serves ? "" : ", and even one draws too fast")}.{WithoutPad(f)}"),
+                    Text($"Enlarge the pad{Thicker(f, entry)}. Until then the program runs at most {most} of {f.Run.Fans.Count} fans while water runs{(serves ? "" : ", and even one draws too fast")}.{WithoutPad(f)}"),
                     new Source.CommonPractice("face speed of corrugated pads: 250 fpm at 4 in, 350 to 400 fpm at 6 in; sources disagree"));
             }
 

@@ -10,9 +10,11 @@ namespace Glazewright.Design.Plant;
 /// <param name="Utilities">Power, gas and water at the lot.</param>
 /// <param name="Schedule">Crop schedule.</param>
 /// <param name="AirtightnessPerHour">Air changes by leakage at 4 m/s, 1/h.</param>
+/// <param name="ElevationM">Elevation of the place, m: burners give less in thin air.</param>
 /// <param name="Metric">The job is metric: a single-phase lot of 230 V has one leg of it.</param>
 public sealed record PlantInput(
-    string House, string Pointer, EquipmentChoice Equipment, Utilities Utilities, EqList<CropPeriod> Schedule, double AirtightnessPerHour, bool Metric = false)
+    string House, string Pointer, EquipmentChoice Equipment, Utilities Utilities, EqList<CropPeriod> Schedule, double AirtightnessPerHour, bool Metric = false,
+    double ElevationM = 0)
 {
     /// <summary>Projects the job.</summary>
     /// <param name="job">The job.</param>
@@ -28,6 +30,6 @@ public sealed record PlantInput(
         }
 
         Brief.House h = job.Houses[index];
-        return new PlantInput(h.Id, $"/houses/{index}", h.Equipment, job.Utilities, h.Schedule, h.AirtightnessPerHour, job.Units == UnitSystem.Metric);
+        return new PlantInput(h.Id, $"/houses/{index}", h.Equipment, job.Utilities, h.Schedule, h.AirtightnessPerHour, job.Units == UnitSystem.Metric, job.Site.ElevationM);
     }
 }

@@ -44,6 +44,21 @@ public sealed record PlantResult(
 {
     /// <summary>Upper fans above the curtain; null without any.</summary>
     public UpperFanPlant? Upper { get; init; }
+
+    /// <summary>Insect cloth before intake and vents, m²; 0 for none.</summary>
+    public double InsectClothM2 { get; init; }
+
+    /// <summary>Power of one lamp, W electric.</summary>
+    public double LampEachW { get; init; } = 320;
+
+    /// <summary>Lamps that make up the power.</summary>
+    public int LampCount => (int)Math.Ceiling(LampW / LampEachW - 1e-9);
+
+    /// <summary>Heat of a metre of bench pipe, W/m.</summary>
+    public double BenchPipeWPerM { get; init; } = 70;
+
+    /// <summary>Length of the bench pipe, m.</summary>
+    public double BenchPipeM => BenchPipeW / BenchPipeWPerM;
 }
 
 /// <summary>Exhaust fans in the order they come on, with what they move.</summary>
@@ -165,6 +180,7 @@ public sealed record HeatPlant(EqList<HeaterUnit> Heaters, double OneOutW, doubl
 /// <param name="SealedCombustion">Takes its air from outside.</param>
 /// <param name="ThrowM">Throw, m.</param>
 /// <param name="MassKg">Mass hung from the frame, kg.</param>
+/// <param name="RatedW">Output by its plate, W; 0 for the output itself.</param>
 public sealed record HeaterUnit(
     string Id,
     string Entry,
@@ -174,7 +190,8 @@ public sealed record HeaterUnit(
     bool Electric,
     bool SealedCombustion,
     double ThrowM,
-    double MassKg);
+    double MassKg,
+    double RatedW = 0);
 
 /// <summary>Curtain.</summary>
 /// <param name="Entry">Catalogue id.</param>
@@ -265,7 +282,8 @@ public sealed record OscillatingPlant(
 /// <param name="HeldPa">Pressure held in calm air, Pa.</param>
 /// <param name="PowerW">Power, W electric.</param>
 /// <param name="FailsAtWindMs">Wind at which the windward wall's pressure overcomes it, m/s.</param>
-public sealed record PressurePlant(string Entry, double FlowM3PerS, double HeldPa, double PowerW, double FailsAtWindMs);
+/// <param name="Fans">Filter fans side by side.</param>
+public sealed record PressurePlant(string Entry, double FlowM3PerS, double HeldPa, double PowerW, double FailsAtWindMs, int Fans = 1);
 
 /// <summary>A dehumidifier: takes water out of the house's air and leaves its heat there.</summary>
 /// <param name="PowerW">Compressor and fan, W electric.</param>
@@ -281,7 +299,8 @@ public sealed record Co2Plant(double TargetPpm, double DoseKgPerS);
 /// <param name="RoofM2">Roof vent opening, m².</param>
 /// <param name="SideM2">Side vent opening, m².</param>
 /// <param name="TravelS">Time from shut to open, s.</param>
-public sealed record VentPlant(double RoofM2, double SideM2, double TravelS);
+/// <param name="ScreenedFraction">Air that passes over that of the bare openings: an insect screen of their own size stands before them.</param>
+public sealed record VentPlant(double RoofM2, double SideM2, double TravelS, double ScreenedFraction = 1);
 
 /// <summary>One line of the electric load list.</summary>
 /// <param name="Id">Path id of the equipment.</param>

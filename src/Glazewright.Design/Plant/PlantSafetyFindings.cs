@@ -14,11 +14,69 @@ internal static class PlantSafetyFindings
 
     public static IEnumerable<Finding> Heat(PlantFacts f)
     {
-        if (f.Heat is not { } heat)
+        string house = f.Input.House;
+        bool pipe = f.Input.Equipment.BenchPipeW > 0;
+        string at = f.Heat is not null ? $"{house}/heater-1" : pipe ? $"{house}/bench-pipe" : house;
+        if (f.Heat is not null)
         {
+            foreach (Finding burner in Burners(f, f.Heat))
+            {
+                yield return burner;
+            }
+        }
+        else if (!pipe)
+        {
+            bool planted = f.Input.Schedule.Any(c => c.PlantedFraction > 0);
+            if (f.HeatAsked.NeedW > 0)
+            {
+                yield return new Finding(
+                    "plant/no-heat", planted && f.Duty.Conditions.Heating996C < 2 ? Severity.Miss : Severity.Near, house,
+                    Text($"The house has no heat: on the 99.6 % night it comes to about the {F(f.Duty.Conditions.Heating996C)} outside, where {KBtu(f.HeatAsked.NeedW)} kBtu/h would hold {F(f.Duty.NightTargetC)}."),
+                    "Heaters or bench pipe; or no crop in those weeks, and pipes drained.", Practice);
+            }
+
             yield break;
         }
 
+        if (pipe && f.Input.Utilities.Fuel == FuelKind.None)
+        {
+            yield return new Finding(
+                "plant/boiler-without-fuel", Severity.Miss, $"{house}/bench-pipe",
+                "The bench pipes hang on a boiler that burns fuel, and the lot has none: as it is, nothing warms them.",
+                "A fuel for the lot, or electric heaters in the pipe's place.", new Source.Given("/utilities/fuel"));
+        }
+
+        if (f.HeatW < f.HeatAsked.NeedW)
+        {
+            yield return new Finding(
+                "plant/heat-short", Severity.Miss, at, HeatLimit(f.HeatW, f.Duty, f.HeatAsked),
+                (f.Heat is null ? "More pipe with its boiler, or heaters beside it" : "Larger or more heaters") + (f.HeatAsked.FilterWPerK > 0 ? ", or rest the filter fan in cold weather." : "."), Practice);
+        }
+
+        double holdsOpenC = f.Heat?.OneOutHoldsOpenC ?? Math.Min(f.Duty.Conditions.Heating996C, f.Duty.NightTargetC);
+        bool freezes = holdsOpenC < 2;
+        yield return new Finding(
+            "plant/one-heater-out", freezes ? Severity.Miss : holdsOpenC < f.Duty.NightTargetC - 0.05 ? Severity.Near : Severity.Note, at,
+            f.Heat is { } heat ? OneOut(f, heat) : Text($"One boiler warms the bench pipes; with it dead the house comes to {FloorF(holdsOpenC)} on the 99.6 % night."),
+            freezes ? "Split the heat over more units so that one dead heater does not freeze the crop." : "",
+            Practice);
+        double extremeHoldsC = f.Duty.Conditions.ExtremeMinC + f.HeatW / f.HeatAsked.LossWPerK;
+        yield return new Finding(
+            "plant/extreme-night", extremeHoldsC < 2 ? Severity.Miss : Severity.Note, at,
+            Text($"On the year's coldest night ({F(f.Duty.Conditions.ExtremeMinC)}) all heat holds {FloorF(Math.Min(extremeHoldsC, f.Duty.NightTargetC))}{(f.Curtain is null ? "" : " with the curtain open")}."),
+            extremeHoldsC < 2 ? "More heat: it is not frost-safe." : "",
+            f.Duty.Conditions.Source);
+    }
+
+    private static string OneOut(PlantFacts f, HeatPlant heat)
+    {
+        bool pipe = f.Input.Equipment.BenchPipeW > 0;
+        bool boiler = f.Input.Equipment.BenchPipeW > heat.Heaters.Max(h => h.OutputW);
+        return Text($"{heat.Heaters.Count} heater{(heat.Heaters.Count == 1 ? "" : "s")}{(pipe ? " and the bench pipes' boiler" : "")}; with {(boiler ? "the boiler" : heat.Heaters.Count == 1 ? "it" : "the largest")} dead {(heat.Heaters.Count == 1 && !pipe ? "the house comes to" : "the rest hold")} {FloorF(heat.OneOutHoldsC)}{(f.Curtain is null ? "" : Text($" with the curtain drawn, {FloorF(heat.OneOutHoldsOpenC)} with it open,"))} on the 99.6 % night.");
+    }
+
+    private static IEnumerable<Finding> Burners(PlantFacts f, HeatPlant heat)
+    {
         string house = f.Input.House;
         bool burns = heat.Heaters.Any(h => !h.Electric);
         bool open = heat.Heaters.Any(h => !h.Electric && !h.SealedCombustion);
@@ -39,13 +97,17 @@ internal static class PlantSafetyFindings
                 "", Practice);
         }
 
-        double needW = f.HeatAsked.NeedW;
-        if (f.HeatW < needW)
+        double rating = BurnerAltitude.RatingFraction(f.Input.ElevationM);
+        if (burns && rating < 1)
         {
             yield return new Finding(
-                "plant/heat-short", Severity.Miss, $"{house}/heater-1", HeatLimit(f.HeatW, f.Duty, f.HeatAsked), f.HeatAsked.FilterWPerK > 0 ? "Larger or more heaters, or rest the filter fan in cold weather." : "Larger or more heaters.", Practice);
+                "plant/burners-in-thin-air", Severity.Near, $"{house}/heater-1",
+                Text($"At {f.Input.ElevationM / 0.3048:N0} ft ({f.Input.ElevationM:N0} m) burners are counted with {100 * rating:0} % of their rating: 4 % less for each 1,000 ft."),
+                "Have the maker's altitude table, orifices and setting done by a licensed fitter: a burner that gets too little air makes carbon monoxide.",
+                new Source.Standard("NFPA 54", "11.1.2, high-altitude ratings", Source.Mark.ReadSecondHand));
         }
 
+        double needW = f.HeatAsked.NeedW;
         double coarse = needW > 0 ? heat.Heaters[0].OutputW / needW : 0;
         if (coarse > CoarseRatio)
         {
@@ -54,21 +116,6 @@ internal static class PlantSafetyFindings
                 Text($"The first heater alone gives {coarse:0.0} times what the coldest night asks: on every other night even its shortest run overheats the house, and air and crop swing with it."),
                 "Smaller or modulating heaters, electric ones in a very small house.", Practice);
         }
-
-        bool freezes = heat.OneOutHoldsOpenC < 2;
-        bool boiler = f.Input.Equipment.BenchPipeW > heat.Heaters.Max(h => h.OutputW);
-        yield return new Finding(
-            "plant/one-heater-out", freezes ? Severity.Miss : heat.OneOutHoldsOpenC < f.Duty.NightTargetC - 0.05 ? Severity.Near : Severity.Note,
-            $"{house}/heater-1",
-            Text($"{heat.Heaters.Count} heater{(heat.Heaters.Count == 1 ? "" : "s")}{(f.Input.Equipment.BenchPipeW > 0 ? " and the bench pipes' boiler" : "")}; with {(boiler ? "the boiler" : heat.Heaters.Count == 1 ? "it" : "the largest")} dead {(heat.Heaters.Count == 1 && !boiler && f.Input.Equipment.BenchPipeW <= 0 ? "the house comes to" : "the rest hold")} {FloorF(heat.OneOutHoldsC)}{(f.Curtain is null ? "" : Text($" with the curtain drawn, {FloorF(heat.OneOutHoldsOpenC)} with it open,"))} on the 99.6 % night."),
-            freezes ? "Split the heat over more units so that one dead heater does not freeze the crop." : "",
-            Practice);
-        double extremeHoldsC = f.Duty.Conditions.ExtremeMinC + f.HeatW / f.HeatAsked.LossWPerK;
-        yield return new Finding(
-            "plant/extreme-night", extremeHoldsC < 2 ? Severity.Miss : Severity.Note, $"{house}/heater-1",
-            Text($"On the year's coldest night ({F(f.Duty.Conditions.ExtremeMinC)}) all heat holds {F(Math.Min(extremeHoldsC, f.Duty.NightTargetC))}{(f.Curtain is null ? "" : " with the curtain open")}."),
-            extremeHoldsC < 2 ? "More heat: it is not frost-safe." : "",
-            f.Duty.Conditions.Source);
     }
 
     public static IEnumerable<Finding> Power(PlantFacts f)
@@ -84,7 +131,8 @@ internal static class PlantSafetyFindings
                 new Source.Given("/utilities/phase"));
         }
 
-        double amps = f.Loads.Sum(l => l.Count * l.RunningW) / lot.ServiceV / (lot.Phase == Phase.Three ? Math.Sqrt(3) : 1) / 0.8;
+        double apparentVa = f.Loads.Sum(l => l.Count * l.FullLoadA * l.VoltageV * (l.ThreePhase ? Math.Sqrt(3) : 1));
+        double amps = apparentVa / lot.ServiceV / (lot.Phase == Phase.Three ? Math.Sqrt(3) : 1);
         if (lot.ServiceA > 0)
         {
             yield return new Finding(
@@ -137,10 +185,10 @@ internal static class PlantSafetyFindings
                 Practice);
         }
 
-        if (f.Pressure is { FlowM3PerS: > 0 } filter && OtherKinds.Co2Of(f.Input, f.Form, filter) is { } gas)
+        if (f.Pressure is { FlowM3PerS: > 0 } filter && OtherKinds.Co2Of(f.Input, f.Form, filter, f.Duty.PressurePa) is { } gas)
         {
             double allKgPerS = gas.DoseKgPerS / OtherKinds.Co2SpareRatio;
-            double sealedKgPerS = OtherKinds.Co2Of(f.Input, f.Form, null)!.DoseKgPerS / OtherKinds.Co2SpareRatio;
+            double sealedKgPerS = OtherKinds.Co2Of(f.Input, f.Form, null, f.Duty.PressurePa)!.DoseKgPerS / OtherKinds.Co2SpareRatio;
             double thrown = allKgPerS > 0 ? 1 - sealedKgPerS / allKgPerS : 0;
             yield return new Finding(
                 "plant/co2-with-filter-fan", thrown > 0.25 ? Severity.Near : Severity.Note, $"{house}/co2-valve",
@@ -151,13 +199,14 @@ internal static class PlantSafetyFindings
 
         if (f.Run is null && f.Vents is { } vents)
         {
-            VentAir air = VentAir.Of(vents.RoofM2, vents.SideM2, f.Form, f.Duty.Air.Summer.DryBulbC);
+            VentAir air = VentAir.Of(vents.ScreenedFraction * vents.RoofM2, vents.ScreenedFraction * vents.SideM2, f.Form, f.Duty.Air.Summer.DryBulbC);
             double share = air.BothM3PerS / Math.Max(f.Duty.VentilationM3PerS, 0.01);
             if (share < 1)
             {
                 yield return new Finding(
                     "plant/vents-short", share < 0.7 ? Severity.Miss : Severity.Near, $"{house}/{(vents.RoofM2 > 0 ? "roof-vent" : "side-vent")}",
                     Text($"The vents pass {Cfm(air.BothM3PerS)} cfm, {100 * share:0} % of the {Cfm(f.Duty.VentilationM3PerS)} cfm the design day asks, when the house is {VentAir.WarmerK * 1.8:0} F° warmer than outside and a wind of {Mph(VentAir.BreezeMs)} mph blows; less in a calm.")
+                        + (vents.ScreenedFraction < 1 ? Text($" The insect screen leaves {100 * vents.ScreenedFraction:0} % of what the bare openings would pass.") : "")
                         + (air.Alone ? " Air comes and goes by the same openings." : ""),
                     air.Alone
                         ? Text($"Vents in the {(vents.RoofM2 > 0 ? "side" : "roof")} too, so that air comes in low and leaves high; or exhaust fans for the hottest days.")

@@ -10,7 +10,7 @@ namespace Glazewright.Design.Plant;
 public static class PlantStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 12;
+    public const int Version = 13;
 
     /// <summary>Sizes the plant of one house.</summary>
     /// <param name="input">What Plant reads of the job.</param>
@@ -48,9 +48,9 @@ public static class PlantStage
         (PressurePlant Plant, int Fans, bool Beyond)? pressure =
             e.PositivePressurePa > 0 ? SmallSystems.PressureOf(input, form, catalogue, density) : null;
         HeatPlant? heat = e.Heaters ? HeatSizing.Plant(input, duty, HeatAsked.Of(duty, pressure?.Plant), catalogue) : null;
-        UpperFanPlant? upper = UpperFans.Of(e.UpperFans, input, form, duty, curtain, catalogue, density);
+        UpperFanPlant? upper = UpperFans.Of(e.UpperFans, input, form, duty, UpperFans.ClothOf(curtain, second), catalogue, density);
         VentPlant? vents = e.RoofVentFraction > 0 || e.SideVentFraction > 0
-            ? new VentPlant(e.RoofVentFraction * form.FloorAreaM2, e.SideVentFraction * form.FloorAreaM2, 180)
+            ? new VentPlant(e.RoofVentFraction * form.FloorAreaM2, e.SideVentFraction * form.FloorAreaM2, 180, VentAir.ScreenedFraction(e.InsectScreenPorosityFraction))
             : null;
         EqList<ElectricLoad> loads = LoadList.Of(
             input.House, MotorSupply.Of(input.Utilities, input.Metric), run?.Fans ?? [], intake, wetWall, fog, heat, curtain, second, circulation,
@@ -73,12 +73,15 @@ public static class PlantStage
             loads,
             PlantWorkings.Report(facts),
             OtherKinds.DehumidifierOf(e),
-            OtherKinds.Co2Of(input, form, pressure?.Plant),
+            OtherKinds.Co2Of(input, form, pressure?.Plant, duty.PressurePa),
             OtherKinds.LampUmolPerJ(catalogue),
             e.OscillatingFans > 0 ? OscillatingFans.Of(e.OscillatingFans, form, catalogue) : null,
             second)
         {
             Upper = upper,
+            InsectClothM2 = (intake?.ScreenM2 ?? 0) + (e.InsectScreenPorosityFraction > 0 && vents is not null ? vents.RoofM2 + vents.SideM2 : 0),
+            LampEachW = catalogue.Lamps.Count > 0 ? catalogue.Lamps[0].PowerW : 320,
+            BenchPipeWPerM = catalogue.Pipes[0].OutputWPerM,
         };
     }
 }

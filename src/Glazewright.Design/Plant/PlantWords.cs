@@ -19,7 +19,7 @@ internal static class PlantWords
         $"The nozzles evaporate {Gph(evaporated)} gal/h of the {Gph(asked.NeedKgPerS)} gal/h asked {asked.For}.");
 
     public static string HeatLimit(double heatW, DutyResult duty, HeatAsked asked) => Text(
-        $"{KBtu(heatW)} kBtu/h of {KBtu(asked.NeedW)} kBtu/h asked{(asked.FilterWPerK > 0 ? Text($", {KBtu(asked.NeedW - Math.Max(duty.HeatLossW, duty.FrostLossW))} kBtu/h of it to warm the filter fan's air") : "")}: it holds {F(duty.Conditions.Heating996C + heatW / asked.LossWPerK)} on the 99.6 % night with the curtain open.");
+        $"{KBtu(heatW)} kBtu/h of {KBtu(asked.NeedW)} kBtu/h asked{(asked.FilterWPerK > 0 ? Text($", {KBtu(asked.NeedW - Math.Max(duty.HeatLossW, duty.FrostLossW))} kBtu/h of it to warm the filter fan's air") : "")}: it holds {FloorF(duty.Conditions.Heating996C + heatW / asked.LossWPerK)} on the 99.6 % night with the curtain open.");
 
     public static string Cfm(double flowM3PerS) => Text($"{flowM3PerS / 0.00047194745:N0}");
 

@@ -32,6 +32,9 @@ internal static class SmallSystems
         double face = Math.Max(flowM3PerS / intake.PadM2, 0.02);
         double effectiveness = pad.Kind.Effectiveness(Math.Min(face, 20));
         double water = pad.WaterM3PerSPerM * intake.PadWidthM;
+        int? most = face > pad.MostFaceMs ? Math.Max(run.Wet.Where(p => p.FlowM3PerS / intake.PadM2 <= pad.MostFaceMs).Select(p => p.FansOn).DefaultIfEmpty(0).Max(), 1) : null;
+        double runsM3PerS = run.Wet[(most ?? run.Wet.Count) - 1].FlowM3PerS;
+        double runsEffectiveness = pad.Kind.Effectiveness(Math.Min(Math.Max(runsM3PerS / intake.PadM2, 0.02), 20));
         return new WetWallPlant(
             pad.Id,
             intake.PadWidthM,
@@ -42,9 +45,9 @@ internal static class SmallSystems
             water,
             PumpPower.ShaftW(water, 9810 * pad.PumpHeadM, pad.PumpEfficiency),
             pad.SumpMPerM2 * intake.PadM2,
-            outside.DryBulbC > 0 ? WetWall.EvaporationKgPerS(outside, effectiveness, flowM3PerS) : 0,
+            outside.DryBulbC > 0 ? WetWall.EvaporationKgPerS(outside, runsEffectiveness, runsM3PerS) : 0,
             BleedFraction(input.Utilities.HardnessMgPerL),
-            face > pad.MostFaceMs ? Math.Max(run.Wet.Where(p => p.FlowM3PerS / intake.PadM2 <= pad.MostFaceMs).Select(p => p.FansOn).DefaultIfEmpty(0).Max(), 1) : null);
+            most);
     }
 
     /// <summary>Bleed over evaporation that keeps the sump's hardness at its limit: h / (limit − h), at least a tenth, at most all.</summary>
@@ -136,9 +139,9 @@ internal static class SmallSystems
             // A damper or a speed control holds what is asked: air beyond it would only be heated and lost.
             double flow = PositivePressure.SupplyM3PerS(leakage, ReliefM2, ReliefCoefficient, askedPa, densityKgPerM3);
             double failsMs = Math.Sqrt(2 * askedPa / (densityKgPerM3 * PositivePressure.WindwardCoefficient));
-            return (new PressurePlant(entry.Id, flow, askedPa, powerW, failsMs), fans, held.BeyondTested);
+            return (new PressurePlant(entry.Id, flow, askedPa, powerW, failsMs, Math.Max(fans, 1)), fans, held.BeyondTested);
         }
 
-        return (new PressurePlant(entry.Id, held.SupplyM3PerS, held.HousePa, powerW, held.WindFailsMPerS), fans, held.BeyondTested);
+        return (new PressurePlant(entry.Id, held.SupplyM3PerS, held.HousePa, powerW, held.WindFailsMPerS, Math.Max(fans, 1)), fans, held.BeyondTested);
     }
 }

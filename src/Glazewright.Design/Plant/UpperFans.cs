@@ -17,6 +17,9 @@ internal static class UpperFans
 
     private const double HeatJPerKgK = 1006;
 
+    /// <summary>The cloth that is drawn in sun: the second where it is there to shade, else the first.</summary>
+    public static CurtainPlant? ClothOf(CurtainPlant? first, CurtainPlant? second) => second is { Purpose: CurtainPurpose.Shade } ? second : first;
+
     /// <summary>Share of the sun that a cloth turns into heat.</summary>
     public static double AbsorbedFraction(CurtainPlant cloth) => Math.Max(1 - cloth.SolarTransmittanceFraction - cloth.SolarReflectanceFraction, 0.05);
 
@@ -43,12 +46,17 @@ internal static class UpperFans
         FanEntry fan = asked.Entry.Length > 0
             ? Pick.ById(catalogue.Fans, asked.Entry, e => e.Id, $"{input.Pointer}/equipment/upperFans/entry")
             : Smallest(input, catalogue);
-        // An inlet for each fan, as large as its frame or the next size up.
-        LouverEntry[] bySize = [.. catalogue.Louvers.OrderBy(l => l.SizeM)];
-        LouverEntry inlet = Array.Find(bySize, l => l.SizeM >= fan.DiameterM) ?? bySize[^1];
         FanCurve curve = Pick.Curve(fan.Points, densityKgPerM3);
-        FanSystem.TryFind(
-            [new FanGroup(curve, 1)], [new AirPath.Louver(inlet.SizeM * inlet.SizeM, inlet.FreeFraction, 90, inlet.DischargeCoefficient)], densityKgPerM3, out var point);
+        (double FlowM3PerS, double PowerW, bool Beyond) Through(LouverEntry l)
+        {
+            FanSystem.TryFind([new FanGroup(curve, 1)], [new AirPath.Louver(l.SizeM * l.SizeM, l.FreeFraction, 90, l.DischargeCoefficient)], densityKgPerM3, out var p);
+            return (p.FlowM3PerS, p.PowerW, p.BeyondTested);
+        }
+
+        // An inlet for each fan: the smallest no smaller than the fan that keeps it within its tested points.
+        LouverEntry[] bySize = [.. catalogue.Louvers.OrderBy(l => l.SizeM)];
+        LouverEntry inlet = Array.Find(bySize, l => l.SizeM >= fan.DiameterM && !Through(l).Beyond) ?? bySize[^1];
+        (double FlowM3PerS, double PowerW, bool Beyond) point = Through(inlet);
         double needed = NeededM3PerS(form, duty, cloth, densityKgPerM3);
         int count = asked.Count > 0 ? asked.Count : Math.Max((int)Math.Ceiling(needed / Math.Max(point.FlowM3PerS, 1e-6) - 1e-9), 1);
         return new UpperFanPlant(

@@ -19,6 +19,15 @@ internal sealed record VentAir(double StackM3PerS, double WindM3PerS, bool Alone
     /// <summary>Both at once, in quadrature.</summary>
     public double BothM3PerS => Openings.TogetherM3PerS(StackM3PerS, WindM3PerS);
 
+    private const double VentCoefficient = 0.6;
+
+    /// <summary>Air through an opening with an insect screen of its own size over that of the bare one: both losses in series.</summary>
+    /// <param name="porosityFraction">Open share of the cloth; 0 for none.</param>
+    /// <returns>0 to 1.</returns>
+    public static double ScreenedFraction(double porosityFraction) => porosityFraction > 0
+        ? 1 / Math.Sqrt(1 + Math.Pow(VentCoefficient / Intake.ScreenCoefficientOf(porosityFraction), 2))
+        : 1;
+
     /// <summary>For vents of given areas.</summary>
     /// <param name="roofM2">Roof vents, m².</param>
     /// <param name="sideM2">Side vents, m².</param>
@@ -34,6 +43,6 @@ internal sealed record VentAir(double StackM3PerS, double WindM3PerS, bool Alone
             HouseParameters.UsualVentDischargeFactor, insideC, outC, HouseParameters.UsualVentWindFactor, windMs);
         return alone
             ? new VentAir(OneSided(outC + WarmerK, 0), OneSided(outC, BreezeMs), true)
-            : new VentAir(Openings.Stack(sideM2, roofM2, riseM, 0.6, outC + WarmerK, outC).FlowM3PerS, Openings.WindM3PerS(0.3, Math.Min(sideM2, roofM2), BreezeMs), false);
+            : new VentAir(Openings.Stack(sideM2, roofM2, riseM, VentCoefficient, outC + WarmerK, outC).FlowM3PerS, Openings.WindM3PerS(0.3, Math.Min(sideM2, roofM2), BreezeMs), false);
     }
 }

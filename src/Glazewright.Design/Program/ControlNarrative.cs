@@ -112,7 +112,7 @@ public static class ControlNarrative
 
         if (d.UpperAir is { } upper)
         {
-            lines.Add(Say($"{upper.Actuator}: on while the curtain is drawn {upper.DrawnFraction * 100:0} % or more and the air above it is warmer than the cooling threshold and {say.Difference(upper.OnAboveOutsideK, 1)} warmer than outside, off {say.Difference(upper.DeadbandK, 1)} below that; never without both readings. The inlets open with the fans."));
+            lines.Add(Say($"{upper.Actuator}: on while {(d.SecondCurtain is null ? "the" : "either")} curtain is drawn {upper.DrawnFraction * 100:0} % or more and the air above it is warmer than the cooling threshold and {say.Difference(upper.OnAboveOutsideK, 1)} warmer than outside, off {say.Difference(upper.DeadbandK, 1)} below that; never without both readings. The inlets open with the fans."));
         }
 
         lines.AddRange((d.Background ?? []).Select(b => Say($"{b.Actuator} runs unless {(b.RestsWith.Count == 0 ? "told otherwise" : string.Join(" or ", b.RestsWith) + " is asked for")}{(b.RestsAboveWindMs > 0 ? Say($", or wind above {say.Speed(b.RestsAboveWindMs)}") : string.Empty)}.")));

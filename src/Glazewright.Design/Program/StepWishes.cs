@@ -151,7 +151,8 @@ internal ref partial struct StepRun
         }
 
         int upper = Read(Reading.UpperTemperature, -5000, 8000);
-        if (upper == Missing || _outside == Missing || _want[_p.Curtain!.Actuator] < fans.DrawnLevel)
+        int drawn = Math.Max(_want[_p.Curtain!.Actuator], _p.SecondCurtain is { } second ? _want[second.Actuator] : 0);
+        if (upper == Missing || _outside == Missing || drawn < fans.DrawnLevel)
         {
             return;
         }
@@ -160,7 +161,7 @@ internal ref partial struct StepRun
         int over = upper - _outside;
         if (upper >= _coolAt && over >= fans.OnAboveOutside - (runs ? fans.Deadband : 0))
         {
-            Ask(fans.Actuator, 10_000, ReasonCode.UpperAir, over, upper - _coolAt, _want[_p.Curtain.Actuator]);
+            Ask(fans.Actuator, 10_000, ReasonCode.UpperAir, over, upper - _coolAt, drawn);
         }
     }
 

@@ -34,12 +34,6 @@ internal static class FluidServices
     // Air a burner takes, m³ per J of gross input: about 12.5 ft³ per 1,000 Btu with a quarter of excess (common practice).
     private const double CombustionAirM3PerJ = 12.5 * 0.0283168 / (1000 * Fuel.BtuJ);
 
-    private static readonly (double InsideM, string Name)[] Pipes =
-    [
-        (0.622 * 0.0254, "1/2 in"), (0.824 * 0.0254, "3/4 in"), (1.049 * 0.0254, "1 in"), (1.380 * 0.0254, "1-1/4 in"), (1.610 * 0.0254, "1-1/2 in"),
-        (2.067 * 0.0254, "2 in"), (2.469 * 0.0254, "2-1/2 in"), (3.068 * 0.0254, "3 in"), (4.026 * 0.0254, "4 in"),
-    ];
-
     /// <summary>Pressure drop gas mains are sized for, Pa: 0.5 in. w.c.</summary>
     public const double GasDropPa = 0.5 * 249.08891;
 
@@ -75,12 +69,19 @@ internal static class FluidServices
         double flow = inputW / heatJPerM3;
         double runM = input.Houses.Sum(h => burners.Any(b => b.House == h.Id) ? h.LengthM : 0) + 15;
         double ratio = fuel == LotFuel.NaturalGas ? GasPipe.NaturalGasRatio : GasPipe.PropaneRatio;
-        (double InsideM, string Name) pipe = fuel is LotFuel.Oil
-            ? default
-            : Pipes.FirstOrDefault(p => GasPipe.FlowM3PerS(p.InsideM, Math.Clamp(runM, 0.3, 2000), GasDropPa, ratio) >= flow);
+        (double InsideM, string Name) pipe = fuel is LotFuel.Oil ? default : PipeSizes.Gas(flow, runM, GasDropPa, ratio);
         double leastPa = fuel switch { LotFuel.Propane => 10.5 * 249.08891, LotFuel.NaturalGas => 5 * 249.08891, _ => 0 };
         return new GasNeed(fuel, inputW, flow, perHour, input.Utilities.FuelPressurePa, leastPa, runM, pipe.InsideM, pipe.Name ?? "");
     }
+
+    /// <summary>The burners with first sizes of their branches: by the longest run, as the main.</summary>
+    public static EqList<GasLine> Branched(EqList<GasLine> burners, GasNeed main) => main.Fuel is LotFuel.Oil
+        ? burners
+        : burners.Select(b => b with
+        {
+            Pipe = PipeSizes.Gas(
+                main.FlowM3PerS * b.InputW / Math.Max(main.InputW, 1), main.RunM, GasDropPa, main.Fuel == LotFuel.NaturalGas ? GasPipe.NaturalGasRatio : GasPipe.PropaneRatio).Name ?? "",
+        }).ToEqList();
 
     public static EqList<WaterLine> Users(ServicesInput input, EqList<PlantResult> plants)
     {

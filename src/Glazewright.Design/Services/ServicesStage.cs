@@ -10,7 +10,7 @@ namespace Glazewright.Design.Services;
 public static class ServicesStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 6;
+    public const int Version = 7;
 
     /// <summary>Adds up the services of the range.</summary>
     /// <param name="input">What Services reads of the job.</param>
@@ -31,12 +31,13 @@ public static class ServicesStage
         EqList<LoadLine> electric = PowerServices.Lines(input, plants);
         EqList<GasLine> gas = FluidServices.Burners(input, plants);
         EqList<WaterLine> water = FluidServices.Users(input, plants);
+        GasNeed? main = gas.Count == 0 ? null : FluidServices.Main(input, gas);
         PowerNeed? power = electric.Count == 0 ? null : PowerServices.Need(electric, input.Utilities);
         var result = new ServicesResult(
             electric,
             power,
-            gas,
-            gas.Count == 0 ? null : FluidServices.Main(input, gas),
+            main is null ? gas : FluidServices.Branched(gas, main),
+            main,
             water,
             water.Count == 0 ? null : FluidServices.Supply(input, water),
             FluidServices.Drains(input, plants),

@@ -40,7 +40,7 @@ internal static class EquipmentTakeoff
             book.Add(ScopeSystem.AirAndLamps, "air/oscillating-fan", "Oscillating fan, guarded, hung", swept.Count, "each", $"{id}: {swept.Entry}");
         }
 
-        book.Add(ScopeSystem.AirAndLamps, "air/lamp", "Lamp fixture, wet location", Math.Ceiling(plant.LampW / TakeoffRules.LampFixtureW), "each", $"{id}: lamp power over 600 W");
+        book.Add(ScopeSystem.AirAndLamps, "air/lamp", "Lamp fixture, wet location", plant.LampCount, "each", FormattableString.Invariant($"{id}: lamp power over {plant.LampEachW:0} W"));
         if (plant.Dehumidifier is { } dryer)
         {
             book.Add(ScopeSystem.AirAndLamps, "air/dehumidifier", "Dehumidifier, hung, with drain", dryer.PowerW / 1000, "kW", $"{id}: electric power");
@@ -64,6 +64,11 @@ internal static class EquipmentTakeoff
             }
 
             book.Add(ScopeSystem.Cooling, "cooling/louver", "Motor louver with end switch", exhaust.LouverGrossM2, "m²", $"{id}: frame size");
+        }
+
+        if (plant.InsectClothM2 > 0)
+        {
+            book.Add(ScopeSystem.Cooling, "cooling/insect-cloth", "Insect cloth with frame, before intake and vents", plant.InsectClothM2, "m²", $"{id}: sized clean at 0.03 in. w.g., in a box before the intake; vents' own size");
         }
 
         if (plant.Upper is { } upper)
@@ -92,7 +97,7 @@ internal static class EquipmentTakeoff
 
         if (plant.Pressure is { } pressure)
         {
-            book.Add(ScopeSystem.Cooling, "cooling/filter-fan", "Filter fan with filter box and damper", 1, "each", $"{id}: {pressure.Entry}");
+            book.Add(ScopeSystem.Cooling, "cooling/filter-fan", "Filter fan with filter box and damper", pressure.Fans, "each", $"{id}: {pressure.Entry}");
         }
 
         if (plant.Vents is { } vents)
@@ -108,14 +113,14 @@ internal static class EquipmentTakeoff
         {
             book.Add(ScopeSystem.Heating, "heating/unit-heater", "Unit heater, hung, with thermostat", heat.Heaters.Count, "each",
                 $"{id}: {string.Join(", ", heat.Heaters.Select(h => h.Entry).Distinct())}");
-            book.Add(ScopeSystem.Heating, "heating/kilowatt", "Unit heater, by output", heat.Heaters.Sum(h => h.OutputW) / 1000, "kW", id);
+            book.Add(ScopeSystem.Heating, "heating/kilowatt", "Unit heater, by output", heat.Heaters.Sum(h => h.RatedW > 0 ? h.RatedW : h.OutputW) / 1000, "kW", id);
         }
 
         if (plant.BenchPipeW > 0)
         {
             book.Add(ScopeSystem.Heating, "heating/boiler", "Boiler, pump, expansion, controls", 1, "each", id);
-            book.Add(ScopeSystem.Heating, "heating/bench-pipe", "Hot-water pipe under benches", plant.BenchPipeW / TakeoffRules.BenchPipeWPerM, "m",
-                $"{id}: output over {book.Output(TakeoffRules.BenchPipeWPerM)}");
+            book.Add(ScopeSystem.Heating, "heating/bench-pipe", "Hot-water pipe under benches", plant.BenchPipeM, "m",
+                $"{id}: output over {book.Output(plant.BenchPipeWPerM)}");
         }
     }
 

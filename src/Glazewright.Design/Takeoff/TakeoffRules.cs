@@ -39,12 +39,6 @@ public static class TakeoffRules
     /// <summary>Curtain support wires stand so far apart (18 in).</summary>
     public const double CurtainWireM = 0.4572;
 
-    /// <summary>Heat from a metre of bench pipe (about 60 Btu/h·ft at 120 °F water).</summary>
-    public const double BenchPipeWPerM = 58;
-
-    /// <summary>Electric power of one lamp fixture, W.</summary>
-    public const double LampFixtureW = 600;
-
     /// <summary>Current one branch circuit carries for long: 80 % of 20 A.</summary>
     public const double CircuitA = 16;
 

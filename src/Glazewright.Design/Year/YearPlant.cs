@@ -47,8 +47,8 @@ internal sealed class YearPlant
         fullLampW = plant.LampW;
         fullStirW = plant.Circulation is { } stir ? stir.Count * stir.PowerEachW : 0;
         fullStirW += plant.Oscillating is { } swept ? swept.Count * swept.PowerEachW : 0;
-        roofVentM2 = plant.Vents?.RoofM2 ?? 0;
-        sideVentM2 = plant.Vents?.SideM2 ?? 0;
+        roofVentM2 = plant.Vents is { } top ? top.ScreenedFraction * top.RoofM2 : 0;
+        sideVentM2 = plant.Vents is { } side ? side.ScreenedFraction * side.SideM2 : 0;
         louverM2 = plant.Exhaust?.Choice.LouverFreeM2 ?? 0;
         dryerFullW = plant.Dehumidifier?.PowerW ?? 0;
         dryerKgPerS = plant.Dehumidifier?.WaterKgPerS ?? 0;

@@ -107,8 +107,11 @@ public sealed record PeriodCounters(string Period, HeldCounters Day, HeldCounter
 /// <param name="HighestMinute">Minute of the year.</param>
 /// <param name="OutsideAtLowestC">Outside air then, °C.</param>
 /// <param name="OutsideAtHighestC">Outside air then, °C.</param>
+/// <param name="OutsideLowestC">Lowest outside air of the year, °C.</param>
+/// <param name="OutsideHighestC">Highest outside air of the year, °C.</param>
 public sealed record YearExtremes(
-    double LowestC, int LowestMinute, double HighestC, int HighestMinute, double OutsideAtLowestC, double OutsideAtHighestC);
+    double LowestC, int LowestMinute, double HighestC, int HighestMinute, double OutsideAtLowestC, double OutsideAtHighestC,
+    double OutsideLowestC, double OutsideHighestC);
 
 /// <summary>One month.</summary>
 /// <param name="HeatJ">Heat delivered, J.</param>

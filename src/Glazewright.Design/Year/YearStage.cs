@@ -44,6 +44,13 @@ public static class YearStage
         YearMonth[] months = [.. run.Months.Select((m, i) => Month(m, run.Held.Month(i).JointlyFraction, i, input.Tariffs))];
         double cost = months.Sum(m => m.Cost);
         int worst = 1 + Array.IndexOf(months, months.MaxBy(m => m.Cost));
+        double coldestC = double.MaxValue, hottestC = double.MinValue;
+        foreach (double outsideC in weather.DryBulbC)
+        {
+            coldestC = Math.Min(coldestC, outsideC);
+            hottestC = Math.Max(hottestC, outsideC);
+        }
+
         YearResult result = new(
             input.House,
             input.Weather,
@@ -51,7 +58,8 @@ public static class YearStage
             run.Held.Year().Hours(),
             input.Schedule.Select((p, i) => new PeriodCounters(p.Id, run.Held.Period(i, true).Hours(), run.Held.Period(i, false).Hours())).ToEqList(),
             new YearExtremes(
-                run.LowestC, run.LowestMinute, run.HighestC, run.HighestMinute, weather.DryBulbC[run.LowestMinute], weather.DryBulbC[run.HighestMinute]),
+                run.LowestC, run.LowestMinute, run.HighestC, run.HighestMinute, weather.DryBulbC[run.LowestMinute], weather.DryBulbC[run.HighestMinute],
+                coldestC, hottestC),
             months.ToEqList(),
             run.Plant.Motors(),
             new HourColumns(

@@ -40,11 +40,11 @@ internal static class YearWords
             "", Counted);
         yield return new Finding(
             "year/typical", Severity.Note, house,
-            Text($"{(r.Synthetic ? "A synthetic year made from monthly normals" : "A typical year")}: the extremes are not in it. It brought {C(r.Extremes.OutsideAtLowestC)} outside in the coldest minute and {C(r.Extremes.OutsideAtHighestC)} in the hottest; design days are {C(duty.Conditions.Heating996C)} and {C(duty.Conditions.Cooling04C)}."),
+            Text($"{(r.Synthetic ? "A synthetic year made from monthly normals" : "A typical year")}: the extremes are not in it. Outside it brought {C(r.Extremes.OutsideLowestC)} to {C(r.Extremes.OutsideHighestC)}; design days are {C(duty.Conditions.Heating996C)} and {C(duty.Conditions.Cooling04C)}."),
             "Read the design days beside it.", Counted);
         yield return new Finding(
             "year/extremes", Severity.Note, house,
-            Text($"Coldest inside {C(r.Extremes.LowestC)} on {When(r.Extremes.LowestMinute)}; hottest with a crop in it {C(r.Extremes.HighestC)} on {When(r.Extremes.HighestMinute)}."),
+            Text($"Coldest inside {C(r.Extremes.LowestC)} on {When(r.Extremes.LowestMinute)} with {C(r.Extremes.OutsideAtLowestC)} outside; hottest with a crop in it {C(r.Extremes.HighestC)} on {When(r.Extremes.HighestMinute)} with {C(r.Extremes.OutsideAtHighestC)} outside."),
             "", Counted);
         if (NoSunrise(run, input) is { } sunless)
         {

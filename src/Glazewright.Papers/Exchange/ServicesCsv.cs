@@ -82,12 +82,12 @@ public static class ServicesCsv
     {
         ArgumentNullException.ThrowIfNull(services);
         bool us = units == UnitSystem.Us;
-        CsvText table = new("house", "id", "entry", us ? "input_kBtu_per_h" : "input_kW", us ? "output_kBtu_per_h" : "output_kW", "combustion", us ? "combustion_air_cfm" : "combustion_air_m3_per_h");
+        CsvText table = new("house", "id", "entry", us ? "input_kBtu_per_h" : "input_kW", us ? "output_kBtu_per_h" : "output_kW", "combustion", us ? "combustion_air_cfm" : "combustion_air_m3_per_h", "branch_first_size");
         double heat = us ? 1 / 293.07107 : 0.001;
         double air = us ? 1 / 0.00047194745 : 3600;
         foreach (GasLine g in services.Gas)
         {
-            table.Cell(g.House).Cell(g.Id).Cell(g.Entry).Cell(heat * g.InputW, 1).Cell(heat * g.OutputW, 1).Cell(g.Sealed ? "sealed" : "open").Cell(air * g.AirM3PerS, 1).End();
+            table.Cell(g.House).Cell(g.Id).Cell(g.Entry).Cell(heat * g.InputW, 1).Cell(heat * g.OutputW, 1).Cell(g.Sealed ? "sealed" : "open").Cell(air * g.AirM3PerS, 1).Cell(Plant.ServicesChapter.Nominal(g.Pipe, us)).End();
         }
 
         return table.ToString();
@@ -149,16 +149,16 @@ public static class ServicesCsv
     {
         ArgumentNullException.ThrowIfNull(services);
         bool us = units == UnitSystem.Us;
-        CsvText table = new("house", "id", "way", "what", us ? "peak_gpm" : "peak_L_per_min", us ? "design_day_gal" : "design_day_L", "quality");
+        CsvText table = new("house", "id", "way", "what", us ? "peak_gpm" : "peak_L_per_min", us ? "design_day_gal" : "design_day_L", "pipe_first_size", "quality");
         double volume = us ? 1 / GallonM3 : 1000;
         foreach (WaterLine w in services.Water)
         {
-            table.Cell(w.House).Cell(w.Id).Cell("supply").Cell(w.Label).Cell(60 * volume * w.PeakM3PerS, 2).Cell(volume * w.DayM3, 0).Cell(w.Quality).End();
+            table.Cell(w.House).Cell(w.Id).Cell("supply").Cell(w.Label).Cell(60 * volume * w.PeakM3PerS, 2).Cell(volume * w.DayM3, 0).Cell(Plant.ServicesChapter.Nominal(w.Pipe, us)).Cell(w.Quality).End();
         }
 
         foreach (DrainLine d in services.Drains)
         {
-            table.Cell(d.House).Cell(d.Id).Cell("drain").Cell(d.Label).Cell(60 * volume * d.PeakM3PerS, 2).Cell(volume * d.DayM3, 0).Cell(d.Carries).End();
+            table.Cell(d.House).Cell(d.Id).Cell("drain").Cell(d.Label).Cell(60 * volume * d.PeakM3PerS, 2).Cell(volume * d.DayM3, 0).Cell(Plant.ServicesChapter.Nominal(d.Pipe, us)).Cell(d.Carries).End();
         }
 
         return table.ToString();

@@ -34,8 +34,8 @@ internal static class AirChapter
         yield return new Block.TableOf(Steps([summer, wettest], said));
 
         yield return new Block.Paragraph("The wettest day has the hottest day's sun: cautious. It shows the least that a wet wall or fog can do here.", Quiet: true);
-        yield return new Block.Heading(2, "Ventilation, two ways");
-        yield return new Block.TableOf(LossTables.Ventilation(duty, house.Form.FloorAreaM2, said));
+        yield return new Block.Heading(2, "Ventilation, two ways and what other rules say");
+        yield return new Block.TableOf(LossTables.Ventilation(duty, house.House.Equipment, house.Form.FloorAreaM2, said));
         yield return new Block.Paragraph(LossTables.WhyTheyDiffer(duty, said));
         yield return new Block.Heading(2, "Heat loss on the design night, by face");
         yield return new Block.TableOf(LossTables.Paths(duty, said));

@@ -34,7 +34,7 @@ internal static class BehaviourChapter
         {
             yield return new Block.Heading(2, "Fog");
             yield return new Block.Paragraph(
-                $"Drops of {Whole(fog.DropM * 1e6)} µm are gone after {One(fog.LifeS)} s in the design day's air, {said.Text(fog.FallM, Unit.Metre)} below the nozzle; in air of 80 % humidity after {One(fog.DampLifeS)} s and {said.Text(fog.DampFallM, Unit.Metre)}. The nozzles hang {said.Text(fog.HeightM, Unit.Metre)} over the crop{(Math.Max(fog.FallM, fog.DampFallM) > fog.HeightM ? ": in damp air it gets wet, so stop the fog before 80 %" : "")}. {Whole(house.Plant.Fog?.Choice.Nozzles ?? 0)} nozzles on {fog.Lines} line{(fog.Lines == 1 ? "" : "s")}{(fog.SpacingM > 0 ? $", a nozzle each {said.Text(fog.SpacingM, Unit.Metre)} along the house" : "")}{(fog.IntakeSpacingM > 0 ? $", each {said.Text(fog.IntakeSpacingM, Unit.Metre)} across the intake" : "")}. Through the house the air can take at most {said.Text(fog.RoomKgPerS, Unit.KilogramPerSecond)} with {(house.Plant.Fog?.Choice.Cooling is { FansOn: > 0 } cool ? Whole(cool.FansOn) + (cool.FansOn == 1 ? " fan" : " fans") : "all fans")} on; {Said.Percent(fog.VentedFraction)} % of the spray is taken up before the fans draw it out.{Hottest(house, said)}");
+                $"Drops of {Whole(fog.DropM * 1e6)} µm are gone after {One(fog.LifeS)} s in the design day's air, {said.Text(fog.FallM, Unit.Metre)} below the nozzle; in air of 80 % humidity after {One(fog.DampLifeS)} s and {said.Text(fog.DampFallM, Unit.Metre)}. The nozzles hang {said.Text(fog.HeightM, Unit.Metre)} over the crop{(Math.Max(fog.FallM, fog.DampFallM) > fog.HeightM ? ": in damp air it gets wet, so stop the fog before 80 %" : "")}. {Whole(house.Plant.Fog?.Choice.Nozzles ?? 0)} nozzles on {fog.Lines} line{(fog.Lines == 1 ? "" : "s")}{(fog.SpacingM > 0 ? $", a nozzle each {said.Text(fog.SpacingM, Unit.Metre)} along the house" : "")}{(fog.IntakeSpacingM > 0 ? $", each {said.Text(fog.IntakeSpacingM, Unit.Metre)} across the intake" : "")}. Through the house the air can take at most {said.Text(fog.RoomKgPerS, Unit.KilogramPerSecond)} with {(house.Plant.Exhaust is null ? "half an air change an hour" : (house.Plant.Fog?.Choice.Cooling is { FansOn: > 0 } cool ? Whole(cool.FansOn) + (cool.FansOn == 1 ? " fan" : " fans") : "all fans") + " on")}; {Said.Percent(fog.VentedFraction)} % of the spray is taken up before {(house.Plant.Exhaust is null ? "that air leaves" : "the fans draw it out")}.{Hottest(house, said)}");
         }
 
         if (b.Season is { } season)
@@ -76,15 +76,19 @@ internal static class BehaviourChapter
         {
             yield return new Block.Heading(2, "Curtain opened by a gap");
             yield return new Block.TableOf(new Table(
-                [new Column("Gap along the house", 44), new Column("Air that trades places", 44, Along.End), new Column("Below the cloth", 42, Along.End), new Column("Above it", 42, Along.End)],
                 [
-                    .. c.Night.Select(g => (IReadOnlyList<string>)
+                    new Column("Gap along the house", 34), new Column("Air that trades places, night", 38, Along.End), new Column("Below the cloth", 25, Along.End), new Column("Above it", 25, Along.End),
+                    new Column("Below, sunny morning", 25, Along.End), new Column("Above it", 25, Along.End),
+                ],
+                [
+                    .. c.Night.Zip(c.Morning, (g, m) => (IReadOnlyList<string>)
                     [
                         g.GapM > 0 ? us ? $"{Whole(g.GapM / 0.0254)} in" : $"{Whole(1000 * g.GapM)} mm" : "drawn", said.Round(g.FlowM3PerS, Unit.CubicMetrePerSecond), said.Text(g.BelowC, Unit.Celsius), said.Text(g.AboveC, Unit.Celsius),
+                        said.Text(m.BelowC, Unit.Celsius), said.Text(m.AboveC, Unit.Celsius),
                     ]),
                 ]));
             yield return new Block.Paragraph(
-                $"On the design night with the heat the drawn house asks; fully open that heat holds {said.Text(c.HalfOpenC, Unit.Celsius)}. Drawing {(c.Two is null ? "it" : "both")} saves {Said.Percent(c.NightSavedFraction)} % that night. By warmth alone a gap passes little air: what is felt when a cloth opens comes from fans and from the cold air that drops at once. Parked it is about {said.Text(c.StackM, Unit.Metre)} wide, {Said.Percent(c.StackShadeFraction)} % of the floor in its shade from above. Keep heaters, flues and lamps out of its clearance; open it slowly and in steps.");
+                $"On the design night with the heat the drawn house asks; fully open that heat holds {said.Text(c.HalfOpenC, Unit.Celsius)}. Drawing {(c.Two is null ? "it" : "both")} saves {Said.Percent(c.NightSavedFraction)} % that night. By warmth alone a gap passes little air: what is felt when a cloth opens comes from fans and from the cold air that drops at once. The morning: as cold, heaters off, {Whole(c.MorningSunWm2)} W/m² of sun on the cloth; a gap lets sun through, and fully open the house comes to {said.Text(c.MorningOpenC, Unit.Celsius)}. Warm air above stays there unless fans stir it down.{Cloth(house.Plant)} Parked it is about {said.Text(c.StackM, Unit.Metre)} wide, {Said.Percent(c.StackShadeFraction)} % of the floor in its shade from above. Keep heaters, flues and lamps out of its clearance; open it slowly and in steps.");
         }
 
         if (b.Curtain?.Two is { } two)
@@ -153,8 +157,12 @@ internal static class BehaviourChapter
         yield return new Block.Paragraph(
             $"{Whole(x.ChangesPerHour)} air changes an hour with all fans on. The allowed rise is used up after {said.Round(x.FarthestM, Unit.Metre)} at this air speed. "
             + (x.DeadCornerM > 0.5 ? $"Beside the intake's openings air stands or turns back for about {said.Round(x.DeadCornerM, Unit.Metre)}: no young plants there, or spread the openings." : "The intake's openings reach nearly from wall to wall: no dead corner to speak of.")
-            + upper + Sound(plant, us));
+            + upper + (plant.InsectClothM2 > 0 ? $" Insect cloth: {said.Round(plant.InsectClothM2, Unit.SquareMetre)} with its frame, in a box before the intake (vents have it at their own size); wash it when the fans' pressure has risen." : "") + Sound(plant, us));
     }
+
+    private static string Cloth(PlantResult plant) => plant.Curtain is { } c
+        ? $" The cloth {c.Entry} lets {Said.Percent(c.SolarTransmittanceFraction)} % of the sun through and throws {Said.Percent(c.SolarReflectanceFraction)} % back, {Said.Percent(c.OpennessFraction)} % of its weave is open; drawn for shade it keeps {Said.Percent(1 - c.SolarTransmittanceFraction)} % of the sun from the crop."
+        : "";
 
     private static string Sound(PlantResult plant, bool us)
     {

@@ -51,7 +51,7 @@ internal static class ChoicesChapter
             yield return new Block.TableOf(new Table(
                 [
                     new Column("One thing changed", 50), new Column("Heat", 24, Along.End), new Column("All on holds", 22, Along.End), new Column("One dead holds", 22, Along.End),
-                    new Column("Loss, curtain drawn", 26, Along.End), new Column("Fuel", 14, Along.End), new Column("Power", 14, Along.End),
+                    new Column("Loss, curtain drawn", 26, Along.End), new Column("Fuel, kW", 14, Along.End), new Column("Power, kW", 14, Along.End),
                 ],
                 [
                     .. heat.Select(a => (IReadOnlyList<string>)
@@ -66,7 +66,7 @@ internal static class ChoicesChapter
         }
     }
 
-    private static string Margin(double fraction) => fraction < 0
+    private static string Margin(double? fraction) => fraction is null ? "" : fraction < 0
         ? string.Create(CultureInfo.InvariantCulture, $"short {-100 * fraction:0} %")
         : string.Create(CultureInfo.InvariantCulture, $"{100 * fraction:0} %");
 

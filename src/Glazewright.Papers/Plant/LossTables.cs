@@ -2,6 +2,7 @@ using Glazewright.Design.Contracts;
 using Glazewright.Design.Duty;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
+using Glazewright.Science.Flow;
 
 namespace Glazewright.Papers.Plant;
 
@@ -37,9 +38,10 @@ internal static class LossTables
         return $"At {said.Text(duty.Conditions.Heating996C, Unit.Celsius)} outside and {said.Text(duty.NightTargetC, Unit.Celsius)} inside. The trade's U, which the heaters are sized by, holds an ordinary wind and sky. Windy: {said.Text(s.WindMs, Unit.MetrePerSecond)}, air changes {said.Text(s.WindyChangesPerHour, Unit.PerHour)}. Clear and calm: the sky radiates at {said.Text(s.SkyC, Unit.Celsius)}, air changes by warmth alone {said.Text(s.ClearChangesPerHour, Unit.PerHour)}. Ribs, laps and edges of a sheet are what its trade U has over its middle.";
     }
 
-    public static Table Ventilation(DutyResult duty, double floorM2, Said said)
+    public static Table Ventilation(DutyResult duty, Design.Brief.EquipmentChoice equipment, double floorM2, Said said)
     {
         VentilationCompared v = duty.Air.Ventilation;
+        bool wet = equipment.WetWall || equipment.Fog, screened = equipment.WetWall || equipment.InsectScreenPorosityFraction > 0;
         List<IReadOnlyList<string>> rows =
         [
             .. v.BalanceTerms.Select(t => (IReadOnlyList<string>)["Balance", t.Label, said.Text(t.WPerM2, Unit.WattPerSquareMetre), ""]),
@@ -47,6 +49,14 @@ internal static class LossTables
             [
                 "Rule", FormattableString.Invariant($"elevation {v.ElevationFactor:0.00} × light {v.LightFactor:0.00} × rise {v.RiseFactor:0.00}, or distance {v.DistanceFactor:0.00} if larger"),
                 said.Text(v.RuleWPerM2, Unit.WattPerSquareMetre), Flow(duty.VentilationRuleM3PerS),
+            ],
+            [
+                "Other rule", FormattableString.Invariant($"12 cfm/ft² less {100 * equipment.ShadeFraction:0} % of shade{(wet ? ", half as much again with evaporative cooling" : "")} (a supplier's page)"), "",
+                Flow(VentilationRules.ShadeRuleM3PerS(floorM2, equipment.ShadeFraction, wet)),
+            ],
+            [
+                "Other rule", $"{(equipment.Curtains > 0 ? "10 cfm/ft² under a shade curtain" : "12 cfm/ft² without a shade curtain")}{(screened ? ", 4 more for pad or screen" : "")} (a trade paper)", "",
+                Flow(VentilationRules.FlatRuleM3PerS(floorM2, equipment.Curtains > 0, screened)),
             ],
         ];
         return new Table(

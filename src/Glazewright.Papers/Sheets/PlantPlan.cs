@@ -266,7 +266,7 @@ public static class PlantPlan
                 FlueLine[] alike = [.. house.Layout.Flues.Where(f => f.Face is not null && f.VentM == flue.VentM && f.Gravity is null == flue.Gravity is null)];
                 return $"{LengthText.Of(flue.VentM, style)}{(flue.Gravity is null ? "" : " type B")}, {Span(alike, f => f.RunM)} of pipe, ends {Span(alike, f => f.HeightM)} above the floor";
             case PlacedKind.CirculationFan when plant.Circulation is { } c:
-                return $"{Air(c.FlowEachM3PerS)} and {Power(c.PowerEachW)} each, {said.Text(c.CropSpeedMs, Unit.MetrePerSecond)} at the crop";
+                return $"{Air(c.FlowEachM3PerS)} and {Power(c.PowerEachW)} each, {said.Text(c.CropSpeedMs, Unit.MetrePerSecond)} around the loop";
             case PlacedKind.OscillatingFan when plant.Oscillating is { } o:
                 return $"{Air(o.FlowEachM3PerS)} and {Power(o.PowerEachW)} each, sweeps {said.Round(o.RadiusM, Unit.Metre)}";
             case PlacedKind.Curtain when (item.Id.EndsWith("/second-curtain", StringComparison.Ordinal) ? plant.SecondCurtain : plant.Curtain) is { } c:
@@ -274,7 +274,7 @@ public static class PlantPlan
             case PlacedKind.FogLine when plant.Fog?.Choice is { } f:
                 return string.Create(CultureInfo.InvariantCulture, $"{(item.IsFogAtIntake ? f.IntakeNozzles : f.Nozzles - f.IntakeNozzles)} of {f.Nozzles} nozzles on {count} line{(count > 1 ? "s" : "")}, one pump for all, {f.PumpW:0} W; high pressure injects: hospital at once");
             case PlacedKind.PressureFan when plant.Pressure is { } p:
-                return $"{Air(p.FlowM3PerS)} filtered, holds {said.Text(p.HeldPa, Unit.Pascal)} in calm air";
+                return $"{(p.Fans > 1 ? string.Create(CultureInfo.InvariantCulture, $"{p.Fans} side by side, ") : "")}{Air(p.FlowM3PerS)} filtered, holds {said.Text(p.HeldPa, Unit.Pascal)} in calm air";
             case PlacedKind.LampRow when plant.LampW > 0:
                 return string.Create(CultureInfo.InvariantCulture, $"{plant.LampW / 1000:0.0} kW in all");
             default:
@@ -284,6 +284,11 @@ public static class PlantPlan
 
     private static IEnumerable<string> Notes(HouseResults house, Said said)
     {
+        if (house.Plant.InsectClothM2 > 0)
+        {
+            yield return $"Insect cloth before intake and vents: {said.Round(house.Plant.InsectClothM2, Unit.SquareMetre)}, framed; before the intake a box, so that each square foot of opening has several of cloth.";
+        }
+
         if (house.Behaviour.Mixing is { } mix && house.Plant.Circulation is not null)
         {
             yield return string.Create(

@@ -20,16 +20,18 @@ public static class CarbonDioxide
     /// <param name="insidePpm">Level to hold, ppm by volume, 0 to 5000.</param>
     /// <param name="outsidePpm">Outside, ppm, 0 to 5000.</param>
     /// <param name="uptakeKgPerS">What the crop takes up, kg/s, 0 to 10.</param>
+    /// <param name="pressurePa">Air pressure, Pa, 40 000 to 120 000: a mountain's cubic metre holds less.</param>
     /// <returns>Dose, kg/s; 0 when none is needed.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
-    public static double DoseKgPerS(double volumeM3, double changesPerHour, double insidePpm, double outsidePpm, double uptakeKgPerS)
+    public static double DoseKgPerS(double volumeM3, double changesPerHour, double insidePpm, double outsidePpm, double uptakeKgPerS, double pressurePa = 101_325)
     {
+        Within.Require(pressurePa, 40_000, 120_000);
         Within.Require(volumeM3, 1, 1e7);
         Within.Require(changesPerHour, 0, 100);
         Within.Require(insidePpm, 0, 5000);
         Within.Require(outsidePpm, 0, 5000);
         Within.Require(uptakeKgPerS, 0, 10);
-        return Math.Max(volumeM3 * changesPerHour / 3600 * (insidePpm - outsidePpm) * 1e-6 * DensityKgPerM3 + uptakeKgPerS, 0);
+        return Math.Max(volumeM3 * changesPerHour / 3600 * (insidePpm - outsidePpm) * 1e-6 * DensityKgPerM3 * pressurePa / 101_325 + uptakeKgPerS, 0);
     }
 
     /// <summary>Level left after a time without a source.</summary>

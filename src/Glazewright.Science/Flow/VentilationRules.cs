@@ -66,4 +66,31 @@ public static class VentilationRules
         Within.Require(faceMPerS, 0.2, 5);
         return flowM3PerS / faceMPerS;
     }
+
+    /// <summary>A supplier's rule of area: 12 cfm a square foot of floor less the shade, half as much again with evaporative cooling (one page, read). For comparison only.</summary>
+    /// <param name="floorM2">Floor, m², 0 to 1e6.</param>
+    /// <param name="shadeFraction">Shade, 0 to 1.</param>
+    /// <param name="evaporative">Pad or fog is there.</param>
+    /// <returns>Flow, m³/s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
+    public static double ShadeRuleM3PerS(double floorM2, double shadeFraction, bool evaporative)
+    {
+        Within.Require(floorM2, 0, 1e6);
+        Within.Require(shadeFraction, 0, 1);
+        return 12 * CfmPerSquareFootMs * floorM2 * (1 - shadeFraction) * (evaporative ? 1.5 : 1);
+    }
+
+    /// <summary>A trade paper's flat rule: 12 cfm a square foot, 10 under a shade curtain, 3 to 5 more (4 taken) with pads or insect screen (read). For comparison only.</summary>
+    /// <param name="floorM2">Floor, m², 0 to 1e6.</param>
+    /// <param name="shaded">A shade curtain is drawn.</param>
+    /// <param name="padOrScreen">Air comes through a pad or an insect screen.</param>
+    /// <returns>Flow, m³/s.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Out of range or NaN.</exception>
+    public static double FlatRuleM3PerS(double floorM2, bool shaded, bool padOrScreen)
+    {
+        Within.Require(floorM2, 0, 1e6);
+        return ((shaded ? 10 : 12) + (padOrScreen ? 4 : 0)) * CfmPerSquareFootMs * floorM2;
+    }
+
+    private const double CfmPerSquareFootMs = 0.00508;
 }

@@ -141,6 +141,29 @@ public class BehaviourStageTests
         Assert.True(c.HalfOpenC < c.Night[^1].BelowC);
     }
 
+    // The morning's two balances, put back by hand: sun in, out through both shells, between them the cloth that is drawn and, while below is the warmer, the air that trades places.
+    [Fact]
+    public void On_a_sunny_morning_a_gap_warms_below()
+    {
+        Scene s = Run(e => e);
+        CurtainBehaviour c = s.Result.Curtain!;
+        CurtainPlant cloth = s.Plant.Curtain!;
+        double above = DutyStage.Above(s.Duty.Losses, s.Form, cloth.HeightM), below = s.Duty.LossWPerK - above, outsideC = s.Duty.Conditions.Heating996C;
+        double clothM2 = SmallSystems.WidthAtM(s.Form, cloth.HeightM) * s.Form.LengthM;
+        foreach (GapAt gap in c.Morning)
+        {
+            double open = gap.GapM * s.Form.LengthM / clothM2;
+            double sun = c.MorningSunWm2 * clothM2 * (0.6 * (open + (1 - open) * cloth.SolarTransmittanceFraction) + (1 - open) * (1 - cloth.SolarTransmittanceFraction - cloth.SolarReflectanceFraction));
+            double lost = below * (gap.BelowC - outsideC) + above * (gap.AboveC - outsideC);
+            Assert.Equal(sun, lost, 1e-6 * sun);
+        }
+
+        for (int i = 1; i < c.Morning.Count; i++)
+        {
+            Assert.True(c.Morning[i].BelowC > c.Morning[i - 1].BelowC);
+        }
+    }
+
     [Fact]
     public void Fog_falls_farther_in_damp_air_and_finer_fog_less()
     {

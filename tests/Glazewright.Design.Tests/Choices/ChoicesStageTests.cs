@@ -75,11 +75,33 @@ public class ChoicesStageTests
         Job job = DesignDay.With(TestJobs.OneHouse(), e => e with { ExhaustFixed = [new FixedItem("exhaust-24", 1)], HeatersFixed = [new FixedItem("electric-10", 1)], CurtainHeightM = 2.59 });
         (ChoicesResult choices, PlantResult plant, DutyResult duty) = Run(job);
         FixedChoice fans = choices.Fixed.Single(f => f.What.StartsWith("Fans", StringComparison.Ordinal));
-        Assert.Equal(plant.Exhaust!.Choice.Wet[^1].FlowM3PerS / duty.VentilationM3PerS - 1, fans.MarginFraction, 1e-9);
+        Assert.Equal(plant.Exhaust!.Choice.Wet[^1].FlowM3PerS / duty.VentilationM3PerS - 1, fans.MarginFraction!.Value, 1e-9);
         Assert.True(fans.MarginFraction < -0.3);
         Assert.Contains("cfm", fans.Ours, StringComparison.Ordinal);
         Assert.True(choices.Fixed.Single(f => f.What.StartsWith("Heaters", StringComparison.Ordinal)).MarginFraction < -0.5);
         Assert.Contains("cannot close", choices.Fixed.Single(f => f.What.StartsWith("Curtain", StringComparison.Ordinal)).Holds, StringComparison.Ordinal);
+    }
+
+    // What the job types beside fans and heaters has its row too.
+    [Fact]
+    public void Pipe_vents_gas_dryer_lamps_and_cloth_have_their_rows()
+    {
+        Job job = DesignDay.With(TestJobs.OneHouse(), e => e with
+        {
+            Exhaust = false, WetWall = false, Heaters = false, BenchPipeW = 10_000, RoofVentFraction = 0.1, SideVentFraction = 0.1, DehumidifierW = 3000, Co2Ppm = 900, LampW = 6400,
+            OscillatingFans = 1, InsectScreenPorosityFraction = 0.3,
+        });
+        (ChoicesResult choices, PlantResult plant, DutyResult duty) = Run(job);
+        FixedChoice Row(string start) => choices.Fixed.Single(f => f.What.StartsWith(start, StringComparison.Ordinal));
+        Assert.Equal(10_000 / HeatAsked.Of(duty, null).NeedW - 1, Row("Bench pipe").MarginFraction!.Value, 1e-9);
+        Assert.Contains("×", Row("Bench pipe").Ours, StringComparison.Ordinal);
+        Assert.Contains("exhaust", Row("Vents").Ours, StringComparison.Ordinal);
+        Assert.Equal(3000 * 2 / 3.6e6 / duty.NightMoistureKgPerS - 1, Row("Dehumidifier").MarginFraction!.Value, 1e-9);
+        Assert.StartsWith("20 lamps", Row("20 lamps").What, StringComparison.Ordinal); // 6,400 W over 320 W
+        Assert.Null(Row("Insect cloth").MarginFraction);
+        Assert.NotNull(Row("Carbon dioxide").MarginFraction);
+        Assert.NotNull(Row("1 oscillating fan").MarginFraction);
+        Assert.NotNull(plant.Vents);
     }
 
     // By hand: a second curtain is its cloth, wire and drive, by price and hours of the book.

@@ -24,16 +24,16 @@ public class EquipmentCountedByHand
     [InlineData("cooling/filter-fan", 1)]
     [InlineData("heating/unit-heater", 3)]
     [InlineData("heating/kilowatt", (2 * 36.6) + 22)]
-    // 13.2 kW over 58 W/m.
-    [InlineData("heating/bench-pipe", 13_200.0 / 58)]
+    // 13.2 kW over 70 W/m.
+    [InlineData("heating/bench-pipe", 13_200.0 / 70)]
     // 26 ft by 104 ft and 8 %.
     [InlineData("curtain/cloth", 1.08 * 26 * 104 * Ft * Ft)]
     // 26 ft over 18 in is 17.3: 18 wires of 104 ft.
     [InlineData("curtain/wire", 18 * 104 * Ft)]
     [InlineData("curtain/drive", 1)]
     [InlineData("air/circulation-fan", 10)]
-    // 4.5 kW over 600 W is 7.5.
-    [InlineData("air/lamp", 8)]
+    // 4.5 kW over 320 W is 14.06.
+    [InlineData("air/lamp", 15)]
     [InlineData("controls/box", 2)]
     // A: 4 fans, 2 heaters, 6 circulation fans and 4; B: 2, 1, 4 and 4.
     [InlineData("controls/point", 16 + 11)]

@@ -34,7 +34,7 @@ public class VentsCsvTests
     public void A_gravity_vent_tells_what_its_pipe_carries_and_what_pulls_against_it()
     {
         FlueLine gravity = Line with { Sealed = false, IntakeM = 0, Face = FaceName.RoofLeft, MostM = 0, FallM = 0, Gravity = new GravityVent(1, 2, 0.5, 3, 35_168.528, 7.41, 25.2, 101_325) };
-        Assert.EndsWith(",upright,0.0,1.00,door,5.0,120.0,7.4,25.2", Rows(gravity, UnitSystem.Us)[1], StringComparison.Ordinal);
+        Assert.EndsWith(",upright,0.0,1.00,door,5.0,120.0,0.030,0.101", Rows(gravity, UnitSystem.Us)[1], StringComparison.Ordinal);
         Assert.Contains("gravity vent, air from the house\",4,,\"roof, left\"", Rows(gravity, UnitSystem.Us)[1], StringComparison.Ordinal);
     }
 

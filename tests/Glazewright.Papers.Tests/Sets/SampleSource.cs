@@ -310,7 +310,7 @@ internal static class SampleSource
             false,
             held,
             [new PeriodCounters("herbs", held, held)],
-            new YearExtremes(15.6, 20_000, 31.7, 280_000, -21, 34),
+            new YearExtremes(15.6, 20_000, 31.7, 280_000, -21, 34, -24, 35),
             Enumerable.Range(0, 12).Select(m => month with { Cost = 400 + 60 * Math.Abs(6 - m), PeakPowerW = 2500 + 300 * (6 - Math.Abs(6 - m)) }).ToEqList(),
             [new MotorCounters(id + "/fan-1", 2100, 3100)],
             new HourColumns(inside.ToEqList(), zero, inside.ToEqList(), outside.ToEqList(), target.ToEqList(), zero, zero, zero, zero, inside.Zip(target, (i, t) => i - t).ToEqList()),

@@ -196,4 +196,20 @@ public class GreenhouseVentilationCases
         Assert.Equal(publishedPa, screen.LossPa(0.25, 1.2), 0.001);
         Assert.Equal(4 * publishedPa, screen.LossPa(0.50, 1.2), 0.004);
     }
+
+    // A supplier's page (read): 12 × 36 ft at 50 % shade takes 2,592 cfm, with an evaporative cooler 3,888.
+    [Theory]
+    [InlineData(false, 2592)]
+    [InlineData(true, 3888)]
+    public void Shade_rule(bool evaporative, double publishedCfm) =>
+        Assert.Equal(publishedCfm, VentilationRules.ShadeRuleM3PerS(12 * 36 * FootM * FootM, 0.5, evaporative) / CfmM3PerS, 0.2);
+
+    // A trade paper of 2011 (read): 10 cfm/ft² under a shade curtain, 12 without, 3 to 5 more with screen or pads.
+    [Theory]
+    [InlineData(true, false, 10, 10)]
+    [InlineData(false, false, 12, 12)]
+    [InlineData(true, true, 13, 15)]
+    [InlineData(false, true, 15, 17)]
+    public void Flat_rule(bool shaded, bool padOrScreen, double leastCfm, double mostCfm) =>
+        Assert.InRange(VentilationRules.FlatRuleM3PerS(FootM * FootM, shaded, padOrScreen) / CfmM3PerS, leastCfm - 0.001, mostCfm + 0.001);
 }

@@ -45,6 +45,11 @@ internal static class EquipmentFields
         int curtains = f.Whole("curtains", 0, 2, 1, "Number of curtains. Two are of one cloth and move alike, unless secondCurtain says otherwise.");
         string cloth = f.Word("curtainCloth", [.. c.Curtains.Select(e => e.Id)], "", "Curtain cloth.");
         double curtainM = f.LengthMOrBlank("curtainHeight", "3 ft", "40 ft", "placed under the lower eave", "Height of the (first) curtain.") ?? 0;
+        if (curtains == 0 && cloth.Length > 0)
+        {
+            off.Add("a curtain (curtainCloth)");
+        }
+
         if (roofed && curtains > 0 && curtainM >= lowerEaveM)
         {
             f.Add(FaultKind.DoesNotFit, "curtainHeight", $"a curtain at {FeetInches.Format(curtainM)} lies above the lower eave at {FeetInches.Format(lowerEaveM)}", $"{FeetInches.Format(lowerEaveM - 0.1524)} or lower, or left out");
@@ -56,7 +61,8 @@ internal static class EquipmentFields
         double lampW = f.PowerW("lamps", "0 kW", "1000 kW", "0 kW", "Lamps, electric power.");
         (string pest, double porosity) = f.Group("insectScreen", "Insect screen.", s => (
             s.Words("pest", "none", "Smallest pest to keep out, or none.", "thrips", 40),
-            s.Fraction("porosity", "0 %", "90 %", "0 %", "Open share of the screen; 0 for none.")));
+            s.Fraction("porosity", "0 %", "90 %", "0 %", "Open share of the screen; 0 for what the pest asks, and for no screen where there is none.")));
+        porosity = porosity > 0 ? porosity : InsectCloth.PorosityFraction(pest);
         double roofVent = f.Fraction("roofVents", "0 %", "50 %", "0 %", "Roof vent area over floor area.");
         double sideVent = f.Fraction("sideVents", "0 %", "50 %", "0 %", "Side vent area over floor area.");
         bool sealedCombustion = f.Flag("sealedCombustion", true, "Heaters take combustion air from outside; others can back-draft beside exhaust fans.");
