@@ -148,8 +148,17 @@ internal static class ServicesChapter
     /// <summary>Nominal size: inches, or in metric jobs the DN of the same pipe (ISO 6708, from memory).</summary>
     internal static string Nominal(string inches, bool us) => us ? inches : inches switch
     {
-        "1/2 in" => "DN 15", "3/4 in" => "DN 20", "1 in" => "DN 25", "1-1/4 in" => "DN 32", "1-1/2 in" => "DN 40", "2 in" => "DN 50", "2-1/2 in" => "DN 65", "3 in" => "DN 80", "4 in" => "DN 100",
-        "6 in" => "DN 150", _ => inches,
+        "1/2 in" => "DN 15",
+        "3/4 in" => "DN 20",
+        "1 in" => "DN 25",
+        "1-1/4 in" => "DN 32",
+        "1-1/2 in" => "DN 40",
+        "2 in" => "DN 50",
+        "2-1/2 in" => "DN 65",
+        "3 in" => "DN 80",
+        "4 in" => "DN 100",
+        "6 in" => "DN 150",
+        _ => inches,
     };
 
     internal static Table Water(ServicesResult services, bool us) => new(

@@ -88,8 +88,17 @@ public class ChoicesStageTests
     {
         Job job = DesignDay.With(TestJobs.OneHouse(), e => e with
         {
-            Exhaust = false, WetWall = false, Heaters = false, BenchPipeW = 10_000, RoofVentFraction = 0.1, SideVentFraction = 0.1, DehumidifierW = 3000, Co2Ppm = 900, LampW = 6400,
-            OscillatingFans = 1, InsectScreenPorosityFraction = 0.3,
+            Exhaust = false,
+            WetWall = false,
+            Heaters = false,
+            BenchPipeW = 10_000,
+            RoofVentFraction = 0.1,
+            SideVentFraction = 0.1,
+            DehumidifierW = 3000,
+            Co2Ppm = 900,
+            LampW = 6400,
+            OscillatingFans = 1,
+            InsectScreenPorosityFraction = 0.3,
         });
         (ChoicesResult choices, PlantResult plant, DutyResult duty) = Run(job);
         FixedChoice Row(string start) => choices.Fixed.Single(f => f.What.StartsWith(start, StringComparison.Ordinal));
