@@ -60,6 +60,15 @@ public sealed class SceneTests(OpenBrowser browser)
             await page.Locator(".scene").ScreenshotAsync(new() { Path = Path.Combine(folder, "scene-light.png") });
         }
 
+        await page.Locator("[data-scene-floor]").CheckAsync();
+        await Assertions.Expect(key).ToContainTextAsync("on the floor, below and between the benches");
+        if (Environment.GetEnvironmentVariable("GLAZEWRIGHT_PICTURES") is { } floor)
+        {
+            await page.Locator(".scene").ScreenshotAsync(new() { Path = Path.Combine(floor, "scene-floor.png") });
+        }
+
+        await page.Locator("[data-scene-floor]").UncheckAsync();
+        await Assertions.Expect(key).ToContainTextAsync("at bench height");
         await page.GetByLabel("light map", new() { Exact = true }).UncheckAsync();
         await page.Locator("[data-scene][data-laid='']").WaitForAsync();
         await Assertions.Expect(key).ToHaveCountAsync(0);

@@ -34,6 +34,25 @@ public sealed class SceneLightTests(Desk desk) : IClassFixture<Desk>
         Assert.Null(SceneLight.Of(map with { Months = EqList<LightMonth>.Empty }, 355));
     }
 
+    // Benches shade the floor: it is darker in every month, on the same scale, and in a grid of its own.
+    [Fact]
+    public async Task The_floor_has_a_map_of_its_own_below_benches_on_the_same_scale()
+    {
+        JobSession window = await desk.WindowAsync((await desk.JobAsync()).Id);
+        LightMap map = window.Evaluate(window.View!.Light!.Loaded, CancellationToken.None).LightMap("A").Value;
+        LightPlane floor = SceneLight.FloorOf(map)!;
+        (SceneLight bench, SceneLight below) = (SceneLight.Of(map, 172)!, SceneLight.Of(map, 172, onFloor: true)!);
+        Assert.Equal((floor.CountU, floor.CountV, 0.0), (below.Columns, below.Rows, below.HeightM));
+        Assert.Equal(floor.CountU * floor.CountV * 4, below.Colours.Length);
+        Assert.Equal(bench.MostMolPerM2Day, below.MostMolPerM2Day);
+        Assert.True(floor.Months[5].MeanMolPerM2Day < map.Months[5].MeanMolPerM2Day);
+        Assert.Contains("on the floor, below and between the benches", below.Words, StringComparison.Ordinal);
+        int rgb = Ramp.Sequential.At(floor.Months[5].PointMolPerM2Day[3] / below.MostMolPerM2Day);
+        Assert.Equal((rgb >> 16, (rgb >> 8) & 255, rgb & 255), (below.Colours[12], below.Colours[13], below.Colours[14]));
+        Assert.Null(SceneLight.FloorOf(map with { Others = EqList<LightPlane>.Empty }));
+        Assert.Equal(bench, SceneLight.Of(map with { Others = EqList<LightPlane>.Empty }, 172, onFloor: true)! with { Colours = bench.Colours });
+    }
+
     [Fact]
     public void Bars_are_as_long_as_their_shares_and_tell_their_numbers()
     {
