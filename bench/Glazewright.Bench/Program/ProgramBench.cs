@@ -27,7 +27,7 @@ public class ProgramBench
             new CurtainPlant("c", 2.2, 240, 0.5, 0.3, 0.6, 0.05, 240, 250, 1),
             new CirculationPlant("r", 6, 0.9, 90, 9, 0.4), null, null, 0, 0, [], StageReport.Empty);
         var crop = new CropPeriod("herbs", "herbs", 1, 52, new ClimateTarget(22, 65), new ClimateTarget(17, 75), new DayMark.Sunrise(0), new DayMark.Sunset(0), 60, 99, 2, 0.7, 0, 0, false);
-        ProgramDocument document = ProgramStage.Run(new ProgramInput("A", [crop], new HeldBand(1.5, 7), true), plant);
+        ProgramDocument document = ProgramStage.Run(new ProgramInput("A", [crop], new HeldBand(1.5, 7), true, []), plant);
         _program = ((ProgramCompilation.Ready)ProgramCompiler.Compile(document)).Program;
         _state = new int[_program.StateLength];
         _commands = new Command[_program.Actuators.Count];

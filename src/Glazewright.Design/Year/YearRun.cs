@@ -29,6 +29,7 @@ internal sealed class YearRun
     private readonly HouseState state;
     private readonly ProgramControl control;
     private readonly Tamper? tamper;
+    private readonly YearSnow snow;
     private readonly YearCo2? co2; // none where nothing is dosed: outside air's level is taken
     private readonly double floorM2, airM3, lampUmolPerJ, lightMolPerW, extinction, sectionM2, stirredMs;
     private readonly YearSnapshot[] midnights = new YearSnapshot[YearTargets.Days];
@@ -63,6 +64,7 @@ internal sealed class YearRun
         co2 = plant.Co2 is null ? null : new YearCo2();
         Sensors = program.Sensors;
         sensors = new YearSensors(program.Sensors) { Co2Ppm = co2?.Ppm ?? CarbonDioxide.OutsidePpm };
+        snow = new YearSnow(weather.SnowFallenByHourM.ToArray(), House.Parameters.UpperClear, program);
         extinction = gains.CanopyExtinctionFraction;
         sectionM2 = airM3 / form.LengthM;
         stirredMs = plant.Circulation?.CropSpeedMs ?? 0;
@@ -127,6 +129,9 @@ internal sealed class YearRun
 
     public double FilterFanJ { get; private set; }
 
+    /// <summary>Snow on the roof, and what it did to the curtains.</summary>
+    public YearSnow Snow => snow;
+
     public double FrostAfterFansH => frostAfterFansMinutes / 60.0;
 
     public double FrostAfterCurtainH => frostAfterCurtainMinutes / 60.0;
@@ -165,9 +170,10 @@ internal sealed class YearRun
     {
         double[] house = new double[HouseState.SavedLength];
         state.Save(house);
-        double[] equipment = new double[YearSensors.SavedLength + Plant.SavedLength + 1];
+        double[] equipment = new double[YearSensors.SavedLength + Plant.SavedLength + 3];
         sensors.Save(equipment);
         Plant.Save(equipment.AsSpan(YearSensors.SavedLength, Plant.SavedLength));
+        (equipment[^3], equipment[^2]) = (snow.RoofKgPerM2, snow.IsTold ? 1 : 0);
         equipment[^1] = co2?.Ppm ?? CarbonDioxide.OutsidePpm;
         return new YearSnapshot(EqList.Own(house), EqList.Own(equipment), EqList.Own((int[])control.State.Clone()));
     }
@@ -180,6 +186,7 @@ internal sealed class YearRun
         double[] equipment = [.. snapshot.Equipment];
         sensors.Load(equipment);
         Plant.Load(equipment.AsSpan(YearSensors.SavedLength, Plant.SavedLength));
+        snow.Load(equipment[^3], equipment[^2] > 0);
         if (co2 is not null)
         {
             co2.Ppm = equipment[^1];
@@ -248,6 +255,8 @@ internal sealed class YearRun
     {
         int day = minute / 1440;
         sensors.Co2Ppm = co2?.Ppm ?? CarbonDioxide.OutsidePpm;
+        snow.Step(minute, weather.DryBulbC[minute], state.AirAboveC, stepS);
+        sensors.Snow = snow.IsTold;
         sensors.Read(weather, Targets, Plant, minute, readings);
         tamper?.Read(minute, readings);
         control.Step(readings, (int)(stepS * 1000), commands);
@@ -377,6 +386,11 @@ internal sealed class YearRun
         {
             coldAfterFansMinutes += ask.Period >= 0 && airC < ask.TemperatureC - input.Band.TemperatureK ? 1 : 0;
             frostAfterFansMinutes += airC <= 0 ? 1 : 0;
+        }
+
+        if (snow.IsTold)
+        {
+            snow.Count(forcing.OutsideC, weather.GhiWm2[minute]);
         }
 
         TranspiredKg += x.TranspirationKgPerS * StepS;

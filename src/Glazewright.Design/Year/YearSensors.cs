@@ -49,6 +49,9 @@ internal sealed class YearSensors
     /// <summary>That sensor, or one of them, hangs above the curtain.</summary>
     public bool FeelsSunAbove => upper.FeelsSun;
 
+    /// <summary>Snow falls or lies on the roof.</summary>
+    public bool Snow { get; set; }
+
     /// <summary>Carbon dioxide in the air, ppm.</summary>
     public double Co2Ppm { get; set; }
 
@@ -172,7 +175,7 @@ internal sealed class YearSensors
         readings[(int)Reading.OutsideHumidity] = Step(outsideHumidity.Value, 1) * 10;
         readings[(int)Reading.Wind] = Step(wind.Value, 10) * 10;
         readings[(int)Reading.Light] = Step(light.Value, 1);
-        readings[(int)Reading.Snow] = 0;
+        readings[(int)Reading.Snow] = Snow ? 1 : 0;
         readings[(int)Reading.LouverOpenProof] = plant.LouverOpen ? 1 : 0;
         readings[(int)Reading.StaticPressure] = Step(pressure.Value, 10);
         readings[(int)Reading.DayOfYear] = day + 1;

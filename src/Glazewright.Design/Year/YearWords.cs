@@ -130,6 +130,14 @@ internal static class YearWords
                 "Allow more humidity in winter, dry with a vent or a small fan, or set heating and cooling further apart.", Counted);
         }
 
+        if (run.Snow is { OpensCurtains: true, LainH: > 0 } snow)
+        {
+            yield return new Finding(
+                "year/snow", Severity.Note, house,
+                Text($"New snow lay on the roof for {Hours(snow.LainH)}, at the most {snow.MostKgPerM2 * 0.2048:0.0} psf ({snow.MostKgPerM2:0} kg/m²) of it by this reckoning. The curtain stood open to let it melt, {Hours(snow.HeldOpenH)} of them dark and cold, when it would have been drawn for warmth."),
+                "Nothing: the frame carries the code's snow load with the curtain drawn and the heat off, never less for what melts.", Counted);
+        }
+
         if (run.FilterFanJ > 0.15 * run.Balance.HeatJ && run.Balance.HeatJ > 0)
         {
             yield return new Finding(
@@ -187,13 +195,13 @@ internal static class YearWords
     private static string Cloth(PlantResult plant) =>
         plant.Curtain is null ? "a curtain" : plant.Curtain.Layers > 1 || plant.SecondCurtain is not null ? "tighter curtain edges" : "a second curtain";
 
-    public static EqList<string> LeftOut(YearInput input, PlantResult plant)
+    public static EqList<string> LeftOut(YearInput input, YearRun run, PlantResult plant)
     {
         List<string> words =
         [
             "A typical year leaves the extremes out; the design days stand beside it.",
             "One mean air below and one above the curtain; cold and hot spots, and the rise from intake to fans, are not counted against the targets.",
-            "Snow on the roof, freezing of condensate and dew on the outside are not followed; the curtain's snow rule is not exercised.",
+            "Freezing of condensate and dew on the outside are not followed. Snow on the roof takes no light and keeps no heat in.",
             plant.Co2 is null
                 ? "Shared walls count as no loss; carbon dioxide is held at 420 ppm."
                 : "Shared walls count as no loss; the breathing of crop and substrate at night is not counted in the carbon dioxide.",
@@ -202,6 +210,13 @@ internal static class YearWords
         if (plant.Curtain is { Layers: > 1 } || plant.SecondCurtain is not null)
         {
             words.Add("Where two cloths are drawn they are reckoned as one with still air between them; the air between has no temperature of its own, and dew forms at their mean.");
+        }
+
+        if (run.Snow.OpensCurtains)
+        {
+            words.Add(run.Snow.IsRecorded
+                ? "Snow on the roof is reckoned from the growing depth on the ground, melting by the heat under the roof and by thaw, for the curtain's snow rule alone: wind, sliding and sun on it are left out."
+                : "The weather file records no snow: the curtain's rule to open under it is not exercised, and a snowy year burns more.");
         }
 
         if (plant.SecondCurtain is not null)

@@ -77,6 +77,12 @@ internal static class YearWorkings
             Derive("light", "Light at the crop, mol/m² a day, mean of the year", Unit.None, Term.Of("sun", sunMol) + Term.Of("lamps", lampMol));
         }
 
+        if (run.Snow is { IsRecorded: true, OpensCurtains: true } snow)
+        {
+            Observe("snow", "Hours with new snow on the roof", Unit.Hour, snow.LainH);
+            Observe("snow-held-open", "Of them, hours dark and cold with the curtain held open", Unit.Hour, snow.HeldOpenH);
+        }
+
         if (plant.Dehumidifier is not null)
         {
             Observe("dried", "Water the dehumidifier took out", Unit.Kilogram, r.DriedKg);
@@ -91,7 +97,7 @@ internal static class YearWorkings
         Observe("filter-fan-loss", "Heat that the filter fan's air takes", Unit.Joule, run.FilterFanJ);
         Balance(run.Balance, Observe, Derive);
         Costs(r, input, Observe, Derive);
-        return new StageReport(figures.ToEqList(), YearWords.Findings(r, run, input, duty, plant).ToEqList(), YearWords.LeftOut(input, plant));
+        return new StageReport(figures.ToEqList(), YearWords.Findings(r, run, input, duty, plant).ToEqList(), YearWords.LeftOut(input, run, plant));
     }
 
     private static void Balance(in HeatBalance b, Func<string, string, Unit, double, Figure> observe, Func<string, string, Unit, Term, Figure> derive)

@@ -74,6 +74,11 @@ public sealed class MinuteWeather
     /// <summary>Sun's unit vector, to the north.</summary>
     public ReadOnlySpan<double> SunNorth => North;
 
+    /// <summary>Snow that fell in each hour of the year, m of depth, 8,760 values: how much the cover of the ground grew in air up to 2 °C (rain from there on; common practice). Empty where the file records no snow.</summary>
+    public ReadOnlySpan<double> SnowFallenByHourM => SnowFallen;
+
+    internal double[] SnowFallen { get; set; } = [];
+
     internal double[] FromSun { get; } = new double[CommonYear.Minutes];
 
     internal double[] Dome { get; } = new double[CommonYear.Minutes];
@@ -125,6 +130,7 @@ public sealed class MinuteWeather
         ArgumentNullException.ThrowIfNull(year);
         var minutes = new MinuteWeather { Log = new MinuteExpansionLog() };
         StateExpansion.Fill(year, minutes);
+        minutes.SnowFallen = SnowFall.ByHourM(year.SnowDepthM, year.DryBulbC);
         SunExpansion.Fill(year, minutes);
         SkyExpansion.Fill(minutes);
         return minutes;
