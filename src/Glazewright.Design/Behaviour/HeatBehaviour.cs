@@ -80,11 +80,12 @@ internal static class HeatBehaviour
 
         // A cold sunny morning, heaters off: the cloth takes up sun and warms the space above; below gets what the cloth lets through, and all of it in the gap.
         double clothM2 = Math.Max(SmallSystems.WidthAtM(form, curtainM) * form.LengthM, 1);
-        double absorbed = UpperFans.AbsorbedFraction(cloth);
+        HouseCurtain drawn = plant.SecondCurtain is { } under ? HouseCurtain.Over(Light(cloth), Light(under)) : Light(cloth);
+        double absorbed = Math.Max(1 - drawn.TransmittanceFraction - drawn.ReflectanceFraction, 0.05);
         GapAt InSun(double openFraction, double gapM)
         {
             double sunW = MorningSunWm2 * clothM2;
-            double belowW = SensibleFraction * sunW * (openFraction + (1 - openFraction) * cloth.SolarTransmittanceFraction);
+            double belowW = SensibleFraction * sunW * (openFraction + (1 - openFraction) * drawn.TransmittanceFraction);
             double aboveW = sunW * (1 - openFraction) * absorbed;
             (double BelowC, double AboveC) Settle(double flow)
             {
@@ -137,9 +138,9 @@ internal static class HeatBehaviour
         return new TwoCurtains(
             Saves(one), Saves(alone), duty.LossWPerK > 0 ? 1 - duty.LossDrawnWPerK / duty.LossWPerK : 0,
             1 - first.SolarTransmittanceFraction, 1 - second.SolarTransmittanceFraction, 1 - pair.TransmittanceFraction);
-
-        static HouseCurtain Light(CurtainPlant c) => new(c.HeightM, c.SolarTransmittanceFraction, c.SolarReflectanceFraction, c.OpennessFraction);
     }
+
+    private static HouseCurtain Light(CurtainPlant c) => new(c.HeightM, c.SolarTransmittanceFraction, c.SolarReflectanceFraction, c.OpennessFraction);
 
     public static PressureBehaviour? Pressure(PlantInput input, BuildingForm form, DutyResult duty, PlantResult plant)
     {

@@ -34,7 +34,7 @@ internal static class KindsSized
         yield return new KindSized(
             "Hot-water pipe",
             e.BenchPipeW > 0,
-            Text($"{pipeW / catalogue.Pipes[0].OutputWPerM / 0.3048:0} ft of {catalogue.Pipes[0].Name}"),
+            Text($"{pipeW / catalogue.Pipes[0].OutputWPerM / 0.3048:N0} ft of {catalogue.Pipes[0].Name}"),
             Text($"{KBtu(pipeW)} kBtu/h{(e.BenchPipeW > 0 ? "" : ", the design night with the curtain drawn")}"),
             "Scalding water at hand height: guard or lower it; relief, low-water cut-off, drain-down.");
         if (catalogue.Lamps.Count > 0)

@@ -19,7 +19,7 @@ internal static class ChoicesChapter
         {
             yield return new Block.Heading(2, "What the job fixes, and what it holds");
             yield return new Block.TableOf(new Table(
-                [new Column("Fixed", 42), new Column("Asked", 34), new Column("Holds", 40), new Column("To spare", 18, Along.End), new Column("We would take", 38)],
+                [new Column("Fixed", 42), new Column("Asked", 34), new Column("Holds", 39), new Column("To spare", 21, Along.End), new Column("We would take", 36)],
                 [.. choices.Fixed.Select(f => (IReadOnlyList<string>)[f.What, f.Asked, f.Holds, Margin(f.MarginFraction), f.Ours])]));
         }
 

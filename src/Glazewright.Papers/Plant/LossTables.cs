@@ -60,7 +60,7 @@ internal static class LossTables
             ],
         ];
         return new Table(
-            [new Column("Method", 20), new Column("Term", 76), new Column("Heat taken off, of floor", 34, Along.End), new Column("Flow", 42, Along.End)], rows);
+            [new Column("Method", 20), new Column("Term", 70), new Column("Heat taken off, of floor", 30, Along.End), new Column("Flow", 52, Along.End)], rows);
 
         string Flow(double m3PerS) => $"{said.Round(m3PerS, Unit.CubicMetrePerSecond)} ({AirScale.Number(m3PerS / floorM2 / 0.00508, 1)} cfm/ft²)";
     }
