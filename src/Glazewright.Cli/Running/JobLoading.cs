@@ -135,20 +135,12 @@ public static class JobLoading
                 // What the job types itself stands before every file: then none is asked.
                 return document.Find("/site/design") is not null ? read.Year : DesignFiles.Beside(read.Year, path, faults);
             case WeatherReading.Refused refused:
-                faults.AddRange(refused.Problems.Select(p => new Fault(FaultKind.NotFound, weatherPath is null ? Pointer : "", "", weatherPath is null ? named.Place.Line : 0, weatherPath is null ? named.Place.Column : 0, $"{named.Text}{Place(p)}: {p.What}", p.Right)));
+                faults.AddRange(refused.Problems.Select(p => new Fault(FaultKind.NotFound, weatherPath is null ? Pointer : "", "", weatherPath is null ? named.Place.Line : 0, weatherPath is null ? named.Place.Column : 0, $"{named.Text}{DesignValues.Place(p)}: {p.What}", p.Right)));
                 return null;
             default:
                 return null;
         }
     }
-
-    internal static string Place(WeatherProblem problem) =>
-        (problem.Line, problem.Column) switch
-        {
-            (0, _) => "",
-            (int line, 0) => string.Create(CultureInfo.InvariantCulture, $" line {line}"),
-            (int line, int column) => string.Create(CultureInfo.InvariantCulture, $" line {line} field {column}"),
-        };
 
     private static Fault NotFound(string pointer, string wrong, string right) => new(FaultKind.NotFound, pointer, "", 0, 0, wrong, right);
 }

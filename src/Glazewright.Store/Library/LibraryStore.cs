@@ -18,6 +18,12 @@ public enum LibraryKind
 
     /// <summary>A price book: the contractor's own.</summary>
     PriceBook,
+
+    /// <summary>Design days of a weather station (.ddy): they stand beside the weather year of their name.</summary>
+    DesignDays,
+
+    /// <summary>Statistics of a weather year (.stat), likewise.</summary>
+    Statistics,
 }
 
 /// <summary>A file of the library.</summary>
@@ -119,6 +125,22 @@ public sealed class LibraryStore(StoreDoor door, TimeProvider clock)
                 break;
             case LibraryKind.Catalogue:
                 wrongs = CatalogueReader.TryRead(Encoding.UTF8.GetString(content), out _, out string? fault) ? [] : [fault];
+                break;
+            case LibraryKind.DesignDays:
+                wrongs = DesignDayFile.Read(content) switch
+                {
+                    DesignFileReading.Read => [],
+                    DesignFileReading.Refused bad => [.. bad.Problems.Select(p => $"{p.What}. Right: {p.Right}")],
+                    _ => ["there are no design days in it. Right: a design-day file (.ddy) with the yearly heating and cooling days"],
+                };
+                break;
+            case LibraryKind.Statistics:
+                wrongs = StatisticsFile.Read(content) switch
+                {
+                    HeaderConditions.Printed => [],
+                    HeaderConditions.Unreadable unreadable => [$"{unreadable.Why}. Right: a whole statistics file (.stat)"],
+                    _ => ["there are no design conditions in it. Right: a whole statistics file (.stat)"],
+                };
                 break;
             default:
                 try

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
 using Glazewright.Science.Weather;
@@ -6,7 +7,7 @@ using Glazewright.Store.Library;
 
 namespace Glazewright.Web.Jobs;
 
-/// <summary>Weather years of the library, each read once. A job names its year by name or by the hash of its content; no path of a job leads anywhere else.</summary>
+/// <summary>Weather years of the library, each read once, with the design-day and statistics files of their names. A job names its year by name or by the hash of its content; no path of a job leads anywhere else.</summary>
 /// <param name="library">The library.</param>
 public sealed class WeatherShelf(LibraryStore library)
 {
@@ -29,7 +30,9 @@ public sealed class WeatherShelf(LibraryStore library)
         string pinned = document.Find("/site/weather/sha256") is TextNode { Text.Length: 64 } hash ? hash.Text.ToLowerInvariant() : "";
         if ((pinned.Length > 0 ? files.FirstOrDefault(f => f.Sha256 == pinned) : files.FirstOrDefault(f => f.Name == named.Text)) is { } file)
         {
-            return (await OfAsync(file, cancel), []);
+            WeatherYear year = await OfAsync(file, cancel);
+            // What the job types itself stands before every file: then none is asked.
+            return document.Find("/site/design") is not (null or BlankNode) ? (year, []) : await BesideAsync(file, year, cancel);
         }
 
         string wrong = pinned.Length > 0 ? "the library holds no weather file of this hash" : $"the weather file '{Short(named.Text)}' is not in the library";
@@ -49,6 +52,54 @@ public sealed class WeatherShelf(LibraryStore library)
 
         return stations;
     }
+
+    /// <summary>What a file is by the ending of its name; a weather year for any other.</summary>
+    /// <param name="name">Its name.</param>
+    public static LibraryKind KindOf(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return Path.GetExtension(name.EndsWith(".gz", StringComparison.OrdinalIgnoreCase) ? name[..^3] : name).ToLowerInvariant() switch
+        {
+            ".ddy" => LibraryKind.DesignDays,
+            ".stat" => LibraryKind.Statistics,
+            _ => LibraryKind.Weather,
+        };
+    }
+
+    /// <summary>Name of a weather file, or of what stands beside it, without its endings.</summary>
+    /// <param name="name">Its name.</param>
+    public static string Stem(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return Path.GetFileNameWithoutExtension(name.EndsWith(".gz", StringComparison.OrdinalIgnoreCase) ? name[..^3] : name);
+    }
+
+    // The newest files of the year's name; the year with them is made once.
+    private async Task<(WeatherYear? Year, EqList<Fault> Faults)> BesideAsync(LibraryFile file, WeatherYear year, CancellationToken cancel)
+    {
+        LibraryFile? statistics = await NewestAsync(LibraryKind.Statistics, file.Name, cancel);
+        LibraryFile? days = await NewestAsync(LibraryKind.DesignDays, file.Name, cancel);
+        if (statistics is null && days is null)
+        {
+            return (year, []);
+        }
+
+        string key = $"{file.Sha256} {statistics?.Sha256} {days?.Sha256}";
+        if (_years.TryGetValue(key, out WeatherYear? known))
+        {
+            return (known, []);
+        }
+
+        List<Fault> faults = [];
+        WeatherYear beside = DesignValues.Beside(year, await ContentAsync(LibraryKind.Statistics, statistics, cancel), await ContentAsync(LibraryKind.DesignDays, days, cancel), faults);
+        return faults.Count > 0 ? (null, faults.ToEqList()) : (_years.GetOrAdd(key, beside), []);
+    }
+
+    private async Task<LibraryFile?> NewestAsync(LibraryKind kind, string beside, CancellationToken cancel) =>
+        (await library.ListAsync(kind, cancel)).FirstOrDefault(f => Stem(f.Name).Equals(Stem(beside), StringComparison.OrdinalIgnoreCase));
+
+    private async Task<DesignFile?> ContentAsync(LibraryKind kind, LibraryFile? file, CancellationToken cancel) =>
+        file is not null && await library.ByHashAsync(kind, file.Sha256, cancel) is { } content ? new DesignFile(file.Name, content) : null;
 
     private async Task<WeatherYear> OfAsync(LibraryFile file, CancellationToken cancel)
     {

@@ -47,6 +47,23 @@ public sealed class LibraryStoreTests(PostgresServer server)
         Assert.Single(await library.ListAsync(LibraryKind.Catalogue, cancel));
     }
 
+    [Theory]
+    [MemberData(nameof(Shelf.Both), MemberType = typeof(Shelf))]
+    public async Task Statistics_of_a_year_are_kept_and_others_refused(Kind kind)
+    {
+        using Shelf shelf = new(kind, server);
+        CancellationToken cancel = TestContext.Current.CancellationToken;
+        LibraryStore library = new(shelf.Open(), TimeProvider.System);
+        byte[] whole = Encoding.UTF8.GetBytes(
+            "\tDesign Stat\tColdestMonth\tDB996\tDB990\tWS010c\tWS_DB996\n\tHeating\t1\t-18.5\t-15\t11\t3\n"
+            + "\tDesign Stat\tHottestMonth\tDBR\tDB004\tWB_DB004\tDB010\tWB_DB010\tDB020\tWB_DB020\tWB004\tDB_WB004\tWS_DB004\n\tCooling\t7\t12\t33\t22\t31\t21.5\t30\t21\t24\t30\t4\n"
+            + "\tDesign Stat\tWS010\tDBmin_mean\tDBmax_mean\tDBmin20years\tDBmax20years\n\tExtremes\t12\t-23\t36\t-28\t39\n");
+        Assert.IsType<LibraryAnswer.Kept>(await library.AddAsync(LibraryKind.Statistics, "place.stat", whole, cancel));
+        Assert.Contains("Right:", Assert.Single(Assert.IsType<LibraryAnswer.Refused>(await library.AddAsync(LibraryKind.Statistics, "place.stat", "nothing"u8.ToArray(), cancel)).Wrongs), StringComparison.Ordinal);
+        Assert.Equal(whole, await library.ByNameAsync(LibraryKind.Statistics, "place.stat", cancel));
+        Assert.Empty(await library.ListAsync(LibraryKind.DesignDays, cancel));
+    }
+
     private static byte[] Embedded(Type beside, string name)
     {
         using Stream stream = beside.Assembly.GetManifestResourceStream(name)!;

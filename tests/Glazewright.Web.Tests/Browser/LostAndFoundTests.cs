@@ -120,6 +120,18 @@ public sealed class LostAndFoundTests(OpenBrowser browser)
         await Assertions.Expect(news).ToContainTextAsync("page.json:");
         await page.Locator("#import").SetInputFilesAsync(new FilePayload { Name = "null.json", MimeType = "application/json", Buffer = "null"u8.ToArray() });
         await Assertions.Expect(news).ToContainTextAsync("null.json: the file holds no job");
+        await page.Locator("#weather").SetInputFilesAsync(new FilePayload { Name = "rain.stat", MimeType = "text/plain", Buffer = "it rains"u8.ToArray() });
+        await Assertions.Expect(page.Locator("#import-news .fault")).ToHaveTextAsync("rain.stat: there are no design conditions in it. Right: a whole statistics file (.stat)");
+        await page.Locator("#weather").SetInputFilesAsync(new FilePayload
+        {
+            Name = "elsewhere.stat",
+            MimeType = "text/plain",
+            Buffer = System.Text.Encoding.UTF8.GetBytes(
+                "\tDesign Stat\tColdestMonth\tDB996\tDB990\tWS010c\tWS_DB996\n\tHeating\t1\t-18.5\t-15\t11\t3\n"
+                + "\tDesign Stat\tHottestMonth\tDBR\tDB004\tWB_DB004\tDB010\tWB_DB010\tDB020\tWB_DB020\tWB004\tDB_WB004\tWS_DB004\n\tCooling\t7\t12\t33\t22\t31\t21.5\t30\t21\t24\t30\t4\n"
+                + "\tDesign Stat\tWS010\tDBmin_mean\tDBmax_mean\tDBmin20years\tDBmax20years\n\tExtremes\t12\t-23\t36\t-28\t39\n"),
+        });
+        await Assertions.Expect(page.Locator("#import-news .held")).ToContainTextAsync("no weather year has its name yet");
         await page.Locator("#weather").SetInputFilesAsync(new FilePayload { Name = "rain.epw", MimeType = "text/plain", Buffer = "it rains"u8.ToArray() });
         await Assertions.Expect(news).ToContainTextAsync("rain.epw:");
         DirectoryInfo room = Directory.CreateTempSubdirectory("glazewright-large-");

@@ -19,6 +19,8 @@ public sealed class Desk : IAsyncLifetime
 
     public WeatherShelf Weather => _weather;
 
+    public LibraryStore Library { get; private set; } = null!;
+
     public static string Example(string name) => File.ReadAllText(Path.Combine(RunningServer.Root, "examples", name));
 
     public async ValueTask InitializeAsync()
@@ -26,6 +28,7 @@ public sealed class Desk : IAsyncLifetime
         StoreDoor door = StoreDoor.Sqlite(Path.Combine(_room.FullName, "jobs.db"));
         Store = new JobStore(door, TimeProvider.System);
         LibraryStore library = new(door, TimeProvider.System);
+        Library = library;
         _weather = new WeatherShelf(library);
         foreach (string path in Directory.GetFiles(Path.Combine(RunningServer.Root, "examples", "weather"), "*.epw.gz"))
         {
