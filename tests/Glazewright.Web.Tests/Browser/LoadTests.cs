@@ -5,24 +5,27 @@ using Microsoft.Playwright;
 namespace Glazewright.Web.Tests.Browser;
 
 /// <summary>
-/// Twenty people editing at once, in twenty pages of a real browser. Run on request, against the published server. People's browsers paint on machines of their own; here they share the server's
+/// One person editing, and twenty at once in as many pages of a real browser. Run on request, against the published server. People's browsers paint on machines of their own; here they share the server's
 /// processors, so their pictures are laid out and painted only where GLAZEWRIGHT_LOAD_PAINTS is set: the drawings are sent and put into the page either way.
 /// </summary>
 [Collection("browser")]
 [Trait("Category", "Load")]
 public sealed class LoadTests(OpenBrowser browser)
 {
-    private const int Sessions = 20;
-    private const int EditsEach = 10;
-    private const double MostP95Ms = 1000;
 
     // The mark: issue 8, "20 sessions editing at once on 2 cores, p95 edit-to-answer ≤ 1 s".
     [Fact(Explicit = true)]
-    public async Task Twenty_sessions_editing_at_once_are_answered_within_a_second()
+    public Task Twenty_sessions_editing_at_once_are_answered_within_a_second() => EditAtOnceAsync(20, 10, 1000);
+
+    // The mark: issue 5, "one changed number answers on the page within 200 ms"; on a machine that does nothing else.
+    [Fact(Explicit = true)]
+    public Task One_session_is_answered_within_200_ms() => EditAtOnceAsync(1, 30, 200);
+
+    private async Task EditAtOnceAsync(int sessions, int editsEach, double mostP95Ms)
     {
         double emptyMb = await MemoryMbAsync();
-        IPage[] pages = new IPage[Sessions];
-        for (int i = 0; i < Sessions; i++)
+        IPage[] pages = new IPage[sessions];
+        for (int i = 0; i < sessions; i++)
         {
             pages[i] = await browser.WindowAsync();
             pages[i].SetDefaultTimeout(90_000);
@@ -31,7 +34,7 @@ public sealed class LoadTests(OpenBrowser browser)
             await pages[i].Locator(".pages a[href$='/plant']").ClickAsync();
             await pages[i].Locator("[data-figure='A/duty/ventilation']").WaitForAsync();
             await pages[i].AnsweredAsync();
-            if (Environment.GetEnvironmentVariable("GLAZEWRIGHT_LOAD_PAINTS") is null)
+            if (Environment.GetEnvironmentVariable("GLAZEWRIGHT_LOAD_PAINTS") is null && sessions > 1)
             {
                 // By script: the page's policy lets no style sheet of a stranger in.
                 await pages[i].EvaluateAsync("() => { const sheet = new CSSStyleSheet(); sheet.replaceSync('.picture > *, .inputs > *, .side > * { display: none !important; }'); document.adoptedStyleSheets = [sheet]; }");
@@ -39,26 +42,26 @@ public sealed class LoadTests(OpenBrowser browser)
         }
 
         double openMb = await MemoryMbAsync();
-        double[][] took = await Task.WhenAll(pages.Select((page, i) => EditAsync(page, new Random(i))));
+        double[][] took = await Task.WhenAll(pages.Select((page, i) => EditAsync(page, editsEach, new Random(i))));
         double workedMb = await MemoryMbAsync();
         double[] all = [.. took.SelectMany(t => t).Order()];
         string told = string.Create(CultureInfo.InvariantCulture,
-            $"{all.Length} edits of {Sessions} sessions on {Environment.ProcessorCount} cores: median {At(all, 0.5):0} ms, p95 {At(all, 0.95):0} ms, longest {all[^1]:0} ms. Server: {emptyMb:0} MB empty, {openMb:0} MB with all open ({(openMb - emptyMb) / Sessions:0.0} a session), {workedMb:0} MB after the edits ({(workedMb - emptyMb) / Sessions:0.0} a session).");
+            $"{all.Length} edits of {sessions} session{(sessions == 1 ? "" : "s")} on {Environment.ProcessorCount} cores: median {At(all, 0.5):0} ms, p95 {At(all, 0.95):0} ms, longest {all[^1]:0} ms. Server: {emptyMb:0} MB empty, {openMb:0} MB with all open ({(openMb - emptyMb) / sessions:0.0} a session), {workedMb:0} MB after the edits ({(workedMb - emptyMb) / sessions:0.0} a session).");
         TestContext.Current.SendDiagnosticMessage(told);
         if (Environment.GetEnvironmentVariable("GLAZEWRIGHT_LOAD_LOG") is { Length: > 0 } log)
         {
             await File.WriteAllTextAsync(log, told + "\n");
         }
 
-        Assert.Equal(Sessions * EditsEach, all.Length);
-        Assert.True(At(all, 0.95) <= MostP95Ms, told);
+        Assert.Equal(sessions * editsEach, all.Length);
+        Assert.True(At(all, 0.95) <= mostP95Ms, told);
     }
 
     // Each person types a new design temperature rise, sees the air it asks for change with the pictures beside it, thinks for one to five seconds, and types again.
-    private static async Task<double[]> EditAsync(IPage page, Random chance)
+    private static async Task<double[]> EditAsync(IPage page, int editsEach, Random chance)
     {
-        double[] took = new double[EditsEach];
-        for (int i = 0; i < EditsEach; i++)
+        double[] took = new double[editsEach];
+        for (int i = 0; i < editsEach; i++)
         {
             await Task.Delay(chance.Next(1000, 5000));
             took[i] = await page.EvaluateAsync<double>(
