@@ -39,6 +39,9 @@ public enum Unit
     /// <summary>Air or vapour pressure, Pa.</summary>
     Pascal,
 
+    /// <summary>Pressure of the atmosphere, Pa.</summary>
+    Barometer,
+
     /// <summary>Pressure of water in a line, Pa.</summary>
     LinePressure,
 

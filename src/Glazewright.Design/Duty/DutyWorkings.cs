@@ -42,7 +42,7 @@ internal static class DutyWorkings
         State("cooling-wet-bulb", "Wet bulb that goes with it", c.CoincidentWetBulbC);
         Term elevation = Term.Of("elevation", "Elevation", f.Input.ElevationM, Unit.Metre, new Source.Given("/site/elevation"));
         figures.Add(Figure.Derive(
-            $"{f.Input.House}/duty/pressure", "Barometric pressure, Pa", Unit.None,
+            $"{f.Input.House}/duty/pressure", "Barometric pressure", Unit.Barometer,
             101_325.0 * Term.Pow(1.0 - 2.25577e-5 * elevation, 5.2559),
             new Source.Standard("ASHRAE Handbook—Fundamentals 2017, ch. 1", "eq. (3)", Source.Mark.FromMemory)));
     }
@@ -173,7 +173,7 @@ internal static class DutyWorkings
     {
         string house = f.Input.House;
         Term floor = Term.Of("floor", "Floor", f.Form.FloorAreaM2, Unit.SquareMetre, new Source.FirstPrinciples("plane geometry"));
-        Term pressure = Term.Of("pressure", "Barometric pressure", f.Result.PressurePa, Unit.Pascal, Ep406);
+        Term pressure = Term.Of("pressure", "Barometric pressure", f.Result.PressurePa, Unit.Barometer, Ep406);
         Term lux = Term.Of(
             "lux", "Light at the crop, lux", f.Rule.LightFactor * 53_800, Unit.None,
             new Source.CommonPractice("110 lux for each W/m² absorbed at the crop plane, less the shade counted"));

@@ -29,6 +29,24 @@ public static class ShopCsv
         return csv.ToString();
     }
 
+    /// <summary>What is ordered first: things of long lead, the longest first.</summary>
+    /// <param name="takeoff">Takeoff.</param>
+    /// <param name="cuts">Cut lists.</param>
+    /// <param name="units">Units people order in.</param>
+    /// <returns>The table; weeks are common practice.</returns>
+    public static string Orders(TakeoffResult takeoff, CutsResult cuts, UnitSystem units)
+    {
+        CsvText csv = new("item", "description", "quantity", "unit", "least_weeks", "most_weeks", "waits_for", "from");
+        foreach (OrderLine o in OrderList.Of(Purchases.Of(takeoff, cuts, units)))
+        {
+            (double quantity, string per) = Measure.Of(o.Quantity, o.Per, units);
+            csv.Cell(o.Item).Cell(o.Label).Cell(quantity, per is "each" or "load" or "day" ? (quantity % 1 == 0 ? 0 : 2) : 1).Cell(per)
+                .Cell(o.LeastWeeks).Cell(o.MostWeeks).Cell(o.WaitsFor).Cell(o.From).End();
+        }
+
+        return csv.ToString();
+    }
+
     /// <summary>Shop marks of the frame and of sheets and panels.</summary>
     /// <param name="takeoff">Takeoff.</param>
     /// <param name="units">Units of the shop.</param>

@@ -115,6 +115,7 @@ internal static class PaperPlan
     private static IEnumerable<PlannedPaper> Lists(PaperSource source)
     {
         UnitSystem units = source.Job.Units;
+        yield return new("shop/orders.csv", "What to order first, with usual lead times", [Shop], () => Utf8(ShopCsv.Orders(source.Takeoff, source.Cuts, units)));
         yield return new("shop/materials.csv", "Materials", [Shop, Crew], () => Utf8(ShopCsv.Materials(source.Takeoff, source.Cuts, units)));
         yield return new("shop/marks.csv", "Frame members, sheets and panels by mark", [Shop, Crew], () => Utf8(ShopCsv.Marks(source.Takeoff, units)));
         yield return new("shop/cuts.csv", "Cut list of the tube", [Shop], () => Utf8(ShopCsv.Cuts(source.Cuts, units)));

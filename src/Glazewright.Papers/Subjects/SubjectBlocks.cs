@@ -112,6 +112,7 @@ public static class SubjectBlocks
             JobSubject.Year => [.. Answered(ClimateAnswer.Of(source, house)), .. Answered(FailureAnswer.Of(source, house)), .. Answered(EnergyAnswer.Of(source)), Drawn(YearSheet.Draw(source, house, ""))],
             JobSubject.Materials =>
             [
+                .. Answered(OrderAnswer.Of(source)),
                 new Block.Heading(2, "What the cut lists buy"), new Block.TableOf(CsvTable.Of(ShopCsv.CutSummary(source.Cuts, source.Job.Units))),
                 new Block.Heading(2, "To buy or make"), new Block.TableOf(CsvTable.Of(ShopCsv.Materials(source.Takeoff, source.Cuts, source.Job.Units))),
                 new Block.Heading(2, "Cuts"), new Block.TableOf(CsvTable.Of(ShopCsv.Cuts(source.Cuts, source.Job.Units))),
