@@ -27,6 +27,9 @@ public enum ProgramMeasure
     /// <summary>Static pressure, Pa.</summary>
     Suction,
 
+    /// <summary>Wind, m/s.</summary>
+    Wind,
+
     /// <summary>Gas in the air, ppm.</summary>
     Gas,
 
@@ -51,6 +54,7 @@ public sealed record ProgramField(string Key, string Words, ProgramMeasure Measu
         ProgramMeasure.Time => QuantityKind.Duration,
         ProgramMeasure.Light => QuantityKind.PowerDensity,
         ProgramMeasure.Suction => QuantityKind.Pressure,
+        ProgramMeasure.Wind => QuantityKind.Speed,
         ProgramMeasure.Gas => QuantityKind.GasFraction,
         _ => null,
     };

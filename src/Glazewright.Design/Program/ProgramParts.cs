@@ -36,6 +36,15 @@ public static class ProgramParts
             Way<ColdAirRule>("raise", "by this much", Difference, "0 K", "10 K", c => c.RaiseK, (c, v) => c with { RaiseK = v }),
             Way<ColdAirRule>("stages", "cooling stages that may come on beyond that", Count, "0", "64", c => c.StagesWhenCold, (c, v) => c with { StagesWhenCold = (int)v }),
             Way<ColdAirRule>("noWaterBelow", "no water on the wet wall with colder air outside", Temperature, "-20 C", "30 C", c => c.NoWaterBelowC, (c, v) => c with { NoWaterBelowC = v })),
+        new ProgramPart<WeatherLimit>(
+            "weather", "Vents in wind and rain", "Vents whose limits in wind and rain are changed; a hard-wired switch stays beside them.", "roof-vent",
+            d => (d.Weather ?? []).Select(w => (StageNames.Local(w.Actuators[0], d.House), w)),
+            (d, old, w) => d with { Weather = d.Weather!.Select(x => x.Equals(old) ? w : x).ToEqList() },
+            Way<WeatherLimit>("wind", "from this wind it opens only so far", Wind, "1 m/s", "50 m/s", w => w.WindMs, (w, v) => w with { WindMs = v }),
+            Way<WeatherLimit>("inWind", "so far in wind", Share, "0 %", "100 %", w => w.InWindFraction, (w, v) => w with { InWindFraction = v }),
+            Way<WeatherLimit>("storm", "from this wind it shuts", Wind, "1 m/s", "60 m/s", w => w.StormMs, (w, v) => w with { StormMs = v }),
+            Way<WeatherLimit>("inRain", "so far in rain", Share, "0 %", "100 %", w => w.InRainFraction, (w, v) => w with { InRainFraction = v }),
+            Way<WeatherLimit>("calm", "calmer or dry for this long before it opens again", Time, "0 s", "24 h", w => w.CalmS, (w, v) => w with { CalmS = (int)v })),
         new ProgramPart<LampControl>(
             "lamps", "Lamps", "Lamps; their hours stand in the crop schedule.", "", d => One(d.Lamps), (d, _, l) => d with { Lamps = l },
             Way<LampControl>("offAboveLight", "off above this light outside", Light, "0 W/m2", "1500 W/m2", l => l.OffAboveLightWm2, (l, v) => l with { OffAboveLightWm2 = v })),

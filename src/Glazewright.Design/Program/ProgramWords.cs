@@ -67,7 +67,7 @@ public static class ProgramWords
     // What the checks say is worded for the program's file, where a key carries its unit.
     internal static string InJobKeys(string right)
     {
-        foreach ((string file, string job) in (ReadOnlySpan<(string, string)>)[("onAtK", "onAt"), ("coolAboveK", "coolAbove"), ("heatBelowK", "heatBelow"), ("fromK", "from"), ("drawBelowLightWm2", "drawBelowLight")])
+        foreach ((string file, string job) in (ReadOnlySpan<(string, string)>)[("onAtK", "onAt"), ("coolAboveK", "coolAbove"), ("heatBelowK", "heatBelow"), ("fromK", "from"), ("windMs", "wind"), ("drawBelowLightWm2", "drawBelowLight")])
         {
             right = right.Replace(file, job, StringComparison.Ordinal);
         }

@@ -100,6 +100,15 @@ public class ProgramChangeTests
         Assert.Equal("/houses/0/program/heating/heater-1/offAt", Assert.Single(crossed.Faults).Pointer);
     }
 
+    [Fact]
+    public void A_storm_no_stronger_than_the_wind_is_a_fault_at_the_vent()
+    {
+        LaidProgram laid = Laid(SampleProgram.Plant(vents: true), Change("weather", "roof-vent", "storm", 6));
+        Assert.Equal(("/houses/0/program/weather/roof-vent/storm", "above wind"), (laid.Faults.Single().Pointer, laid.Faults.Single().Right));
+        ProgramDocument wider = Laid(SampleProgram.Plant(vents: true), Change("weather", "side-vent", "inWind", 0.5)).Document;
+        Assert.Equal([0.3, 0.5], wider.Weather!.Select(w => w.InWindFraction));
+    }
+
     // A random set of random changes: a program that compiles, and faults only with the written one in its place.
     [Fact]
     public void Any_changes_give_a_program_that_compiles()
