@@ -39,7 +39,7 @@ public static class PlantPlan
         double keysMm = keys.Max(TableSetting.HeightMm);
         double notesX = keys.Length > 1 ? room.Left : room.Left + key.WidthMm + 8;
         double notesMm = SheetDraft.NotesMm(notes, room.Right - notesX);
-        double stripMm = Math.Min((keys.Length > 1 ? keysMm + notesMm + 4 : Math.Max(keysMm, notesMm)) + 10, 0.5 * room.Height);
+        double stripMm = Math.Min((keys.Length > 1 ? keysMm + notesMm + 4 : Math.Max(keysMm, notesMm)) + 10, 0.62 * room.Height);
         Box plan = room with { Height = room.Height - stripMm };
         Box shown = SitePlan.Bounds([.. PlanSymbols.Footprint(b), .. PlanSymbols.Reach(b, house)]);
         draft.Add("plant", $"Plant plan of house {b.Id}", plan, shown, VentOn(house, FaceName.Left) || VentOn(house, FaceName.Right) ? new Pad(34, 26, 16, 28) : new Pad(34, 18, 16, 20), (scale, _) => Plan(house, kinds, scale, draft.Style, shown));
