@@ -6,7 +6,8 @@ namespace Glazewright.Design.Program;
 /// </summary>
 public sealed class CompiledProgram
 {
-    internal const int MostAlarms = 62; // with the two of our own: a bit each
+    internal const int MostAlarms = 64 - OwnAlarms; // a bit each
+    internal const int OwnAlarms = 3;
     /// <summary>Lowest humidity that a deficit asks for, 0.1 %: in a house colder than its target the rest is heat's to bring (our choice).</summary>
     internal const int DriestByDeficit = 300;
 
@@ -33,7 +34,7 @@ public sealed class CompiledProgram
     /// <summary>Actuators, in the order of the commands.</summary>
     public required Contracts.EqList<Actuator> Actuators { get; init; }
 
-    /// <summary>Alarms of the document, then two of our own: no temperature inside; temperature inside does not change.</summary>
+    /// <summary>Alarms of the document, then three of our own: no temperature inside; temperature inside does not change; the two thermometers over the crop disagree.</summary>
     public required Contracts.EqList<string> AlarmIds { get; init; }
 
     /// <summary>Period ids.</summary>

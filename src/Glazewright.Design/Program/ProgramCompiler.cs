@@ -85,7 +85,7 @@ public static class ProgramCompiler
         {
             House = d.House,
             Actuators = d.Actuators,
-            AlarmIds = [.. d.Alarms.Select(a => a.Id), "no-temperature-inside", "temperature-inside-stuck"],
+            AlarmIds = [.. d.Alarms.Select(a => a.Id), "no-temperature-inside", "temperature-inside-stuck", "thermometers-disagree"],
             PeriodIds = d.Periods.Select(p => p.Id).ToEqList(),
             Kinds = [.. d.Actuators.Select(a => a.Kind)],
             MinOnMs = [.. d.Actuators.Select(a => a.MinOnS * 1000)],
@@ -112,7 +112,7 @@ public static class ProgramCompiler
             Limits = [.. limits],
             HeatAt = heatAt,
             AlarmAt = alarmAt,
-            ExtrasAt = alarmAt + (d.Alarms.Count + 2) * CompiledProgram.PerAlarm,
+            ExtrasAt = alarmAt + (d.Alarms.Count + CompiledProgram.OwnAlarms) * CompiledProgram.PerAlarm,
             NeededMask = needs.Aggregate(0UL, (all, mask) => all | mask),
             MovingMask = MaskOf(d, a => Moves(a.Kind)),
             FogMask = MaskOf(d, a => a.Kind == ActuatorKind.Fog),

@@ -36,4 +36,8 @@ public sealed record Rehearsal(string Id, string What, int Day, int FromMinute, 
 /// <param name="ToLimitMin">Whole minutes from the failure to the limit; null when it is not passed that day.</param>
 /// <param name="WorstC">Coldest or hottest air at the crop after the failure.</param>
 /// <param name="InsideC">Air at the crop, the failure's minute and every five minutes after it.</param>
-public sealed record RehearsalRun(string State, int? ToLimitMin, double WorstC, EqList<float> InsideC);
+/// <param name="ToldBy">The program's alarm that sounds first after the failure; empty when none does that day, or the box has no power.</param>
+/// <param name="ToldMin">Whole minutes from the failure to that alarm.</param>
+/// <param name="Does">What the lead heater, or the first of the cooling, is told an hour after the failure, in a sentence.</param>
+public sealed record RehearsalRun(
+    string State, int? ToLimitMin, double WorstC, EqList<float> InsideC, string ToldBy = "", int? ToldMin = null, string Does = "");

@@ -15,7 +15,7 @@ namespace Glazewright.Design.Rehearsals;
 public static class RehearsalStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 4;
+    public const int Version = 5;
 
     /// <summary>Step of the runs that are shown, s.</summary>
     public const double StepS = 5;
@@ -84,7 +84,8 @@ public static class RehearsalStage
     {
         house.Cancel.ThrowIfCancellationRequested();
         Failure failure = plan.Fails(supposed);
-        YearRun run = new(house.Input, house.Form, house.Gains, house.Plant, house.Program, house.Weather, ProgramControl.Of(house.Program), failure);
+        ProgramControl box = ProgramControl.Of(house.Program);
+        YearRun run = new(house.Input, house.Form, house.Gains, house.Plant, house.Program, house.Weather, box, failure);
         run.Load(house.Year.Midnights[plan.Day]);
         int steps = (int)(MinuteS / stepS), first = plan.Day * MinutesInDay;
         for (int m = 0; m < plan.FromMinute; m++)
@@ -94,6 +95,9 @@ public static class RehearsalStage
         }
 
         failure.IsOn = true;
+        bool[] before = Sounding(box);
+        string toldBy = "", does = "";
+        int? told = null;
         supposed.Begin(run);
         double worst = plan.IsCold ? double.MaxValue : double.MinValue;
         int? toLimit = null;
@@ -108,13 +112,38 @@ public static class RehearsalStage
                 toLimit ??= (plan.IsCold ? airC <= plan.LimitC : airC >= plan.LimitC) ? m : null;
             }
 
+            if (told is null && plan.BoxRuns && FirstNew(box, before) is int alarm and >= 0)
+            {
+                (toldBy, told) = (box.Compiled.AlarmIds[alarm], m);
+            }
+
+            if (m == 59 && plan.Asks >= 0 && plan.BoxRuns)
+            {
+                does = ProgramWords.Say(box.Compiled, plan.Asks, run.Commands[plan.Asks]);
+            }
+
             if (m % 5 == 0)
             {
                 trace.Add((float)run.State.AirBelowC);
             }
         }
 
-        return new RehearsalRun(supposed.Words, toLimit, worst, EqList.Own(trace.ToArray()));
+        return new RehearsalRun(supposed.Words, toLimit, worst, EqList.Own(trace.ToArray()), toldBy, told, does);
+    }
+
+    private static bool[] Sounding(ProgramControl box) => [.. Enumerable.Range(0, box.Compiled.AlarmIds.Count).Select(k => box.Compiled.AlarmIsOn(box.State, k))];
+
+    private static int FirstNew(ProgramControl box, bool[] before)
+    {
+        for (int k = 0; k < before.Length; k++)
+        {
+            if (!before[k] && box.Compiled.AlarmIsOn(box.State, k))
+            {
+                return k;
+            }
+        }
+
+        return -1;
     }
 
     private static List<Plan> Plans(House house)
@@ -132,7 +161,7 @@ public static class RehearsalStage
             all.Add(Cold("heater-dead", $"{program.Actuators[heater].Id} does not light on the coldest night", s => new Dead(s, curtains, heater)));
         }
 
-        all.Add(Cold("power-out-cold", "power fails at two in the coldest night: no heat, no air, curtain and louver stay as they are", s => new Outage(s, curtains, travels)));
+        all.Add(Cold("power-out-cold", "power fails at two in the coldest night: no heat, no air, curtain and louver stay as they are", s => new Outage(s, curtains, travels)) with { BoxRuns = false });
         if (first >= 0)
         {
             all.Add(Cold("curtain-stuck", second < 0 ? "the curtain stays open on the coldest night" : "the first curtain stays open on the coldest night", s => new Dead(s, curtains, first)) with { SetsCurtain = false });
@@ -144,7 +173,11 @@ public static class RehearsalStage
         }
 
         all.Add(Cold("sensor-dead-cold", "the temperature sensor fails at two in the coldest night", s => new Deaf(s, curtains)));
-        all.Add(Hot("power-out-hot", "power fails at noon of the hottest day for four hours: fans and water stop, louver and curtain stay as they are", s => new Outage(s, curtains, travels)));
+        all.Add(Cold("sensor-sticks-cold", "the crop's thermometer sticks at two in the coldest night, where neither heat nor cooling is called", Wrong(Night, new WrongReading.Sticks(targets.At((cold * MinutesInDay) + Night).TemperatureC + QuietK(program, cold, heated: true)))));
+        all.Add(Cold("sensor-drifts-cold", "the crop's thermometer drifts high from two in the coldest night, by half a kelvin an hour up to five", Wrong(Night, new WrongReading.Drifts(0.5, 5))));
+        all.Add(Cold("sensor-high-cold", "the crop's thermometer reads five kelvin high from two in the coldest night", Wrong(Night, new WrongReading.Off(5))));
+        all.Add(Hot("power-out-hot", "power fails at noon of the hottest day for four hours: fans and water stop, louver and curtain stay as they are", s => new Outage(s, curtains, travels)) with { BoxRuns = false });
+        all.Add(Hot("sensor-sticks-hot", "the crop's thermometer sticks at noon of the hottest day, where neither cooling nor heat is called", Wrong(Noon, new WrongReading.Sticks(targets.At((hot * MinutesInDay) + Noon).TemperatureC + QuietK(program, hot, heated: false)))));
         if (pump >= 0)
         {
             all.Add(Hot("pump-dead", "the wet wall's pump stops at noon of the hottest day", s => new Dead(s, curtains, pump)));
@@ -152,9 +185,11 @@ public static class RehearsalStage
 
         return all;
 
-        Plan Cold(string id, string what, Func<Supposed, Failure> fails) => new(id, what, cold, Night, MinutesInDay - Night, FrostC, true, curtains.Length > 0, fails);
+        Func<Supposed, Failure> Wrong(int fromMinute, WrongReading how) => s => new WrongSensor(s, curtains, fromMinute, how);
 
-        Plan Hot(string id, string what, Func<Supposed, Failure> fails) => new(id, what, hot, Noon, OutageMinutes, ScorchC, false, curtains.Length > 0, fails);
+        Plan Cold(string id, string what, Func<Supposed, Failure> fails) => new(id, what, cold, Night, MinutesInDay - Night, FrostC, true, curtains.Length > 0, fails) { Asks = Leads(program, program.Heating) };
+
+        Plan Hot(string id, string what, Func<Supposed, Failure> fails) => new(id, what, hot, Noon, OutageMinutes, ScorchC, false, curtains.Length > 0, fails) { Asks = Leads(program, program.Cooling) };
     }
 
     // The day with a crop whose own minutes hold the coldest or hottest outside air; of all days when nothing ever grows.
@@ -182,6 +217,19 @@ public static class RehearsalStage
         return unit is null ? -1 : Enumerable.Range(0, program.Actuators.Count).FirstOrDefault(i => program.Actuators[i].Id == unit.Id, -1);
     }
 
+    // How far from the target a reading lets go of heat (of cooling) that runs and calls for nothing else, K: half way between both thresholds, which the program's checks keep apart.
+    private static double QuietK(ProgramDocument program, int day, bool heated)
+    {
+        ProgramPeriod p = program.Periods.First(x => ProgramChecks.Holds(x, day + 1));
+        double heatK = -p.HeatBelowK - program.Heating.Select(s => heated ? s.OffAtK : s.OnAtK).DefaultIfEmpty(0).Min();
+        double coolK = p.CoolAboveK + program.Cooling.Select(s => heated ? s.OnAtK : s.OffAtK).DefaultIfEmpty(0).Min();
+        return (heatK + coolK) / 2;
+    }
+
+    // What the first stage drives, last: a louver opens before its fan.
+    private static int Leads(ProgramDocument program, EqList<ControlStage> stages) => stages.Count == 0 ? -1
+        : Enumerable.Range(0, program.Actuators.Count).FirstOrDefault(i => program.Actuators[i].Id == stages[0].Settings[^1].Actuator, -1);
+
     private static int IndexOf(ProgramDocument program, ActuatorKind kind) =>
         Enumerable.Range(0, program.Actuators.Count).FirstOrDefault(i => program.Actuators[i].Kind == kind, -1);
 
@@ -191,5 +239,12 @@ public static class RehearsalStage
 
     /// <summary>One failure to try.</summary>
     private sealed record Plan(
-        string Id, string What, int Day, int FromMinute, int Minutes, double LimitC, bool IsCold, bool SetsCurtain, Func<Supposed, Failure> Fails);
+        string Id, string What, int Day, int FromMinute, int Minutes, double LimitC, bool IsCold, bool SetsCurtain, Func<Supposed, Failure> Fails)
+    {
+        /// <summary>The box has power.</summary>
+        public bool BoxRuns { get; init; } = true;
+
+        /// <summary>Actuator whose command is told; −1 for none.</summary>
+        public int Asks { get; init; } = -1;
+    }
 }

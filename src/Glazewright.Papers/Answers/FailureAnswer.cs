@@ -28,11 +28,12 @@ internal static class FailureAnswer
         List<Block> blocks =
         [
             new Block.TableOf(new Table(
-                [new Column("What fails", 74), new Column("Day", 26), new Column("What happens", 44), new Column("Worst air at the crop", 28, Along.End)],
-                [.. rehearsals.Select(r => (IReadOnlyList<string>)[Said.Capital(r.What), DayReport.Name(r.Day), Time(r, said), Worst(r, said)])])),
+                [new Column("What fails", 58), new Column("Day", 22), new Column("What happens", 36), new Column("Program's alarm", 32), new Column("Worst air at the crop", 24, Along.End)],
+                [.. rehearsals.Select(r => (IReadOnlyList<string>)[Said.Capital(r.What), DayReport.Name(r.Day), Time(r, said), Told(r), Worst(r, said)])])),
+            .. Doings(rehearsals),
             new Block.Picture(Trace(shown, said), $"{Said.Capital(shown.What)}: air at the crop from the failure on, as in the file and at both ends of what was tried."),
             new Block.Paragraph(
-                "Tried on the model on the typical year's coldest and hottest days with a crop, in calm (0.5 m/s) and windy (8 m/s) air, in a damp and a dry house, with the curtain open and shut, and as the file has it: the times are from the harshest to the mildest of these, rounded down to five minutes. A worse year is colder. Alarms that reach someone, and backup heat or power, are what these times ask for.", Quiet: true),
+                "Tried on the model on the typical year's coldest and hottest days with a crop, in calm (0.5 m/s) and windy (8 m/s) air, in a damp and a dry house, with the curtain open and shut, and as the file has it: the times are from the harshest to the mildest of these, rounded down to five minutes. A worse year is colder. The program's alarm reaches no one by itself: the independent alarm with its own thermostat, battery and dialler does. Alarms that reach someone, and backup heat or power, are what these times ask for.", Quiet: true),
         ];
         Standing standing = shown.Id != "heater-dead" ? Standing.None : shown.SoonestMin is null ? Standing.Held : Standing.Miss;
         return new QuestionAnswered($"What if something fails in house {house.Form.Id}?", brief, $"In house {house.Form.Id}, {Short(shown)}: {Time(shown, said)}.", standing, blocks);
@@ -48,6 +49,29 @@ internal static class FailureAnswer
             : r.LatestMin is { } latest
                 ? latest == soonest ? $"{limit} after {Span(soonest)}" : $"{limit} after {Span(soonest)} to {Span(latest)}"
                 : $"{limit} after {Span(soonest)} at the soonest, in the mildest state not that day";
+    }
+
+    // The alarm that sounds first, and when, from the soonest to the latest of the states.
+    private static string Told(Rehearsal r)
+    {
+        RehearsalRun[] heard = [.. r.Runs.Where(x => x.ToldMin is not null)];
+        if (heard.Length == 0)
+        {
+            return "none";
+        }
+
+        int soonest = heard.Min(x => x.ToldMin!.Value), latest = heard.Max(x => x.ToldMin!.Value);
+        string when = soonest == latest ? Exactly(soonest) : $"{Exactly(soonest)} to {Exactly(latest)}";
+        return $"{string.Join(", ", heard.Select(x => x.ToldBy).Distinct())} after {when}{(heard.Length < r.Runs.Count ? ", not in every state" : "")}";
+    }
+
+    private static string Exactly(int minutes) => minutes < 120 ? string.Create(CultureInfo.InvariantCulture, $"{minutes} min") : Span(minutes);
+
+    // What the program does with a thermometer that tells wrong.
+    private static IEnumerable<Block> Doings(EqList<Rehearsal> rehearsals)
+    {
+        string[] lines = [.. rehearsals.Where(r => r.Id.StartsWith("sensor-", StringComparison.Ordinal) && r.Runs[0].Does.Length > 0).Select(r => $"{Said.Capital(r.What)}: an hour later {r.Runs[0].Does}.")];
+        return lines.Length == 0 ? [] : [new Block.Bullets([.. lines])];
     }
 
     private static string Worst(Rehearsal r, Said said)

@@ -103,7 +103,7 @@ public class SensorTests
         Assert.Equal((10_000, 0), (plain["A/heater-1"], corrected["A/heater-1"]));
         // A missing reading stays missing.
         corrected.Set(Reading.InsideTemperature, Missing).Run(120);
-        Assert.True(corrected.Program.AlarmIsOn(corrected.State, corrected.Program.AlarmIds.Count - 2));
+        Assert.True(corrected.Program.AlarmIsOn(corrected.State, corrected.Program.AlarmIds.Count - CompiledProgram.OwnAlarms));
     }
 
     [Fact]
@@ -146,6 +146,35 @@ public class SensorTests
         CompiledProgram program = SampleProgram.Ready(s_sound with { Alarms = [new Alarm("second-cold", Reading.SecondTemperature, 5, null, 0)] });
         int[] state = new int[program.StateLength];
         Assert.Throws<ArgumentException>(() => ProgramInterpreter.Step(program, state, SampleProgram.Readings(), 1000, state, new Command[program.Actuators.Count]));
+    }
+
+    [Fact]
+    public void Two_thermometers_apart_for_a_quarter_of_an_hour_sound()
+    {
+        CompiledProgram program = SampleProgram.Ready(s_sound);
+        int[] state = new int[program.StateLength], readings = new int[Enum.GetValues<Reading>().Length];
+        program.Rest(state);
+        SampleProgram.Readings().CopyTo(readings, 0);
+        int alarm = program.AlarmIds.ToList().IndexOf("thermometers-disagree");
+        int Sounds(int second, int mostMinutes)
+        {
+            readings[(int)Reading.SecondTemperature] = second;
+            for (int m = 1; m <= mostMinutes; m++)
+            {
+                ProgramInterpreter.Step(program, state, readings, 60_000, state, new Command[program.Actuators.Count]);
+                if (program.AlarmIsOn(state, alarm))
+                {
+                    return m;
+                }
+            }
+
+            return -1;
+        }
+
+        Assert.Equal(-1, Sounds(2350, 600)); // 1.5 K apart
+        Assert.Equal(16, Sounds(1990, 60)); // 2.1 K apart: past 15 min
+        Assert.Equal(-1, Sounds(2200, 1));
+        Assert.Equal(-1, Sounds(Missing, 60));
     }
 
     [Fact]

@@ -1,3 +1,5 @@
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Program;
 using Glazewright.Design.Rehearsals;
 using Glazewright.Design.Tests.Year;
 using Glazewright.Design.Year;
@@ -16,7 +18,7 @@ public class RehearsalTests
     public void Failures_are_tried_on_the_coldest_night_and_the_hottest_noon()
     {
         Assert.Equal(
-            ["heater-dead", "power-out-cold", "curtain-stuck", "sensor-dead-cold", "power-out-hot", "pump-dead"],
+            ["heater-dead", "power-out-cold", "curtain-stuck", "sensor-dead-cold", "sensor-sticks-cold", "sensor-drifts-cold", "sensor-high-cold", "power-out-hot", "sensor-sticks-hot", "pump-dead"],
             Base.Value.All.Select(r => r.Id).ToArray());
         Assert.All(Base.Value.All, r => Assert.Equal(3, r.Runs.Count));
         Assert.All(Base.Value.All, r => Assert.Equal("as in the file", r.Runs[0].State));
@@ -68,6 +70,67 @@ public class RehearsalTests
         int hour = (Of("power-out-hot").Day * 24) + 13;
         Assert.True(Of("power-out-hot").Runs[0].WorstC > Year.Value.Hours.InsideC[hour]);
         Assert.True(Of("power-out-hot").Runs[0].WorstC > Of("pump-dead").Runs[0].WorstC);
+    }
+
+    // Five kelvin high: the program heats to what it sees, so the house stands five kelvin below the night's wish, and the second thermometer tells within the alarm's quarter of an hour.
+    [Fact]
+    public void A_thermometer_that_reads_high_keeps_the_house_as_much_colder_and_the_second_one_tells()
+    {
+        RehearsalRun run = Of("sensor-high-cold").Runs[0], dead = Of("sensor-dead-cold").Runs[0];
+        double night = YearScenes.Input.Schedule[0].Night.TemperatureC;
+        Assert.InRange(run.InsideC[36] - (night - 5), -1.5, 1.5);
+        Assert.All(Of("sensor-high-cold").Runs, r => Assert.Equal("thermometers-disagree", r.ToldBy));
+        Assert.All(Of("sensor-high-cold").Runs, r => Assert.InRange(r.ToldMin!.Value, 14, 17));
+        // One that is dead is told in a minute, and the second serves.
+        Assert.Equal(("no-temperature-inside", 1), (dead.ToldBy, dead.ToldMin));
+        Assert.InRange(dead.InsideC[36] - night, -1.5, 1.5);
+        Assert.Contains("A/heater-", run.Does, StringComparison.Ordinal);
+    }
+
+    // Until the morning's higher wish calls heat again: four hours on it is as cold as with the power out.
+    [Fact]
+    public void A_stuck_one_leaves_the_heat_off_all_night()
+    {
+        Rehearsal stuck = Of("sensor-sticks-cold"), outage = Of("power-out-cold");
+        Assert.Equal(outage.Runs[0].InsideC[48], stuck.Runs[0].InsideC[48], 1.0);
+        Assert.All(stuck.Runs, r => Assert.Equal("thermometers-disagree", r.ToldBy));
+        // Long before frost: it tells when the air has fallen by 2 K, and a quarter of an hour.
+        Assert.All(stuck.Runs.Where(r => r.ToLimitMin is not null), r => Assert.True(r.ToldMin < r.ToLimitMin, $"{r.State}: {r.ToldMin} and {r.ToLimitMin}"));
+        Assert.Contains("off", stuck.Runs[0].Does, StringComparison.Ordinal);
+    }
+
+    // Half a kelvin an hour passes 2 K after four hours.
+    [Fact]
+    public void A_drifting_one_is_told_when_it_is_two_kelvin_away()
+    {
+        Rehearsal drifts = Of("sensor-drifts-cold");
+        Assert.All(drifts.Runs, r => Assert.Equal("thermometers-disagree", r.ToldBy));
+        Assert.All(drifts.Runs, r => Assert.InRange(r.ToldMin!.Value, (4 * 60) - 20, (4 * 60) + 40));
+        Assert.True(drifts.Runs[0].WorstC > Of("sensor-sticks-cold").Runs[0].WorstC);
+    }
+
+    [Fact]
+    public void Without_a_second_thermometer_nothing_tells_a_wrong_one()
+    {
+        ProgramDocument alone = YearScenes.Program with { Sensors = SensorPoints.Usual("A").Where(s => s.Id != "A/second-temperature").ToEqList() };
+        RehearsalRun run = RehearsalStage.ByTheMinute(
+            "sensor-high-cold", Supposed.AsInTheFile, YearScenes.Input, YearScenes.Form, YearScenes.Gains, YearScenes.Plant, alone, YearScenes.Weather, Year.Value);
+        Assert.Equal("", run.ToldBy);
+        Assert.Null(run.ToldMin);
+        RehearsalRun told = RehearsalStage.ByTheMinute(
+            "sensor-high-cold", Supposed.AsInTheFile, YearScenes.Input, YearScenes.Form, YearScenes.Gains, YearScenes.Plant, YearScenes.Program, YearScenes.Weather, Year.Value);
+        Assert.Equal((told.WorstC, "thermometers-disagree"), (run.WorstC, told.ToldBy)); // it only tells
+    }
+
+    [Fact]
+    public void One_that_sticks_at_noon_stops_fans_and_water()
+    {
+        Rehearsal low = Of("sensor-sticks-hot");
+        int hour = (low.Day * 24) + 14;
+        Assert.True(low.Runs[0].WorstC > Year.Value.Hours.InsideC[hour] + 3, $"{low.Runs[0].WorstC} and {Year.Value.Hours.InsideC[hour]}");
+        Assert.All(low.Runs, r => Assert.Equal("thermometers-disagree", r.ToldBy));
+        // A box without power tells nobody.
+        Assert.All(Of("power-out-hot").Runs, r => Assert.Equal("", r.ToldBy));
     }
 
     // Newton: with the power out the house's air falls towards the outside and never below it by more than a clear sky can take.
