@@ -97,7 +97,7 @@ internal static class AirBehaviour
         // Large drops of the spray, nine tenths of the water in smaller ones (common practice by pressure).
         double dropM = fog.PressurePa switch { >= 10e6 => 20e-6, >= 5e6 => 30e-6, >= 2e6 => 50e-6, _ => 150e-6 };
         AirState air = duty.Air.Summer;
-        double flow = plant.Exhaust is { } x && x.Choice.Wet.Count > 0 ? x.Choice.Wet[^1].FlowM3PerS : 0.5 * form.VolumeM3 / 3600;
+        double flow = plant.FansOnDesignDay?.FlowM3PerS ?? 0.5 * form.VolumeM3 / 3600;
         flow = fog.Cooling?.FlowM3PerS ?? flow;
         air = DesignDayAir.Inlet(air, plant.WetWall?.Choice);
         double density = air.DensityKgPerM3;

@@ -118,7 +118,7 @@ internal static class HeatBehaviour
             outsideC + heatW / duty.LossWPerK,
             stackM,
             stackM / form.WidthM,
-            plant.SecondCurtain is { } second ? Two(form, duty, above, cloth, second) : null)
+            plant.SecondCurtain is { } second ? Two(form, duty, above, cloth, second, drawn) : null)
         {
             Morning = Steps.GapsM(metric).Select(gapM => InSun(Math.Min(gapM * form.LengthM / clothM2, 1), gapM)).ToEqList(),
             MorningOpenC = openC,
@@ -129,12 +129,11 @@ internal static class HeatBehaviour
     // What stands between below and the shell above when they are a conductance together.
     private static double Through(double aboveWPerK, double drawnWPerK) => aboveWPerK > drawnWPerK ? aboveWPerK * drawnWPerK / (aboveWPerK - drawnWPerK) : 1e9;
 
-    private static TwoCurtains Two(BuildingForm form, DutyResult duty, double above, CurtainPlant first, CurtainPlant second)
+    private static TwoCurtains Two(BuildingForm form, DutyResult duty, double above, CurtainPlant first, CurtainPlant second, HouseCurtain pair)
     {
         double one = DutyStage.CurtainedWPerK(above, form.FloorAreaM2, 1);
         double alone = second.OpennessFraction * above + (1 - second.OpennessFraction) * one;
         double Saves(double drawn) => duty.LossWPerK > 0 ? (above - drawn) / duty.LossWPerK : 0;
-        HouseCurtain pair = HouseCurtain.Over(Light(first), Light(second));
         return new TwoCurtains(
             Saves(one), Saves(alone), duty.LossWPerK > 0 ? 1 - duty.LossDrawnWPerK / duty.LossWPerK : 0,
             1 - first.SolarTransmittanceFraction, 1 - second.SolarTransmittanceFraction, 1 - pair.TransmittanceFraction);

@@ -39,9 +39,8 @@ internal static class SeasonBehaviour
         }
 
         double dryFlow = Math.Clamp(fans.Dry[^1].FlowM3PerS, 0.01, 1e4);
-        Plant.OperatingPoint wet = DesignDayAir.Running(fans.Wet, plant.WetWall?.Choice);
-        double wetFlow = Math.Clamp(wet.FlowM3PerS, 0.01, 1e4);
-        double effectiveness = Math.Clamp(plant.WetWall?.Choice.EffectivenessAt(wet.FlowM3PerS / fans.Wet[^1].FlowM3PerS) ?? DutyStage.AssumedPadEffectiveness, 0, 1);
+        double wetFlow = Math.Clamp(plant.FansOnDesignDay!.FlowM3PerS, 0.01, 1e4);
+        double effectiveness = Math.Clamp(plant.WetWall?.Choice.Effectiveness ?? DutyStage.AssumedPadEffectiveness, 0, 1);
         double bleed = 1 + (plant.WetWall?.Choice.BleedFraction ?? SupposedBleedFraction);
         AirState summer = duty.Air.Summer;
         double sprayed = plant.Fog?.Choice.KgPerS ?? 0.5 * Fog.RoomKgPerKg(summer, FogHold.WaterC) * dryFlow / summer.VolumeM3PerKg;

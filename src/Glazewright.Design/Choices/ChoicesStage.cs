@@ -13,7 +13,7 @@ namespace Glazewright.Design.Choices;
 public static class ChoicesStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 6;
+    public const int Version = 7;
 
     /// <summary>Compares.</summary>
     /// <param name="asked">What Choices reads of the job.</param>
@@ -140,7 +140,7 @@ public static class ChoicesStage
         }
 
         PlantResult plant = PlantStage.Run(input with { Equipment = e }, form, asked, catalogue);
-        double flow = plant.Exhaust is { } fans && fans.Choice.Wet.Count > 0 ? fans.Choice.Wet[^1].FlowM3PerS : 0;
+        double flow = plant.FansOnDesignDay?.FlowM3PerS ?? 0;
         AirState hot = duty.Air.Summer;
         AirState damp = WetDay(duty);
         (double hottestC, double humidity) = flow > 0 ? Hottest(hot, duty, plant) : (0, 0);
@@ -161,7 +161,7 @@ public static class ChoicesStage
             hottestC,
             humidity,
             wetDayC,
-            (flow > 0 ? plant.Exhaust!.Choice.Wet[^1].PowerW : 0) + (plant.WetWall?.Choice.PumpW ?? 0) + (plant.Fog?.Choice.PumpW ?? 0),
+            (plant.FansOnDesignDay?.PowerW ?? 0) + (plant.WetWall?.Choice.PumpW ?? 0) + (plant.Fog?.Choice.PumpW ?? 0),
             (plant.WetWall is { } pad ? pad.Choice.EvaporationKgPerS * (1 + pad.Choice.BleedFraction) : 0) + (plant.Fog?.Choice.KgPerS ?? 0),
             heatW,
             HoldsC(heatW),

@@ -30,11 +30,12 @@ internal static class FixedChoices
         if (e.WetWallWidthM > 0 && plant.WetWall is { } pad)
         {
             double most = catalogue.Pads.First(p => p.Id == pad.Choice.Entry).MostFaceMs;
+            double faceMs = plant.Exhaust!.Choice.Wet[^1].FlowM3PerS / (pad.Choice.WidthM * pad.Choice.HeightM);
             yield return new FixedChoice(
                 Text($"Wet wall {pad.Choice.WidthM / 0.3048:0.0} × {pad.Choice.HeightM / 0.3048:0.0} ft"),
                 Text($"at most {Fpm(most)} fpm"),
-                Text($"{Fpm(pad.Choice.FaceSpeedMs)} fpm, {100 * pad.Choice.Effectiveness:0} % effective"),
-                most / pad.Choice.FaceSpeedMs - 1,
+                Text($"{Fpm(faceMs)} fpm, all fans on; {100 * pad.Choice.Effectiveness:0} % effective{(pad.Choice.MostFans is { } served ? Text($" with {served} of them") : "")}"),
+                most / faceMs - 1,
                 ours.WetWall is { } x ? Text($"{x.Choice.Entry}, {x.Choice.WidthM / 0.3048:0.0} × {x.Choice.HeightM / 0.3048:0.0} ft, with the fans we would take") : "none");
         }
 
@@ -95,7 +96,7 @@ internal static class FixedChoices
 
         if (plant.Vents is { } vents)
         {
-            VentAir passed = VentAir.Of(vents.ScreenedFraction * vents.RoofM2, vents.ScreenedFraction * vents.SideM2, form, duty.Air.Summer.DryBulbC);
+            VentAir passed = VentAir.Of(vents, form, duty.Air.Summer.DryBulbC);
             yield return new FixedChoice(
                 Text($"Vents: {Sqft(vents.RoofM2)} ft² roof, {Sqft(vents.SideM2)} ft² side"),
                 plant.Exhaust is null ? Text($"{Cfm(duty.VentilationM3PerS)} cfm") : "beside the fans, for mild days",

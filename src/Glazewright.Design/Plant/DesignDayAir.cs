@@ -21,27 +21,24 @@ public sealed record DesignDayRun(int FansOn, double FlowM3PerS, AirState Inlet,
 internal static class DesignDayAir
 {
     /// <summary>Behind the wet wall where there is one and it does not freeze.</summary>
-    public static AirState Inlet(AirState outside, WetWallPlant? pad, double flowFraction = 1)
+    public static AirState Inlet(AirState outside, WetWallPlant? pad)
     {
         if (pad is null || outside.DryBulbC <= 0)
         {
             return outside;
         }
 
-        LeavingAir behind = WetWall.Leaving(outside.DryBulbC, outside.WetBulbC, outside.PressurePa, Math.Clamp(flowFraction < 1 ? pad.EffectivenessAt(flowFraction) : pad.Effectiveness, 0, 1));
+        LeavingAir behind = WetWall.Leaving(outside.DryBulbC, outside.WetBulbC, outside.PressurePa, Math.Clamp(pad.Effectiveness, 0, 1));
         return new AirState(behind.DryBulbC, behind.HumidityRatio, outside.PressurePa);
     }
-
-    /// <summary>The fans that run while water runs: all of them, or as many as the pad serves.</summary>
-    public static OperatingPoint Running(EqList<OperatingPoint> wet, WetWallPlant? pad) => wet[Math.Min(pad?.MostFans ?? wet.Count, wet.Count) - 1];
 
     /// <summary>
     /// The day with all fans, or with as many as the pad serves; with fog that cools, with as many fans as it was sized for, and no more water than keeps the wish. Fog that only moistens is off in such sun.
     /// </summary>
     public static DesignDayRun Of(AirState outside, DutyResult duty, EqList<OperatingPoint> wet, WetWallPlant? pad, FogPlant? fog)
     {
-        OperatingPoint? fans = wet.Count == 0 ? null : Running(wet, pad);
-        AirState inlet = Inlet(outside, pad, fans is null ? 1 : fans.FlowM3PerS / wet[^1].FlowM3PerS);
+        OperatingPoint? fans = wet.Count == 0 ? null : pad?.Running(wet) ?? wet[^1];
+        AirState inlet = Inlet(outside, pad);
         AirLoad load = duty.Air.Load with { OutsideC = outside.DryBulbC };
         if (fog?.Cooling is { } cooling && outside.DryBulbC > 0)
         {

@@ -59,10 +59,9 @@ internal static class FogSizing
             return null;
         }
 
-        OperatingPoint running = DesignDayAir.Running(fans.Wet, pad);
-        AirState inlet = DesignDayAir.Inlet(outside, pad, running.FlowM3PerS / fans.Wet[^1].FlowM3PerS);
+        AirState inlet = DesignDayAir.Inlet(outside, pad);
         double wishC = duty.Air.HottestWishC;
-        (int FansOn, double FlowM3PerS)[] stages = pad is not null ? [(running.FansOn, running.FlowM3PerS)]
+        (int FansOn, double FlowM3PerS)[] stages = pad?.Running(fans.Wet) is { } running ? [(running.FansOn, running.FlowM3PerS)]
             : [.. fans.Dry.Select(p => (p.FansOn, p.FlowM3PerS))];
         FogCooling? best = null;
         foreach ((int on, double asked) in stages.Reverse())

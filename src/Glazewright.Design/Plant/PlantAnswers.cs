@@ -18,7 +18,7 @@ internal static class PlantAnswers
     public static Answer<WetWallPlant> WetWall(PlantFacts f, WetWallPlant plant)
     {
         double most = f.Intake!.Pad!.MostFaceMs;
-        return Pick.Judge(plant, most / plant.FaceSpeedMs - 1, PlantWords.PadLimit(plant.FaceSpeedMs, most, f.Intake.PadM2, f.RatedM3PerS, f.Intake.Pad.Kind.RatedFaceMPerS));
+        return Pick.Judge(plant, most / Math.Max(f.AllFansFaceMs, 0.02) - 1, PlantWords.PadLimit(f.AllFansFaceMs, most, f.Intake.PadM2, f.RatedM3PerS, f.Intake.Pad.Kind.RatedFaceMPerS));
     }
 
     public static Answer<FogPlant> Fog(PlantFacts f, FogPlant plant)

@@ -38,6 +38,9 @@ internal sealed record PlantFacts(
     /// <summary>Heat of all heaters and bench pipe, W.</summary>
     public double HeatW => (Heat?.Heaters.Sum(h => h.OutputW) ?? 0) + Input.Equipment.BenchPipeW;
 
+    /// <summary>Air speed through the pad with all fans on, m/s; 0 without one.</summary>
+    public double AllFansFaceMs => Run is null || Intake?.Pad is null ? 0 : Run.Wet[^1].FlowM3PerS / Intake.PadM2;
+
     /// <summary>Air behind the pad on the design day at the effectiveness it really has, °C; outside air without one.</summary>
     public double IntakeC => Outside.DryBulbC - (WetWall?.Effectiveness ?? 0) * (Outside.DryBulbC - Outside.WetBulbC);
 

@@ -130,14 +130,13 @@ internal static class PlantFindings
         string house = f.Input.House;
         if (f.WetWall is { } pad && f.Intake?.Pad is { } entry && f.Run is not null)
         {
-            if (pad.FaceSpeedMs > entry.MostFaceMs)
+            if (pad.MostFans is { } most)
             {
-                bool carries = pad.FaceSpeedMs > entry.Kind.CarryOverMPerS;
-                int most = pad.MostFans ?? f.Run.Fans.Count;
-                bool serves = f.Run.Wet.First(p => p.FansOn == most).FlowM3PerS / f.Intake.PadM2 <= entry.MostFaceMs;
+                bool carries = f.AllFansFaceMs > entry.Kind.CarryOverMPerS;
+                bool serves = pad.FaceSpeedMs <= entry.MostFaceMs;
                 yield return new Finding(
                     "plant/pad-too-fast", Severity.Miss, $"{house}/wet-wall",
-                    PadLimit(pad.FaceSpeedMs, entry.MostFaceMs, f.Intake.PadM2, f.RatedM3PerS, entry.Kind.RatedFaceMPerS)
+                    PadLimit(f.AllFansFaceMs, entry.MostFaceMs, f.Intake.PadM2, f.RatedM3PerS, entry.Kind.RatedFaceMPerS)
                         + (carries ? " Water blows off the pad and the motors run hot." : ""),
                     Text($"Enlarge the pad{Thicker(f, entry)}. Until then the program runs at most {most} of {f.Run.Fans.Count} fans while water runs{(serves ? "" : ", and even one draws too fast")}.{WithoutPad(f)}"),
                     new Source.CommonPractice("face speed of corrugated pads: 250 fpm at 4 in, 350 to 400 fpm at 6 in; sources disagree"));
@@ -145,7 +144,7 @@ internal static class PlantFindings
 
             yield return new Finding(
                 "plant/design-day-intake", Severity.Note, $"{house}/wet-wall",
-                Text($"With all fans on the pad is {100 * pad.Effectiveness:0} % effective: air of {F(f.Outside.DryBulbC)} comes in at {F(f.IntakeC)} on the design day."),
+                Text($"With {Running(pad, f.Run.Fans.Count)}, the pad is {100 * pad.Effectiveness:0} % effective: air of {F(f.Outside.DryBulbC)} comes in at {F(f.IntakeC)} on the design day."),
                 "", Practice);
             double dayKg = pad.EvaporationKgPerS * (1 + pad.BleedFraction) * 8 * 3600;
             double asked = pad.EvaporationKgPerS * (1 + pad.BleedFraction) + (f.Fog?.KgPerS ?? 0);

@@ -45,6 +45,9 @@ public sealed record PlantResult(
     /// <summary>Upper fans above the curtain; null without any.</summary>
     public UpperFanPlant? Upper { get; init; }
 
+    /// <summary>The fans at work on the design day: all, or as many as run while water runs; null without fans.</summary>
+    public OperatingPoint? FansOnDesignDay => Exhaust?.Choice is { Wet.Count: > 0 } fans ? WetWall?.Choice.Running(fans.Wet) ?? fans.Wet[^1] : null;
+
     /// <summary>Insect cloth before intake and vents, m²; 0 for none.</summary>
     public double InsectClothM2 { get; init; }
 
@@ -105,7 +108,7 @@ public sealed record OperatingPoint(int FansOn, double FlowM3PerS, double Static
 /// <param name="WidthM">Width, m.</param>
 /// <param name="HeightM">Height, m.</param>
 /// <param name="ThicknessM">Pad thickness, m.</param>
-/// <param name="FaceSpeedMs">Air speed through the pad with all fans on, m/s.</param>
+/// <param name="FaceSpeedMs">Air speed through the pad with the fans that run while water runs, m/s.</param>
 /// <param name="Effectiveness">Saturation effectiveness at that speed.</param>
 /// <param name="PumpFlowM3PerS">Water over the pad, m³/s.</param>
 /// <param name="PumpW">Pump, W electric.</param>
@@ -127,8 +130,16 @@ public sealed record WetWallPlant(
     double BleedFraction,
     int? MostFans = null)
 {
-    /// <summary>Effectiveness with less air than all fans draw, η = 1 − exp(−B u^−0.35), B from the pad's own point: a lower face speed wets better.</summary>
-    /// <param name="flowFraction">Air over that of all fans with the water on, 0 to 1.</param>
+    /// <summary>The fans that run while water runs: all of them, or as many as the pad serves.</summary>
+    /// <param name="wet">Operating points with the pad running, 1 to all fans; at least one.</param>
+    public OperatingPoint Running(EqList<OperatingPoint> wet)
+    {
+        ArgumentNullException.ThrowIfNull(wet);
+        return wet[Math.Min(MostFans ?? wet.Count, wet.Count) - 1];
+    }
+
+    /// <summary>Effectiveness with other air, η = 1 − exp(−B u^−0.35), B from the pad's own point: a lower face speed wets better.</summary>
+    /// <param name="flowFraction">Air over that of the fans that run while water runs.</param>
     /// <returns>Saturation effectiveness.</returns>
     public double EffectivenessAt(double flowFraction)
     {
@@ -300,7 +311,14 @@ public sealed record Co2Plant(double TargetPpm, double DoseKgPerS);
 /// <param name="SideM2">Side vent opening, m².</param>
 /// <param name="TravelS">Time from shut to open, s.</param>
 /// <param name="ScreenedFraction">Air that passes over that of the bare openings: an insect screen of their own size stands before them.</param>
-public sealed record VentPlant(double RoofM2, double SideM2, double TravelS, double ScreenedFraction = 1);
+public sealed record VentPlant(double RoofM2, double SideM2, double TravelS, double ScreenedFraction = 1)
+{
+    /// <summary>Bare roof opening that passes as much, m².</summary>
+    public double PassingRoofM2 => ScreenedFraction * RoofM2;
+
+    /// <summary>Bare side opening that passes as much, m².</summary>
+    public double PassingSideM2 => ScreenedFraction * SideM2;
+}
 
 /// <summary>One line of the electric load list.</summary>
 /// <param name="Id">Path id of the equipment.</param>

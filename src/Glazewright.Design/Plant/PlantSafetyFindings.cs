@@ -199,7 +199,7 @@ internal static class PlantSafetyFindings
 
         if (f.Run is null && f.Vents is { } vents)
         {
-            VentAir air = VentAir.Of(vents.ScreenedFraction * vents.RoofM2, vents.ScreenedFraction * vents.SideM2, f.Form, f.Duty.Air.Summer.DryBulbC);
+            VentAir air = VentAir.Of(vents, f.Form, f.Duty.Air.Summer.DryBulbC);
             double share = air.BothM3PerS / Math.Max(f.Duty.VentilationM3PerS, 0.01);
             if (share < 1)
             {

@@ -21,6 +21,9 @@ internal static class PlantWords
     public static string HeatLimit(double heatW, DutyResult duty, HeatAsked asked) => Text(
         $"{KBtu(heatW)} kBtu/h of {KBtu(asked.NeedW)} kBtu/h asked{(asked.FilterWPerK > 0 ? Text($", {KBtu(asked.NeedW - Math.Max(duty.HeatLossW, duty.FrostLossW))} kBtu/h of it to warm the filter fan's air") : "")}: it holds {FloorF(duty.Conditions.Heating996C + heatW / asked.LossWPerK)} on the 99.6 % night with the curtain open.");
 
+    /// <summary>The fans that run while water runs.</summary>
+    public static string Running(WetWallPlant pad, int fans) => pad.MostFans is { } most ? Text($"{most} of {fans} fans on, as many as the pad serves") : "all fans on";
+
     public static string Cfm(double flowM3PerS) => Text($"{flowM3PerS / 0.00047194745:N0}");
 
     public static string InWg(double pressurePa) => Text($"{pressurePa / 249.08891:0.000}");

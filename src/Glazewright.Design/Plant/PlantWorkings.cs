@@ -80,7 +80,8 @@ internal static class PlantWorkings
         {
             Term width = Term.Of("width", "Pad width", pad.WidthM, Unit.Metre, f.Input.Equipment.WetWallWidthM > 0 ? new Source.Given($"{f.Input.Pointer}/equipment/wetWall/width") : Balance);
             Term height = Term.Of("height", "Pad height", pad.HeightM, Unit.Metre, f.Input.Equipment.WetWallHeightM > 0 ? new Source.Given($"{f.Input.Pointer}/equipment/wetWall/height") : new Source.Catalogue(pad.Entry));
-            figures.Add(Figure.Derive($"{house}/plant/pad-face-speed", "Face speed through the pad", Unit.MetrePerSecond, flow / (width * height), Balance));
+            Term through = Term.Of("flow", figures.Last(x => x.Id.EndsWith($"flow-wet-{pad.Running(f.Run.Wet).FansOn}", StringComparison.Ordinal)));
+            figures.Add(Figure.Derive($"{house}/plant/pad-face-speed", $"Face speed through the pad, {PlantWords.Running(pad, f.Run.Fans.Count)}", Unit.MetrePerSecond, through / (width * height), Balance));
             Term speed = Term.Of("speed", figures[^1]);
             Term rated = Term.Of("rated", "Rated face speed", f.Intake.Pad!.Kind.RatedFaceMPerS, Unit.MetrePerSecond, new Source.Catalogue(pad.Entry));
             // 1 − (1 − η₀)^((u/u₀)^−0.35), by the logarithm: the term language has powers with constant exponents only.

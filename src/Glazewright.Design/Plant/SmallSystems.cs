@@ -27,14 +27,12 @@ internal static class SmallSystems
 
     public static WetWallPlant WetWallOf(PlantInput input, Intake intake, AirState outside, ExhaustRun run)
     {
-        double flowM3PerS = run.Wet[^1].FlowM3PerS;
         PadEntry pad = intake.Pad!;
+        int served = Math.Max(run.Wet.Count(p => p.FlowM3PerS / intake.PadM2 <= pad.MostFaceMs), 1);
+        double flowM3PerS = run.Wet[served - 1].FlowM3PerS;
         double face = Math.Max(flowM3PerS / intake.PadM2, 0.02);
         double effectiveness = pad.Kind.Effectiveness(Math.Min(face, 20));
         double water = pad.WaterM3PerSPerM * intake.PadWidthM;
-        int? most = face > pad.MostFaceMs ? Math.Max(run.Wet.Where(p => p.FlowM3PerS / intake.PadM2 <= pad.MostFaceMs).Select(p => p.FansOn).DefaultIfEmpty(0).Max(), 1) : null;
-        double runsM3PerS = run.Wet[(most ?? run.Wet.Count) - 1].FlowM3PerS;
-        double runsEffectiveness = pad.Kind.Effectiveness(Math.Min(Math.Max(runsM3PerS / intake.PadM2, 0.02), 20));
         return new WetWallPlant(
             pad.Id,
             intake.PadWidthM,
@@ -45,9 +43,9 @@ internal static class SmallSystems
             water,
             PumpPower.ShaftW(water, 9810 * pad.PumpHeadM, pad.PumpEfficiency),
             pad.SumpMPerM2 * intake.PadM2,
-            outside.DryBulbC > 0 ? WetWall.EvaporationKgPerS(outside, runsEffectiveness, runsM3PerS) : 0,
+            outside.DryBulbC > 0 ? WetWall.EvaporationKgPerS(outside, effectiveness, flowM3PerS) : 0,
             BleedFraction(input.Utilities.HardnessMgPerL),
-            most);
+            run.Wet[^1].FlowM3PerS / intake.PadM2 > pad.MostFaceMs ? served : null);
     }
 
     /// <summary>Bleed over evaporation that keeps the sump's hardness at its limit: h / (limit − h), at least a tenth, at most all.</summary>

@@ -28,6 +28,12 @@ internal sealed record VentAir(double StackM3PerS, double WindM3PerS, bool Alone
         ? 1 / Math.Sqrt(1 + Math.Pow(VentCoefficient / Intake.ScreenCoefficientOf(porosityFraction), 2))
         : 1;
 
+    /// <summary>For the vents of a house, behind their screen where there is one.</summary>
+    /// <param name="vents">The vents.</param>
+    /// <param name="form">The house.</param>
+    /// <param name="outsideC">Outside air, °C.</param>
+    public static VentAir Of(VentPlant vents, BuildingForm form, double outsideC) => Of(vents.PassingRoofM2, vents.PassingSideM2, form, outsideC);
+
     /// <summary>For vents of given areas.</summary>
     /// <param name="roofM2">Roof vents, m².</param>
     /// <param name="sideM2">Side vents, m².</param>

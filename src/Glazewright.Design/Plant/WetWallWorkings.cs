@@ -15,16 +15,15 @@ internal static class WetWallWorkings
         }
 
         string house = f.Input.House;
-        OperatingPoint wet = DesignDayAir.Running(f.Run!.Wet, pad);
-        string running = pad.MostFans is null ? "all fans on" : FormattableString.Invariant($"{wet.FansOn} of {f.Run.Fans.Count} fans on, as many as the pad serves");
+        string running = PlantWords.Running(pad, f.Run!.Fans.Count);
         figures.Add(Figure.Observe(
             $"{house}/plant/pad-evaporation", "Water the pad evaporates on the design day", Unit.KilogramPerSecond, pad.EvaporationKgPerS,
             "Dry air through the pad × rise of its humidity ratio along the wet-bulb line",
             [
                 Input("dry_bulb", "Outside", f.Outside.DryBulbC, Unit.Celsius),
                 Input("wet_bulb", "Wet bulb", f.Outside.WetBulbC, Unit.Celsius),
-                Input("flow", $"Air, {running}", wet.FlowM3PerS, Unit.CubicMetrePerSecond),
-                Input("effectiveness", "Effectiveness", pad.EffectivenessAt(wet.FlowM3PerS / f.Run!.Wet[^1].FlowM3PerS), Unit.Fraction),
+                Input("flow", $"Air, {running}", pad.Running(f.Run.Wet).FlowM3PerS, Unit.CubicMetrePerSecond),
+                Input("effectiveness", "Effectiveness", pad.Effectiveness, Unit.Fraction),
             ],
             char.ToUpperInvariant(running[0]) + running[1..], new Source.Standard("ASHRAE Handbook—Fundamentals 2017, ch. 1", "eqs (33), (26)", Source.Mark.FromMemory)));
         Term evaporation = Term.Of("evaporation", figures[^1]);

@@ -8,6 +8,7 @@ public sealed class CompiledProgram
 {
     internal const int MostAlarms = 64 - OwnAlarms; // a bit each
     internal const int OwnAlarms = 3;
+
     /// <summary>Lowest humidity that a deficit asks for, 0.1 %: in a house colder than its target the rest is heat's to bring (our choice).</summary>
     internal const int DriestByDeficit = 300;
 

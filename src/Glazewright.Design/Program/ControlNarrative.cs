@@ -30,7 +30,7 @@ public static class ControlNarrative
             new("What forbids what", Interlocks(d, say)),
             new("Least times, travel, turns", d.Actuators.Select(Motor).ToEqList()),
             new("Alarms", d.Alarms.Select(a => Sounds(a, say)).Append("No temperature at the crop for 1 min; a temperature that does not change for 12 h"
-                + (SensorPoints.For(d.Sensors, Reading.SecondTemperature) is null ? "." : Say($"; the two thermometers over the crop {say.Difference(2, 0)} apart for 15 min: the program goes on by the one at the crop, someone must look which is wrong."))).ToEqList()),
+                + (SensorPoints.For(d.Sensors, Reading.SecondTemperature) is null ? "." : Say($"; the two thermometers over the crop {say.Difference(StepRun.ApartCentiK / 100.0, 0)} apart for {StepRun.ApartMs / 60_000} min: the program goes on by the one at the crop, someone must look which is wrong."))).ToEqList()),
             new("Sensors", Sensors(d, say)),
             new("When a sensor fails", [
                 Serves(d),

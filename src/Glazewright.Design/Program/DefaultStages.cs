@@ -108,20 +108,20 @@ internal sealed class DefaultStages
 
         for (int k = 0; k < groups.Length; k++)
         {
+            stages.Add((60 + 60 * k, [.. louver.Select(l => new ActuatorSetting(l, 1)), .. groups[k].Select(fan => new ActuatorSetting(fan, 1))]));
+            running += groups[k].Length;
             if (running == served)
             {
                 Wet();
             }
 
-            stages.Add((60 + 60 * k, [.. louver.Select(l => new ActuatorSetting(l, 1)), .. groups[k].Select(fan => new ActuatorSetting(fan, 1))]));
-            running += groups[k].Length;
             if (!fogged && pumps.Length == 0 && cooling is not null && running >= cooling.FansOn)
             {
                 Spray();
             }
         }
 
-        if (running == served)
+        if (fans.Length == 0)
         {
             Wet();
         }

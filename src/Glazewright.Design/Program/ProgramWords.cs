@@ -29,7 +29,19 @@ public static class ProgramWords
     {
         ArgumentNullException.ThrowIfNull(change);
         ProgramPart part = ProgramParts.Of(change.Part);
-        return $"{char.ToLowerInvariant(part.Title[0])}{part.Title[1..]}{(change.Name.Length > 0 ? ", " + change.Name : "")}: {part.Fields.First(f => f.Key == change.Field).Words}";
+        return Place(part, change.Name, part.Fields.First(f => f.Key == change.Field));
+    }
+
+    /// <summary>What a job may change, in the same words.</summary>
+    /// <param name="part">Part of the program.</param>
+    /// <param name="name">Name of the thing in it; empty where the part is one thing.</param>
+    /// <param name="field">The field.</param>
+    public static string Place(ProgramPart part, string name, ProgramField field)
+    {
+        ArgumentNullException.ThrowIfNull(part);
+        ArgumentNullException.ThrowIfNull(name);
+        ArgumentNullException.ThrowIfNull(field);
+        return $"{char.ToLowerInvariant(part.Title[0])}{part.Title[1..]}{(name.Length > 0 ? ", " + name : "")}: {field.Words}";
     }
 
     internal static Finding WithoutTarget(ProgramDocument written, ProgramChange change)

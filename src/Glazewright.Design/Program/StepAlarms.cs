@@ -7,9 +7,9 @@ namespace Glazewright.Design.Program;
 internal ref partial struct StepRun
 {
     /// <summary>Two thermometers in the same air that are 2 K apart for a quarter of an hour: one of them is wrong (our choice; good ones differ by a few tenths, places in a house by a kelvin).</summary>
-    private const int ApartCentiK = 200;
+    internal const int ApartCentiK = 200;
 
-    private const int ApartMs = 900_000;
+    internal const int ApartMs = 900_000;
 
     /// <summary>Alarms of the document (a missing reading counts as out of range), then no temperature inside, then one that does not move for 12 h, then two that disagree.</summary>
     private void Sound()
@@ -30,7 +30,7 @@ internal ref partial struct StepRun
         SetX(Extra.LastInside, inside);
         bad |= inside == Missing ? 1UL << alarms.Length : 0;
         bad |= sameMs >= DayMs / 2 ? 2UL << alarms.Length : 0;
-        int second = _readings.Length > (int)Reading.SecondTemperature ? Read(Reading.SecondTemperature, -5000, 8000) : Missing;
+        int second = Read(Reading.SecondTemperature, -5000, 8000);
         bad |= inside != Missing && second != Missing && Math.Abs(inside - second) >= ApartCentiK ? 4UL << alarms.Length : 0;
         if ((bad | (uint)X(Extra.AlarmBusy)) == 0)
         {

@@ -79,7 +79,8 @@ internal ref partial struct StepRun
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private readonly int Read(Reading reading, int least, int most)
     {
-        int raw = _readings[(int)reading];
+        // A box may leave out the last of them.
+        int raw = (int)reading < _readings.Length ? _readings[(int)reading] : Missing;
         return raw >= least && raw <= most ? raw : Missing;
     }
 
@@ -89,7 +90,7 @@ internal ref partial struct StepRun
         _inside = Read(Reading.InsideTemperature, -5000, 8000);
         if (_inside == Missing)
         {
-            int second = _readings.Length > (int)Reading.SecondTemperature ? Read(Reading.SecondTemperature, -5000, 8000) : Missing;
+            int second = Read(Reading.SecondTemperature, -5000, 8000);
             _inside = second != Missing ? second : Read(Reading.UpperTemperature, -5000, 8000);
         }
 

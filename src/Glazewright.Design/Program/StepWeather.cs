@@ -11,7 +11,7 @@ internal ref partial struct StepRun
         {
             ref readonly CompiledProgram.WeatherPart limit = ref _p.Weather[k];
             int wind = Read(Reading.Wind, 0, 10_000);
-            bool rain = _readings.Length > (int)Reading.Rain && _readings[(int)Reading.Rain] == 1;
+            bool rain = Read(Reading.Rain, 0, 1) == 1;
             int byWind = wind == Missing ? limit.InWind : wind >= limit.Storm ? 0 : wind >= limit.Wind ? limit.InWind : 10_000;
             int now = 10_000 - Math.Min(byWind, rain ? limit.InRain : 10_000);
             ref int held = ref _s[_p.WeatherAt + k * CompiledProgram.PerWeather];

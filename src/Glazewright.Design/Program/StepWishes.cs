@@ -132,7 +132,7 @@ internal ref partial struct StepRun
             return;
         }
 
-        int ppm = _readings.Length > (int)Reading.Co2 ? Read(Reading.Co2, 0, 10_000) : Missing;
+        int ppm = Read(Reading.Co2, 0, 10_000);
         bool may = ppm != Missing && _light != Missing && _light >= gas.OnlyAboveLight && (_wanted & gas.RestsWith) == 0;
         bool on = may && ppm < (X(Extra.Dosing) != 0 ? gas.Target : gas.Target - gas.Deadband);
         SetX(Extra.Dosing, on ? 1 : 0);

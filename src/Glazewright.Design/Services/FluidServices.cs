@@ -68,20 +68,19 @@ internal static class FluidServices
         };
         double flow = inputW / heatJPerM3;
         double runM = input.Houses.Sum(h => burners.Any(b => b.House == h.Id) ? h.LengthM : 0) + 15;
-        double ratio = fuel == LotFuel.NaturalGas ? GasPipe.NaturalGasRatio : GasPipe.PropaneRatio;
-        (double InsideM, string Name) pipe = fuel is LotFuel.Oil ? default : PipeSizes.Gas(flow, runM, GasDropPa, ratio);
+        (double InsideM, string Name) pipe = Pipe(fuel, flow, runM);
         double leastPa = fuel switch { LotFuel.Propane => 10.5 * 249.08891, LotFuel.NaturalGas => 5 * 249.08891, _ => 0 };
         return new GasNeed(fuel, inputW, flow, perHour, input.Utilities.FuelPressurePa, leastPa, runM, pipe.InsideM, pipe.Name ?? "");
     }
 
     /// <summary>The burners with first sizes of their branches: by the longest run, as the main.</summary>
-    public static EqList<GasLine> Branched(EqList<GasLine> burners, GasNeed main) => main.Fuel is LotFuel.Oil
-        ? burners
-        : burners.Select(b => b with
-        {
-            Pipe = PipeSizes.Gas(
-                main.FlowM3PerS * b.InputW / Math.Max(main.InputW, 1), main.RunM, GasDropPa, main.Fuel == LotFuel.NaturalGas ? GasPipe.NaturalGasRatio : GasPipe.PropaneRatio).Name ?? "",
-        }).ToEqList();
+    public static EqList<GasLine> Branched(EqList<GasLine> burners, GasNeed main) => burners
+        .Select(b => b with { Pipe = Pipe(main.Fuel, main.FlowM3PerS * b.InputW / Math.Max(main.InputW, 1), main.RunM).Name ?? "" }).ToEqList();
+
+    // Oil runs in tube of the burner's maker.
+    private static (double InsideM, string Name) Pipe(LotFuel fuel, double flowM3PerS, double runM) => fuel is LotFuel.Oil
+        ? default
+        : PipeSizes.Gas(flowM3PerS, runM, GasDropPa, fuel == LotFuel.NaturalGas ? GasPipe.NaturalGasRatio : GasPipe.PropaneRatio);
 
     public static EqList<WaterLine> Users(ServicesInput input, EqList<PlantResult> plants)
     {
@@ -114,7 +113,7 @@ internal static class FluidServices
             lines.Add(new WaterLine(id, $"{id}/hose", "Hose bib, one in use", HoseM3PerS, HoseM3PerS * 1800, "vacuum breaker"));
         }
 
-        return lines.ToEqList();
+        return lines.Select(w => w with { Pipe = PipeSizes.Supply(w.PeakM3PerS) }).ToEqList();
     }
 
     public static WaterNeed Supply(ServicesInput input, EqList<WaterLine> users)
@@ -123,7 +122,7 @@ internal static class FluidServices
         double day = users.Sum(u => u.DayM3);
         double well = input.Utilities.WellM3PerS;
         double tank = Math.Max(peak - well, 0) * HotH * 3600;
-        return new WaterNeed(peak, day, well, well * 86_400, Math.Min(tank, day));
+        return new WaterNeed(peak, day, well, well * 86_400, Math.Min(tank, day), PipeSizes.Supply(peak));
     }
 
     public static EqList<DrainLine> Drains(ServicesInput input, EqList<PlantResult> plants)
@@ -155,6 +154,6 @@ internal static class FluidServices
             }
         }
 
-        return lines.ToEqList();
+        return lines.Select(d => d with { Pipe = PipeSizes.Drain(d.PeakM3PerS) }).ToEqList();
     }
 }

@@ -187,11 +187,8 @@ public sealed record GasNeed(
 /// <param name="PeakM3PerS">Most it draws, m³/s.</param>
 /// <param name="DayM3">On the design day, m³.</param>
 /// <param name="Quality">What water it needs.</param>
-public sealed record WaterLine(string House, string Id, string Label, double PeakM3PerS, double DayM3, string Quality)
-{
-    /// <summary>First size of its supply, nominal; empty where none of our table serves.</summary>
-    public string Pipe => PipeSizes.Supply(PeakM3PerS);
-}
+/// <param name="Pipe">First size of its supply, nominal; empty where none of our table serves.</param>
+public sealed record WaterLine(string House, string Id, string Label, double PeakM3PerS, double DayM3, string Quality, string Pipe = "");
 
 /// <summary>Water against the well.</summary>
 /// <param name="PeakM3PerS">All users at once, m³/s.</param>
@@ -199,11 +196,8 @@ public sealed record WaterLine(string House, string Id, string Label, double Pea
 /// <param name="WellM3PerS">Well or main, m³/s.</param>
 /// <param name="WellDayM3">What it gives in a day, m³.</param>
 /// <param name="TankM3">Tank that carries the peak hours, m³.</param>
-public sealed record WaterNeed(double PeakM3PerS, double DayM3, double WellM3PerS, double WellDayM3, double TankM3)
-{
-    /// <summary>First size of the main, nominal; empty where none of our table serves.</summary>
-    public string Pipe => PipeSizes.Supply(PeakM3PerS);
-}
+/// <param name="Pipe">First size of the main, nominal; empty where none of our table serves.</param>
+public sealed record WaterNeed(double PeakM3PerS, double DayM3, double WellM3PerS, double WellDayM3, double TankM3, string Pipe = "");
 
 /// <summary>Water that runs off.</summary>
 /// <param name="House">House id.</param>
@@ -212,11 +206,8 @@ public sealed record WaterNeed(double PeakM3PerS, double DayM3, double WellM3Per
 /// <param name="PeakM3PerS">Most at once, m³/s.</param>
 /// <param name="DayM3">On the design day, m³.</param>
 /// <param name="Carries">What is in it.</param>
-public sealed record DrainLine(string House, string Id, string Label, double PeakM3PerS, double DayM3, string Carries)
-{
-    /// <summary>First size of the drain, nominal; empty where none of our table serves.</summary>
-    public string Pipe => PipeSizes.Drain(PeakM3PerS);
-}
+/// <param name="Pipe">First size of the drain, nominal; empty where none of our table serves.</param>
+public sealed record DrainLine(string House, string Id, string Label, double PeakM3PerS, double DayM3, string Carries, string Pipe = "");
 
 /// <summary>Controls points of one kind of machine or sensor.</summary>
 /// <param name="House">House id, or <c>range</c>.</param>

@@ -47,8 +47,8 @@ internal sealed class YearPlant
         fullLampW = plant.LampW;
         fullStirW = plant.Circulation is { } stir ? stir.Count * stir.PowerEachW : 0;
         fullStirW += plant.Oscillating is { } swept ? swept.Count * swept.PowerEachW : 0;
-        roofVentM2 = plant.Vents is { } top ? top.ScreenedFraction * top.RoofM2 : 0;
-        sideVentM2 = plant.Vents is { } side ? side.ScreenedFraction * side.SideM2 : 0;
+        roofVentM2 = plant.Vents?.PassingRoofM2 ?? 0;
+        sideVentM2 = plant.Vents?.PassingSideM2 ?? 0;
         louverM2 = plant.Exhaust?.Choice.LouverFreeM2 ?? 0;
         dryerFullW = plant.Dehumidifier?.PowerW ?? 0;
         dryerKgPerS = plant.Dehumidifier?.WaterKgPerS ?? 0;
@@ -73,7 +73,7 @@ internal sealed class YearPlant
         {
             for (int n = 1; n <= fanCount; n++)
             {
-                effectiveness[n] = pad.EffectivenessAt(flowWet[n] / Math.Max(flowWet[fanCount], 1e-6));
+                effectiveness[n] = pad.EffectivenessAt(flowWet[n] / Math.Max(flowWet[Math.Min(pad.MostFans ?? fanCount, fanCount)], 1e-6));
             }
         }
 

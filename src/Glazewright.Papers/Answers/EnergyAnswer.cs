@@ -27,7 +27,7 @@ internal static class EnergyAnswer
         double high = years.Sum(y => y.CostHigh);
         double waterM3 = years.Sum(y => y.WaterKg) / WaterKgPerM3;
         double gasKg = years.Sum(y => y.Co2Kg);
-        string[] bought = ["fuel", "power", .. gasKg > 0 ? (string[])["water", "carbon dioxide"] : ["water"]];
+        string[] bought = gasKg > 0 ? ["fuel", "power", "water", "carbon dioxide"] : ["fuel", "power", "water"];
         string sentence = $"Running it costs {Said.Money(low)} to {Said.Money(high)} a year in {Said.Listed(bought)} at the tariffs of the job; the dearest month is {Said.Month(worst + 1)} with about {Said.Money(monthly[worst])}.";
         double backupW = source.Houses.SelectMany(h => h.Plant.Loads).Where(l => l.Backup).Sum(l => l.Count * l.RunningW);
         List<BigFigure> figures =

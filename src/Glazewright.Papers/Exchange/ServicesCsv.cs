@@ -87,7 +87,7 @@ public static class ServicesCsv
         double air = us ? 1 / 0.00047194745 : 3600;
         foreach (GasLine g in services.Gas)
         {
-            table.Cell(g.House).Cell(g.Id).Cell(g.Entry).Cell(heat * g.InputW, 1).Cell(heat * g.OutputW, 1).Cell(g.Sealed ? "sealed" : "open").Cell(air * g.AirM3PerS, 1).Cell(Plant.ServicesChapter.Nominal(g.Pipe, us)).End();
+            table.Cell(g.House).Cell(g.Id).Cell(g.Entry).Cell(heat * g.InputW, 1).Cell(heat * g.OutputW, 1).Cell(g.Sealed ? "sealed" : "open").Cell(air * g.AirM3PerS, 1).Cell(g.Pipe).End();
         }
 
         return table.ToString();
@@ -153,12 +153,12 @@ public static class ServicesCsv
         double volume = us ? 1 / GallonM3 : 1000;
         foreach (WaterLine w in services.Water)
         {
-            table.Cell(w.House).Cell(w.Id).Cell("supply").Cell(w.Label).Cell(60 * volume * w.PeakM3PerS, 2).Cell(volume * w.DayM3, 0).Cell(Plant.ServicesChapter.Nominal(w.Pipe, us)).Cell(w.Quality).End();
+            table.Cell(w.House).Cell(w.Id).Cell("supply").Cell(w.Label).Cell(60 * volume * w.PeakM3PerS, 2).Cell(volume * w.DayM3, 0).Cell(w.Pipe).Cell(w.Quality).End();
         }
 
         foreach (DrainLine d in services.Drains)
         {
-            table.Cell(d.House).Cell(d.Id).Cell("drain").Cell(d.Label).Cell(60 * volume * d.PeakM3PerS, 2).Cell(volume * d.DayM3, 0).Cell(Plant.ServicesChapter.Nominal(d.Pipe, us)).Cell(d.Carries).End();
+            table.Cell(d.House).Cell(d.Id).Cell("drain").Cell(d.Label).Cell(60 * volume * d.PeakM3PerS, 2).Cell(volume * d.DayM3, 0).Cell(d.Pipe).Cell(d.Carries).End();
         }
 
         return table.ToString();

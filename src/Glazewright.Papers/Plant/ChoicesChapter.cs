@@ -40,7 +40,7 @@ internal static class ChoicesChapter
                     ]),
                 ]));
             yield return new Block.Paragraph(
-                "Hottest air in the house (the fan end) with all fans and the pad on, or with fog and as many fans as it is sized for: on the hottest design day, and on the 0.4 % wet-bulb day with the same sun. Fog evaporates only what the air takes; the shade counted when the fans were sized is drawn.",
+                "Hottest air in the house (the fan end) with all fans (or as many as a small pad serves) and the pad on, or with fog and as many fans as it is sized for: on the hottest design day, and on the 0.4 % wet-bulb day with the same sun. Fog evaporates only what the air takes; the shade counted when the fans were sized is drawn.",
                 Quiet: true);
         }
 

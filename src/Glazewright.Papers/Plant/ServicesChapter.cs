@@ -53,7 +53,7 @@ internal static class ServicesChapter
         {
             yield return new Block.NewPage();
             yield return new Block.Heading(2, "Gas or oil");
-            yield return new Block.TableOf(Burners(services, said, us));
+            yield return new Block.TableOf(Burners(services, said));
             yield return new Block.Paragraph(Gas(gas, said, us));
         }
 
@@ -69,7 +69,7 @@ internal static class ServicesChapter
             yield return new Block.Paragraph(
                 $"All at once {Flow(supply.PeakM3PerS, us)}, {Volume(supply.DayM3, us)} on the design day; supply {Flow(supply.WellM3PerS, us)}."
                 + (supply.TankM3 > 0 ? $" A tank of {Volume(supply.TankM3, us)} carries eight peak hours and fills at night." : "")
-                + $" First sizes, to price from: supplies at {(us ? "5 ft/s" : "1.5 m/s")}{(supply.Pipe.Length > 0 ? $", the main {Nominal(supply.Pipe, us)}" : "")}; drains half full at {(us ? "1/4 in a foot" : "2 %")} of fall. The plumber sizes pipe, traps, vents and backflow by the local code.");
+                + $" First sizes, to price from: supplies at {(us ? "5 ft/s" : "1.5 m/s")}{(supply.Pipe.Length > 0 ? $", the main {supply.Pipe}" : "")}; drains half full at {(us ? "1/4 in a foot" : "2 %")} of fall. The plumber sizes pipe, traps, vents and backflow by the local code.");
         }
 
         yield return new Block.Heading(2, "Controls points");
@@ -130,42 +130,26 @@ internal static class ServicesChapter
             ["Standby set", p.GeneratorVa > 0 ? $"{Whole(p.GeneratorVa / 1000)} kVA" : "beyond usual sets"],
         ]);
 
-    internal static Table Burners(ServicesResult services, Said said, bool us) => new(
+    internal static Table Burners(ServicesResult services, Said said) => new(
         [new Column("House", 16), new Column("Burner", 50), new Column("Input", 28, Along.End), new Column("Branch, first size", 30, Along.End), new Column("Combustion", 20), new Column("Combustion air", 28, Along.End)],
-        [.. services.Gas.Select(g => (IReadOnlyList<string>)[g.House, g.Entry, said.Text(g.InputW, Unit.Watt), Nominal(g.Pipe, us), g.Sealed ? "sealed" : "open", said.Text(g.AirM3PerS, Unit.CubicMetrePerSecond)])]);
+        [.. services.Gas.Select(g => (IReadOnlyList<string>)[g.House, g.Entry, said.Text(g.InputW, Unit.Watt), g.Pipe, g.Sealed ? "sealed" : "open", said.Text(g.AirM3PerS, Unit.CubicMetrePerSecond)])]);
 
     internal static string Gas(GasNeed gas, Said said, bool us)
     {
         string hour = gas.Fuel == FuelKind.NaturalGas ? (us ? $"{One(gas.PerHour)} therms an hour" : $"{One(gas.FlowM3PerS * 3600)} m³ an hour") : us ? $"{One(gas.PerHour)} gal an hour" : $"{One(gas.PerHour * GallonM3 * 1000)} L an hour";
         string pipe = gas.PipeName.Length > 0
-            ? $" A first size of the main: {Nominal(gas.PipeName, us)} steel pipe over {said.Round(gas.RunM, Unit.Metre)} at 0.5 in. w.c. of drop (fuel gas code's low-pressure equation)."
+            ? $" A first size of the main: {gas.PipeName} steel pipe over {said.Round(gas.RunM, Unit.Metre)} at 0.5 in. w.c. of drop (fuel gas code's low-pressure equation)."
             : "";
         string pressure = gas is { LeastPa: > 0, HasPa: > 0 } ? $" At the building {Column(gas.HasPa)}; such burners ask {Column(gas.LeastPa)} at the inlet." : "";
         string Column(double pa) => us ? $"{One(pa / 249.09)} in. w.c." : $"{pa.ToString("0", CultureInfo.InvariantCulture)} Pa";
         return $"All burners on: {said.Text(gas.InputW, Unit.Watt)}, {hour}.{pipe}{pressure} Sediment trap, shut-off and leak test at each burner.";
     }
 
-    /// <summary>Nominal size: inches, or in metric jobs the DN of the same pipe (ISO 6708, from memory).</summary>
-    internal static string Nominal(string inches, bool us) => us ? inches : inches switch
-    {
-        "1/2 in" => "DN 15",
-        "3/4 in" => "DN 20",
-        "1 in" => "DN 25",
-        "1-1/4 in" => "DN 32",
-        "1-1/2 in" => "DN 40",
-        "2 in" => "DN 50",
-        "2-1/2 in" => "DN 65",
-        "3 in" => "DN 80",
-        "4 in" => "DN 100",
-        "6 in" => "DN 150",
-        _ => inches,
-    };
-
     internal static Table Water(ServicesResult services, bool us) => new(
         [new Column("House", 16), new Column("What", 58), new Column("Peak", 22, Along.End), new Column("Design day", 23, Along.End), new Column("Pipe", 17, Along.End), new Column("Water", 36)],
         [
-            .. services.Water.Select(w => (IReadOnlyList<string>)[w.House, w.Label, Flow(w.PeakM3PerS, us), Volume(w.DayM3, us), Nominal(w.Pipe, us), w.Quality]),
-            .. services.Drains.Select(d => (IReadOnlyList<string>)[d.House, "Drain: " + d.Label, Flow(d.PeakM3PerS, us), Volume(d.DayM3, us), Nominal(d.Pipe, us), d.Carries]),
+            .. services.Water.Select(w => (IReadOnlyList<string>)[w.House, w.Label, Flow(w.PeakM3PerS, us), Volume(w.DayM3, us), w.Pipe, w.Quality]),
+            .. services.Drains.Select(d => (IReadOnlyList<string>)[d.House, "Drain: " + d.Label, Flow(d.PeakM3PerS, us), Volume(d.DayM3, us), d.Pipe, d.Carries]),
         ]);
 
     internal static Table Points(ServicesResult services) => new(

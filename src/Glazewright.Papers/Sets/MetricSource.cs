@@ -30,7 +30,9 @@ internal static class MetricSource
         Electric = services.Electric.Select(l => l with { Label = SiWords.Of(l.Label) }).ToEqList(),
         Panels = services.Panels.Select(p => p with { Circuits = p.Circuits.Select(c => c with { Label = SiWords.Of(c.Label) }).ToEqList() }).ToEqList(),
         GasMain = services.GasMain is { PipeName.Length: > 0 } gas ? gas with { PipeName = SiWords.Nominal(gas.PipeName) } : services.GasMain,
-        Water = services.Water.Select(w => w with { Label = SiWords.Of(w.Label), Quality = SiWords.Of(w.Quality) }).ToEqList(),
-        Drains = services.Drains.Select(d => d with { Label = SiWords.Of(d.Label), Carries = SiWords.Of(d.Carries) }).ToEqList(),
+        Gas = services.Gas.Select(g => g with { Pipe = SiWords.Nominal(g.Pipe) }).ToEqList(),
+        Water = services.Water.Select(w => w with { Label = SiWords.Of(w.Label), Quality = SiWords.Of(w.Quality), Pipe = SiWords.Nominal(w.Pipe) }).ToEqList(),
+        Supply = services.Supply is { } supply ? supply with { Pipe = SiWords.Nominal(supply.Pipe) } : null,
+        Drains = services.Drains.Select(d => d with { Label = SiWords.Of(d.Label), Carries = SiWords.Of(d.Carries), Pipe = SiWords.Nominal(d.Pipe) }).ToEqList(),
     };
 }

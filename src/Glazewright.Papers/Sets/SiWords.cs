@@ -31,6 +31,7 @@ public static partial class SiWords
         ["2-1/2"] = "DN 65",
         ["3"] = "DN 80",
         ["4"] = "DN 100",
+        ["6"] = "DN 150",
     };
 
     // Longest first, so that "cfm/ft²" is not heard as "cfm".

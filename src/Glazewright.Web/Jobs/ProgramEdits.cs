@@ -16,7 +16,7 @@ namespace Glazewright.Web.Jobs;
 public sealed record TypedChange(ProgramPart Part, string Name, ProgramField Field, string Typed, string Pointer)
 {
     /// <summary>What it is, in words: "cooling stages, fan-2: comes on this far above the threshold".</summary>
-    public string Words => ProgramEdits.Words(Part, Name, Field);
+    public string Words => ProgramWords.Place(Part, Name, Field);
 }
 
 /// <summary>What a change of a house's control program writes into the job, and what taking it back takes out.</summary>
@@ -52,18 +52,6 @@ public static class ProgramEdits
     /// <summary>Where a house's changes stand.</summary>
     /// <param name="house">Place of the house in the job, from 0.</param>
     public static string Section(int house) => string.Create(CultureInfo.InvariantCulture, $"/houses/{house}/program");
-
-    /// <summary>A field in words.</summary>
-    /// <param name="part">Part of the program.</param>
-    /// <param name="name">Name of the thing in it.</param>
-    /// <param name="field">The field.</param>
-    public static string Words(ProgramPart part, string name, ProgramField field)
-    {
-        ArgumentNullException.ThrowIfNull(part);
-        ArgumentNullException.ThrowIfNull(name);
-        ArgumentNullException.ThrowIfNull(field);
-        return $"{part.Title.ToLowerInvariant()}{(name.Length > 0 ? ", " + name : "")}: {field.Words}";
-    }
 
     /// <summary>Writes a value.</summary>
     /// <param name="document">The job as it is.</param>
