@@ -62,7 +62,7 @@ internal static class FailureAnswer
 
         int soonest = heard.Min(x => x.ToldMin!.Value), latest = heard.Max(x => x.ToldMin!.Value);
         string when = soonest == latest ? Exactly(soonest) : $"{Exactly(soonest)} to {Exactly(latest)}";
-        return $"{string.Join(", ", heard.Select(x => x.ToldBy).Distinct())} after {when}{(heard.Length < r.Runs.Count ? ", not in every state" : "")}";
+        return $"{string.Join(", ", heard.Select(x => x.ToldBy.Replace('-', ' ')).Distinct())} after {when}{(heard.Length < r.Runs.Count ? ", not in every state" : "")}";
     }
 
     private static string Exactly(int minutes) => minutes < 120 ? string.Create(CultureInfo.InvariantCulture, $"{minutes} min") : Span(minutes);

@@ -35,11 +35,22 @@ public static class FieldMap
     /// <param name="key">The key.</param>
     public static string Words(string key)
     {
+        string phrase = Phrase(key);
+        return phrase.Length == 0 ? "" : char.ToUpperInvariant(phrase[0]) + phrase[1..];
+    }
+
+    // As within a sentence; what the trade writes in capitals stays so.
+    private static string Phrase(string key)
+    {
         ArgumentNullException.ThrowIfNull(key);
-        string spaced = string.Concat(key.Select((c, i) => char.IsAsciiLetterUpper(c) ? " " + char.ToLowerInvariant(c)
-            : char.IsAsciiDigit(c) && i > 0 && char.IsAsciiLetter(key[i - 1]) ? " " + c
-            : c == '-' ? " " : c.ToString()));
-        return spaced.Length == 0 ? "" : char.ToUpperInvariant(spaced[0]) + spaced[1..];
+        return key switch
+        {
+            "co2" => "CO₂",
+            "vpd" => "VPD",
+            _ => string.Concat(key.Select((c, i) => char.IsAsciiLetterUpper(c) ? " " + char.ToLowerInvariant(c)
+                : char.IsAsciiDigit(c) && i > 0 && char.IsAsciiLetter(key[i - 1]) ? " " + c
+                : c == '-' ? " " : c.ToString())),
+        };
     }
 
     /// <summary>Where a pointer leads, in words: "House A, roof, left eave".</summary>
@@ -60,7 +71,7 @@ public static class FieldMap
             }
             else
             {
-                words.Add(words.Count == 0 ? Words(key) : Words(key).ToLowerInvariant());
+                words.Add(words.Count == 0 ? Words(key) : Phrase(key));
             }
         }
 

@@ -43,6 +43,7 @@ public class FieldTests
         Assert.Equal("House 1, bench north, offset", FieldMap.Path("/houses/0/benches/0/offset", job));
         Assert.Equal("Site, design, cooling 04", FieldMap.Path("/site/design/cooling04", job));
         Assert.Equal("Left eave", FieldMap.Words("leftEave"));
+        Assert.Equal("CO₂", FieldMap.Words("co2"));
     }
 
     [Theory]
