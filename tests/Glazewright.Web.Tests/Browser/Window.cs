@@ -8,6 +8,8 @@ public sealed class OpenBrowser : IAsyncLifetime
 {
     private IPlaywright? _driver;
     private IBrowser? _browser;
+    private readonly List<IBrowserContext> _open = [];
+    private string _test = "";
 
     public RunningServer Server { get; } = new();
 
@@ -26,13 +28,19 @@ public sealed class OpenBrowser : IAsyncLifetime
         _browser = await _driver.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = ["--no-sandbox", "--disable-quic", "--disable-background-networking", "--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"] });
     }
 
-    /// <summary>A window with a store of its own for themes and the like.</summary>
+    /// <summary>A window with a store of its own for themes and the like; the windows of the test before are closed, as their jobs would go on being computed and drawn beside this one's.</summary>
     /// <param name="scheme">Light or dark.</param>
     /// <param name="widthPx">Width.</param>
     /// <param name="trustAll">Whether a certificate that nobody vouches for is taken.</param>
     public async Task<IPage> WindowAsync(ColorScheme scheme = ColorScheme.Light, int widthPx = 1400, bool trustAll = false)
     {
         Assert.SkipWhen(Chromium is null, "NOT TESTED: no Chromium on this machine. Install Debian's package 'chromium'.");
+        if (TestContext.Current.Test?.UniqueID is { } test && test != _test)
+        {
+            _test = test;
+            await CloseWindowsAsync();
+        }
+
         IBrowserContext context = await _browser!.NewContextAsync(new()
         {
             BaseURL = Server.Url,
@@ -42,9 +50,33 @@ public sealed class OpenBrowser : IAsyncLifetime
             AcceptDownloads = true,
             IgnoreHTTPSErrors = trustAll,
         });
+        _open.Add(context);
         context.SetDefaultTimeout(20_000);
         IPage page = await context.NewPageAsync();
         return page;
+    }
+
+    // A page that is left tells the server so; one that is merely gone is kept for a while.
+    private async Task CloseWindowsAsync()
+    {
+        foreach (IBrowserContext context in _open)
+        {
+            foreach (IPage page in context.Pages)
+            {
+                try
+                {
+                    await page.GotoAsync("about:blank");
+                }
+                catch (PlaywrightException)
+                {
+                    // Closed by its test, or its server has ended.
+                }
+            }
+
+            await context.CloseAsync();
+        }
+
+        _open.Clear();
     }
 
     public async ValueTask DisposeAsync()
