@@ -77,6 +77,9 @@ public sealed record EquipmentChoice(
     /// <summary>Upper fans for the space above the curtain; null for none. An empty entry is chosen, a count of 0 sized.</summary>
     public FixedItem? UpperFans { get; init; }
 
+    /// <summary>How heaters that are sized burn.</summary>
+    public Catalogues.HeaterFire HeaterFire { get; init; }
+
     /// <summary>What the job describes and switches off, in words.</summary>
     public EqList<string> SwitchedOff { get; init; } = [];
 

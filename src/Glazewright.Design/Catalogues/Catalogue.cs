@@ -118,6 +118,7 @@ public sealed record FogEntry(
 /// <param name="Electric">Electric resistance.</param>
 /// <param name="ThrowM">Throw, m.</param>
 /// <param name="MassKg">Mass, kg.</param>
+/// <param name="Part">How it burns at less than all; null for on or off.</param>
 public sealed record HeaterEntry(
     string Id,
     string Name,
@@ -127,7 +128,42 @@ public sealed record HeaterEntry(
     bool Sealed,
     bool Electric,
     double ThrowM,
-    double MassKg);
+    double MassKg,
+    PartFire? Part = null)
+{
+    /// <summary>How it burns.</summary>
+    public HeaterFire Fire => Part is null ? HeaterFire.OnOff : Part.TwoStage ? HeaterFire.TwoStage : HeaterFire.Modulating;
+}
+
+/// <summary>How heaters burn.</summary>
+public enum HeaterFire
+{
+    /// <summary>All or nothing.</summary>
+    OnOff,
+
+    /// <summary>Low or high fire.</summary>
+    TwoStage,
+
+    /// <summary>Anything from least to full fire.</summary>
+    Modulating,
+}
+
+/// <summary>A burner at less than its full fire. Its fan runs as at full fire.</summary>
+/// <param name="LeastFraction">Least fire it keeps lit, share of its output: one over its turndown, 0.05 to 0.95.</param>
+/// <param name="LeastEfficiencyFraction">Output over gross fuel input there; between least and full fire it goes straight.</param>
+/// <param name="TwoStage">True where it burns at least or full fire and nothing between.</param>
+public sealed record PartFire(double LeastFraction, double LeastEfficiencyFraction, bool TwoStage)
+{
+    /// <summary>Efficiency at a fire.</summary>
+    /// <param name="fireFraction">Share of the output; below the least, that of the least.</param>
+    /// <param name="fullEfficiencyFraction">Efficiency at full fire.</param>
+    /// <returns>Output over gross fuel input.</returns>
+    public double EfficiencyAt(double fireFraction, double fullEfficiencyFraction)
+    {
+        double share = Math.Clamp((fireFraction - LeastFraction) / Math.Max(1 - LeastFraction, 0.05), 0, 1);
+        return LeastEfficiencyFraction + (share * (fullEfficiencyFraction - LeastEfficiencyFraction));
+    }
+}
 
 /// <summary>A curtain cloth with its drive.</summary>
 /// <param name="Id">Catalogue id.</param>

@@ -63,7 +63,7 @@ public static class CatalogueReader
                 e.Ratio("evaporated"), e.Ratio("pumpEfficiency"))),
             Entries(root, "heaters", e => new HeaterEntry(
                 e.Id, e.Name, e.Of("output", QuantityKind.Power), e.Ratio("efficiency"), e.Of("fan", QuantityKind.Power),
-                e.Flag("sealed"), e.Flag("electric"), e.Of("throw", QuantityKind.Length), e.Of("mass", QuantityKind.Mass))),
+                e.Flag("sealed"), e.Flag("electric"), e.Of("throw", QuantityKind.Length), e.Of("mass", QuantityKind.Mass), Part(e))),
             Entries(root, "curtains", e => new CurtainEntry(
                 e.Id, e.Name, e.Ratio("solarTransmittance"), e.Ratio("solarReflectance"), e.Ratio("emissivity"), e.Ratio("openness"),
                 e.Of("travel", QuantityKind.Duration), e.Of("drive", QuantityKind.Power), e.Word("flameSpread"))),
@@ -90,6 +90,19 @@ public static class CatalogueReader
     private static FanEntry Fan(EntryText e) => new(
         e.Id, e.Name, e.Of("diameter", QuantityKind.Length), e.Of("frame", QuantityKind.Length), e.Of("volts", QuantityKind.Voltage),
         (int)e.Number("phases"), e.Of("start", QuantityKind.Current), e.Of("mass", QuantityKind.Mass), e.Number("soundDbA"), Points(e));
+
+    private static PartFire? Part(EntryText e)
+    {
+        if (!e.Has("turndown"))
+        {
+            return null;
+        }
+
+        double turndown = e.Number("turndown");
+        return turndown is >= 1.1 and <= 20
+            ? new PartFire(1 / turndown, e.Ratio("leastEfficiency"), e.Flag("twoStage"))
+            : throw new FormatException($"{e.Id}: 'turndown' is not from 1.1 to 20.");
+    }
 
     private static PadEntry Pad(EntryText e) => new(
         e.Id,
@@ -139,6 +152,8 @@ public static class CatalogueReader
         public string Id => Word("id");
 
         public string Name => Word("name");
+
+        public bool Has(string key) => Element.TryGetProperty(key, out _);
 
         public string Word(string key) =>
             Part(key).ValueKind == JsonValueKind.String ? Part(key).GetString()! : throw new FormatException($"'{key}' is not a text.");

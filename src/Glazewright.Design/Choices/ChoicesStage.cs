@@ -104,7 +104,7 @@ public static class ChoicesStage
             yield return (ChoiceKind.Heat, "One heater more, for when one is dead", e with { HeatersFixed = Added(e.HeatersFixed, large.Entry, 1) });
             double needW = HeatSizing.Reserve * HeatAsked.Of(duty, plant.Pressure).NeedW;
             bool electric = heat.Heaters.All(h => h.Electric);
-            List<HeaterEntry> other = [.. catalogue.Heaters.Where(h => electric ? !h.Electric && h.Sealed : h.Electric).OrderBy(h => h.OutputW)];
+            List<HeaterEntry> other = [.. catalogue.Heaters.Where(h => h.Part is null && (electric ? !h.Electric && h.Sealed : h.Electric)).OrderBy(h => h.OutputW)];
             if (other.Count > 0 && (!electric || input.Utilities.Fuel != FuelKind.None))
             {
                 int count = Enumerable.Range(2, 60).FirstOrDefault(n => other.Exists(h => n * h.OutputW >= needW), 61);

@@ -22,7 +22,8 @@ internal static class HeatSizing
                 .OrderByDescending(e => e.EfficiencyFraction).ThenByDescending(e => e.OutputW).ThenBy(e => e.Id, StringComparer.Ordinal)]
             : Choose(input, asked, catalogue);
         EqList<HeaterUnit> units = entries.Select((e, i) => new HeaterUnit(
-            $"{input.House}/heater-{i + 1}", e.Id, OutputW(e, input), e.EfficiencyFraction, e.FanW, e.Electric, e.Sealed, e.ThrowM, e.MassKg, e.OutputW)).ToEqList();
+            $"{input.House}/heater-{i + 1}", e.Id, OutputW(e, input), e.EfficiencyFraction, e.FanW, e.Electric, e.Sealed, e.ThrowM, e.MassKg, e.OutputW)
+        { Part = e.Part }).ToEqList();
         double oneOutW = units.Sum(u => u.OutputW) + input.Equipment.BenchPipeW - LargestW(units, input.Equipment.BenchPipeW);
         double HoldsC(double lossWPerK) => Math.Min(
             duty.Conditions.Heating996C + (lossWPerK > 0 ? oneOutW / lossWPerK : 0), duty.NightTargetC);
@@ -37,20 +38,20 @@ internal static class HeatSizing
 
     /// <summary>
     /// Two or more equal heaters, the smallest that do. Where burners would give more than twice what is asked, as in a very small house, electric ones
-    /// are taken if they come nearer: a heater far too large for its house overheats it in its shortest run.
+    /// are taken if they come nearer: a heater far too large for its house overheats it in its shortest run. Burners that turn down are kept as long as their least fire is below that.
     /// </summary>
     private static List<HeaterEntry> Choose(PlantInput input, HeatAsked asked, Catalogue catalogue)
     {
         double needW = Math.Max(Reserve * asked.NeedW - input.Equipment.BenchPipeW, 1);
-        List<HeaterEntry> electric = Fewest(catalogue, input, needW, e => e.Electric);
+        List<HeaterEntry> electric = Fewest(catalogue, input, needW, e => e.Electric && e.Part is null);
         if (input.Utilities.Fuel == FuelKind.None)
         {
             return electric;
         }
 
-        List<HeaterEntry> burners = Fewest(catalogue, input, needW, e => !e.Electric && e.Sealed == input.Equipment.SealedCombustion);
+        List<HeaterEntry> burners = Fewest(catalogue, input, needW, e => !e.Electric && e.Sealed == input.Equipment.SealedCombustion && e.Fire == input.Equipment.HeaterFire);
         double electricW = electric.Sum(e => OutputW(e, input));
-        return burners.Sum(e => OutputW(e, input)) > TooMuch * needW && electricW >= needW && electricW < burners.Sum(e => OutputW(e, input)) ? electric : burners;
+        return burners.Sum(e => OutputW(e, input) * (e.Part?.LeastFraction ?? 1)) > TooMuch * needW && electricW >= needW && electricW < burners.Sum(e => OutputW(e, input)) ? electric : burners;
     }
 
     private static List<HeaterEntry> Fewest(Catalogue catalogue, PlantInput input, double needW, Func<HeaterEntry, bool> may)

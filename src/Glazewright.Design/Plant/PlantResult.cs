@@ -202,7 +202,14 @@ public sealed record HeaterUnit(
     bool SealedCombustion,
     double ThrowM,
     double MassKg,
-    double RatedW = 0);
+    double RatedW = 0)
+{
+    /// <summary>How it burns at less than all; null for on or off.</summary>
+    public Catalogues.PartFire? Part { get; init; }
+
+    /// <summary>Heat of its least fire, W; all of it for on or off.</summary>
+    public double LeastW => OutputW * (Part?.LeastFraction ?? 1);
+}
 
 /// <summary>Curtain.</summary>
 /// <param name="Entry">Catalogue id.</param>

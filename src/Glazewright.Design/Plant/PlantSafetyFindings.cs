@@ -108,13 +108,13 @@ internal static class PlantSafetyFindings
         }
 
         double needW = f.HeatAsked.NeedW;
-        double coarse = needW > 0 ? heat.Heaters[0].OutputW / needW : 0;
+        double coarse = needW > 0 ? heat.Heaters[0].LeastW / needW : 0;
         if (coarse > CoarseRatio)
         {
             yield return new Finding(
                 "plant/heater-coarse", coarse > 2 * CoarseRatio ? Severity.Miss : Severity.Near, $"{house}/heater-1",
-                Text($"The first heater alone gives {coarse:0.0} times what the coldest night asks: on every other night even its shortest run overheats the house, and air and crop swing with it."),
-                "Smaller or modulating heaters, electric ones in a very small house.", Practice);
+                Text($"The first heater alone {(heat.Heaters[0].Part is null ? "gives" : "gives at its least fire")} {coarse:0.0} times what the coldest night asks: on every other night even its shortest run overheats the house, and air and crop swing with it."),
+                "Smaller or modulating heaters (heaterFire), electric ones in a very small house.", Practice);
         }
     }
 

@@ -42,7 +42,10 @@ public sealed class CompiledProgram
     public required Contracts.EqList<string> PeriodIds { get; init; }
 
     /// <summary>How many integers a state holds.</summary>
-    public int StateLength => WeatherAt + Weather.Length * PerWeather;
+    public int StateLength => ModulatedAt + (Modulates ? HeatOn.Length : 0);
+
+    /// <summary>What each heating stage adds by its reset, ten-millionths of all; none where no stage modulates.</summary>
+    internal int ModulatedAt => WeatherAt + Weather.Length * PerWeather;
 
     internal int WeatherAt => ExtrasAt + Extras + (SecondCurtain is null ? 0 : ExtrasOfSecondCurtain);
 
@@ -90,6 +93,17 @@ public sealed class CompiledProgram
     internal int[] HeatDelayMs { get; init; } = [];
 
     internal Settings[] HeatSettings { get; init; } = [];
+
+    /// <summary>How each heating stage modulates; a band of 0 where it does not.</summary>
+    internal ModulationPart[] HeatModulation { get; init; } = [];
+
+    /// <summary>Whether some heating stage modulates.</summary>
+    internal bool Modulates { get; init; }
+
+    /// <summary>Actuators with a least level.</summary>
+    internal ulong LeastMask { get; init; }
+
+    internal int[] LeastLevel { get; init; } = [];
 
     /// <summary>Winners before losers, needs before what needs them.</summary>
     internal int[] Order { get; init; } = [];
@@ -276,6 +290,8 @@ public sealed class CompiledProgram
     }
 
     internal readonly record struct Settings(int[] Actuators, int[] Levels);
+
+    internal readonly record struct ModulationPart(int Band, int ResetMs, int Deadband, int HoldsAt);
 
     internal readonly record struct BackgroundPart(int Actuator, int Level, ulong RestsWith, int RestsAboveWind);
 

@@ -65,7 +65,7 @@ public static class ControlNarrative
     private static string Offset(string name, int minutes) => minutes == 0 ? name : Say($"{Math.Abs(minutes)} min {(minutes < 0 ? "before" : "after")} {name}");
 
     private static string Stage(ControlStage s, string way, Speech say) => Say(
-        $"{s.Id}: {Settings(s.Settings)} at {say.Difference(s.OnAtK, 2)} {way} the threshold for {s.DelayS} s; off at {say.Difference(s.OffAtK, 2)}.");
+        $"{s.Id}: {Settings(s.Settings)} at {say.Difference(s.OnAtK, 2)} {way} the threshold for {s.DelayS} s; off at {say.Difference(s.OffAtK, 2)}{(s.Modulates is { } m ? Say($"; between, from least fire up: all of it over {say.Difference(m.BandK, 1)} {way} half way between the two{(m.ResetS > 0 ? Say($", and as much again for every {m.ResetS / 60.0:0.#} min that the distance stays") : string.Empty)}, changes under {m.DeadbandFraction * 100:0} % left alone") : string.Empty)}.");
 
     private static string Settings(EqList<ActuatorSetting> settings) => string.Join(
         ", ", settings.Select(s => s.LevelFraction >= 1 ? s.Actuator : Say($"{s.Actuator} {s.LevelFraction * 100:0} %")));
@@ -202,7 +202,7 @@ public static class ControlNarrative
 
     private static string Motor(Actuator a) => a.TravelS > 0
         ? Say($"{a.Id}: travels in {a.TravelS} s.")
-        : Say($"{a.Id}: on at least {a.MinOnS} s, off at least {a.MinOffS} s{(a.RotationGroup.Length > 0 ? ", takes turns" : string.Empty)}.");
+        : Say($"{a.Id}: on at least {a.MinOnS} s, off at least {a.MinOffS} s{(a.LeastFraction is double least ? Say($", never below {least * 100:0} % while it burns") : string.Empty)}{(a.RotationGroup.Length > 0 ? ", takes turns" : string.Empty)}.");
 
     private static string Sounds(Alarm a, Speech say) => Say(
         $"{a.Id}: {ProgramShape.Kebab(a.Reading.ToString())} {(a.Low is double low ? $"below {say.Of(a.Reading, low)}" : string.Empty)}{(a.Low is not null && a.High is not null ? " or " : string.Empty)}{(a.High is double high ? $"above {say.Of(a.Reading, high)}" : string.Empty)} for {a.DelayS} s.");

@@ -1,4 +1,5 @@
 using Glazewright.Design.Brief;
+using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Plant;
 
@@ -9,6 +10,8 @@ internal sealed class DefaultStages
 {
     private const double CoolSpanK = 1.0;
     private const double HeatStepK = 0.6;
+    private const double BandK = 2; // narrower starts the lag heater less often, wider is calmer (docs/methods/control-program.md)
+    private const int ResetS = 900;
     private const int MostFanStages = 8;
     private const int MostHeaterStages = 6;
     private readonly string _house;
@@ -48,7 +51,9 @@ internal sealed class DefaultStages
         // A burner needs its purge and its flue warm; an electric heater only spares its contactor.
         foreach (HeaterUnit heater in _plant.Heat?.Choice.Heaters ?? [])
         {
-            _actuators.Add(new Actuator(heater.Id, ActuatorKind.Heater, heater.Electric ? 60 : 180, heater.Electric ? 60 : 180, 0, string.Empty));
+            _actuators.Add(new Actuator(
+                heater.Id, ActuatorKind.Heater, heater.Electric ? 60 : 180, heater.Electric ? 60 : 180, 0, string.Empty,
+                heater.Part is { } part ? Math.Round(part.LeastFraction, 4) : null));
         }
 
         AddIf(_plant.Curtain is not null, "curtain", ActuatorKind.Curtain, 0, 0, Whole(_plant.Curtain?.TravelS ?? 0, 240));
@@ -152,19 +157,27 @@ internal sealed class DefaultStages
 
     /// <summary>
     /// The bench pipe leads, then the heaters one by one. What keeps them apart is their threshold, not a wait: air that cools a kelvin a minute would in a wait of three minutes call
-    /// them all at once, and they would overshoot together.
+    /// them all at once, and they would overshoot together. All low fires come on before the first high one; a burner that modulates is driven by its stage.
     /// </summary>
     public EqList<ControlStage> Heating()
     {
-        var stages = new List<ControlStage>();
-        foreach (string[] together in OfKind(ActuatorKind.BenchPipe).Select(pipe => (string[])[pipe]).Concat(Grouped([.. OfKind(ActuatorKind.Heater)], MostHeaterStages)))
+        Dictionary<string, PartFire> part = (_plant.Heat?.Choice.Heaters ?? []).Where(h => h.Part is not null).ToDictionary(h => h.Id, h => h.Part!, StringComparer.Ordinal);
+        string[] pipe = [.. OfKind(ActuatorKind.BenchPipe)], heaters = [.. OfKind(ActuatorKind.Heater)];
+        ActuatorSetting[][] steps =
+        [
+            .. pipe.Select(p => (ActuatorSetting[])[new(p, 1)]),
+            .. Grouped(heaters, MostHeaterStages).Select(g => (ActuatorSetting[])[.. g.Select(id => new ActuatorSetting(id, part.GetValueOrDefault(id) is { TwoStage: true } low ? Math.Round(low.LeastFraction, 4) : 1))]),
+            .. Grouped([.. heaters.Where(id => part.GetValueOrDefault(id) is { TwoStage: true })], MostHeaterStages / 2).Select(g => (ActuatorSetting[])[.. g.Select(id => new ActuatorSetting(id, 1))]),
+        ];
+        bool Modulates(ActuatorSetting s) => part.GetValueOrDefault(s.Actuator) is { TwoStage: false };
+        // A house of on-off heaters is never more than its usual steps from the threshold; low and high fires share that span.
+        double stepK = steps.Length > MostHeaterStages ? Math.Round(HeatStepK * MostHeaterStages / steps.Length, 2) : HeatStepK;
+        return steps.Select((settings, k) =>
         {
-            double on = Math.Round(HeatStepK * stages.Count, 2);
-            stages.Add(new ControlStage(
-                FormattableString.Invariant($"heat-{stages.Count + 1}"), on, Math.Round(on - 0.9, 2), 0, together.Select(id => new ActuatorSetting(id, 1)).ToEqList()));
-        }
-
-        return stages.ToEqList();
+            double on = Math.Round(stepK * k, 2);
+            return new ControlStage(
+                FormattableString.Invariant($"heat-{k + 1}"), on, Math.Round(on - 0.9, 2), 0, [.. settings], settings.All(Modulates) ? new Modulation(BandK, ResetS, 0.05) : null);
+        }).ToEqList();
     }
 
     /// <summary>Drying by a little outside air: a vent ajar, or the first fan; the heat follows by its own stages.</summary>

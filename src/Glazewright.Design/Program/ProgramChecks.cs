@@ -17,6 +17,7 @@ internal static class ProgramChecks
         Periods(d, faults);
         Stages(d.Cooling, "/cooling", known, faults);
         Stages(d.Heating, "/heating", known, faults);
+        Modulation(d, faults);
         Crossing(d, faults);
         Humidity(d, known, faults);
         RuleChecks.Add(d, known, faults);
@@ -67,6 +68,15 @@ internal static class ProgramChecks
             Range(faults, at + "/minOnS", a.MinOnS, 0, LongestS, "least time on, s,");
             Range(faults, at + "/minOffS", a.MinOffS, 0, LongestS, "least time off, s,");
             Range(faults, at + "/travelS", a.TravelS, 0, 3600, "travel, s,");
+            if (a.LeastFraction is double least)
+            {
+                Range(faults, at + "/leastFraction", least, 0.05, 1, "least level");
+                if (a.Kind != ActuatorKind.Heater)
+                {
+                    Add(faults, FaultKind.Contradiction, at + "/leastFraction", $"'{a.Id}' is no heater and has a least fire", "heaters only");
+                }
+            }
+
             if (ProgramCompiler.Moves(a.Kind) && (a.MinOnS > 0 || a.MinOffS > 0))
             {
                 Add(faults, FaultKind.Contradiction, at, $"'{a.Id}' is a motor that moves and has least times on or off", "travel only");
@@ -174,6 +184,33 @@ internal static class ProgramChecks
             }
 
             Settings(faults, known, at + "/settings", s.Settings);
+        }
+    }
+
+    private static void Modulation(ProgramDocument d, List<Fault> faults)
+    {
+        foreach ((EqList<ControlStage> stages, string pointer) in new[] { (d.Cooling, "/cooling"), (d.Heating, "/heating") })
+        {
+            for (int i = 0; i < stages.Count; i++)
+            {
+                if (stages[i].Modulates is not { } m)
+                {
+                    continue;
+                }
+
+                string at = $"{pointer}/{i}/modulates";
+                Range(faults, at + "/bandK", m.BandK, 0.5, 30, "band, K,");
+                Range(faults, at + "/deadbandFraction", m.DeadbandFraction, 0, 0.5, "deadband");
+                if (m.ResetS != 0)
+                {
+                    Range(faults, at + "/resetS", m.ResetS, 60, LongestS, "reset, s,");
+                }
+
+                foreach (ActuatorSetting s in stages[i].Settings.Where(s => d.Actuators.Any(a => a.Id == s.Actuator && a.LeastFraction is null)))
+                {
+                    Add(faults, FaultKind.Contradiction, at, $"stage '{stages[i].Id}' modulates '{s.Actuator}', which has no least fire: it is on or off", "heaters with a leastFraction, or no modulates");
+                }
+            }
         }
     }
 

@@ -101,6 +101,12 @@ public static class ProgramCompiler
             HeatOff = [.. d.Heating.Select(s => Centi(s.OffAtK))],
             HeatDelayMs = [.. d.Heating.Select(s => s.DelayS * 1000)],
             HeatSettings = [.. d.Heating.Select(s => SettingsOf(s.Settings, index))],
+            HeatModulation = [.. d.Heating.Select(s => s.Modulates is { } m
+                ? new CompiledProgram.ModulationPart(Math.Max(1, Centi(m.BandK)), m.ResetS * 1000, LevelOf(m.DeadbandFraction), (Centi(s.OnAtK) + Centi(s.OffAtK)) / 2)
+                : default)],
+            Modulates = d.Heating.Any(s => s.Modulates is not null),
+            LeastMask = MaskOf(d, a => a.LeastFraction is not null),
+            LeastLevel = [.. d.Actuators.Select(a => Math.Max(1, LevelOf(a.LeastFraction ?? 0)))],
             Order = [.. InterlockChecks.Order(d)!.Select(id => index[id])],
             Partners = partners,
             Losers = losers,

@@ -82,7 +82,7 @@ public enum ActuatorKind
     /// <summary>Fog, on or off (pulses).</summary>
     Fog,
 
-    /// <summary>Heater, on or off.</summary>
+    /// <summary>Heater, on or off, or from its least fire up.</summary>
     Heater,
 
     /// <summary>Hot-water pipe, on or off.</summary>
@@ -126,7 +126,9 @@ public enum ActuatorKind
 /// <param name="MinOffS">Least time off, s.</param>
 /// <param name="TravelS">Full travel of a motor that moves, s; 0 for on/off.</param>
 /// <param name="RotationGroup">Takes turns for equal wear with all of the same group (equal machines only); empty for none.</param>
-public sealed record Actuator(string Id, ActuatorKind Kind, int MinOnS, int MinOffS, int TravelS, string RotationGroup);
+/// <param name="LeastFraction">Least level of a heater that burns at part of its fire, 0.05 to 1: asked for less it runs at that, and while it must stay on unasked too; left out for on or off.</param>
+public sealed record Actuator(
+    string Id, ActuatorKind Kind, int MinOnS, int MinOffS, int TravelS, string RotationGroup, [property: LeftOutWhenNone] double? LeastFraction = null);
 
 /// <summary>One stage: comes on past a threshold, goes off within it.</summary>
 /// <param name="Id">Stage id (<c>cool-2</c>).</param>
@@ -134,7 +136,18 @@ public sealed record Actuator(string Id, ActuatorKind Kind, int MinOnS, int MinO
 /// <param name="OffAtK">Distance at which it goes off, K; below <paramref name="OnAtK"/>.</param>
 /// <param name="DelayS">How long past it before it acts, s.</param>
 /// <param name="Settings">Actuators it drives and how far.</param>
-public sealed record ControlStage(string Id, double OnAtK, double OffAtK, int DelayS, EqList<ActuatorSetting> Settings);
+/// <param name="Modulates">How it drives them while it is on; left out for as far as they go at once.</param>
+public sealed record ControlStage(
+    string Id, double OnAtK, double OffAtK, int DelayS, EqList<ActuatorSetting> Settings, [property: LeftOutWhenNone] Modulation? Modulates = null);
+
+/// <summary>
+/// How a stage that is on drives its heaters: in proportion to the distance from half way between where it comes on and where it goes off, and slowly by more as long as a distance is left
+/// (proportional and integral action). Each time it comes on it begins at the least fire.
+/// </summary>
+/// <param name="BandK">Distance over which it goes from nothing to all, K, 0.5 to 30.</param>
+/// <param name="ResetS">Time in which a distance that stays adds once more what it asks in proportion, s, 60 to 86,400; 0 for proportional alone.</param>
+/// <param name="DeadbandFraction">Smaller changes are left alone, so that valve and damper rest, 0 to 0.5.</param>
+public sealed record Modulation(double BandK, int ResetS, double DeadbandFraction);
 
 /// <summary>An actuator and how far it is driven.</summary>
 /// <param name="Actuator">Actuator id.</param>

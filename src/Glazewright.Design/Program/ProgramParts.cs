@@ -10,7 +10,10 @@ public static class ProgramParts
     public static IReadOnlyList<ProgramPart> All { get; } =
     [
         Stages("cooling", "Cooling stages", "Cooling stages that are changed, each by the equipment it brings on.", "fan-2", "above", d => d.Cooling, (d, s) => d with { Cooling = s }),
-        Stages("heating", "Heating stages", "Heating stages that are changed, each by the equipment it brings on.", "heater-1", "below", d => d.Heating, (d, s) => d with { Heating = s }),
+        Stages("heating", "Heating stages", "Heating stages that are changed, each by the equipment it brings on.", "heater-1", "below", d => d.Heating, (d, s) => d with { Heating = s },
+            Way<ControlStage>("band", "a burner that modulates goes from nothing to all over", Difference, "0.5 K", "30 K", s => s.Modulates?.BandK, (s, v) => s with { Modulates = s.Modulates! with { BandK = v } }),
+            Way<ControlStage>("reset", "and adds as much again for every such time that the distance stays", Time, "1 min", "24 h", s => s.Modulates?.ResetS, (s, v) => s with { Modulates = s.Modulates! with { ResetS = (int)v } }),
+            Way<ControlStage>("deadband", "smaller changes of its fire are left alone", Share, "0 %", "50 %", s => s.Modulates?.DeadbandFraction, (s, v) => s with { Modulates = s.Modulates! with { DeadbandFraction = v } })),
         new ProgramPart<ProgramPeriod>(
             "periods", "Periods", "Periods of the crop schedule whose thresholds are changed; their targets stand in the schedule.", "spring",
             d => d.Periods.Select(p => (p.Id, p)),
@@ -85,13 +88,17 @@ public static class ProgramParts
         where T : class => new(new ProgramField(key, words, measure, least, most), of, with);
 
     private static ProgramPart<ControlStage> Stages(
-        string key, string title, string doc, string example, string way, Func<ProgramDocument, EqList<ControlStage>> of, Func<ProgramDocument, EqList<ControlStage>, ProgramDocument> with) => new(
+        string key, string title, string doc, string example, string way, Func<ProgramDocument, EqList<ControlStage>> of, Func<ProgramDocument, EqList<ControlStage>, ProgramDocument> with,
+        params ProgramPart<ControlStage>.Way[] more) => new(
         key, title, doc, example,
         d => StageNames.Of(of(d), d.House).Zip(of(d)),
         (d, old, s) => with(d, of(d).Select(x => x.Id == old.Id ? s : x).ToEqList()),
-        Way<ControlStage>("onAt", $"comes on this far {way} the threshold", Difference, "0 K", "30 K", s => s.OnAtK, (s, v) => s with { OnAtK = v }),
-        Way<ControlStage>("offAt", $"goes off at this distance {way} it", Difference, "-10 K", "30 K", s => s.OffAtK, (s, v) => s with { OffAtK = v }),
-        Way<ControlStage>("delay", "how long past it before it acts", Time, "0 s", "24 h", s => s.DelayS, (s, v) => s with { DelayS = (int)v }));
+        [
+            Way<ControlStage>("onAt", $"comes on this far {way} the threshold", Difference, "0 K", "30 K", s => s.OnAtK, (s, v) => s with { OnAtK = v }),
+            Way<ControlStage>("offAt", $"goes off at this distance {way} it", Difference, "-10 K", "30 K", s => s.OffAtK, (s, v) => s with { OffAtK = v }),
+            Way<ControlStage>("delay", "how long past it before it acts", Time, "0 s", "24 h", s => s.DelayS, (s, v) => s with { DelayS = (int)v }),
+            .. more,
+        ]);
 
     private static ProgramPart<CurtainControl> Curtain(string key, string title, string doc, Func<ProgramDocument, CurtainControl?> of, Func<ProgramDocument, CurtainControl, ProgramDocument> with) => new(
         key, title, doc, "", d => One(of(d)), (d, _, c) => with(d, c),

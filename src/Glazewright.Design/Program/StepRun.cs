@@ -8,6 +8,7 @@ internal ref partial struct StepRun
 {
     private const int Missing = int.MinValue;
     private const int DayMs = 86_400_000;
+    private const int Whole = 10_000_000; // what a modulating stage adds up is kept finer than a level
 
     /// <summary>From one period to the next the temperature target goes over in two hours, ms: our choice, so that a lower target is not chased with every fan.</summary>
     private const int BlendMs = 7_200_000;

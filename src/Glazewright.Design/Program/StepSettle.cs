@@ -50,6 +50,12 @@ internal ref partial struct StepRun
             }
         }
 
+        for (ulong rest = _nextOn & _p.LeastMask; rest != 0; rest &= rest - 1)
+        {
+            int i = BitOperations.TrailingZeroCount(rest);
+            _want[i] = Math.Max(_want[i], _p.LeastLevel[i]);
+        }
+
         Conclude();
     }
 

@@ -13,12 +13,12 @@ internal ref partial struct StepRun
             return;
         }
 
-        AskStages(_p.CoolAt, _p.CoolOn, _p.CoolOff, _p.CoolDelayMs, _p.CoolSettings, _inside - _coolAt, _p.FirstCoolOn, Extra.CoolBusy, ReasonCode.Cooling,
+        AskStages(_p.CoolAt, _p.CoolOn, _p.CoolOff, _p.CoolDelayMs, _p.CoolSettings, _inside - _coolAt, _p.FirstCoolOn, Extra.CoolBusy, ReasonCode.Cooling, false,
             _outside != Missing && _target - _outside > _p.Cold.Full ? _p.Cold.Stages : int.MaxValue);
-        AskStages(_p.HeatAt, _p.HeatOn, _p.HeatOff, _p.HeatDelayMs, _p.HeatSettings, _heatAt - _inside, _p.FirstHeatOn, Extra.HeatBusy, ReasonCode.Heating, int.MaxValue);
+        AskStages(_p.HeatAt, _p.HeatOn, _p.HeatOff, _p.HeatDelayMs, _p.HeatSettings, _heatAt - _inside, _p.FirstHeatOn, Extra.HeatBusy, ReasonCode.Heating, _p.Modulates, int.MaxValue);
     }
 
-    private void AskStages(int at, int[] on, int[] off, int[] delayMs, CompiledProgram.Settings[] settings, int past, int firstOn, int busyAt, ReasonCode reason, int most)
+    private void AskStages(int at, int[] on, int[] off, int[] delayMs, CompiledProgram.Settings[] settings, int past, int firstOn, int busyAt, ReasonCode reason, bool modulates, int most)
     {
         // Nothing on, no delay running, nothing asked: nothing changes.
         if (past < firstOn && X(busyAt) == 0)
@@ -52,6 +52,11 @@ internal ref partial struct StepRun
                 }
 
                 isOn = 1;
+                if (modulates)
+                {
+                    // A burner lights at its least fire: the air tells how much more it takes.
+                    _s[_p.ModulatedAt + k] = 0;
+                }
             }
             else if (past <= off[k])
             {
@@ -65,12 +70,46 @@ internal ref partial struct StepRun
                 continue;
             }
 
-            AskAll(settings[k], reason, past, timer / 1000, k + 1);
+            if (modulates && _p.HeatModulation[k].Band > 0)
+            {
+                AskPart(k, in settings[k], past, timer / 1000);
+            }
+            else
+            {
+                AskAll(settings[k], reason, past, timer / 1000, k + 1);
+            }
+
             timer = ProgramInterpreter.Later(timer, _dt);
             busy = 1;
         }
 
         SetX(busyAt, busy);
+    }
+
+    /// <summary>
+    /// A heating stage that is on, in proportion to how far the air is from where it is to be held, and by what has added up. It adds up only while that can still move the burner, so that
+    /// nothing has to be undone later, and anew each time the stage comes on: a burner lights at its least fire.
+    /// </summary>
+    private void AskPart(int stage, in CompiledProgram.Settings settings, int past, int seconds)
+    {
+        ref readonly CompiledProgram.ModulationPart m = ref _p.HeatModulation[stage];
+        ref int added = ref _s[_p.ModulatedAt + stage];
+        long off = past - m.HoldsAt;
+        long proportion = off * Whole / m.Band;
+        if (m.ResetMs > 0 && (off > 0 ? proportion + added < Whole : proportion + added > 0))
+        {
+            added = (int)Math.Clamp(added + proportion * _dt / m.ResetMs, 0, Whole);
+        }
+
+        long asked = Math.Clamp(proportion + added, 1, Whole);
+        for (int i = 0; i < settings.Actuators.Length; i++)
+        {
+            int actuator = settings.Actuators[i], most = settings.Levels[i], now = At(actuator, CompiledProgram.Level);
+            int level = (int)Math.Max(_p.LeastLevel[actuator], most * asked / Whole);
+            // Within its deadband the burner stays as it is.
+            bool stays = now > 0 && level < most && level > _p.LeastLevel[actuator] && Math.Abs(level - now) < m.Deadband;
+            Ask(actuator, stays ? now : level, ReasonCode.Heating, past, seconds, stage + 1);
+        }
     }
 
     /// <summary>

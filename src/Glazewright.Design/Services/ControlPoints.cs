@@ -21,7 +21,10 @@ internal static class ControlPoints
             {
                 (string label, int digitalOut, int digitalIn, string why) = Kind(kind.Key);
                 int n = kind.Count();
-                lines.Add(new PointLine(id, label, n, n * digitalOut, n * digitalIn, 0, 0, why));
+                HashSet<string> twoStage = [.. (plant.Heat?.Choice.Heaters ?? []).Where(h => h.Part is { TwoStage: true }).Select(h => h.Id)];
+                int low = kind.Count(a => twoStage.Contains(a.Id)), part = kind.Count(a => a.LeastFraction is not null) - low;
+                lines.Add(new PointLine(
+                    id, label, n, n * digitalOut + low, n * digitalIn, 0, part, $"{why}{(low > 0 ? "; high fire" : "")}{(part > 0 ? "; signal of the fire, 0 to 10 V or 4 to 20 mA" : "")}"));
             }
 
             lines.AddRange(Sensors(id, programs.FirstOrDefault(p => p.House == id)?.Sensors ?? DefaultSensors.Of(id, new DefaultStages(plant))));

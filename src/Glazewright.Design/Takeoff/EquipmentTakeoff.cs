@@ -114,6 +114,16 @@ internal static class EquipmentTakeoff
             book.Add(ScopeSystem.Heating, "heating/unit-heater", "Unit heater, hung, with thermostat", heat.Heaters.Count, "each",
                 $"{id}: {string.Join(", ", heat.Heaters.Select(h => h.Entry).Distinct())}");
             book.Add(ScopeSystem.Heating, "heating/kilowatt", "Unit heater, by output", heat.Heaters.Sum(h => h.RatedW > 0 ? h.RatedW : h.OutputW) / 1000, "kW", id);
+            HeaterUnit[] low = [.. heat.Heaters.Where(h => h.Part is { TwoStage: true })], part = [.. heat.Heaters.Where(h => h.Part is { TwoStage: false })];
+            if (low.Length > 0)
+            {
+                book.Add(ScopeSystem.Heating, "heating/two-stage", "Low and high fire: two-stage gas valve, over a unit heater of one stage", low.Length, "each", id);
+            }
+
+            if (part.Length > 0)
+            {
+                book.Add(ScopeSystem.Heating, "heating/modulating", "Modulating gas valve and combustion fan with signal, over a unit heater of one stage", part.Length, "each", id);
+            }
         }
 
         if (plant.BenchPipeW > 0)

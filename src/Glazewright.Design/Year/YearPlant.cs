@@ -88,6 +88,8 @@ internal sealed class YearPlant
                 motor.HeatW = unit.OutputW;
                 motor.FuelW = unit.Electric ? 0 : unit.OutputW / Math.Max(unit.EfficiencyFraction, 0.1);
                 motor.PowerW = unit.FanW + (unit.Electric ? unit.OutputW : 0);
+                motor.Part = unit.Part;
+                motor.FullEfficiency = Math.Max(unit.EfficiencyFraction, 0.1);
             }
 
             // Fog pulses and stops near saturation by its own rules: it does not keep the others from being at their fullest.
@@ -232,8 +234,17 @@ internal sealed class YearPlant
                     break;
                 case ActuatorKind.Heater:
                     m.Heat += mean * motor.HeatW;
-                    m.Fuel += mean * motor.FuelW;
-                    m.Electric += mean * motor.PowerW;
+                    if (motor.Part is { } part && mean > 0)
+                    {
+                        m.Fuel += mean * motor.HeatW / part.EfficiencyAt(mean, motor.FullEfficiency);
+                        m.Electric += motor.PowerW;
+                    }
+                    else
+                    {
+                        m.Fuel += mean * motor.FuelW;
+                        m.Electric += mean * motor.PowerW;
+                    }
+
                     allHeating &= level > 0.99;
                     anyHeater = true;
                     break;
@@ -316,7 +327,7 @@ internal sealed class YearPlant
         {
             foreach (ref Motor motor in motors.AsSpan())
             {
-                motor.RuntimeS += motor.Moving ? motor.Position * goneOnS : 0;
+                motor.RuntimeS += !motor.Moving ? 0 : motor.Part is null ? motor.Position * goneOnS : goneOnS;
             }
 
             goneOnS = 0;
@@ -396,7 +407,7 @@ internal sealed class YearPlant
 
         motor.Starts += motor.Moving ? 0 : 1;
         motor.Moving = true;
-        motor.RuntimeS += level * stepS;
+        motor.RuntimeS += motor.Part is null ? level * stepS : stepS;
         motor.Position = level;
         return level;
     }
@@ -442,6 +453,7 @@ internal sealed class YearPlant
         public int Starts;
         public double TravelS, Position, RuntimeS;
         public double FullLevel; // with every cooling stage on, a hundredth less; below 0 where cooling does not use it
-        public double HeatW, FuelW, PowerW;
+        public double HeatW, FuelW, PowerW, FullEfficiency;
+        public Catalogues.PartFire? Part; // of a burner that burns at part of its fire
     }
 }

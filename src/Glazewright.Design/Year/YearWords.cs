@@ -11,6 +11,7 @@ namespace Glazewright.Design.Year;
 internal static class YearWords
 {
     private const double ManyHours = 50;
+    private const double ManyStarts = 10_000; // more than one an hour of the year, our judgement
     private const double Shortest = 1 / 60.0; // a minute: the step of the year
 
     private static readonly string[] MonthNames =
@@ -105,13 +106,23 @@ internal static class YearWords
                 $"More heat, {Cloth(plant)}, or a cooler target.", Counted);
         }
 
+        int starts = r.Motors.Where(m => m.Actuator.StartsWith(house + "/heater-", StringComparison.Ordinal)).Select(m => m.Starts).DefaultIfEmpty(0).Max();
+        bool turnsDown = plant.Heat?.Choice.Heaters.All(x => x.Electric || x.Part is { TwoStage: false }) == true;
+        string part = turnsDown ? "" : " Heaters of more than one fire are asked for by heaterFire.";
+        if (starts > ManyStarts && plant.Heat?.Choice.Heaters.Any(x => !x.Electric) == true)
+        {
+            yield return new Finding(
+                "year/heater-starts", Severity.Note, house,
+                Text($"The busiest heater starts {starts:N0} times a year, the air swinging with it. Wear, and the fuel that a burner wastes while it purges and warms up, are not in the cost."),
+                "A smaller first heater, or one that burns at part of its fire." + part, Counted);
+        }
+
         if (heats && h.TooColdH - h.ColdPlantLimitH - run.ColdAfterFansH > 2 * ManyHours)
         {
-            int starts = r.Motors.Where(m => m.Actuator.StartsWith(house + "/heater-", StringComparison.Ordinal)).Select(m => m.Starts).DefaultIfEmpty(0).Max();
             yield return new Finding(
                 "year/cold-by-program", Severity.Near, house,
                 Text($"For {h.TooColdH - h.ColdPlantLimitH - run.ColdAfterFansH:N0} of the {h.TooColdH:N0} too cold hours heat had something left, and no exhaust fan had just run: the air swings while stages come and go (the busiest heater starts {starts:N0} times a year), or the target jumps."),
-                "Smaller or modulating first heat, later stages nearer to each other, or a ramp between night and day.", Counted);
+                "Smaller or modulating first heat, later stages nearer to each other, or a ramp between night and day." + part, Counted);
         }
 
         if (run.ColdAfterFansH > ManyHours)

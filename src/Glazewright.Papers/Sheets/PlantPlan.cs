@@ -261,7 +261,7 @@ public static class PlantPlan
             case PlacedKind.WetWall when plant.WetWall?.Choice is { } w:
                 return string.Create(CultureInfo.InvariantCulture, $"{said.Text(w.FaceSpeedMs, Unit.MetrePerSecond)} through the pad, {100 * w.Effectiveness:0} % effective, pump {w.PumpW:0} W");
             case PlacedKind.Heater when plant.Heat?.Choice is { } h && h.Heaters.FirstOrDefault(u => u.Id == item.Id) is { } unit:
-                return $"{said.Text(unit.OutputW, Unit.Watt)} each{(unit.ThrowM > 0 ? $", throws {said.Round(unit.ThrowM, Unit.Metre)}" : "")}, {(unit.Electric ? "electric" : unit.SealedCombustion ? "sealed combustion" : "gravity vent")}";
+                return $"{said.Text(unit.OutputW, Unit.Watt)} each{(unit.ThrowM > 0 ? $", throws {said.Round(unit.ThrowM, Unit.Metre)}" : "")}, {(unit.Electric ? "electric" : unit.SealedCombustion ? "sealed combustion" : "gravity vent")}{(unit.Part is { } part ? string.Create(CultureInfo.InvariantCulture, $", {(part.TwoStage ? "low fire" : "down to")} {100 * part.LeastFraction:0} %") : "")}";
             case PlacedKind.Vent when house.Layout.Flues.FirstOrDefault(f => item.Id.StartsWith(f.Heater + "/vent", StringComparison.Ordinal)) is { } flue:
                 FlueLine[] alike = [.. house.Layout.Flues.Where(f => f.Face is not null && f.VentM == flue.VentM && f.Gravity is null == flue.Gravity is null)];
                 return $"{LengthText.Of(flue.VentM, style)}{(flue.Gravity is null ? "" : " type B")}, {Span(alike, f => f.RunM)} of pipe, ends {Span(alike, f => f.HeightM)} above the floor";

@@ -60,7 +60,7 @@ public static class PagePlan
         new("plant", "Climate plant",
         [
             new("Air", "/houses/{h}/equipment", "exhaust", "fanEnd", "temperatureRise", "shade", "wetWall", "fog", "roofVents", "sideVents", "insectScreen"),
-            new("Heat", "/houses/{h}/equipment", "heaters", "benchPipe", "sealedCombustion"),
+            new("Heat", "/houses/{h}/equipment", "heaters", "heaterFire", "benchPipe", "sealedCombustion"),
             new("Curtains", "/houses/{h}/equipment", "curtains", "curtainCloth", "curtainHeight", "secondCurtain"),
             new("Moving air, and more", "/houses/{h}/equipment", "upperFans", "circulation", "oscillatingFans", "positivePressure", "dehumidifier", "lamps", "co2"),
             new("", "/houses/{h}", "openings", "airtightness"),

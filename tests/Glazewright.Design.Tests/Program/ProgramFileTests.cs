@@ -69,6 +69,13 @@ public class ProgramFileTests
         ProgramDocument whole = SampleProgram.Document(true, true);
         CurtainControl curtain = whole.Curtain! with { Dark = new DarkHours(new DayMark.Clock(1080), new DayMark.Sunrise(30)) };
         ClimateTarget deficit = new(22, 0, 0.8);
+        ControlStage Turned(ControlStage s) => s with { Modulates = new Modulation(2, 900, 0.05) };
+        whole = whole with
+        {
+            Actuators = whole.Actuators.Select(a => a with { LeastFraction = 0.25 }).ToEqList(),
+            Cooling = whole.Cooling.Select(Turned).ToEqList(),
+            Heating = whole.Heating.Select(Turned).ToEqList(),
+        };
         Walk(JsonNode.Parse(ProgramJson.Write(whole with { Periods = [whole.Periods[0] with { Day = deficit, Night = deficit }], Curtain = curtain, SecondCurtain = curtain, UpperAir = new UpperAirControl("A/upper-fans", 5, 2, 0.5) }))!, defs["program-document"]!);
 
         void Walk(JsonNode? value, JsonNode shape)

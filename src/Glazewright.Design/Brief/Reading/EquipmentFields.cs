@@ -41,6 +41,9 @@ internal static class EquipmentFields
             g.Whole("nozzles", 0, 5000, 0, "Nozzles; 0 to size them.")));
         WordOrList<FixedItem> heaters = f.WordOrSeveral("heaters", s_sizeOrNone, "size", 12, "Unit heaters: size them, none, or which.", i => Item(i, [.. c.Heaters.Select(e => e.Id)], ProgramStage.MostHeaters));
         Units(f, "heaters", "heaters", heaters.Items, ProgramStage.MostHeaters);
+        HeaterFire fire = f.Choice<HeaterFire>(
+            "heaterFire", HeaterFire.OnOff,
+            "How heaters that are sized burn: all or nothing; low or high fire; or anything down to their least fire, which starts them far less often. Electric heaters are on or off. Listed heaters burn as their entry says.");
         double pipeW = f.PowerW("benchPipe", "0 kBtu/h", "5000 kBtu/h", "0 kBtu/h", "Hot-water pipe under the benches, output.");
         int curtains = f.Whole("curtains", 0, 2, 1, "Number of curtains. Two are of one cloth and move alike, unless secondCurtain says otherwise.");
         string cloth = f.Word("curtainCloth", [.. c.Curtains.Select(e => e.Id)], "", "Curtain cloth.");
@@ -66,6 +69,11 @@ internal static class EquipmentFields
         double roofVent = f.Fraction("roofVents", "0 %", "50 %", "0 %", "Roof vent area over floor area.");
         double sideVent = f.Fraction("sideVents", "0 %", "50 %", "0 %", "Side vent area over floor area.");
         bool sealedCombustion = f.Flag("sealedCombustion", true, "Heaters take combustion air from outside; others can back-draft beside exhaust fans.");
+        if (fire != HeaterFire.OnOff && !sealedCombustion && heaters.Word != "none" && heaters.Items.Count == 0 && !c.Heaters.Any(h => !h.Sealed && h.Fire == fire))
+        {
+            f.Add(FaultKind.Contradiction, "heaterFire", "every heater of this kind takes its combustion air from outside, and sealedCombustion is false", "sealedCombustion true or left out, or on-off heaters");
+        }
+
         double dryerW = f.PowerW("dehumidifier", "0 kW", "200 kW", "0 kW", "Dehumidifier, electric power; it takes out about 2 kg of water for each kWh.");
         int co2Ppm = f.Whole("co2", 0, 1500, 0, "Carbon dioxide to hold by dosing in daylight, ppm; 0 for none.");
         int oscillating = f.Whole("oscillatingFans", 0, 200, 0, "Oscillating fans over the crop; they run with the circulation fans. A finding tells how many the floor needs.");
@@ -76,6 +84,7 @@ internal static class EquipmentFields
             circulation.Word != "none", circulation.Items, pressurePa, lampW, pest, porosity, roofVent, sideVent, sealedCombustion, dryerW, co2Ppm, oscillating, second)
         {
             UpperFans = upper,
+            HeaterFire = fire,
             SwitchedOff = [.. off],
         };
     }
