@@ -33,6 +33,12 @@ namespace Glazewright.Design.Pipeline;
 public sealed record Ground(
     Keyed<WeatherYear> Weather, Keyed<Catalogue> Catalogue, Keyed<PriceBook> PriceBook, EqList<ProgramDocument> Programs)
 {
+    /// <summary>The hourly year; the minutes are this one's, so that another year is another ground.</summary>
+    public Keyed<WeatherYear> Weather { get; } = Weather;
+
+    /// <summary>The year by the minute, made when it is first asked for: all evaluations on this ground share it.</summary>
+    internal Lazy<MinuteWeather> Minutes { get; } = new(() => MinuteWeather.Expand(Weather.Value));
+
     /// <summary>Keys the values by the hash of the bytes they were read from.</summary>
     /// <param name="weather">The hourly year; keyed by its own content hash and what reading made of it.</param>
     /// <param name="catalogue">Equipment.</param>
@@ -52,7 +58,6 @@ public sealed class Evaluation
 {
     private readonly StageRunner _runner;
     private readonly Ground _ground;
-    private readonly Lazy<MinuteWeather> _minutes;
     private readonly CancellationToken _cancel;
 
     // What the runner gave, by stage and house: the runner would have it too, but finding its key means hashing every earlier input again, and a range of ten houses asks thousands of times.
@@ -69,7 +74,6 @@ public sealed class Evaluation
         _ground = ground;
         _runner = runner;
         _cancel = cancel;
-        _minutes = new Lazy<MinuteWeather>(() => MinuteWeather.Expand(ground.Weather.Value));
     }
 
     /// <summary>The job.</summary>
@@ -426,7 +430,7 @@ public sealed class Evaluation
             YearInput.From(Job, house),
             [form.Hash, gains.Hash, duty.Hash, plant.Hash, program.Hash, _ground.Weather.Hash],
             (i, c) => YearStage.Run(
-                i, form.Value.Building(house), gains.Value, duty.Value, plant.Value, program.Value, _minutes.Value, progress, c));
+                i, form.Value.Building(house), gains.Value, duty.Value, plant.Value, program.Value, _ground.Minutes.Value, progress, c));
     });
 
     /// <summary>Failures tried on the hardest days of a house's year.</summary>
@@ -442,7 +446,7 @@ public sealed class Evaluation
             YearInput.From(Job, house),
             [year.Hash],
             (i, c) => RehearsalStage.Run(
-                i, Form.Value.Building(house), GainTable(house).Value, Plant(house).Value, Program(house).Value, _minutes.Value, year.Value, c));
+                i, Form.Value.Building(house), GainTable(house).Value, Plant(house).Value, Program(house).Value, _ground.Minutes.Value, year.Value, c));
     });
 
     /// <summary>One day of a house's year, minute by minute.</summary>
@@ -454,7 +458,7 @@ public sealed class Evaluation
         ArgumentNullException.ThrowIfNull(day);
         YearResult year = Year(house).Value;
         return DayReplay.Of(
-            YearInput.From(Job, house), Form.Value.Building(house), GainTable(house).Value, Plant(house).Value, Program(house).Value, _minutes.Value, year, day(year));
+            YearInput.From(Job, house), Form.Value.Building(house), GainTable(house).Value, Plant(house).Value, Program(house).Value, _ground.Minutes.Value, year, day(year));
     }
 
     /// <summary>One day of a house looked at closely: cells along it, steps of seconds.</summary>
@@ -466,7 +470,7 @@ public sealed class Evaluation
         ArgumentNullException.ThrowIfNull(day);
         YearResult year = Year(house).Value;
         return DetailDay.Of(
-            YearInput.From(Job, house), Form.Value.Building(house), GainTable(house).Value, Plant(house).Value, Layout(house).Value, Program(house).Value, _minutes.Value, year, day(year));
+            YearInput.From(Job, house), Form.Value.Building(house), GainTable(house).Value, Plant(house).Value, Layout(house).Value, Program(house).Value, _ground.Minutes.Value, year, day(year));
     }
 
     /// <summary>Computes every stage, each as soon as what it needs is there. What comes out does not depend on the number of threads.</summary>
@@ -477,7 +481,7 @@ public sealed class Evaluation
         _ = Form;
         string[] houses = [.. Job.Houses.Select(h => h.Id)];
         int[] frames = [.. houses.Select(h => Add([], () => Frame(h)))];
-        int minutes = Add([], () => _ = _minutes.Value);
+        int minutes = Add([], () => _ = _ground.Minutes.Value);
         int[] layouts = [.. houses.Select(h => Add(frames, () => _ = (Layout(h), Program(h))))];
         int[] gains = [.. houses.Zip(layouts, (h, layout) => Add([layout], () => GainTable(h)))];
 

@@ -199,7 +199,7 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
     public Evaluation Evaluate(LoadedJob loaded, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(loaded);
-        return new Evaluation(loaded.Job, Ground.Of(loaded.Weather, CatalogueReader.Generic, PriceBook.Generic()), Enter("").Runner, cancel);
+        return new Evaluation(loaded.Job, weather.GroundOf(loaded.Weather), Enter("").Runner, cancel);
     }
 
     private Task<bool> StepAsync(List<UndoStep> from, List<UndoStep> to, string word) => InTurn(async view =>

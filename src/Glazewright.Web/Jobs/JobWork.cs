@@ -58,6 +58,9 @@ public sealed class WholeShelf
 /// <param name="computed">What other windows computed of the same job.</param>
 public sealed class JobWork(JobSession session, BehindLane lane, PackageShelf shelf, WholeShelf computed) : IDisposable
 {
+    // Who changes a number often changes another at once; and its answer is painted before the processors are given something else.
+    private static readonly TimeSpan s_rest = TimeSpan.FromMilliseconds(300);
+
     private readonly Lock _seen = new();
     private readonly OneAtATime _piece = new();
     private int _stoppedVersion;
@@ -146,6 +149,7 @@ public sealed class JobWork(JobSession session, BehindLane lane, PackageShelf sh
             session.Told += Tell;
             try
             {
+                await Task.Delay(papers ? TimeSpan.Zero : s_rest, turn.Cancel);
                 await lane.RunAsync(() => Compute(job, light, papers, turn), turn.Cancel);
             }
             finally

@@ -1,7 +1,10 @@
 using System.Collections.Concurrent;
 using Glazewright.Design.Brief.Reading;
+using Glazewright.Design.Catalogues;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
+using Glazewright.Design.Pipeline;
+using Glazewright.Design.Price;
 using Glazewright.Science.Weather;
 using Glazewright.Store.Library;
 
@@ -12,7 +15,12 @@ namespace Glazewright.Web.Jobs;
 public sealed class WeatherShelf(LibraryStore library)
 {
     private const string FilePointer = "/site/weather/file";
+    // A year by the minute takes some 40 MB.
+    private const int MostGrounds = 3;
+
     private readonly ConcurrentDictionary<string, WeatherYear> _years = new();
+    private readonly Lock _one = new();
+    private readonly List<Ground> _grounds = [];
 
     /// <summary>Finds the year that a job names.</summary>
     /// <param name="document">The job.</param>
@@ -38,6 +46,30 @@ public sealed class WeatherShelf(LibraryStore library)
         string wrong = pinned.Length > 0 ? "the library holds no weather file of this hash" : $"the weather file '{Short(named.Text)}' is not in the library";
         string right = files.Count == 0 ? "bring it in on the start page" : $"bring it in on the start page, or one of {string.Join(", ", files.Select(f => f.Name).Distinct().Take(6))}";
         return (null, [new Fault(FaultKind.NotFound, pinned.Length > 0 ? "/site/weather/sha256" : FilePointer, "", named.Place.Line, named.Place.Column, wrong, right)]);
+    }
+
+    /// <summary>What every evaluation on a year stands on: made once as long as the year is among the last few asked for.</summary>
+    /// <param name="year">The year.</param>
+    public Ground GroundOf(WeatherYear year)
+    {
+        ArgumentNullException.ThrowIfNull(year);
+        lock (_one)
+        {
+            int at = _grounds.FindIndex(g => ReferenceEquals(g.Weather.Value, year));
+            Ground ground = at >= 0 ? _grounds[at] : Ground.Of(year, CatalogueReader.Generic, PriceBook.Generic());
+            if (at >= 0)
+            {
+                _grounds.RemoveAt(at);
+            }
+
+            _grounds.Add(ground);
+            if (_grounds.Count > MostGrounds)
+            {
+                _grounds.RemoveAt(0);
+            }
+
+            return ground;
+        }
     }
 
     /// <summary>The stations of the library's years.</summary>

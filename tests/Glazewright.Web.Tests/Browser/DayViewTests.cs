@@ -15,22 +15,22 @@ public sealed class DayViewTests(OpenBrowser browser)
         await page.GetByRole(AriaRole.Button, new() { Name = "Open a copy of Two-Ridge Herb Yard" }).ClickAsync();
         await page.Locator(".pages a", new() { HasText = "Year" }).ClickAsync();
         ILocator carpet = page.Locator(".days .touch[data-ready]");
-        await carpet.WaitForAsync(new() { Timeout = 120_000 });
+        await carpet.WaitForAsync(new() { Timeout = Steps.BehindMs });
 
         // Three fifths along the drawing is early August; which day, the drawing itself says.
         LocatorBoundingBoxResult box = (await carpet.BoundingBoxAsync())!;
         await carpet.ClickAsync(new() { Position = new() { X = box.Width * 0.6f, Y = box.Height * 0.4f } });
         ILocator shown = page.Locator("[data-shown-day]");
-        await shown.WaitForAsync(new() { Timeout = 60_000 });
+        await shown.WaitForAsync(new() { Timeout = Steps.BehindMs });
         int pressed = int.Parse((await shown.GetAttributeAsync("data-shown-day"))!, CultureInfo.InvariantCulture);
         Assert.InRange(pressed, 205, 225);
         await Assertions.Expect(shown.Locator("h3").First).ToHaveTextAsync(new DateTime(2026, 1, 1).AddDays(pressed).ToString("d MMMM", CultureInfo.InvariantCulture));
         Assert.True(await shown.Locator("svg.drawing").CountAsync() >= 4);
 
         await page.Locator("[data-day]").PressAsync("ArrowRight");
-        await Assertions.Expect(shown).ToHaveAttributeAsync("data-shown-day", (pressed + 1).ToString(CultureInfo.InvariantCulture), new() { Timeout = 30_000 });
+        await Assertions.Expect(shown).ToHaveAttributeAsync("data-shown-day", (pressed + 1).ToString(CultureInfo.InvariantCulture));
         await page.Locator("[data-day-coldest]").ClickAsync();
-        await Assertions.Expect(shown).Not.ToHaveAttributeAsync("data-shown-day", (pressed + 1).ToString(CultureInfo.InvariantCulture), new() { Timeout = 30_000 });
+        await Assertions.Expect(shown).Not.ToHaveAttributeAsync("data-shown-day", (pressed + 1).ToString(CultureInfo.InvariantCulture));
         // The curves and the commands tell what is pointed at, and what the keys' mark stands on.
         ILocator air = shown.Locator(".point[data-ready]").First;
         await air.FocusAsync();

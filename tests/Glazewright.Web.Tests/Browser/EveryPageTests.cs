@@ -87,7 +87,7 @@ public sealed class EveryPageTests(OpenBrowser browser)
     private static async Task JobAsync(IPage page)
     {
         await page.BringInAsync();
-        await page.Locator("h2", new() { HasText = "Answers in short" }).WaitForAsync(new() { Timeout = 60_000 });
+        await page.Locator("h2", new() { HasText = "Answers in short" }).WaitForAsync(new() { Timeout = Steps.BehindMs });
     }
 
     private static async Task GoAsync(IPage page, JobPagePlan plan)

@@ -39,7 +39,7 @@ public sealed class LostAndFoundTests(OpenBrowser browser)
         await page.EvaluateAsync("() => { window.wasHere = true; }");
         await server.StartAsync();
         await page.WaitForFunctionAsync("() => !window.wasHere", null, new() { Timeout = 40_000 });
-        await Assertions.Expect(page.Locator(Field("/houses/0/width"))).ToHaveValueAsync("30 ft", new() { Timeout = 20_000 });
+        await Assertions.Expect(page.Locator(Field("/houses/0/width"))).ToHaveValueAsync("30 ft");
         await page.PutAsync("/houses/0/width", "32 ft");
         await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("version 3");
         await page.Context.CloseAsync();
@@ -166,12 +166,12 @@ public sealed class LostAndFoundTests(OpenBrowser browser)
         await start.Locator("#station").WaitForAsync();
         ILocator news = start.Locator("#import-news");
         await start.Locator("#weather").SetInputFilesAsync(new FilePayload { Name = "year.epw.gz", MimeType = "application/gzip", Buffer = bomb });
-        await Assertions.Expect(news).ToContainTextAsync("year.epw.gz:", new() { Timeout = 60_000 });
+        await Assertions.Expect(news).ToContainTextAsync("year.epw.gz:", new() { Timeout = Steps.BehindMs });
         await Assertions.Expect(news).ToContainTextAsync("Right:");
         await start.Locator("#import").SetInputFilesAsync(new FilePayload { Name = "yard.json", MimeType = "application/json", Buffer = bomb });
-        await Assertions.Expect(news).ToContainTextAsync("yard.json: the file is packed", new() { Timeout = 60_000 });
+        await Assertions.Expect(news).ToContainTextAsync("yard.json: the file is packed", new() { Timeout = Steps.BehindMs });
         await start.Locator("#weather").SetInputFilesAsync(new FilePayload { Name = "cut.epw.gz", MimeType = "application/gzip", Buffer = bomb[..5000] });
-        await Assertions.Expect(news).ToContainTextAsync("cut.epw.gz:", new() { Timeout = 60_000 });
+        await Assertions.Expect(news).ToContainTextAsync("cut.epw.gz:", new() { Timeout = Steps.BehindMs });
 
         await page.GotoAsync(job);
         await Assertions.Expect(page.Locator(Field("/houses/0/width"))).ToHaveValueAsync("30 ft");

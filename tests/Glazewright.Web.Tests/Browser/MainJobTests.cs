@@ -49,7 +49,7 @@ public sealed class MainJobTests(OpenBrowser browser)
         await page.GetByRole(AriaRole.Link, new() { Name = "Papers" }).ClickAsync();
         await page.Locator("[data-make]").ClickAsync();
         ILocator whole = page.Locator("[data-fetch='contractor']");
-        await whole.WaitForAsync(new() { Timeout = 90_000 });
+        await whole.WaitForAsync(new() { Timeout = Steps.BehindMs });
         string[] files = await FetchedAsync(page, whole);
         Assert.Contains("contents.html", files);
         Assert.Contains("grower.pdf", files);
@@ -98,7 +98,7 @@ public sealed class MainJobTests(OpenBrowser browser)
         await TabToAsync(page, "[data-make]");
         await page.Keyboard.PressAsync("Enter");
         ILocator whole = page.Locator("[data-fetch='contractor']");
-        await whole.WaitForAsync(new() { Timeout = 90_000 });
+        await whole.WaitForAsync(new() { Timeout = Steps.BehindMs });
         await TabToAsync(page, "[data-fetch='contractor']");
         IDownload download = await page.RunAndWaitForDownloadAsync(() => page.Keyboard.PressAsync("Enter"));
         Assert.Equal("contractor-papers.zip", download.SuggestedFilename);

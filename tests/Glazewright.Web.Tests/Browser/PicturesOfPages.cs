@@ -20,7 +20,7 @@ public sealed class PicturesOfPages(OpenBrowser browser)
             await page.ScreenshotAsync(new() { Path = Path.Combine(folder!, $"start-{name}.png"), FullPage = true });
             await page.GetByRole(AriaRole.Button, new() { Name = "Open a copy of Two-Ridge Herb Yard" }).ClickAsync();
             await page.Locator(".inputs h1").WaitForAsync();
-            await page.Locator("h2", new() { HasText = "Answers in short" }).WaitForAsync(new() { Timeout = 120_000 });
+            await page.Locator("h2", new() { HasText = "Answers in short" }).WaitForAsync(new() { Timeout = Steps.BehindMs });
             foreach (JobPagePlan plan in PagePlan.All)
             {
                 await page.Locator(".pages a").Filter(new() { HasText = plan.Title }).First.ClickAsync();
@@ -50,7 +50,7 @@ public sealed class PicturesOfPages(OpenBrowser browser)
             await page.AnsweredAsync();
             await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("version 2");
             await page.Locator(".jobbar a", new() { HasText = "Side by side" }).ClickAsync();
-            await page.Locator("[data-number='price/price']").First.WaitForAsync(new() { Timeout = 240_000 });
+            await page.Locator("[data-number='price/price']").First.WaitForAsync(new() { Timeout = Steps.BehindMs });
             await page.Locator("main[aria-busy=false]").WaitForAsync();
             await page.ScreenshotAsync(new() { Path = Path.Combine(folder!, $"compare-{name}.png"), FullPage = true });
             await page.Context.CloseAsync();
@@ -66,8 +66,8 @@ public sealed class PicturesOfPages(OpenBrowser browser)
         await page.OpenAsync("/");
         await page.GetByRole(AriaRole.Button, new() { Name = "Open a copy of Two-Ridge Herb Yard" }).ClickAsync();
         await page.Locator(".pages a[href$='/shape']").ClickAsync();
-        await page.Locator("[data-find-shapes]").ClickAsync(new() { Timeout = 60_000 });
-        await page.Locator("[data-shape]").First.WaitForAsync(new() { Timeout = 240_000 });
+        await page.Locator("[data-find-shapes]").ClickAsync(new() { Timeout = Steps.BehindMs });
+        await page.Locator("[data-shape]").First.WaitForAsync(new() { Timeout = Steps.BehindMs });
         foreach ((string name, ColorScheme scheme, int width) in new[] { ("light", ColorScheme.Light, 1400), ("dark", ColorScheme.Dark, 1400), ("phone", ColorScheme.Light, 390) })
         {
             await page.EmulateMediaAsync(new() { ColorScheme = scheme });
@@ -90,7 +90,7 @@ public sealed class PicturesOfPages(OpenBrowser browser)
         foreach ((string field, string typed) in new[] { ("cooling/fan-1/delay", "77 s"), ("alarms//tooColdBelow", "40 F"), ("heating/heater-1/offAt", "2 K") })
         {
             ILocator input = page.Locator($"[data-value='{field}'] input");
-            await input.WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = 60_000 });
+            await input.WaitForAsync(new() { State = WaitForSelectorState.Attached, Timeout = Steps.BehindMs });
             if (!await input.IsVisibleAsync())
             {
                 await page.Locator($"[data-part='{field.Split('/')[0]}'] > summary").ClickAsync();
@@ -121,9 +121,9 @@ public sealed class PicturesOfPages(OpenBrowser browser)
         await page.OpenAsync("/");
         await page.GetByRole(AriaRole.Button, new() { Name = "Open a copy of Two-Ridge Herb Yard" }).ClickAsync();
         await page.Locator(".pages a", new() { HasText = "Year" }).ClickAsync();
-        await page.Locator("[data-day-hottest]").ClickAsync(new() { Timeout = 120_000 });
+        await page.Locator("[data-day-hottest]").ClickAsync(new() { Timeout = Steps.BehindMs });
         ILocator shown = page.Locator("[data-shown-day]");
-        await shown.Locator(".point[data-ready]").Last.WaitForAsync(new() { Timeout = 60_000 });
+        await shown.Locator(".point[data-ready]").Last.WaitForAsync(new() { Timeout = Steps.BehindMs });
         foreach ((string name, ColorScheme scheme, int width) in new[] { ("light", ColorScheme.Light, 1400), ("dark", ColorScheme.Dark, 1400), ("phone", ColorScheme.Light, 390) })
         {
             await page.EmulateMediaAsync(new() { ColorScheme = scheme });
@@ -150,7 +150,7 @@ public sealed class PicturesOfPages(OpenBrowser browser)
         await page.OpenAsync("/");
         await page.BringInAsync("\"openings\": [{ \"id\": \"vent-1\", \"kind\": \"vent\", \"face\": \"roof-right\", \"offset\": \"10 ft\", \"sill\": \"8 ft\" }]");
         await page.Locator(".pages a[href$='/shape']").ClickAsync();
-        await page.Locator("[data-wall]").SelectOptionAsync("RoofRight", new() { Timeout = 60_000 });
+        await page.Locator("[data-wall]").SelectOptionAsync("RoofRight", new() { Timeout = Steps.BehindMs });
         await page.Locator("svg[aria-label^='Openings of the slope'][data-ready]").WaitForAsync();
         foreach ((string name, ColorScheme scheme, int width) in new[] { ("light", ColorScheme.Light, 1400), ("dark", ColorScheme.Dark, 1400), ("phone", ColorScheme.Light, 390) })
         {

@@ -15,10 +15,10 @@ public sealed class PointingTests(OpenBrowser browser)
         await page.BringInAsync();
         await page.Locator(".pages a[href$='/shape']").ClickAsync();
         ILocator map = page.Locator(".point[data-ready]").First;
-        await map.WaitForAsync(new() { Timeout = 180_000 });
+        await map.WaitForAsync(new() { Timeout = Steps.BehindMs });
         ILocator says = page.Locator(".point-says").First;
         await map.HoverAsync(new() { Position = new() { X = 60, Y = 40 } });
-        await Assertions.Expect(says).ToContainTextAsync("January, cell", new() { Timeout = 20_000 });
+        await Assertions.Expect(says).ToContainTextAsync("January, cell");
         await Assertions.Expect(says).ToContainTextAsync("mol/m² a day");
 
         await map.FocusAsync();

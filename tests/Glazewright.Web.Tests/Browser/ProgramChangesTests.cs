@@ -87,7 +87,7 @@ public sealed class ProgramChangesTests(OpenBrowser browser)
         await page.OpenAsync("/");
         await page.GetByRole(AriaRole.Button, new() { Name = "Open a copy of Two-Ridge Herb Yard" }).ClickAsync();
         await page.Locator(".pages a[href*='/program']").ClickAsync();
-        await page.Locator("[data-changed]").WaitForAsync(new() { Timeout = 60_000 });
+        await page.Locator("[data-changed]").WaitForAsync(new() { Timeout = Steps.BehindMs });
         await page.AnsweredAsync();
         return page;
     }

@@ -15,7 +15,7 @@ public sealed class SceneTests(OpenBrowser browser)
         await page.GetByRole(AriaRole.Button, new() { Name = "Open a copy of Two-Ridge Herb Yard" }).ClickAsync();
         await page.Locator(".pages a", new() { HasText = "Shape & sun" }).ClickAsync();
         ILocator view = page.Locator("[data-scene][data-model]");
-        await view.WaitForAsync(new() { Timeout = 60_000 });
+        await view.WaitForAsync(new() { Timeout = Steps.BehindMs });
         ILocator says = page.Locator(".scene-says");
         await Assertions.Expect(says).ToContainTextAsync("21 December, 12:00: the sun stands 25° high in the south");
 
@@ -48,7 +48,7 @@ public sealed class SceneTests(OpenBrowser browser)
         await page.BringInAsync();
         await page.Locator(".pages a[href$='/shape']").ClickAsync();
         ILocator view = page.Locator("[data-scene][data-laid='A']");
-        await view.WaitForAsync(new() { Timeout = 120_000 });
+        await view.WaitForAsync(new() { Timeout = Steps.BehindMs });
         ILocator key = page.Locator("[data-scene-key]");
         await Assertions.Expect(key).ToContainTextAsync("on a mean day of December");
         await page.GetByRole(AriaRole.Button, new() { Name = "From above" }).ClickAsync();
@@ -78,7 +78,7 @@ public sealed class SceneTests(OpenBrowser browser)
         await view.WaitForAsync();
         await page.PutAsync("/houses/0/width", "30 ft");
         await page.Locator("[data-scene][data-laid='']").WaitForAsync(new() { Timeout = 30_000 });
-        await view.WaitForAsync(new() { Timeout = 120_000 });
+        await view.WaitForAsync(new() { Timeout = Steps.BehindMs });
         await page.Context.CloseAsync();
     }
 

@@ -15,7 +15,7 @@ public sealed class SectionTouchTests(OpenBrowser browser)
         IPage page = await OpenAsync();
         ILocator ridge = page.Locator("[data-corner=Ridge]");
         ILocator december = page.Locator("table tr", new() { HasText = "December" }).First;
-        await december.WaitForAsync(new() { Timeout = 120_000 });
+        await december.WaitForAsync(new() { Timeout = Steps.BehindMs });
         string decemberBefore = (await december.TextContentAsync())!;
         double before = await HeightAsync(ridge);
 
@@ -32,7 +32,7 @@ public sealed class SectionTouchTests(OpenBrowser browser)
         await page.AnsweredAsync();
         Assert.True(await HeightAsync(ridge) > before + 0.2);
         Assert.Equal("", await page.Locator("#" + FieldMap.ElementId("/houses/0/roof/rightPitch")).InputValueAsync());
-        await Assertions.Expect(december).Not.ToHaveTextAsync(decemberBefore, new() { Timeout = 120_000 });
+        await Assertions.Expect(december).Not.ToHaveTextAsync(decemberBefore, new() { Timeout = Steps.BehindMs });
 
         await page.Locator("[data-undo]").ClickAsync();
         await Assertions.Expect(ridge).ToHaveAttributeAsync("aria-valuenow", before.ToString("0.###", CultureInfo.InvariantCulture));
@@ -57,7 +57,7 @@ public sealed class SectionTouchTests(OpenBrowser browser)
         await page.OpenAsync("/");
         await page.GetByRole(AriaRole.Button, new() { Name = "Open a copy of Two-Ridge Herb Yard" }).ClickAsync();
         await page.Locator(".pages a", new() { HasText = "Shape & sun" }).ClickAsync();
-        await page.Locator("[data-corner=Ridge]").WaitForAsync(new() { Timeout = 60_000 });
+        await page.Locator("[data-corner=Ridge]").WaitForAsync(new() { Timeout = Steps.BehindMs });
         return page;
     }
 

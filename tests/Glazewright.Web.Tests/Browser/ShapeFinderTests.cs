@@ -16,9 +16,9 @@ public sealed class ShapeFinderTests(OpenBrowser browser)
         await page.OpenAsync("/");
         await page.BringInAsync();
         await page.Locator(".pages a[href$='/shape']").ClickAsync();
-        await page.Locator("[data-find-shapes]").ClickAsync(new() { Timeout = 60_000 });
+        await page.Locator("[data-find-shapes]").ClickAsync(new() { Timeout = Steps.BehindMs });
         ILocator chosen = page.Locator("[data-shape='Chosen by the finder']");
-        await chosen.WaitForAsync(new() { Timeout = 240_000 });
+        await chosen.WaitForAsync(new() { Timeout = Steps.BehindMs });
         Assert.True(await page.Locator("[data-shape]").CountAsync() >= 3);
         Assert.Equal(0, await page.Locator("[data-shape='As drawn'] button").CountAsync());
         Assert.Empty((await page.Locator(".finder").RunAxe()).Violations.Select(v => v.Id + ": " + v.Help));
@@ -28,11 +28,11 @@ public sealed class ShapeFinderTests(OpenBrowser browser)
         ILocator ridge = page.Locator("#" + FieldMap.ElementId("/houses/0/roof/ridgeOffset"));
         Assert.Equal("", await ridge.InputValueAsync());
         await chosen.Locator("button").ClickAsync();
-        await Assertions.Expect(ridge).Not.ToHaveValueAsync("", new() { Timeout = 20_000 });
+        await Assertions.Expect(ridge).Not.ToHaveValueAsync("");
         await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("version 2");
         // The choice is still there to compare with, and another can be tried.
-        await Assertions.Expect(page.Locator(".finder")).ToContainTextAsync("as it was in version 1", new() { Timeout = 20_000 });
+        await Assertions.Expect(page.Locator(".finder")).ToContainTextAsync("as it was in version 1");
         await page.Locator("[data-undo]").ClickAsync();
-        await Assertions.Expect(ridge).ToHaveValueAsync("", new() { Timeout = 20_000 });
+        await Assertions.Expect(ridge).ToHaveValueAsync("");
     }
 }

@@ -30,9 +30,9 @@ public sealed class SideBySideTests(OpenBrowser browser)
         await Assertions.Expect(page.Locator("[data-fields] tbody tr")).ToHaveCountAsync(1);
         await Assertions.Expect(page.Locator("[data-fields] tbody tr")).ToContainTextAsync("House A, width");
         await Assertions.Expect(page.Locator("[data-fields] tbody tr")).ToContainTextAsync("30'-0\" (9.14 m)");
-        await Assertions.Expect(page.Locator("[data-keys] [data-number='A/form/floor-area']")).ToContainTextAsync("+192 ft²", new() { Timeout = 60_000 });
-        await page.Locator("[data-keys] [data-number='price/price']").WaitForAsync(new() { Timeout = 120_000 });
-        await page.Locator("main[aria-busy=false]").WaitForAsync(new() { Timeout = 120_000 });
+        await Assertions.Expect(page.Locator("[data-keys] [data-number='A/form/floor-area']")).ToContainTextAsync("+192 ft²", new() { Timeout = Steps.BehindMs });
+        await page.Locator("[data-keys] [data-number='price/price']").WaitForAsync(new() { Timeout = Steps.BehindMs });
+        await page.Locator("main[aria-busy=false]").WaitForAsync(new() { Timeout = Steps.BehindMs });
         Assert.True(await page.Locator(".two svg.drawing").CountAsync() >= 8);
         AxeResult axe = await page.RunAxe();
         Assert.True(axe.Violations.Length == 0, string.Join("\n", axe.Violations.Select(v => $"{v.Id}: {string.Join(", ", v.Nodes.Take(3).Select(n => n.Html))}")));

@@ -25,6 +25,7 @@ public sealed class OpenBrowser : IAsyncLifetime
 
         await Server.StartAsync();
         _driver = await Playwright.CreateAsync();
+        Assertions.SetDefaultExpectTimeout(20_000);
         _browser = await _driver.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = ["--no-sandbox", "--disable-quic", "--disable-background-networking", "--use-gl=angle", "--use-angle=swiftshader", "--enable-unsafe-swiftshader"] });
     }
 
@@ -100,6 +101,9 @@ public sealed class OpenBrowser : IAsyncLifetime
 /// <summary>Steps that several tests take.</summary>
 public static class Steps
 {
+    /// <summary>How long what is computed behind a page may take, ms: it gives way to all else on the machine, and only a mistake takes longer.</summary>
+    public const float BehindMs = 300_000;
+
     /// <summary>Opens an address and waits for its heading.</summary>
     public static async Task OpenAsync(this IPage page, string address)
     {
