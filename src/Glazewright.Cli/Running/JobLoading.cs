@@ -21,7 +21,21 @@ public static class JobLoading
     /// <param name="date">Date that takes the place of the job's; null to use the job's.</param>
     /// <param name="loaded">The job, when there are no faults.</param>
     /// <returns>Every fault of the job and its weather.</returns>
-    public static IReadOnlyList<Fault> Load(string path, string? weatherPath, string? date, out LoadedJob? loaded)
+    public static IReadOnlyList<Fault> Load(string path, string? weatherPath, string? date, out LoadedJob? loaded) => Load(path, weatherPath, date, [], out loaded);
+
+    /// <summary>Whether a file says that it is a job document; false for what cannot be read or is none.</summary>
+    /// <param name="path">The file.</param>
+    public static bool IsJob(string path) =>
+        TryText(path, out string text, out _) && JobDocument.Read(text) is { } document && document.Faults.All(f => f.Kind != FaultKind.NotJson) && document.Find("/glazewright") is not null;
+
+    /// <summary>Loads a job with some of its fields edited.</summary>
+    /// <param name="path">Job file.</param>
+    /// <param name="weatherPath">Weather file that takes the place of the job's; null to use the job's.</param>
+    /// <param name="date">Date that takes the place of the job's; null to use the job's.</param>
+    /// <param name="edits">Edits, in their order.</param>
+    /// <param name="loaded">The job, when there are no faults.</param>
+    /// <returns>Every fault of the job and its weather.</returns>
+    public static IReadOnlyList<Fault> Load(string path, string? weatherPath, string? date, IReadOnlyList<Edit> edits, out LoadedJob? loaded)
     {
         loaded = null;
         if (!TryText(path, out string text, out Fault? unread))
@@ -43,6 +57,11 @@ public static class JobLoading
         if (date is not null && !document.TryEdit([Edit.Typed("/date", date)], out document, out Fault? undated))
         {
             return [undated!];
+        }
+
+        if (edits.Count > 0 && !document.TryEdit(edits, out document, out Fault? unfit))
+        {
+            return [unfit!];
         }
 
         List<Fault> faults = [];

@@ -9,15 +9,16 @@ namespace Glazewright.Design.Year;
 /// <param name="BeforeValue">Of the first year.</param>
 /// <param name="AfterValue">Of the second.</param>
 /// <param name="MoreIsBetter">True, false, or null where neither is.</param>
-public sealed record ComparedValue(string Id, string Label, Unit Unit, double BeforeValue, double AfterValue, bool? MoreIsBetter);
+/// <param name="OnlyIn">0 where both years have it; 1 or 2 where only that one has, and the other's value is 0.</param>
+public sealed record ComparedValue(string Id, string Label, Unit Unit, double BeforeValue, double AfterValue, bool? MoreIsBetter, int OnlyIn = 0);
 
-/// <summary>Two years of the same house and weather, side by side.</summary>
+/// <summary>Two years of the same weather, side by side: of one plant under two programs, or of two plants or houses.</summary>
 public static class YearComparison
 {
     /// <summary>Compares.</summary>
     /// <param name="before">One year.</param>
     /// <param name="after">The other.</param>
-    /// <returns>Hours held, energy, water, cost, then hours and starts of every motor that both have.</returns>
+    /// <returns>Hours held, energy, water, cost, then hours and starts of every motor that either has.</returns>
     public static EqList<ComparedValue> Of(YearResult before, YearResult after)
     {
         ArgumentNullException.ThrowIfNull(before);
@@ -42,14 +43,14 @@ public static class YearComparison
             Of("peak", "Peak demand", Unit.ElectricWatt, y => y.PeakPowerW, false),
             Of("water", "Water of wet wall and fog", Unit.WaterCubicMetre, y => y.WaterKg / 1000, false),
             Of("cost", "Energy and water", Unit.Dollar, y => y.Cost, false),
+            Of("starts", "Starts of all motors", Unit.Count, y => y.Motors.Sum(m => m.Starts), false),
         ];
-        foreach (MotorCounters motor in before.Motors)
+        foreach (string id in before.Motors.Concat(after.Motors).Select(m => m.Actuator).Distinct(StringComparer.Ordinal))
         {
-            if (after.Motors.FirstOrDefault(m => m.Actuator == motor.Actuator) is { } other)
-            {
-                rows.Add(new($"{motor.Actuator}/hours", $"{motor.Actuator}: running", Unit.Hour, motor.RuntimeH, other.RuntimeH, null));
-                rows.Add(new($"{motor.Actuator}/starts", $"{motor.Actuator}: starts", Unit.Count, motor.Starts, other.Starts, false));
-            }
+            MotorCounters? one = before.Motors.FirstOrDefault(m => m.Actuator == id), other = after.Motors.FirstOrDefault(m => m.Actuator == id);
+            int only = other is null ? 1 : one is null ? 2 : 0;
+            rows.Add(new($"{id}/hours", $"{id}: running", Unit.Hour, one?.RuntimeH ?? 0, other?.RuntimeH ?? 0, null, only));
+            rows.Add(new($"{id}/starts", $"{id}: starts", Unit.Count, one?.Starts ?? 0, other?.Starts ?? 0, only > 0 ? null : false, only));
         }
 
         return rows.ToEqList();

@@ -96,7 +96,10 @@ internal static class ClimateAnswer
             rows);
     }
 
-    internal static Sheet? Carpet(PaperSource source, YearResult year, double widthMm, double heightMm)
+    internal static Sheet? Carpet(PaperSource source, YearResult year, double widthMm, double heightMm) =>
+        Carpet(year, source.Job.Band.TemperatureK, source.Job.Units, widthMm, heightMm);
+
+    internal static Sheet? Carpet(YearResult year, double band, UnitSystem units, double widthMm, double heightMm)
     {
         HourColumns hours = year.Hours;
         if (hours.InsideC.Count == 0 || hours.InsideC.Count % 24 != 0 || hours.DepartureK.Count != hours.InsideC.Count)
@@ -104,9 +107,8 @@ internal static class ClimateAnswer
             return null;
         }
 
-        double band = source.Job.Band.TemperatureK;
         double[] off = [.. hours.DepartureK.Select(k => (double)k)];
-        Said said = new(source.Job.Units);
+        Said said = new(units);
         string by = said.Text(band, Unit.Kelvin);
         CarpetClass[] classes =
         [
@@ -116,7 +118,7 @@ internal static class ClimateAnswer
             new(double.PositiveInfinity, $"warmer by more than {said.Text(3 * band, Unit.Kelvin)}", Paint.Of(Tone.Miss), true),
         ];
         Sheet carpet = CarpetPlot.Draw("held-" + year.House, $"Temperature held in house {year.House}", "", off, classes, widthMm, heightMm);
-        bool us = source.Job.Units == UnitSystem.Us;
+        bool us = units == UnitSystem.Us;
         return carpet with { Readings = [.. carpet.Readings.Select(r => r.In(us ? 1.8 : 1, (us ? "F°" : "K") + " off the target", 1))] };
     }
 
