@@ -76,7 +76,27 @@ public sealed record Utilities(
     double WaterPressurePa,
     double HardnessMgPerL,
     double AlkalinityMgPerL,
-    string DrainTo);
+    string DrainTo)
+{
+    /// <summary>Where they enter the range, as far as the job says.</summary>
+    public UtilityPlaces Places { get; init; } = UtilityPlaces.NotSaid;
+}
+
+/// <summary>Where power, fuel and water enter and drains leave, each null when the job does not say.</summary>
+/// <param name="Power">Meter or first disconnect.</param>
+/// <param name="Fuel">Outlet of the regulator at tank or meter.</param>
+/// <param name="Water">Where the water line comes up.</param>
+/// <param name="Drain">Where the drains leave the range.</param>
+public sealed record UtilityPlaces(RangeSpot? Power, RangeSpot? Fuel, RangeSpot? Water, RangeSpot? Drain)
+{
+    /// <summary>The job says of none.</summary>
+    public static UtilityPlaces NotSaid { get; } = new(null, null, null, null);
+}
+
+/// <summary>A place on the ground, range axes.</summary>
+/// <param name="XM">Along the ridges, m.</param>
+/// <param name="YM">Across, m.</param>
+public sealed record RangeSpot(double XM, double YM);
 
 /// <summary>Who enters.</summary>
 public enum Visitors

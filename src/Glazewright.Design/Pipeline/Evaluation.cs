@@ -139,7 +139,7 @@ public sealed class Evaluation
                 body.Value,
                 plants.Select(p => p.Value).ToEqList(),
                 layouts.Select(l => l.Value).ToEqList(),
-                services.Value.Panels));
+                services.Value));
     });
 
     /// <summary>Cut lists.</summary>

@@ -10,6 +10,9 @@ internal sealed record CircuitDraft(
 {
     /// <summary>Apparent power, VA.</summary>
     public double Va => CurrentA * Line.VoltageV * (Line.ThreePhase ? Math.Sqrt(3) : 1);
+
+    /// <summary>Way over the ground, range axes.</summary>
+    public EqList<Point3> Way { get; init; } = [];
 }
 
 /// <summary>Lines of the load list into branch circuits.</summary>
@@ -71,7 +74,10 @@ internal static class CircuitPlan
         bool group = spots.Count > 1;
         return new CircuitDraft(
             line, label, spots.Count, currentA, leastA, group ? GeneralA : BranchSizing.MotorBreakerA(line.CurrentA),
-            group ? "several small motors, 430.53(A)" : "250 %, next rating, 430.52", !group, true, false, runM, dropRunM, note);
+            group ? "several small motors, 430.53(A)" : "250 %, next rating, 430.52", !group, true, false, runM, dropRunM, note)
+        {
+            Way = LoadPlaces.Way(panel, spots),
+        };
     }
 
     private static CircuitDraft General(LoadLine line, string label, List<Point3> spots, LoadPlaces places, Point3 panel, double currentA, double ratio, string rule, string note)
@@ -79,7 +85,10 @@ internal static class CircuitPlan
         (double runM, double dropRunM) = places.Chain(panel, line.House, spots);
         bool outlets = line.Kind == LoadKind.Receptacles;
         return new CircuitDraft(
-            line, label, spots.Count, currentA, ratio * currentA, ConductorTable.NextBreakerA(Math.Max(ratio * currentA, GeneralA)), rule, false, !outlets, outlets, runM, dropRunM, note);
+            line, label, spots.Count, currentA, ratio * currentA, ConductorTable.NextBreakerA(Math.Max(ratio * currentA, GeneralA)), rule, false, !outlets, outlets, runM, dropRunM, note)
+        {
+            Way = LoadPlaces.Way(panel, spots),
+        };
     }
 
     private static IEnumerable<CircuitDraft> Lamps(LoadLine line, LoadPlaces places, Point3 panel)

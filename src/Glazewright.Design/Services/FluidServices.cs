@@ -48,6 +48,7 @@ internal static class FluidServices
     /// <summary>Efficiency of the bench pipe's boiler (common practice).</summary>
     public const double BoilerEfficiency = 0.85;
 
+    /// <summary>What all burners take; run and pipe are measured later.</summary>
     public static GasNeed Main(ServicesInput input, EqList<GasLine> burners)
     {
         LotFuel fuel = input.Utilities.Fuel;
@@ -67,15 +68,27 @@ internal static class FluidServices
             _ => Fuel.HeatJPerUnit(SoldFuel.FuelOilGallon) / 0.003785411784,
         };
         double flow = inputW / heatJPerM3;
-        double runM = input.Houses.Sum(h => burners.Any(b => b.House == h.Id) ? h.LengthM : 0) + 15;
-        (double InsideM, string Name) pipe = Pipe(fuel, flow, runM);
         double leastPa = fuel switch { LotFuel.Propane => 10.5 * 249.08891, LotFuel.NaturalGas => 5 * 249.08891, _ => 0 };
-        return new GasNeed(fuel, inputW, flow, perHour, input.Utilities.FuelPressurePa, leastPa, runM, pipe.InsideM, pipe.Name ?? "");
+        return new GasNeed(fuel, inputW, flow, perHour, input.Utilities.FuelPressurePa, leastPa, 0, 0, "");
     }
 
     /// <summary>The burners with first sizes of their branches: by the longest run, as the main.</summary>
     public static EqList<GasLine> Branched(EqList<GasLine> burners, GasNeed main) => burners
-        .Select(b => b with { Pipe = Pipe(main.Fuel, main.FlowM3PerS * b.InputW / Math.Max(main.InputW, 1), main.RunM).Name ?? "" }).ToEqList();
+        .Select(b => b with { Pipe = Pipe(main.Fuel, FlowM3PerS(main, b), main.RunM).Name ?? "" }).ToEqList();
+
+    /// <summary>Gas of one burner, m³/s at standard conditions.</summary>
+    public static double FlowM3PerS(GasNeed? main, GasLine burner) => main is null ? 0 : main.FlowM3PerS * burner.InputW / Math.Max(main.InputW, 1);
+
+    /// <summary>First size of a gas pipe; empty for oil, or where none of the table serves.</summary>
+    public static string PipeName(LotFuel fuel, double flowM3PerS, double longestM) => Pipe(fuel, flowM3PerS, longestM).Name ?? "";
+
+    /// <summary>Main and branches again, now that the longest run is measured.</summary>
+    public static (GasNeed Main, EqList<GasLine> Burners) Measured(GasNeed main, EqList<GasLine> burners, double longestM)
+    {
+        (double InsideM, string Name) pipe = Pipe(main.Fuel, main.FlowM3PerS, longestM);
+        GasNeed measured = main with { RunM = longestM, PipeM = pipe.InsideM, PipeName = pipe.Name ?? "" };
+        return (measured, Branched(burners, measured));
+    }
 
     // Oil runs in tube of the burner's maker.
     private static (double InsideM, string Name) Pipe(LotFuel fuel, double flowM3PerS, double runM) => fuel is LotFuel.Oil

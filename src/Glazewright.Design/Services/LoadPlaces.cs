@@ -63,6 +63,29 @@ internal sealed class LoadPlaces(FormResult form, EqList<PlantResult> plants, Eq
         return [.. Enumerable.Range(0, LampPieces).Select(k => Range(building, new Point3(corner.XM + (k + 0.5) / LampPieces * size.XM, corner.YM, corner.ZM)))];
     }
 
+    /// <summary>The corners of a circuit's way over the ground: along the walls from the panel, the nearest place next.</summary>
+    /// <param name="panel">Panel, range axes.</param>
+    /// <param name="spots">Places.</param>
+    public static EqList<Point3> Way(Point3 panel, IReadOnlyList<Point3> spots)
+    {
+        List<Point3> left = [.. spots];
+        List<Point3> way = [panel];
+        while (left.Count > 0)
+        {
+            Point3 next = left.MinBy(p => Flat(way[^1], p))!;
+            left.Remove(next);
+            if (Math.Abs(next.XM - way[^1].XM) > 1e-6 && Math.Abs(next.YM - way[^1].YM) > 1e-6)
+            {
+                // Across along the end wall first, then along the house.
+                way.Add(new Point3(way[^1].XM, next.YM, next.ZM));
+            }
+
+            way.Add(next);
+        }
+
+        return way.ToEqList();
+    }
+
     /// <summary>Wire through all places, the nearest next, and the length at which all current would drop as much at the last.</summary>
     /// <param name="panel">Panel, range axes.</param>
     /// <param name="building">Building the loads stand in.</param>

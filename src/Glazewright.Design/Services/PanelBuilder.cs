@@ -25,19 +25,19 @@ internal sealed class PanelBuilder
     private readonly FeederRun _service;
     private readonly (Point3 Spot, string Words, bool IsDefault) _main;
 
-    private PanelBuilder(ServicesInput input, FormResult form, LoadPlaces places, PowerNeed power)
+    private PanelBuilder(ServicesInput input, FormResult form, LoadPlaces places, PowerNeed power, MainPanelSpot main)
     {
         _input = input;
         _form = form;
         _places = places;
         _system = PanelSystem.Of(input.Utilities.Phase, input.Utilities.ServiceV, input.Metric);
         _service = ServiceRun.Of(input.Utilities, power.DemandA);
-        _main = MainPlace();
+        _main = (main.At, main.Words, main.IsDefault);
     }
 
-    public static EqList<PanelSchedule> Build(ServicesInput input, FormResult form, LoadPlaces places, EqList<LoadLine> lines, PowerNeed power)
+    public static EqList<PanelSchedule> Build(ServicesInput input, FormResult form, LoadPlaces places, EqList<LoadLine> lines, PowerNeed power, MainPanelSpot main)
     {
-        PanelBuilder builder = new(input, form, places, power);
+        PanelBuilder builder = new(input, form, places, power, main);
         if (input.Houses.Count < 2)
         {
             return [builder.Panel("main", lines, [], builder._main, null)];
@@ -78,7 +78,10 @@ internal sealed class PanelBuilder
 
         return new PanelSchedule(
             id, place.Words, place.IsDefault, _system.Words, feeder.BreakerA, spaces.ToBuy(), spaces.Used, circuits.OrderBy(c => c.First).Select(c => c.Circuit).ToEqList(),
-            cooling.ToEqList(), heating.ToEqList(), LegBalance.Imbalance(worst), feeder, _system.NeutralV);
+            cooling.ToEqList(), heating.ToEqList(), LegBalance.Imbalance(worst), feeder, _system.NeutralV)
+        {
+            At = place.Spot,
+        };
     }
 
     private LegLoad Load(CircuitDraft draft)
@@ -143,7 +146,10 @@ internal sealed class PanelBuilder
         return new Circuit(
             number, panel == line.House ? draft.Label : $"{_form.Building(line.House).Name}: {draft.Label}", [line.Id], line.Kind, draft.Count, Legs(start, poles), legVa.ToEqList(), nominalV, line.ThreePhase,
             draft.CurrentA, draft.LeastA, draft.BreakerA, draft.Rule, choice.Used.Name, choice.Used.AreaMm2, poles == 1 ? 2 : poles, choice.Ground.Name, choice.AmpacityA,
-            draft.RunM, draft.DropRunM, choice.DropFraction, limit, choice.Used == choice.Asked ? "" : choice.Asked.Name, draft.Gfci, line.Backup, line.Season, line.DemandFraction, note);
+            draft.RunM, draft.DropRunM, choice.DropFraction, limit, choice.Used == choice.Asked ? "" : choice.Asked.Name, draft.Gfci, line.Backup, line.Season, line.DemandFraction, note)
+        {
+            Way = draft.Way,
+        };
     }
 
     private Circuit FeederCircuit(PanelSchedule panel, string number)
@@ -158,24 +164,26 @@ internal sealed class PanelBuilder
 
     private string Legs(int start, int poles) => string.Concat(Enumerable.Range(0, poles).Select(p => Letters[(start + p) % _system.Legs]));
 
-    // The control room, else the head house, else any link building, else the first house's corner.
-    private (Point3 Spot, string Words, bool IsDefault) MainPlace()
+    /// <summary>The control room, else the head house, else any link building, else the first house's corner.</summary>
+    public static MainPanelSpot MainPlace(ServicesInput input, FormResult form)
     {
-        ServedLink? link = _input.Links.FirstOrDefault(l => l.HasControlRoom) ?? _input.Links.FirstOrDefault(l => l.Kind == LinkKind.HeadHouse) ?? _input.Links.FirstOrDefault();
+        ServedLink? link = input.Links.FirstOrDefault(l => l.HasControlRoom) ?? input.Links.FirstOrDefault(l => l.Kind == LinkKind.HeadHouse) ?? input.Links.FirstOrDefault();
         if (link is null)
         {
-            BuildingForm first = _form.Building(_input.Houses[0].Id);
-            return (Corner(first), $"corner of {first.Name}, end 1, weatherproof; the job has no head house or control room", true);
+            BuildingForm first = form.Building(input.Houses[0].Id);
+            return new MainPanelSpot(Corner(first), first.Id, 0, 0, $"corner of {first.Name}, end 1, weatherproof; the job has no head house or control room", true);
         }
 
-        BuildingForm b = _form.Building(link.Id);
-        double meanX = _input.Houses.Average(h => Middle(_form.Building(h.Id)).XM);
-        double meanY = _input.Houses.Average(h => Middle(_form.Building(h.Id)).YM);
+        BuildingForm b = form.Building(link.Id);
+        double meanX = input.Houses.Average(h => Middle(form.Building(h.Id)).XM);
+        double meanY = input.Houses.Average(h => Middle(form.Building(h.Id)).YM);
         Point3 houses = new(meanX, meanY, 0);
-        Point3[] walls = [.. new[] { (0.5, 0.0), (0.5, 1.0), (0.0, 0.5), (1.0, 0.5) }.Select(w => LoadPlaces.Range(b, new Point3(w.Item1 * b.LengthM, w.Item2 * b.WidthM, LoadPlaces.PanelM)))];
+        Point3 At((double Along, double Across) w) => LoadPlaces.Range(b, new Point3(w.Along * b.LengthM, w.Across * b.WidthM, LoadPlaces.PanelM));
+        (double Along, double Across) wall = new[] { (0.5, 0.0), (0.5, 1.0), (0.0, 0.5), (1.0, 0.5) }.MinBy(w => LoadPlaces.Flat(At(w), houses));
         string room = link.HasControlRoom ? "control room" : "";
         string words = room.Length > 0 && link.Kind != LinkKind.ControlRoom ? $"{room} of {b.Name}" : b.Name;
-        return (walls.MinBy(w => LoadPlaces.Flat(w, houses))!, $"{words}, the wall nearest the houses (a default of ours)", !link.HasControlRoom && link.Kind != LinkKind.HeadHouse);
+        return new MainPanelSpot(
+            At(wall), b.Id, wall.Along, wall.Across, $"{words}, the wall nearest the houses (a default of ours)", !link.HasControlRoom && link.Kind != LinkKind.HeadHouse);
     }
 
     private (Point3 Spot, string Words, bool IsDefault) HousePlace(ServedHouse house)

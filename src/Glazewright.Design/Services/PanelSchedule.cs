@@ -1,4 +1,5 @@
 using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
 
 namespace Glazewright.Design.Services;
 
@@ -64,6 +65,9 @@ public sealed record Circuit(
     /// <summary>Legs it takes.</summary>
     public int Poles => Legs.Length;
 
+    /// <summary>Corners of its way over the ground from the panel, range axes, m; empty for a feeder. Rises and ends are in the run, not here.</summary>
+    public EqList<Point3> Way { get; init; } = [];
+
     /// <summary>Trade size of rigid PVC conduit for this circuit alone (a set, of several), inches; empty when none takes it.</summary>
     public string ConduitInches => ConduitTable.Of(Wires, WireName, GroundName)?.Inches ?? "";
 
@@ -117,6 +121,9 @@ public sealed record PanelSchedule(
     FeederRun Feeder,
     double LegV = 120)
 {
+    /// <summary>Where it hangs, range axes, m.</summary>
+    public Point3 At { get; init; }
+
     /// <summary>
     /// Most the breaker of the feeder may be, A: the largest breaker of a motor branch (or of a feeder it feeds) and the current of all else on the fullest leg (NEC 430.62(A),
     /// 430.63), in the season that asks for more. A standard rating between is not rounded up. Zero for a panel without motors.

@@ -26,7 +26,8 @@ internal static class PipeSizes
 
     /// <summary>Smallest drain of 1-1/2 in or more that carries a flow half full by Manning's equation; empty where none does.</summary>
     /// <param name="flowM3PerS">Flow, m³/s.</param>
-    public static string Drain(double flowM3PerS) => First(d => d > 0.04 && HalfFullM3PerS(d) >= flowM3PerS);
+    /// <param name="floorDrain">A floor drain runs into it: 2 in at least (plumbing codes, from memory).</param>
+    public static string Drain(double flowM3PerS, bool floorDrain = false) => First(d => d > (floorDrain ? 0.05 : 0.04) && HalfFullM3PerS(d) >= flowM3PerS);
 
     /// <summary>Flow of a half-full drain, m³/s: A R^⅔ S^½ / n with a quarter of the diameter as hydraulic radius.</summary>
     /// <param name="insideM">Inside diameter, m.</param>

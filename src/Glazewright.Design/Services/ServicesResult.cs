@@ -26,6 +26,9 @@ public sealed record ServicesResult(
     EqList<PanelSchedule> Panels,
     StageReport Report)
 {
+    /// <summary>Where things are tapped, and the ways to them.</summary>
+    public ServicePlan Plan { get; init; } = ServicePlan.None;
+
     /// <summary>Nothing to serve.</summary>
     public static ServicesResult None { get; } = new([], null, [], null, [], null, [], [], [], StageReport.Empty);
 }

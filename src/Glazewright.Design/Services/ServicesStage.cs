@@ -28,22 +28,39 @@ public static class ServicesStage
             return ServicesResult.None;
         }
 
-        EqList<LoadLine> electric = PowerServices.Lines(input, plants);
-        EqList<GasLine> gas = FluidServices.Burners(input, plants);
-        EqList<WaterLine> water = FluidServices.Users(input, plants);
-        GasNeed? main = gas.Count == 0 ? null : FluidServices.Main(input, gas);
-        PowerNeed? power = electric.Count == 0 ? null : PowerServices.Need(electric, input.Utilities);
+        MainPanelSpot panel = PanelBuilder.MainPlace(input, form);
+        ServicesInput lot = WithWayIn(input, form, panel);
+        EqList<LoadLine> electric = PowerServices.Lines(lot, plants);
+        EqList<GasLine> gas = FluidServices.Burners(lot, plants);
+        EqList<WaterLine> water = FluidServices.Users(lot, plants);
+        GasNeed? main = gas.Count == 0 ? null : FluidServices.Main(lot, gas);
+        PowerNeed? power = electric.Count == 0 ? null : PowerServices.Need(electric, lot.Utilities);
         var result = new ServicesResult(
             electric,
             power,
-            main is null ? gas : FluidServices.Branched(gas, main),
+            gas,
             main,
             water,
-            water.Count == 0 ? null : FluidServices.Supply(input, water),
-            FluidServices.Drains(input, plants),
+            water.Count == 0 ? null : FluidServices.Supply(lot, water),
+            FluidServices.Drains(lot, plants),
             ControlPoints.Of(plants, programs),
-            power is null ? [] : PanelBuilder.Build(input, form, new LoadPlaces(form, plants, layouts), electric, power),
+            power is null ? [] : PanelBuilder.Build(lot, form, new LoadPlaces(form, plants, layouts), electric, power, panel),
             StageReport.Empty);
-        return result with { Report = ServicesWorkings.Report(input, result) };
+        ServicePlan plan = ServiceWays.Of(lot, form, plants, layouts, panel, result);
+        result = result with { Plan = plan };
+        if (main is not null)
+        {
+            (GasNeed measured, EqList<GasLine> branched) = FluidServices.Measured(main, gas, plan.Points.Where(p => p.Utility == UtilityKind.Fuel).Max(p => p.RunM));
+            result = result with { GasMain = measured, Gas = branched };
+        }
+
+        return result with { Report = ServicesWorkings.Report(lot, form, result) };
+    }
+
+    // From the pole to the place the job gives for the meter, then along the walls to the main panel.
+    private static ServicesInput WithWayIn(ServicesInput input, FormResult form, MainPanelSpot panel)
+    {
+        double wayM = LoadPlaces.Flat(UtilityEntries.Of(UtilityKind.Power, input, form, panel).Entry.At, panel.At);
+        return input with { Utilities = input.Utilities with { PoleDistanceM = input.Utilities.PoleDistanceM + wayM } };
     }
 }

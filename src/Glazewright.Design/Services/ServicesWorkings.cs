@@ -1,5 +1,6 @@
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
+using Glazewright.Design.Form;
 using static Glazewright.Design.Plant.PlantWords;
 
 namespace Glazewright.Design.Services;
@@ -11,7 +12,7 @@ internal static class ServicesWorkings
     private static readonly Source Code = new Source.Standard("NEC", "tables 430.248 and 430.250; 430.24, 220.60", Source.Mark.ReadSecondHand);
     private static readonly Source Practice = new Source.CommonPractice("the trade's first sizing of services, for licensed trades to confirm");
 
-    public static StageReport Report(ServicesInput input, ServicesResult r)
+    public static StageReport Report(ServicesInput input, FormResult form, ServicesResult r)
     {
         List<Figure> figures = [];
         List<Finding> findings = [];
@@ -19,6 +20,7 @@ internal static class ServicesWorkings
         PanelWorkings.Add(input, r, figures, findings);
         Gas(input, r, figures, findings);
         Water(input, r, figures, findings);
+        PlanWorkings.Add(input, form, r, figures, findings);
         findings.Add(new Finding(
             "services/licensed-trades", Severity.Note, "",
             "Services are first sizes to price from. Electric, gas and plumbing design and work are by licensed trades under the codes adopted locally.", "", Practice));
@@ -26,7 +28,8 @@ internal static class ServicesWorkings
             figures.ToEqList(),
             findings.ToEqList(),
             [
-                "Services: not chosen are raceways and boxes, starters and overloads (by the nameplate), fault current and the breakers' interrupting rating, grounding electrodes, lightning and surge protection, transfer switch wiring; pipe sizes but for the gas main's first size.",
+                "Services: not chosen are raceways and boxes, starters and overloads (by the nameplate), fault current and the breakers' interrupting rating, grounding electrodes, lightning and surge protection, transfer switch wiring; traps, vents, cleanouts and pressure loss of pipes.",
+                "Services: pipes, bibs and drains are placed by rule: along walls, the aisle and the ends of houses, under benches; what is buried there is not known. Supply to wash rooms and the line from the outlet to where drains may go are not counted.",
                 "Services: lights, receptacles, water heater and the head house's heat pump are allowances by rule; well and irrigation pumps, coolers and tools with plugs of their own are not in the load list.",
                 "Services: conductors and voltage drops take direct-current resistance at 75 °C; starting dips are not computed.",
                 "Services: motor sizes are taken from the power drawn; nameplates of what is bought replace them.",

@@ -8,7 +8,7 @@ using Glazewright.Science.Optics;
 
 namespace Glazewright.Design.Takeoff;
 
-/// <summary>Controls, power, water, gas, permits and what the job costs as a whole. Lengths of pipe are by rule, of circuits by the panel schedules.</summary>
+/// <summary>Controls, power, water, gas, permits and what the job costs as a whole. Lengths of pipe are those of the ways that Services leads, of circuits those of the panel schedules; without them by rule.</summary>
 internal static class ServicesTakeoff
 {
     private const double GasBranchM = 6;
@@ -32,6 +32,7 @@ internal static class ServicesTakeoff
 
     public static void Electrical(LineBook book, TakeoffInput input, FormResult form, EqList<PlantResult> plants, EqList<PanelSchedule> panels)
     {
+        double feederM = panels.FirstOrDefault(p => p.Id == "main")?.Feeder.RunM ?? input.PoleDistanceM;
         foreach (PlantResult plant in plants)
         {
             if (panels.Count == 0)
@@ -57,13 +58,15 @@ internal static class ServicesTakeoff
             book.Add(ScopeSystem.Electrical, "electrical/general", "Lights, receptacles (GFCI), bonding", b.FloorAreaM2, "m²", b.Id);
         }
 
-        book.Add(ScopeSystem.Electrical, "electrical/feeder", "Feeder in trench from the pole", input.PoleDistanceM, "m", "distance to the pole");
+        book.Add(ScopeSystem.Electrical, "electrical/feeder", "Feeder in trench from the pole", feederM, "m", feederM > input.PoleDistanceM ? "distance to the pole, and from the meter to the main panel" : "distance to the pole");
         book.Add(ScopeSystem.Electrical, "electrical/panel", "Main and house panels, surge protection, generator inlet with transfer switch", panels.Count == 0 ? 1 + plants.Count : panels.Count, "each", panels.Count == 1 ? "the house's main panel" : "main and one a house");
     }
 
-    public static void Plumbing(LineBook book, TakeoffInput input, FormResult form, EqList<PlantResult> plants)
+    public static void Plumbing(LineBook book, TakeoffInput input, FormResult form, EqList<PlantResult> plants, ServicePlan plan)
     {
-        foreach (BuildingForm house in form.Buildings.Where(b => b.IsHouse))
+        Led(book, plan);
+        bool led = plan.Pieces.Count > 0;
+        foreach (BuildingForm house in form.Buildings.Where(b => b.IsHouse && !led))
         {
             book.Add(ScopeSystem.Plumbing, "plumbing/main", "Water main, valves, drain-down", house.LengthM, "m", house.Id);
             book.Add(ScopeSystem.Plumbing, "plumbing/bib", "Hose bib with vacuum breaker", Math.Ceiling((house.LengthM / TakeoffRules.HoseBibM) - 1e-9), "each", house.Id);
@@ -75,7 +78,7 @@ internal static class ServicesTakeoff
             book.Add(ScopeSystem.Plumbing, "plumbing/irrigation", "Irrigation to benches: header, filter, valves", house.Benches.Sum(b => b.WidthM * b.LengthM), "m²", $"{house.Id}: bench area");
         }
 
-        foreach (PlantResult plant in plants)
+        foreach (PlantResult plant in plants.Where(_ => !led))
         {
             bool burns = input.Fuel != FuelKind.None && plant.Heat?.Choice.Heaters.Any(h => !h.Electric) == true;
             int burners = burns ? plant.Heat!.Choice.Heaters.Count(h => !h.Electric) : 0;
@@ -88,6 +91,32 @@ internal static class ServicesTakeoff
         if (form.Buildings.Count > 0)
         {
             book.Add(ScopeSystem.Plumbing, "plumbing/entry", "Water entry: backflow preventer, filter, meter, injector", 1, "each", "range");
+        }
+    }
+
+    // Pipe, bibs and drains as Services leads them.
+    private static void Led(LineBook book, ServicePlan plan)
+    {
+        foreach (UtilityKind utility in (UtilityKind[])[UtilityKind.Water, UtilityKind.Drain, UtilityKind.Fuel])
+        {
+            (string item, string label) = utility switch
+            {
+                UtilityKind.Water => ("plumbing/main", "Water main, valves, drain-down"),
+                UtilityKind.Drain => ("plumbing/drain", "Floor drain line to where it may go"),
+                _ => ("plumbing/gas", "Gas line with regulator and shut-off"),
+            };
+            foreach (var at in plan.Pieces.Where(p => p.Utility == utility).GroupBy(p => p.House))
+            {
+                book.Add(ScopeSystem.Plumbing, item, label, at.Sum(p => p.LengthM), "m", at.Key.Length > 0 ? $"{at.Key}: ways on the plan" : "outside the houses: ways on the plan");
+            }
+
+            if (utility == UtilityKind.Water)
+            {
+                foreach (var at in plan.Points.Where(p => p.Utility == utility && p.Kind == TapKind.HoseBib).GroupBy(p => p.House))
+                {
+                    book.Add(ScopeSystem.Plumbing, "plumbing/bib", "Hose bib with vacuum breaker", at.Count(), "each", $"{at.Key}: every corner of the floor within {book.Length(TapPlaces.HoseM)} of hose");
+                }
+            }
         }
     }
 

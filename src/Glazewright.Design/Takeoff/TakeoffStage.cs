@@ -20,10 +20,10 @@ public static class TakeoffStage
     /// <param name="body">Members, holes of walls framed.</param>
     /// <param name="plants">Plants of the houses.</param>
     /// <param name="layouts">Layouts of the houses: openings for fans, louvers and wet walls, vents of heaters.</param>
-    /// <param name="panels">Panel schedules; without them circuits and their wire are counted by rule.</param>
+    /// <param name="services">Panel schedules and ways of pipe; without them circuits, wire and pipe are counted by rule.</param>
     /// <returns>Marks, sheets and lines.</returns>
     public static TakeoffResult Run(
-        TakeoffInput input, FormResult form, BodyResult body, EqList<PlantResult> plants, EqList<LayoutResult> layouts, EqList<PanelSchedule>? panels = null)
+        TakeoffInput input, FormResult form, BodyResult body, EqList<PlantResult> plants, EqList<LayoutResult> layouts, ServicesResult? services = null)
     {
         LineBook book = new(input.Scope, input.Units);
         EqList<ShopMark> marks = ShopMarks.Of(body.Members, ShopTick.For(input.Units));
@@ -49,8 +49,8 @@ public static class TakeoffStage
         }
 
         ServicesTakeoff.Controls(book, plants);
-        ServicesTakeoff.Electrical(book, input, form, plants, panels ?? []);
-        ServicesTakeoff.Plumbing(book, input, form, plants);
+        ServicesTakeoff.Electrical(book, input, form, plants, services?.Panels ?? []);
+        ServicesTakeoff.Plumbing(book, input, form, plants, services?.Plan ?? ServicePlan.None);
         StructureTakeoff.Benches(book, input);
         ServicesTakeoff.Whole(book, form, body);
         EqList<TakeoffLine> lines = book.Finish();

@@ -47,7 +47,7 @@ internal static class TakeoffWorkings
         return new StageReport(figures.ToEqList(), findings.ToEqList(), EqList.Create<string>(
         [
             "Connections, base plates and bracing are counted, not designed; frames of link buildings are taken by floor area.",
-            "Pipe, wire and duct lengths are by rule, not by route.",
+            "Pipe follows ways by rule: along walls, the aisle and the ends of houses; wire the runs of the panel schedules; ducts are by rule.",
             "Screw, profile, concrete and trim quantities follow common spacings and wastes (docs/methods/takeoff-cuts-price.md).",
             "Foundation quantities stand on the pier size in the job: foundation not checked.",
         ]));

@@ -164,6 +164,39 @@ public static class ServicesCsv
         return table.ToString();
     }
 
+    /// <summary>Taps, drains and served machines with their pipe, then the pipe between branches.</summary>
+    /// <param name="services">Services.</param>
+    /// <param name="units">Feet or metres.</param>
+    /// <returns>One row a point, then one a piece of pipe.</returns>
+    public static string Ways(ServicesResult services, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(services);
+        bool us = units == UnitSystem.Us;
+        string unit = us ? "ft" : "m";
+        double length = us ? 1 / 0.3048 : 1;
+        CsvText table = new("row", "utility", "house", "id", "what", $"x_{unit}", $"y_{unit}", $"z_{unit}", "pipe_first_size", $"run_from_entry_{unit}", $"length_{unit}", "place");
+        foreach (UtilityEntry e in services.Plan.Entries)
+        {
+            At(table.Cell("entry").Cell(Utility(e.Utility)).Cell("").Cell("").Cell(e.Words), e.At).Cell("").Cell(0, 1).Cell("").Cell(e.IsDefault ? "default" : "job").End();
+        }
+
+        foreach (UtilityPoint p in services.Plan.Points)
+        {
+            At(table.Cell("point").Cell(Utility(p.Utility)).Cell(p.House).Cell(p.Id).Cell(p.Label), p.At).Cell(p.Pipe).Cell(length * p.RunM, 1).Cell("").Cell(p.IsDefault ? "default" : "layout").End();
+        }
+
+        foreach (PipePiece p in services.Plan.Pieces)
+        {
+            At(table.Cell("pipe").Cell(Utility(p.Utility)).Cell(p.House).Cell("").Cell("to"), p.Way[^1]).Cell(p.Pipe).Cell("").Cell(length * p.LengthM, 1).Cell("").End();
+        }
+
+        return table.ToString();
+
+        CsvText At(CsvText row, Glazewright.Design.Form.Point3 at) => row.Cell(length * at.XM, 2).Cell(length * at.YM, 2).Cell(length * at.ZM, 2);
+    }
+
+    private static string Utility(UtilityKind utility) => utility switch { UtilityKind.Power => "power", UtilityKind.Fuel => "fuel", UtilityKind.Water => "water", _ => "drain" };
+
     /// <summary>Controls points.</summary>
     /// <param name="services">Services.</param>
     /// <returns>One row a kind of machine or sensor.</returns>

@@ -34,5 +34,10 @@ internal static class MetricSource
         Water = services.Water.Select(w => w with { Label = SiWords.Of(w.Label), Quality = SiWords.Of(w.Quality), Pipe = SiWords.Nominal(w.Pipe) }).ToEqList(),
         Supply = services.Supply is { } supply ? supply with { Pipe = SiWords.Nominal(supply.Pipe) } : null,
         Drains = services.Drains.Select(d => d with { Label = SiWords.Of(d.Label), Carries = SiWords.Of(d.Carries), Pipe = SiWords.Nominal(d.Pipe) }).ToEqList(),
+        Plan = services.Plan with
+        {
+            Points = services.Plan.Points.Select(p => p with { Label = SiWords.Of(p.Label), Pipe = SiWords.Nominal(p.Pipe) }).ToEqList(),
+            Pieces = services.Plan.Pieces.Select(p => p with { Pipe = SiWords.Nominal(p.Pipe) }).ToEqList(),
+        },
     };
 }

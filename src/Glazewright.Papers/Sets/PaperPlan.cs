@@ -135,6 +135,7 @@ internal static class PaperPlan
         }
 
         yield return new("services/water.csv", "Water users and drains", [Trades], () => Utf8(ServicesCsv.Water(source.Services, units)));
+        yield return new("services/ways.csv", "Taps, drains and the ways of pipe to them", [Crew, Trades], () => Utf8(ServicesCsv.Ways(source.Services, units)));
         yield return new("services/points.csv", "Controls points", [Controls, Trades], () => Utf8(ServicesCsv.Points(source.Services)));
     }
 

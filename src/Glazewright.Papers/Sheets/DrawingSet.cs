@@ -39,6 +39,11 @@ public static class DrawingSet
             plan.Add(new('E', [Reviewer, Controls, Trades], n => ServiceSheets.Power(source, n)));
         }
 
+        if (source.Services.Plan.Pieces.Count > 0)
+        {
+            plan.Add(new('P', [Reviewer, Crew, Trades], n => PipeSheet.Draw(source, n)));
+        }
+
         foreach (HouseResults house in source.Houses)
         {
             plan.AddRange(OfHouse(source, house));

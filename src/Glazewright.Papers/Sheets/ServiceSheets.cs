@@ -34,7 +34,7 @@ public static class ServiceSheets
         LoadLine[] others = [.. services.Electric.Where(l => !houses.Contains(l.House))];
         if (others.Length > 0)
         {
-            draft.Table("Loads outside the houses", MemberSchedule.Cut(Loads(services, others), room.Bottom - leftY - 8), new(room.Left, leftY));
+            leftY = draft.Table("Loads outside the houses", MemberSchedule.Cut(Loads(services, others), room.Bottom - leftY - 8), new(room.Left, leftY)) + 4;
         }
 
         double x = room.Left + 188;
@@ -43,10 +43,47 @@ public static class ServiceSheets
         if (services.Panels.FirstOrDefault(p => p.Id == "main") is { } main)
         {
             y = draft.Table($"Main panel, {Whole(main.MainA)} A", MemberSchedule.Cut(Widened(PanelChapter.Schedule(main, us), wideMm), room.Bottom - y - 24), new(x, y)) + 3;
-            draft.Notes([$"Main panel: {main.Place}. {main.System}."], new(x, y), wideMm);
+            y = draft.Notes([$"Main panel: {main.Place}. {main.System}."], new(x, y), wideMm);
         }
 
+        WirePlan(draft, source, new Box(room.Left, leftY, x - 6 - room.Left, room.Bottom - leftY), new Box(room.Left, Math.Max(leftY, y) + 2, room.Width, room.Bottom - Math.Max(leftY, y) - 2));
         return draft.Done($"Power of the range: {services.Electric.Count} lines of load, {services.Panels.Count} panels.", ByTrades, "A generator only behind a transfer switch: back-feed kills line crews.");
+    }
+
+    // Wire on the plan of the range, in whichever room beside or below the tables shows it larger.
+    private static void WirePlan(SheetDraft draft, PaperSource source, Box beside, Box below)
+    {
+        const double LeastMm = 42;
+        EqList<UtilityEntry> entries = source.Services.Plan.Entries;
+        Box shown = SitePlan.Bounds([.. source.Form.Buildings.SelectMany(PlanSymbols.Footprint), .. entries.Where(e => e.Utility == UtilityKind.Power).Select(e => SheetStyle.Flat(e.At))]);
+        Pad pad = new(10, 6, 56, 6);
+        double Scale(Box room) => room.Height < LeastMm ? 0 : Math.Min((room.Width - pad.Left - pad.Right) / shown.Width, (room.Height - SheetDraft.TitleMm - pad.Top - pad.Bottom) / shown.Height);
+        Box room = Scale(beside) > Scale(below) ? beside : below;
+        if (Scale(room) <= 0 || source.Services.Panels.Count == 0)
+        {
+            return;
+        }
+
+        draft.Add("power", "Wire from the entry to panels and machines", room, shown, pad, (scale, window) =>
+        {
+            double mm = 1 / scale.MmPerM;
+            List<Entity> all = [];
+            foreach (BuildingForm b in source.Form.Buildings.Reverse())
+            {
+                all.AddRange(PlanSymbols.Building(b, source.Houses.FirstOrDefault(h => h.Form.Id == b.Id), hung: false));
+            }
+
+            all.AddRange(WaysDrawn.Wire(source.Services));
+            all.AddRange(Tags.Draw(
+                [
+                    .. WaysDrawn.Marks(source.Services, UtilityKind.Power),
+                    .. source.Form.Buildings.Where(b => b.IsHouse).Select(b => new Tag(SheetStyle.Flat(b.Origin + 0.5 * b.LengthM * b.AlongX + 0.5 * b.WidthM * b.AlongY), PipeSheet.Short(b.Id), b.Id)),
+                ],
+                scale.MmPerM, Inner(window, mm)));
+            return all;
+        });
+        draft.Paper.AddRange(WaysDrawn.Legend([(WaysDrawn.PenOf(UtilityKind.Power), "E  entry and feeders"), (WaysDrawn.CircuitPen, "circuits of machines")], new(room.Right - 52, room.Top + 2)));
+        draft.North(new(room.Right - 10, room.Bottom - SheetDraft.TitleMm - 12), 6);
     }
 
     /// <summary>Loads of a house where they stand, and its panel.</summary>
@@ -73,7 +110,7 @@ public static class ServiceSheets
         draft.Add("electric", $"Electric points of house {b.Id}", plan, shown, new Pad(16, 10, 16, 10), (scale, window) =>
         {
             double mm = 1 / scale.MmPerM;
-            List<Entity> all = [.. PlanSymbols.Building(b, house, hung: false)];
+            List<Entity> all = [.. PlanSymbols.Building(b, house, hung: false), .. WaysDrawn.Wire(source.Services)];
             List<Tag> tags = [];
             for (int i = 0; i < lines.Length; i++)
             {
@@ -103,7 +140,7 @@ public static class ServiceSheets
         string place = panel is null ? "" : $" Panel: {panel.Place}.";
         return draft.Done(
             $"Electric points of {b.Name}: {lines.Length} lines of load.", ByTrades,
-            $"Crossed rings: lights; rings with strokes: outlets; spots: machines.{place} Wet place: GFCI, a disconnect in sight of each motor.");
+            $"Crossed rings: lights; rings with strokes: outlets; spots: machines; thin lines: their circuits.{place} Wet place: GFCI, a disconnect in sight of each motor.");
     }
 
     /// <summary>Burners with their vents, water users, drains and controls points of a house.</summary>
@@ -123,15 +160,22 @@ public static class ServiceSheets
         List<IReadOnlyList<string>> rows = [];
         PlacedItem? Placed(string id) => house.Layout.Placed.FirstOrDefault(p => p.Id == id);
         Spot At(PlacedItem p, double share) => SheetStyle.Flat(b.Origin + (p.Corner.XM + share * p.Size.XM) * b.AlongX + (p.Corner.YM + share * p.Size.YM) * b.AlongY);
-        PlacedItem? Near(string id) => Placed(id) ?? house.Layout.Placed.FirstOrDefault(p =>
-            p.Kind == PlacedKind.WetWall && id.Contains("wet", StringComparison.Ordinal) || p.Kind == PlacedKind.FogLine && id.Contains("fog", StringComparison.Ordinal));
         void Put(string mark, string what, string size, string note, PlacedItem? item, double share)
         {
-            rows.Add([mark, what, size, item is null ? note + (note.Length > 0 ? "; " : "") + "place not in the job" : note]);
+            rows.Add([mark, what, size, "", "", item is null ? note + (note.Length > 0 ? "; " : "") + "place not in the job" : note]);
             if (item is not null)
             {
                 tags.Add(new Tag(At(item, share), mark, item.Id));
             }
+        }
+
+        // Every tap of a line carries its mark; the line's row tells pipe and run to the farthest.
+        void PutLine(string mark, string what, string size, string note, string line)
+        {
+            UtilityPoint[] taps = [.. services.Plan.Points.Where(p => p.Line == line && p.House == b.Id)];
+            rows.Add([
+                mark, (taps.Length > 1 ? Whole(taps.Length) + " × " : "") + what, size, taps.Length == 0 ? "" : PipeSheet.Size(taps[0].Pipe), taps.Length == 0 ? "" : WaysDrawn.Run(taps.Max(t => t.RunM), source.Job.Units), note + (taps.Any(t => t.IsDefault) ? (note.Length > 0 ? "; " : "") + "place a default of ours" : "")]);
+            tags.AddRange(taps.Select(t => new Tag(SheetStyle.Flat(t.At), mark, t.Id)));
         }
 
         Answers.Said said = new(source.Job.Units);
@@ -139,17 +183,23 @@ public static class ServiceSheets
         {
             FlueLine? flue = house.Layout.Flues.FirstOrDefault(f => f.Heater == g.Id);
             string vent = flue is null ? "" : flue.Face is null ? (flue.Unplaced ? $"; vent Ø {LengthText.Of(flue.VentM, draft.Style)}" : "; no place for its vent found") : $"; vent Ø {LengthText.Of(flue.VentM, draft.Style)} through {ElevationSheet.Title(flue.Face.Value).ToLowerInvariant()}";
-            Put($"G{Whole(i + 1)}", $"Burner {g.Entry}", $"{said.Text(g.InputW, Unit.Watt)} input", (g.Sealed ? "sealed combustion" : "gravity vent, air from the house") + vent, Placed(g.Id), 0.5);
+            PutLine($"G{Whole(i + 1)}", $"Burner {g.Entry}", $"{said.Text(g.InputW, Unit.Watt)} input", (g.Sealed ? "sealed combustion" : "gravity vent, air from the house") + vent, g.Id);
         }
 
         foreach ((WaterLine w, int i) in services.Water.Where(w => w.House == b.Id).Select((w, i) => (w, i)))
         {
-            Put($"W{Whole(i + 1)}", w.Label, $"{ServicesChapter.Flow(w.PeakM3PerS, us)}, {ServicesChapter.Volume(w.DayM3, us)} a day", w.Quality, Near(w.Id), 0.15);
+            PutLine($"W{Whole(i + 1)}", w.Label, $"{ServicesChapter.Flow(w.PeakM3PerS, us)}, {ServicesChapter.Volume(w.DayM3, us)} a day", w.Quality, w.Id);
         }
 
         foreach ((DrainLine d, int i) in services.Drains.Where(d => d.House == b.Id).Select((d, i) => (d, i)))
         {
-            Put($"D{Whole(i + 1)}", "Drain: " + d.Label, $"{ServicesChapter.Flow(d.PeakM3PerS, us)}, {ServicesChapter.Volume(d.DayM3, us)} a day", d.Carries, Near(d.Id), 0.85);
+            PutLine($"D{Whole(i + 1)}", "Drain: " + d.Label, $"{ServicesChapter.Flow(d.PeakM3PerS, us)}, {ServicesChapter.Volume(d.DayM3, us)} a day", d.Carries, d.Id);
+        }
+
+        UtilityPoint[] bare = [.. services.Plan.Points.Where(p => p.House == b.Id && p.Line.Length == 0)];
+        if (bare.Length > 0)
+        {
+            PutLine("FD", "Floor drain", "", "", "");
         }
 
         foreach ((PlacedItem s, int i) in house.Layout.Placed.Where(p => p.Kind == PlacedKind.Sensor).Select((s, i) => (s, i)))
@@ -157,9 +207,9 @@ public static class ServiceSheets
             Put($"S{Whole(i + 1)}", s.Label, "", $"{SheetStyle.Length(s.Corner.ZM, draft.Style)} above the floor", s, 0.5);
         }
 
-        Table list = new([new("Mark", 14), new("What", 58), new("Size", 46), new("Note", 82)], rows);
+        Table list = new([new("Mark", 14), new("What", 58), new("Size", 42), new("Pipe", 18), new("Run", 16, Along.End), new("Note", 62)], rows);
         Table points = new(
-            [new("Wired to the control box", 74), new("No.", 12, Along.End), new("DO", 12, Along.End), new("DI", 12, Along.End), new("AI", 12, Along.End), new("AO", 12, Along.End), new("", 36)],
+            [new("Wired to the control box", 74), new("No.", 12, Along.End), new("DO", 12, Along.End), new("DI", 12, Along.End), new("AI", 12, Along.End), new("AO", 12, Along.End), new("", 26)],
             [
                 .. services.Points.Where(p => p.House == b.Id).Select(p => (IReadOnlyList<string>)
                 [
@@ -178,6 +228,8 @@ public static class ServiceSheets
                 all.AddRange(PlanSymbols.Item(b, item));
             }
 
+            all.AddRange(WaysDrawn.Pipe(services.Plan, mm));
+            all.AddRange(WaysDrawn.Taps(services.Plan.Points.Where(p => p.House == b.Id), mm));
             all.AddRange(house.Layout.Flues.Where(f => f.Face is not null && f.Gravity is null).SelectMany(f => Vent(b, f, Placed(f.Heater))));
             all.AddRange(Tags.Draw(tags, scale.MmPerM, Inner(window, mm)));
             return all;
@@ -191,7 +243,7 @@ public static class ServiceSheets
 
         return draft.Done(
             $"Gas, water, drains and controls points of {b.Name}: {rows.Count} marks.", ByTrades,
-            "Vents drawn dashed to their terminal outside the wall; gravity vents as rings at the heater. Hard-wired beside the program: high limits, flame safeguard, low-temperature alarm, emergency stops. CO alarm where fuel is burnt.");
+            "Water full, fuel chain-dotted, drains dashed, vents thin and dashed; rings: bibs and gravity vents, squares: floor drains. Hard-wired: high limits, flame safeguard, low-temperature alarm, emergency stops. CO alarm where fuel is burnt.");
     }
 
     // What is fed takes the room that is left, so that few rows break.

@@ -171,7 +171,7 @@ public class PanelTests
         Job job = Two();
         FormResult form = FormStage.Run(FormInput.From(job));
         ServicesResult services = Run(job).Services;
-        TakeoffResult takeoff = TakeoffStage.Run(TakeoffInput.From(job), form, TwoHouses.Body with { Members = [] }, [], [], services.Panels);
+        TakeoffResult takeoff = TakeoffStage.Run(TakeoffInput.From(job), form, TwoHouses.Body with { Members = [] }, [], [], services);
         Circuit[] counted = [.. Branches(services).Where(c => c.Kind is not (LoadKind.Lights or LoadKind.Receptacles))];
         double Of(string item) => takeoff.Lines.Where(l => l.Item == item).Sum(l => l.Quantity);
         Assert.Equal(counted.Length, Of("electrical/circuit"));

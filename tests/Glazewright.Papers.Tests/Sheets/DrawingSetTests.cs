@@ -201,6 +201,27 @@ public class DrawingSetTests
         Assert.All(source.Services.Points.Where(p => p.House == "A"), p => Assert.Contains(p.Label, piping, StringComparison.Ordinal));
     }
 
+    // Pipe on the plan is as long as the lists say it is, less what rises; in metres of the view, so at any scale.
+    [Theory]
+    [InlineData(UnitSystem.Us), InlineData(UnitSystem.Metric)]
+    public void Pipe_on_the_plan_is_as_long_as_the_lists_say(UnitSystem units)
+    {
+        PaperSource source = SampleSource.Make(units);
+        Glazewright.Design.Services.ServicePlan plan = source.Services.Plan;
+        View view = PipeSheet.Draw(source, "P-1").Views.Single();
+        foreach ((string layer, Glazewright.Design.Services.UtilityKind kind) in new[] { ("water", Glazewright.Design.Services.UtilityKind.Water), ("fuel", Glazewright.Design.Services.UtilityKind.Fuel), ("drain", Glazewright.Design.Services.UtilityKind.Drain) })
+        {
+            double drawnM = view.Entities.OfType<Entity.Polyline>().Where(e => e.Layer == layer).Sum(e => e.Points.Zip(e.Points.Skip(1)).Sum(p => (p.Second - p.First).Length()));
+            double risesM = plan.Points.Where(p => p.Utility == kind).Sum(p => p.At.ZM);
+            Assert.True(drawnM > 5, layer);
+            Assert.Equal(plan.Pieces.Where(p => p.Utility == kind).Sum(p => p.LengthM) - risesM, drawnM, 1e-6);
+        }
+
+        string csv = Glazewright.Papers.Exchange.ServicesCsv.Ways(source.Services, units);
+        Assert.Equal(1 + plan.Entries.Count + plan.Points.Count + plan.Pieces.Count, csv.Trim().Split('\n').Length);
+        Assert.All(plan.Points, p => Assert.Contains(p.Id, csv, StringComparison.Ordinal));
+    }
+
     // The year's own numbers, by hand: 7,900 of 8,760 hours are 90 %; 110,000 kg of water over 998 kg/m³ and 3.785 L/gal are 29,117 gal.
     [Fact]
     public void The_year_sheet_says_what_the_year_says()

@@ -36,7 +36,18 @@ internal static class LotFields
         f.PressurePa("waterPressure", "5 psi", "200 psi", "45 psi", "Water pressure."),
         f.Quantity("hardness", QuantityKind.Concentration, "0 mg/L", "2000 mg/L", "200 mg/L", "Hardness as calcium carbonate."),
         f.Quantity("alkalinity", QuantityKind.Concentration, "0 mg/L", "2000 mg/L", "150 mg/L", "Alkalinity as calcium carbonate."),
-        f.Words("drainTo", "not settled", "Where drain water may go.", "swale on the lot"));
+        f.Words("drainTo", "not settled", "Where drain water may go.", "swale on the lot"))
+    {
+        Places = new UtilityPlaces(
+            Spot(f, "powerAt", "at the main panel", "Where the power line reaches the range: meter or first disconnect."),
+            Spot(f, "fuelAt", "at the outer wall of the building with the main panel", "Outlet of the regulator at tank or meter."),
+            Spot(f, "waterAt", "at the outer wall of the building with the main panel", "Where the water line comes up."),
+            Spot(f, "drainAt", "10 ft beyond the far ends of the houses", "Where the drains leave the range.")),
+    };
+
+    private static RangeSpot? Spot(FieldReader f, string key, string blank, string doc) => f.GroupOrBlank(key, blank, doc, s => new RangeSpot(
+        s.LengthM("x", "-5000 ft", "5000 ft", null, "Along the ridges, in range axes."),
+        s.LengthM("y", "-5000 ft", "5000 ft", null, "Across them.")));
 
     public static Occupancy Occupancy(FieldReader f)
     {
