@@ -25,7 +25,7 @@ public static class PipeSheet
         Table sizes = Sizes(source);
         Table points = Points(source, room.Width - sizes.WidthMm - GapMm);
         Table entries = Entries(source, sizes.WidthMm);
-        double leftMm = TableSetting.HeightMm(entries) + TableSetting.HeightMm(sizes) + 20;
+        double leftMm = TableSetting.HeightMm(entries) + TableSetting.HeightMm(sizes) + 30;
         double stripMm = Math.Min(Math.Max(leftMm, Math.Min(TableSetting.HeightMm(points), leftMm) + 10), 0.68 * room.Height);
         Box view = room with { Height = room.Height - stripMm };
         Box shown = SitePlan.Bounds([

@@ -56,7 +56,7 @@ public static class ServiceSheets
         const double LeastMm = 42;
         EqList<UtilityEntry> entries = source.Services.Plan.Entries;
         Box shown = SitePlan.Bounds([.. source.Form.Buildings.SelectMany(PlanSymbols.Footprint), .. entries.Where(e => e.Utility == UtilityKind.Power).Select(e => SheetStyle.Flat(e.At))]);
-        Pad pad = new(10, 6, 56, 6);
+        Pad pad = new(10, 18, 10, 4);
         double Scale(Box room) => room.Height < LeastMm ? 0 : Math.Min((room.Width - pad.Left - pad.Right) / shown.Width, (room.Height - SheetDraft.TitleMm - pad.Top - pad.Bottom) / shown.Height);
         Box room = Scale(beside) > Scale(below) ? beside : below;
         if (Scale(room) <= 0 || source.Services.Panels.Count == 0)
@@ -64,7 +64,7 @@ public static class ServiceSheets
             return;
         }
 
-        draft.Add("power", "Wire from the entry to panels and machines", room, shown, pad, (scale, window) =>
+        draft.Add("power", "Wire of the range", room, shown, pad, (scale, window) =>
         {
             double mm = 1 / scale.MmPerM;
             List<Entity> all = [];
@@ -82,8 +82,8 @@ public static class ServiceSheets
                 scale.MmPerM, Inner(window, mm)));
             return all;
         });
-        draft.Paper.AddRange(WaysDrawn.Legend([(WaysDrawn.PenOf(UtilityKind.Power), "E  entry and feeders"), (WaysDrawn.CircuitPen, "circuits of machines")], new(room.Right - 52, room.Top + 2)));
-        draft.North(new(room.Right - 10, room.Bottom - SheetDraft.TitleMm - 12), 6);
+        draft.Paper.AddRange(WaysDrawn.Legend([(WaysDrawn.PenOf(UtilityKind.Power), "E  entry and feeders"), (WaysDrawn.CircuitPen, "circuits of machines")], new(room.Right - 76, room.Top + 2)));
+        draft.North(new(room.Right - 10, room.Top + 12), 6);
     }
 
     /// <summary>Loads of a house where they stand, and its panel.</summary>
