@@ -30,6 +30,8 @@ internal static class WeatherText
         }
 
         Line(page, $"Year           {report.Months.Sum(m => m.GhiWhm2Day * CommonYear.DaysIn(m.Month)) / 1000:0} kWh/m² global, {d.HeatingDegreeDays18:0} K·d below 18 °C");
+        int known = CommonYear.Hours - year.RainFraction.MissingCount, wet = Wet(year);
+        Line(page, $"Rain           {(known == 0 ? "not recorded" : known == CommonYear.Hours ? FormattableString.Invariant($"in {wet} hours") : FormattableString.Invariant($"in {wet} of the {known} hours that the file tells of"))}");
         Line(page, $"");
         Months(page, report.Months);
         if (report.Findings.Count > 0)
@@ -44,6 +46,17 @@ internal static class WeatherText
         return page.ToString();
     }
 
+    private static int Wet(WeatherYear year)
+    {
+        int wet = 0;
+        foreach (double rain in year.RainFraction.Span)
+        {
+            wet += rain > 0 ? 1 : 0;
+        }
+
+        return wet;
+    }
+
     public static string Json(WeatherYear year, WeatherReport report)
     {
         WeatherStation s = year.Station;
@@ -53,7 +66,7 @@ internal static class WeatherText
         Line(json, $"{{");
         Line(json, $"  \"station\": {JsonText.Quote(s.Name)}, \"latitudeDeg\": {s.LatitudeDeg}, \"longitudeDeg\": {s.LongitudeDeg}, \"elevationM\": {s.ElevationM}, \"zoneHours\": {s.ZoneH},");
         Line(json, $"  \"label\": {JsonText.Quote(year.Provenance.Label)}, \"sha256\": \"{year.Provenance.ContentSha256}\",");
-        Line(json, $"  \"hours\": 8760, \"valuesMadeUp\": {year.Gaps.Sum(g => g.Hours)},");
+        Line(json, $"  \"hours\": 8760, \"valuesMadeUp\": {year.Gaps.Sum(g => g.Hours)}, \"rainKnownH\": {CommonYear.Hours - year.RainFraction.MissingCount}, \"rainH\": {Wet(year)},");
         json.Append("  \"rejected\": [").AppendJoin(", ", year.Rejected.Select(r => FormattableString.Invariant($"{{ \"field\": {JsonText.Quote(r.Field)}, \"hours\": {r.Hours}, \"firstHour\": {r.FirstHour}, \"firstLine\": {r.FirstLine}, \"firstValue\": {r.FirstValue}, \"least\": {r.LeastValue}, \"most\": {r.MostValue}, \"unit\": {JsonText.Quote(r.Unit)}, \"how\": {JsonText.Quote(r.How)} }}"))).Append("],\n");
         json.Append("  \"gaps\": [").AppendJoin(", ", year.Gaps.Select(g => FormattableString.Invariant($"{{ \"field\": {JsonText.Quote(g.Field)}, \"hours\": {g.Hours}, \"firstHour\": {g.FirstHour}, \"firstLine\": {g.FirstLine}, \"how\": {JsonText.Quote(g.How)} }}"))).Append("],\n");
         Line(json, $"  \"closure\": {{ \"verdict\": \"{c.Verdict}\", \"rmsWm2\": {c.StatedRmsWm2:0.###}, \"offsetH\": {c.StatedOffsetH}, \"bestOffsetH\": {c.BestOffsetH:0.####}, \"bestRmsWm2\": {c.BestRmsWm2:0.###} }},");

@@ -19,7 +19,7 @@ public sealed class CompiledProgram
     internal const int Hand = 3;
     internal const int PerStage = 2;
     internal const int PerAlarm = 2;
-    internal const int PerWeather = 2; // what is held back, 0 to 10 000, and ms since the weather asked for it
+    internal const int PerWeather = 3; // what is held back, 0 to 10 000, ms since the weather asked for it, and whether rain did
     internal const int Extras = 27;
     internal const int ExtrasOfSecondCurtain = 4;
 

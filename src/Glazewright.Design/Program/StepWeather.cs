@@ -16,10 +16,12 @@ internal ref partial struct StepRun
             int now = 10_000 - Math.Min(byWind, rain ? limit.InRain : 10_000);
             ref int held = ref _s[_p.WeatherAt + k * CompiledProgram.PerWeather];
             ref int since = ref _s[_p.WeatherAt + k * CompiledProgram.PerWeather + 1];
+            ref int byRain = ref _s[_p.WeatherAt + k * CompiledProgram.PerWeather + 2];
             if (now >= held || since >= limit.CalmMs)
             {
                 held = now;
                 since = 0;
+                byRain = rain && limit.InRain < byWind ? 1 : 0;
             }
             else
             {
@@ -28,7 +30,7 @@ internal ref partial struct StepRun
 
             if (held > 0)
             {
-                HoldBack(limit, 10_000 - held, rain && limit.InRain < byWind ? ReasonCode.Rain : ReasonCode.Wind, rain && limit.InRain < byWind ? 0 : wind, (limit.CalmMs - since) / 1000);
+                HoldBack(limit, 10_000 - held, byRain != 0 ? ReasonCode.Rain : ReasonCode.Wind, byRain != 0 ? 0 : wind, (limit.CalmMs - since) / 1000);
             }
         }
     }

@@ -30,6 +30,7 @@ internal sealed class YearRun
     private readonly ProgramControl control;
     private readonly Tamper? tamper;
     private readonly YearSnow snow;
+    private readonly YearRain rain;
     private readonly YearCo2? co2; // none where nothing is dosed: outside air's level is taken
     private readonly double floorM2, airM3, lampUmolPerJ, lightMolPerW, extinction, sectionM2, stirredMs;
     private readonly YearSnapshot[] midnights = new YearSnapshot[YearTargets.Days];
@@ -65,6 +66,7 @@ internal sealed class YearRun
         Sensors = program.Sensors;
         sensors = new YearSensors(program.Sensors) { Co2Ppm = co2?.Ppm ?? CarbonDioxide.OutsidePpm };
         snow = new YearSnow(weather.SnowFallenByHourM.ToArray(), House.Parameters.UpperClear, program);
+        rain = new YearRain(weather.RainByHour, program);
         extinction = gains.CanopyExtinctionFraction;
         sectionM2 = airM3 / form.LengthM;
         stirredMs = plant.Circulation?.CropSpeedMs ?? 0;
@@ -131,6 +133,9 @@ internal sealed class YearRun
 
     /// <summary>Snow on the roof, and what it did to the curtains.</summary>
     public YearSnow Snow => snow;
+
+    /// <summary>Rain, and what it did to the vents.</summary>
+    public YearRain Rain => rain;
 
     public double FrostAfterFansH => frostAfterFansMinutes / 60.0;
 
@@ -257,6 +262,7 @@ internal sealed class YearRun
         sensors.Co2Ppm = co2?.Ppm ?? CarbonDioxide.OutsidePpm;
         snow.Step(minute, weather.DryBulbC[minute], state.AirAboveC, stepS);
         sensors.Snow = snow.IsTold;
+        sensors.Rain = rain.IsTold(minute);
         sensors.Read(weather, Targets, Plant, minute, readings);
         tamper?.Read(minute, readings);
         control.Step(readings, (int)(stepS * 1000), commands);
@@ -386,6 +392,11 @@ internal sealed class YearRun
         {
             coldAfterFansMinutes += ask.Period >= 0 && airC < ask.TemperatureC - input.Band.TemperatureK ? 1 : 0;
             frostAfterFansMinutes += airC <= 0 ? 1 : 0;
+        }
+
+        if (rain.HoldsVents)
+        {
+            rain.Count(minute, commands, ask is { Period: >= 0, Empty: false } && airC > ask.TemperatureC + input.Band.TemperatureK);
         }
 
         if (snow.IsTold)

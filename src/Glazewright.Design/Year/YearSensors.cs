@@ -52,6 +52,9 @@ internal sealed class YearSensors
     /// <summary>Snow falls or lies on the roof.</summary>
     public bool Snow { get; set; }
 
+    /// <summary>It rains.</summary>
+    public bool Rain { get; set; }
+
     /// <summary>Carbon dioxide in the air, ppm.</summary>
     public double Co2Ppm { get; set; }
 
@@ -181,7 +184,7 @@ internal sealed class YearSensors
         readings[(int)Reading.DayOfYear] = day + 1;
         readings[(int)Reading.TimeOfDay] = (minute - day * 1440) * 60_000;
         readings[(int)Reading.Sunrise] = targets.SunriseMinute[day] * 60_000;
-        readings[(int)Reading.Rain] = 0;
+        readings[(int)Reading.Rain] = Rain ? 1 : 0;
         readings[(int)Reading.Co2] = Step(co2.Value, 0.1) * 10;
         readings[(int)Reading.Sunset] = targets.SunsetMinute[day] * 60_000;
         foreach (int reading in missing)

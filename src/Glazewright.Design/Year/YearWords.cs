@@ -149,6 +149,15 @@ internal static class YearWords
                 "Nothing: the frame carries the code's snow load with the curtain drawn and the heat off, never less for what melts.", Counted);
         }
 
+        if (run.Rain is { HoldsVents: true, HeldH: > 0 } rain)
+        {
+            string known = rain.KnownH < YearTargets.Days * 24 ? Text($" The file tells of {rain.KnownH:N0} of the year's 8,760 hours whether it rained; the rest are taken as dry.") : "";
+            yield return new Finding(
+                "year/rain", rain.TooWarmH > ManyHours ? Severity.Near : Severity.Note, house,
+                Text($"It rained in {Hours(rain.RainedH)}, and for {Hours(rain.HeldH)} rain kept a vent from opening as far as was asked, {Hours(rain.TooWarmH)} of them too warm.{known}"),
+                rain.TooWarmH > ManyHours ? "Side vents under an eave, or fans for warm rain." : "", Counted);
+        }
+
         if (run.FilterFanJ > 0.15 * run.Balance.HeatJ && run.Balance.HeatJ > 0)
         {
             yield return new Finding(
@@ -228,6 +237,13 @@ internal static class YearWords
             words.Add(run.Snow.IsRecorded
                 ? "Snow on the roof is reckoned from the growing depth on the ground, melting by the heat under the roof and by thaw, for the curtain's snow rule alone: wind, sliding and sun on it are left out."
                 : "The weather file records no snow: the curtain's rule to open under it is not exercised, and a snowy year burns more.");
+        }
+
+        if (run.Rain.HoldsVents)
+        {
+            words.Add(run.Rain.KnownH == 0
+                ? "The weather file records no rain: vents are never held back by it in this year; a wet one is warmer inside."
+                : Text($"Rain holds vents back for the whole of an hour that has any; the file tells of {run.Rain.KnownH:N0} of 8,760 hours whether it rained, the rest are taken as dry. It cools no covering."));
         }
 
         if (plant.SecondCurtain is not null)

@@ -83,6 +83,13 @@ internal static class YearWorkings
             Observe("snow-held-open", "Of them, hours dark and cold with the curtain held open", Unit.Hour, snow.HeldOpenH);
         }
 
+        if (run.Rain is { HoldsVents: true, KnownH: > 0 } rain)
+        {
+            Observe("rain", "Hours of rain in the weather file", Unit.Hour, rain.RainedH);
+            Observe("rain-held", "Hours in which rain kept a vent from opening as far as was asked", Unit.Hour, rain.HeldH);
+            Observe("rain-held-warm", "Of them, hours in which the air was too warm", Unit.Hour, rain.TooWarmH);
+        }
+
         if (plant.Dehumidifier is not null)
         {
             Observe("dried", "Water the dehumidifier took out", Unit.Kilogram, r.DriedKg);

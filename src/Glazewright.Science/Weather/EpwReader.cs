@@ -10,6 +10,8 @@ namespace Glazewright.Science.Weather;
 internal sealed partial class EpwReader(string contentSha256, GapRule gaps)
 {
     private const int MostFields = 35;
+    private const int ObservationAt = 26; // present weather: observation, then its codes
+    private const int DepthAt = 33; // liquid precipitation: depth, mm, then its hours
 
     private static readonly EpwField[] s_fields =
     [
@@ -248,8 +250,24 @@ internal sealed partial class EpwReader(string contentSha256, GapRule gaps)
             }
         }
 
+        ReadRain(line, starts, count, row / _perHour);
         row++;
     }
+
+    // Nothing but the rain contact goes by these: what cannot be read in them is no fault of the file.
+    private void ReadRain(ReadOnlySpan<byte> line, Span<int> starts, int count, int hour)
+    {
+        _raw.Rain.Seen(hour, Cell(line, starts, ObservationAt).SequenceEqual("0"u8), Cell(line, starts, ObservationAt + 1));
+        if (count > DepthAt + 1)
+        {
+            _raw.Rain.Depth(hour, Amount(Cell(line, starts, DepthAt), 999), Amount(Cell(line, starts, DepthAt + 1), 99));
+        }
+    }
+
+    private static ReadOnlySpan<byte> Cell(ReadOnlySpan<byte> line, Span<int> starts, int at) => line[starts[at]..(starts[at + 1] - 1)].Trim((byte)' ');
+
+    private static double Amount(ReadOnlySpan<byte> cell, double missing) =>
+        double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out double x) && x >= 0 && x < missing ? x : double.NaN;
 
     // Minutes of the parts run 0, 30 or 30, 60; one record an hour may carry either.
     private bool MinuteFits(ReadOnlySpan<byte> line, Span<int> starts, int row)

@@ -22,6 +22,9 @@ public sealed class HourlyColumn : IEquatable<HourlyColumn>
         }
     }
 
+    /// <summary>A column without a single value.</summary>
+    public static HourlyColumn Unknown { get; } = new([.. Enumerable.Repeat(double.NaN, CommonYear.Hours)]);
+
     /// <summary>How many hours have no value.</summary>
     public int MissingCount { get; }
 

@@ -77,7 +77,12 @@ public sealed class MinuteWeather
     /// <summary>Snow that fell in each hour of the year, m of depth, 8,760 values: how much the cover of the ground grew in air up to 2 °C (rain from there on; common practice). Empty where the file records no snow.</summary>
     public ReadOnlySpan<double> SnowFallenByHourM => SnowFallen;
 
+    /// <summary>Rain in each hour of the year, 8,760 values: 1 rain, 0 dry, not-a-number where the file does not say.</summary>
+    public ReadOnlySpan<double> RainByHour => Rained;
+
     internal double[] SnowFallen { get; set; } = [];
+
+    internal double[] Rained { get; set; } = [];
 
     internal double[] FromSun { get; } = new double[CommonYear.Minutes];
 
@@ -131,6 +136,7 @@ public sealed class MinuteWeather
         var minutes = new MinuteWeather { Log = new MinuteExpansionLog() };
         StateExpansion.Fill(year, minutes);
         minutes.SnowFallen = SnowFall.ByHourM(year.SnowDepthM, year.DryBulbC);
+        minutes.Rained = [.. year.RainFraction.Span];
         SunExpansion.Fill(year, minutes);
         SkyExpansion.Fill(minutes);
         return minutes;

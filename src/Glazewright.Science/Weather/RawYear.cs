@@ -33,6 +33,9 @@ internal sealed class RawYear
     /// <summary>Unit that the format states pressure in, Pa; the column itself holds Pa.</summary>
     public double PressureUnitPa { get; init; } = 1;
 
+    /// <summary>Rain; unknown until a record says.</summary>
+    public RainRecord Rain { get; } = new();
+
     /// <summary>File line of each hour.</summary>
     public int[] Line { get; } = new int[CommonYear.Hours];
 }

@@ -47,6 +47,7 @@ internal sealed class Tmy3Reader(string contentSha256, GapRule gaps)
             _raw.FileColumn[s_fields[i].Target] = at[i] + 1;
         }
 
+        int depthAt = Array.FindIndex(names, n => n.Trim() == "Lprecip depth (mm)"), spanAt = Array.FindIndex(names, n => n.Trim() == "Lprecip quantity (hr)");
         var years = new SortedSet<int>();
         var notes = new List<WeatherNote>();
         int row = 0;
@@ -96,6 +97,11 @@ internal sealed class Tmy3Reader(string contentSha256, GapRule gaps)
             for (int i = 0; i < s_fields.Length; i++)
             {
                 _raw.Columns[s_fields[i].Target][row] = Value(cells[at[i]], s_fields[i], at[i] + 1, lines.Number);
+            }
+
+            if (depthAt >= 0)
+            {
+                _raw.Rain.Depth(row, Amount(cells[depthAt]), spanAt >= 0 ? Amount(cells[spanAt]) : double.NaN);
             }
 
             row++;
@@ -161,6 +167,10 @@ internal sealed class Tmy3Reader(string contentSha256, GapRule gaps)
 
         return x < -90 && IsMissingCode(cell) ? double.NaN : x * field.Factor;
     }
+
+    // Missing ones are far below nothing.
+    private static double Amount(string cell) =>
+        double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out double x) && x is >= 0 and < 999 ? x : double.NaN;
 
     // -99, -999, -9900 and the like: nines, then noughts. Another number so low is impossible.
     private static bool IsMissingCode(string cell) =>

@@ -52,6 +52,9 @@ public sealed record WeatherYear
     /// <summary>Snow on the ground, m. May be missing; zero in every hour of a snowy place means "not recorded" and is turned to missing.</summary>
     public required HourlyColumn SnowDepthM { get; init; }
 
+    /// <summary>Rain: 1 in hours with liquid precipitation, 0 in dry ones, not-a-number where the file does not say.</summary>
+    public HourlyColumn RainFraction { get; init; } = HourlyColumn.Unknown;
+
     /// <summary>Hours from the stamp to the centre of the radiation's hour: −0.5 for hour-ending means, the convention of EPW and TMY3.</summary>
     public double RadiationOffsetH { get; init; } = -0.5;
 

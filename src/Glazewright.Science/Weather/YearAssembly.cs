@@ -49,6 +49,7 @@ internal sealed partial class YearAssembly(
             WindFromDeg = Column(RawYear.WindFrom),
             OpaqueCoverTenths = Column(RawYear.Opaque),
             SnowDepthM = Column(RawYear.Snow),
+            RainFraction = new HourlyColumn(raw.Rain.ByHour()),
             Gaps = _gaps,
             Rejected = _rejected,
             Notes = notes,

@@ -68,6 +68,10 @@ public class WeatherLimitTests
         _p.SetHand(_state, Place("A/roof-vent"), 10_000);
         _p.SetHand(_state, Place("A/side-vent"), 10_000);
         Assert.Equal((1000, 10_000), Levels(10, 300, 1));
+        // After the rain it waits, and says what for.
+        Command[] after = After(2, 300, 0);
+        Assert.Equal((1000, (int)ReasonCode.Rain), (after[Place("A/roof-vent")].Level, after[Place("A/roof-vent")].Reason));
+        Assert.Contains("until it has been dry for 8 min", ProgramWords.Say(_p, Place("A/roof-vent"), after[Place("A/roof-vent")]), StringComparison.Ordinal);
         Assert.Equal((3000, 3000), Levels(20, int.MinValue, 0));
     }
 
