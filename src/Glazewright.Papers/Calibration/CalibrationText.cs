@@ -96,7 +96,8 @@ public static class CalibrationText
 
     internal static string Weeks(EqList<int> weeks) => string.Join(", ", weeks.Select(w => w.ToString(I)));
 
-    internal static string Number(double value, string form) => double.IsNaN(value) ? "" : value.ToString(form, I);
+    // A little below nothing rounds to nothing and would keep its own sign before the form's.
+    internal static string Number(double value, string form) => double.IsNaN(value) ? "" : value.ToString(form, I) is var text && text.StartsWith("-+", StringComparison.Ordinal) ? text[1..] : text;
 
     private static void Line(StringBuilder t, ScoreLine s) => t.Append(
         I,

@@ -1,4 +1,3 @@
-using System.IO.Compression;
 using System.Reflection;
 using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Pipeline;
@@ -176,7 +175,7 @@ public sealed class JobWork(JobSession session, BehindLane lane, PackageShelf sh
             turn.Say("Writing papers");
             IReadOnlyList<PaperFile> files = PaperWriter.Write(source, cancel);
             turn.Say("Packing");
-            shelf.Put(job, new MadePackage(light.Version, source, [.. files.Select(f => new ListedFile(f.Path, f.Title, f.Bytes.Length, f.Readers))], Zip(files)));
+            shelf.Put(job, new MadePackage(light.Version, source, [.. files.Select(f => new ListedFile(f.Path, f.Title, f.Bytes.Length, f.Readers))], Packing.Zip(files.Select(f => (f.Path, f.Bytes)))));
         }
 
         return true;
@@ -191,23 +190,4 @@ public sealed class JobWork(JobSession session, BehindLane lane, PackageShelf sh
     }
 
     private static string Version => typeof(JobWork).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "";
-
-    /// <summary>Files as one, the same bytes for the same files.</summary>
-    internal static byte[] Zip(IReadOnlyList<PaperFile> files)
-    {
-        using MemoryStream packed = new();
-        using (ZipArchive archive = new(packed, ZipArchiveMode.Create, leaveOpen: true))
-        {
-            foreach (PaperFile file in files)
-            {
-                ZipArchiveEntry entry = archive.CreateEntry(file.Path, CompressionLevel.Fastest);
-                // The earliest time an archive can hold: it comes from nobody's clock.
-                entry.LastWriteTime = new DateTimeOffset(1980, 1, 1, 0, 0, 0, TimeSpan.Zero);
-                using Stream stream = entry.Open();
-                stream.Write(file.Bytes.Span);
-            }
-        }
-
-        return packed.ToArray();
-    }
 }

@@ -22,6 +22,12 @@ internal static class JobFiles
             (string name, byte[] content) = JobFile.Write(job);
             return Results.File(content, "application/json", name);
         });
+        // An example to start one's own column map from.
+        routes.MapGet("/files/column-map.json", () => Example("made-log.columns.json", "application/json"));
+        routes.MapGet("/files/made-log.csv", () => Example("made-log.csv", "text/csv"));
+        routes.MapGet("/files/{id}/calibration.zip", (string id, FitShelf shelf) => shelf.Find(id) is { } fitted
+            ? Results.File(fitted.Zip, "application/zip", "calibration.zip")
+            : NotThere("No house of this job was fitted to a log, or the fit is no longer kept. Fit it on the page Year."));
         routes.MapGet("/files/{id}/{reader}.zip", (string id, string reader, PackageShelf shelf, CancellationToken cancel) =>
         {
             if (shelf.Find(id) is not { } made)
@@ -32,8 +38,14 @@ internal static class JobFiles
             PaperReader? only = PaperReaders.All.Where(r => PaperReaders.Word(r) == reader).Select(r => (PaperReader?)r).FirstOrDefault();
             return only is null && reader != Whole
                 ? NotThere("There is no such reader.")
-                : Results.File(only is null ? made.Zip : JobWork.Zip(PaperWriter.Write(made.Source, only, cancel)), "application/zip", $"{reader}-papers.zip");
+                : Results.File(only is null ? made.Zip : Packing.Zip(PaperWriter.Write(made.Source, only, cancel).Select(f => (f.Path, f.Bytes))), "application/zip", $"{reader}-papers.zip");
         });
+    }
+
+    private static IResult Example(string name, string kind)
+    {
+        string path = Path.Combine(AppContext.BaseDirectory, "examples", "calibration", name);
+        return File.Exists(path) ? Results.File(path, kind, name) : NotThere("The example did not come with this program.");
     }
 
     private static IResult NotThere(string words) => Results.Text(words, statusCode: StatusCodes.Status404NotFound);

@@ -62,6 +62,8 @@ public static class WebServer
         builder.Services.AddSingleton<SignIns>();
         builder.Services.AddScoped<JobWork>();
         builder.Services.AddScoped<ShapeHunt>();
+        builder.Services.AddSingleton<FitShelf>();
+        builder.Services.AddScoped<LogFit>();
         builder.Services.AddScoped<ComparisonDesk>();
         builder.Services.AddAntiforgery();
         if (wish.Outside is not null)

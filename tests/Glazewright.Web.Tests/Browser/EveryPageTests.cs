@@ -29,6 +29,24 @@ public sealed class EveryPageTests(OpenBrowser browser)
     }
 
     [Fact]
+    public async Task Answers_that_wait_for_a_mend_can_be_read_as_well()
+    {
+        IPage page = await browser.WindowAsync();
+        List<string> wrong = [];
+        await page.OpenAsync("/");
+        await JobAsync(page);
+        await page.Locator(".pages a[href*='/shape']").ClickAsync();
+        await page.Locator("[data-corner=Ridge]").WaitForAsync();
+        await page.PutAsync("/houses/0/width", "wide");
+        ILocator waits = page.Locator(".picture.dim > figure").First;
+        await waits.WaitForAsync();
+        await page.WaitForFunctionAsync("() => getComputedStyle(document.querySelector('.picture.dim > figure')).filter.includes('grayscale')");
+        await CheckAsync(page, "dimmed", wrong);
+        Assert.True(wrong.Count == 0, string.Join("\n", wrong));
+        Assert.Equal("1", await waits.EvaluateAsync<string>("e => getComputedStyle(e).opacity"));
+    }
+
+    [Fact]
     public async Task A_phone_scrolls_down_only()
     {
         IPage page = await browser.WindowAsync(ColorScheme.Light, widthPx: 360);
