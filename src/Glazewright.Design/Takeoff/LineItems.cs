@@ -1,10 +1,25 @@
 namespace Glazewright.Design.Takeoff;
 
-/// <summary>Item ids that Price replaces by what Cuts really buys: their quantities in the takeoff are net of cutting.</summary>
+/// <summary>Item ids that other stages ask for. Those of tube, sheet and panel Price replaces by what Cuts really buys: their quantities in the takeoff are net of cutting.</summary>
 public static class LineItems
 {
     /// <summary>Frame tube, kg; the line's label is the section.</summary>
     public const string Tube = "frame/tube";
+
+    /// <summary>Joint of ridge, eave or tie: counted as it is.</summary>
+    public const string Knee = "frame/knee";
+
+    /// <summary>Clip of a member along on a frame: counted as it is.</summary>
+    public const string Clip = "frame/clip";
+
+    /// <summary>Joint of an opening's framing: counted as it is.</summary>
+    public const string OpeningJoint = "frame/opening-joint";
+
+    /// <summary>Base plate: counted as it is.</summary>
+    public const string Base = "frame/base";
+
+    /// <summary>Rod-braced bay: counted as it is.</summary>
+    public const string Bracing = "frame/bracing";
 
     /// <summary>Glazing sheet by kind: <c>glazing/</c> and the kind; the line's label is the kind.</summary>
     public const string SheetPrefix = "glazing/sheet-";

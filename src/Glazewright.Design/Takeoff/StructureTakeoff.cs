@@ -66,21 +66,19 @@ internal static class StructureTakeoff
         {
             int frames = house.FrameLinesXM.Count;
             int ties = house.Members.Count(m => m.Role == MemberRole.CollarTie);
-            int lines = body.Members.Count(m => m.House == house.Id
-                && m.Line.Role is MemberRole.Purlin or MemberRole.Girt or MemberRole.Eave or MemberRole.Ridge
-                && m.Line.A.XM <= house.Origin.XM + 1e-6);
-            book.Add(ScopeSystem.Frame, "frame/knee", "Eave, ridge and tie connection, plates and bolts (not designed)", (3 * frames) + (2 * ties), "each",
+            EqList<FrameJoint> joints = FrameJoints.Of(house, body.Members);
+            int Count(params JointKind[] kinds) => joints.Count(j => kinds.Contains(j.Kind));
+            book.Add(ScopeSystem.Frame, LineItems.Knee, "Eave, ridge and tie connection, plates and bolts (not designed)", Count(JointKind.Ridge, JointKind.Eave, JointKind.Tie), "each",
                 $"{house.Id}: {frames} frames, {ties} ties");
-            book.Add(ScopeSystem.Frame, "frame/clip", "Purlin and girt clip with screws", lines * frames, "each", $"{house.Id}: {lines} lines over {frames} frames");
-            MemberSolid[] around = [.. body.Members.Where(m => m.House == house.Id)];
-            int ends = (2 * around.Count(m => m.Line.Role is MemberRole.Header or MemberRole.Sill))
-                + around.Count(m => m.Line.Role is MemberRole.Jamb or MemberRole.EndPost) + around.Count(m => m.Line.Role is MemberRole.Jamb or MemberRole.EndPost && !PierPlan.HasFoot(m));
-            book.Add(ScopeSystem.Frame, "frame/opening-joint", "Joint of header, sill, jamb or post end, clip and screws (not designed)", ends, "each", $"{house.Id}: ends that do not stand on a pier");
+            book.Add(ScopeSystem.Frame, LineItems.Clip, "Purlin and girt clip with screws", Count(JointKind.Clip), "each", $"{house.Id}: lines along at each of {frames} frames");
+            book.Add(ScopeSystem.Frame, LineItems.OpeningJoint, "Joint of header, sill, jamb or post end, clip and screws (not designed)", Count(JointKind.Opening), "each", $"{house.Id}: ends that do not stand on a pier");
             book.Add(ScopeSystem.Frame, "frame/erect", "Stand frames, plumb, brace", frames, "each", $"{house.Id}: {frames} frames");
-            book.Add(ScopeSystem.Frame, "frame/bracing", "Rod bracing, two bays a side in walls and roof (not designed)", 8, "each", $"{house.Id}: allowance");
+            EqList<BracedBay> braced = FrameJoints.Braced(house);
+            book.Add(ScopeSystem.Frame, LineItems.Bracing, "Rod bracing, two bays a side in walls and roof (not designed)", braced.Count, "each",
+                $"{house.Id}: {braced.Count(b => b.Face is FaceName.Left or FaceName.Right)} bays of walls, {braced.Count(b => b.Face is FaceName.RoofLeft or FaceName.RoofRight)} of roof without openings");
         }
 
-        book.Add(ScopeSystem.Frame, "frame/base", "Base plate with anchor bolts (not designed)", body.Members.Count(PierPlan.HasFoot), "each", "one a column, post or jamb on a pier");
+        book.Add(ScopeSystem.Frame, LineItems.Base, "Base plate with anchor bolts (not designed)", body.Members.Count(PierPlan.HasFoot), "each", "one a column, post or jamb on a pier");
         int pieces = marks.Sum(mark => mark.Count);
         book.Add(ScopeSystem.Frame, "frame/cut", "Saw, drill, mark, repair zinc", pieces, "each", "one a piece");
         foreach (LinkBuilding link in input.Links)

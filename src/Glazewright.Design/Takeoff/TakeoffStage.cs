@@ -12,7 +12,7 @@ namespace Glazewright.Design.Takeoff;
 public static class TakeoffStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 7;
+    public const int Version = 8;
 
     /// <summary>Takes off the range.</summary>
     /// <param name="input">What the job says of scope, piers, benches, links and services.</param>

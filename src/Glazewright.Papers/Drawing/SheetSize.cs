@@ -33,7 +33,7 @@ public sealed record DrawingScale(double Denominator, string Text)
 {
     private static readonly DrawingScale[] FeetScales =
     [
-        new(12, "1\" = 1'-0\""), new(16, "3/4\" = 1'-0\""), new(24, "1/2\" = 1'-0\""), new(32, "3/8\" = 1'-0\""),
+        new(4, "3\" = 1'-0\""), new(8, "1 1/2\" = 1'-0\""), new(12, "1\" = 1'-0\""), new(16, "3/4\" = 1'-0\""), new(24, "1/2\" = 1'-0\""), new(32, "3/8\" = 1'-0\""),
         new(48, "1/4\" = 1'-0\""), new(64, "3/16\" = 1'-0\""), new(96, "1/8\" = 1'-0\""), new(128, "3/32\" = 1'-0\""),
         new(192, "1/16\" = 1'-0\""), new(240, "1\" = 20'"), new(360, "1\" = 30'"), new(480, "1\" = 40'"),
         new(600, "1\" = 50'"), new(720, "1\" = 60'"), new(1200, "1\" = 100'"), new(2400, "1\" = 200'"),
@@ -42,7 +42,7 @@ public sealed record DrawingScale(double Denominator, string Text)
 
     private static readonly DrawingScale[] MetricScales =
     [
-        new(10, "1:10"), new(20, "1:20"), new(25, "1:25"), new(50, "1:50"), new(75, "1:75"), new(100, "1:100"),
+        new(5, "1:5"), new(10, "1:10"), new(20, "1:20"), new(25, "1:25"), new(50, "1:50"), new(75, "1:75"), new(100, "1:100"),
         new(150, "1:150"), new(200, "1:200"), new(250, "1:250"), new(500, "1:500"), new(1000, "1:1000"),
         new(2000, "1:2000"), new(5000, "1:5000"), new(10000, "1:10 000"),
     ];

@@ -77,6 +77,7 @@ public static class DrawingSet
         yield return new('S', [Reviewer, Crew, Trades], n => FoundationPlan.Draw(source, house, n));
         yield return new('S', [Reviewer, Shop, Crew], n => FramingPlan.Draw(source, house, n));
         yield return new('S', [Reviewer, Shop, Crew], n => TypicalFrame.Draw(source, house, n));
+        yield return new('S', [Reviewer, Shop, Crew], n => DetailSheet.Draw(source, house, n));
         yield return new('S', [Reviewer, Shop, Crew], n => WallSheet.Others(source, house, n));
         if (house.Layout.Placed.Any(p => p.Face != FaceName.Floor))
         {

@@ -121,7 +121,8 @@ internal sealed class SheetDraft
     /// <summary>The sheet with its border.</summary>
     public Sheet Done(string words, params string[] notes)
     {
-        string scale = string.Join("; ", Views.Select(v => v.Scale.Text).Distinct());
+        string[] scales = [.. Views.Select(v => v.Scale.Text).Distinct()];
+        string scale = scales.Length > 2 ? "scales as noted" : string.Join("; ", scales);
         return new Sheet(
             _id, _title, words, Size.WidthMm, Size.HeightMm, Views,
             [.. SheetStyle.Border(_source.Job, _title, _number, scale.Length > 0 ? scale : "not to scale", notes), .. Paper])
