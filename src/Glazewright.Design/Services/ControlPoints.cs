@@ -30,12 +30,12 @@ internal static class ControlPoints
             lines.AddRange(Sensors(id, programs.FirstOrDefault(p => p.House == id)?.Sensors ?? DefaultSensors.Of(id, new DefaultStages(plant))));
             if (plant.Pressure is not null)
             {
-                lines.Add(new PointLine(id, "House pressure", 1, 0, 0, 1, 1, "sensor and speed or damper of the filter fan"));
+                lines.Add(new PointLine(id, "House pressure", 1, 0, 0, 1, 1, "sensor and speed or damper of the filter fan") { Item = "controls/pressure" });
             }
 
             if (plant.WetWall is not null)
             {
-                lines.Add(new PointLine(id, "Sump level and flow over the pad", 1, 0, 2, 0, 0, "low water stops the pump"));
+                lines.Add(new PointLine(id, "Sump level and flow over the pad", 1, 0, 2, 0, 0, "low water stops the pump") { Item = "controls/level" });
             }
         }
 
@@ -43,7 +43,8 @@ internal static class ControlPoints
         {
             bool snow = programs.Any(p => (p.Sensors ?? []).Any(s => s.Quantity == SensorQuantity.Snow));
             lines.Add(new PointLine(
-                "range", "Outdoor station", 1, 0, snow ? 2 : 1, 5, 0, $"temperature, humidity, sun, wind speed and direction; rain contact{(snow ? "; snow contact" : string.Empty)}"));
+                "range", "Outdoor station", 1, 0, snow ? 2 : 1, 5, 0, $"temperature, humidity, sun, wind speed and direction; rain contact{(snow ? "; snow contact" : string.Empty)}")
+            { Item = snow ? "controls/outside-snow" : "controls/outside" });
             lines.Add(new PointLine("range", "Mains, generator, water pressure, alarm", 1, 1, 4, 0, 0, "mains lost, generator on, water low, fire or CO alarm; alarm out"));
         }
 
@@ -60,20 +61,21 @@ internal static class ControlPoints
             bool drawn = station.Any(s => s.Aspirated);
             string what = string.Join(" and ", station.Select(s => SensorPoints.Words(s.Quantity)));
             yield return new PointLine(
-                id, drawn ? "Aspirated sensor station" : "Sensor station", 1, 0, drawn ? 1 : 0, station.Length, 0, $"{what} at the crop{(drawn ? "; its fan proved" : "; in sun it reads warm and dry")}");
+                id, drawn ? "Aspirated sensor station" : "Sensor station", 1, 0, drawn ? 1 : 0, station.Length, 0, $"{what} at the crop{(drawn ? "; its fan proved" : "; in sun it reads warm and dry")}")
+            { Item = "controls/sensor" };
         }
 
-        foreach ((Reading reading, string label, string why) in new[]
+        foreach ((Reading reading, string label, string why, string item) in new[]
         {
-            (Reading.SecondTemperature, "Second temperature sensor", "against a sensor that drifts"),
-            (Reading.UpperTemperature, "Temperature above the curtain", "cold air is let down slowly"),
-            (Reading.StaticPressure, "Static pressure across the fan wall", "suction that says the intake is stuck"),
-            (Reading.Co2, "Carbon dioxide", "at the crop; nothing is dosed without it"),
+            (Reading.SecondTemperature, "Second temperature sensor", "against a sensor that drifts", "controls/temperature"),
+            (Reading.UpperTemperature, "Temperature above the curtain", "cold air is let down slowly", "controls/temperature"),
+            (Reading.StaticPressure, "Static pressure across the fan wall", "suction that says the intake is stuck", "controls/pressure"),
+            (Reading.Co2, "Carbon dioxide", "at the crop; nothing is dosed without it", "controls/co2"),
         })
         {
             if (At(reading) is not null)
             {
-                yield return new PointLine(id, label, 1, 0, 0, 1, 0, why);
+                yield return new PointLine(id, label, 1, 0, 0, 1, 0, why) { Item = item };
             }
         }
     }

@@ -221,4 +221,8 @@ public sealed record DrainLine(string House, string Id, string Label, double Pea
 /// <param name="AnalogIn">Measured values in.</param>
 /// <param name="AnalogOut">Set values out.</param>
 /// <param name="Why">What the points are.</param>
-public sealed record PointLine(string House, string Label, int Count, int DigitalOut, int DigitalIn, int AnalogIn, int AnalogOut, string Why);
+public sealed record PointLine(string House, string Label, int Count, int DigitalOut, int DigitalIn, int AnalogIn, int AnalogOut, string Why)
+{
+    /// <summary>Price item of the sensor; empty for a machine, whose sensors come with it.</summary>
+    public string Item { get; init; } = "";
+}

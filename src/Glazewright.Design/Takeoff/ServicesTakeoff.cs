@@ -13,19 +13,44 @@ internal static class ServicesTakeoff
 {
     private const double GasBranchM = 6;
 
-    public static void Controls(LineBook book, EqList<PlantResult> plants)
+    private static readonly Dictionary<string, string> s_sensors = new()
+    {
+        ["controls/sensor"] = "Sensor station: temperature and humidity, aspirated",
+        ["controls/temperature"] = "Temperature sensor, shielded",
+        ["controls/pressure"] = "Pressure sensor across a wall, with tubing",
+        ["controls/co2"] = "Carbon dioxide sensor",
+        ["controls/level"] = "Level and flow switches of the wet wall",
+        ["controls/outside"] = "Outdoor station: temperature, humidity, sun, wind, rain",
+        ["controls/outside-snow"] = "Outdoor station: temperature, humidity, sun, wind, rain, snow",
+    };
+
+    public static void Controls(LineBook book, EqList<PlantResult> plants, EqList<PointLine> points)
     {
         foreach (PlantResult plant in plants)
         {
             string id = plant.House;
             book.Add(ScopeSystem.Controls, "controls/box", "Control box, wired and tested", 1, "each", id);
             book.Add(ScopeSystem.Controls, "controls/point", "Output with hand-off-auto switch", plant.Loads.Count, "each", $"{id}: lines of the load list");
-            book.Add(ScopeSystem.Controls, "controls/sensor", "Sensor station, aspirated", 2, "each", $"{id}: crop and spare");
+            if (points.Count == 0)
+            {
+                book.Add(ScopeSystem.Controls, "controls/sensor", s_sensors["controls/sensor"], 2, "each", $"{id}: crop and spare");
+            }
+        }
+
+        foreach (IGrouping<(string House, string Item), PointLine> sensors in points.Where(p => p.Item.Length > 0).GroupBy(p => (p.House, p.Item)))
+        {
+            book.Add(
+                ScopeSystem.Controls, sensors.Key.Item, s_sensors[sensors.Key.Item], sensors.Sum(p => p.Count), "each",
+                sensors.Key.House == "range" ? "range" : $"{sensors.Key.House}: {string.Join(", ", sensors.Select(p => p.Label.ToLowerInvariant()).Distinct())}");
         }
 
         if (plants.Count > 0)
         {
-            book.Add(ScopeSystem.Controls, "controls/outside", "Outdoor station: temperature, humidity, sun, wind, rain", 1, "each", "range");
+            if (points.Count == 0)
+            {
+                book.Add(ScopeSystem.Controls, "controls/outside", s_sensors["controls/outside"], 1, "each", "range");
+            }
+
             book.Add(ScopeSystem.Controls, "controls/alarm", "Independent alarm: high, low, power, water, CO; dialler with battery", 1, "each", "range");
         }
     }

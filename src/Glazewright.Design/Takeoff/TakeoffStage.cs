@@ -48,7 +48,7 @@ public static class TakeoffStage
             EquipmentTakeoff.Vents(book, layout);
         }
 
-        ServicesTakeoff.Controls(book, plants);
+        ServicesTakeoff.Controls(book, plants, services?.Points ?? []);
         ServicesTakeoff.Electrical(book, input, form, plants, services?.Panels ?? []);
         ServicesTakeoff.Plumbing(book, input, form, plants, services?.Plan ?? ServicePlan.None);
         StructureTakeoff.Benches(book, input);
