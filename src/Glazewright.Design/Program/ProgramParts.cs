@@ -67,6 +67,12 @@ public static class ProgramParts
             Way<Actuator>("minOn", "least time on", Time, "0 s", "24 h", a => Switches(a, a.MinOnS), (a, v) => a with { MinOnS = (int)v }),
             Way<Actuator>("minOff", "least time off", Time, "0 s", "24 h", a => Switches(a, a.MinOffS), (a, v) => a with { MinOffS = (int)v }),
             Way<Actuator>("travel", "time of a full travel, as measured", Time, "1 s", "1 h", a => ProgramCompiler.Moves(a.Kind) ? a.TravelS : null, (a, v) => a with { TravelS = (int)v })),
+        new ProgramPart<Sensor>(
+            "sensors", "Sensors", "Sensors that were compared with a reference: what the control box adds to what each reads.", "crop-temperature",
+            d => (d.Sensors ?? []).Select(x => (StageNames.Local(x.Id, d.House), x)),
+            (d, old, x) => d with { Sensors = d.Sensors!.Select(y => y.Id == old.Id ? x : y).ToEqList() },
+            Way<Sensor>("correction", "added to the temperature it reads", Difference, "-5 K", "5 K", x => x.Quantity == SensorQuantity.Temperature ? x.CorrectionValue : null, (x, v) => x with { CorrectionValue = v }),
+            Way<Sensor>("humidityCorrection", "added to the humidity it reads", Humidity, "-20 %", "20 %", x => x.Quantity == SensorQuantity.Humidity ? x.CorrectionValue : null, (x, v) => x with { CorrectionValue = v })),
         new ProgramPart<ProgramDocument>(
             "alarms", "Alarms", "Limits of the alarms, and how long before each sounds.", "", d => [("", d)], (_, _, d) => d,
             Alarm("tooColdBelow", "too cold below", Temperature, "-10 C", "50 C", "too-cold", a => a.Low, (a, v) => a with { Low = v }),
