@@ -44,7 +44,9 @@ public sealed record BracedBay(string Id, FaceName Face, EqList<RodLine> Rods);
 /// <summary>A rod.</summary>
 /// <param name="From">Lower end, m.</param>
 /// <param name="To">Upper end, m.</param>
-public sealed record RodLine(Point3 From, Point3 To)
+/// <param name="FromMember">Column or rafter at its lower end.</param>
+/// <param name="ToMember">Column or rafter at its upper end.</param>
+public sealed record RodLine(Point3 From, Point3 To, string FromMember, string ToMember)
 {
     /// <summary>Its length, m.</summary>
     public double LengthM => (To - From).LengthM;
@@ -95,6 +97,7 @@ public static class FrameJoints
     public static EqList<BracedBay> Braced(BuildingForm house)
     {
         ArgumentNullException.ThrowIfNull(house);
+        MemberLine[] frames = [.. house.Members.Where(m => m.Role is MemberRole.Column or MemberRole.Rafter)];
         List<BracedBay> bays = [];
 
         // Rods of a roof side stand over those of its wall, so that what they carry goes on down.
@@ -109,13 +112,16 @@ public static class FrameJoints
                 bays.Add(new BracedBay(
                     FormattableString.Invariant($"{house.Face(face).Id}/braced-bay-{++n}"), face,
                     [
-                        new RodLine(plane.At(new Point2(bay.FromM, 0)), plane.At(new Point2(bay.ToM, highM))),
-                        new RodLine(plane.At(new Point2(bay.ToM, 0)), plane.At(new Point2(bay.FromM, highM))),
+                        Rod(plane.At(new Point2(bay.FromM, 0)), plane.At(new Point2(bay.ToM, highM))),
+                        Rod(plane.At(new Point2(bay.ToM, 0)), plane.At(new Point2(bay.FromM, highM))),
                     ]));
             }
         }
 
         return bays.ToEqList();
+
+        RodLine Rod(Point3 from, Point3 to) => new(from, to, Nearest(from), Nearest(to));
+        string Nearest(Point3 at) => frames.MinBy(m => Away(m, at))?.Id ?? "";
     }
 
     // A member along is clipped to each frame that it crosses or ends at; pieces that meet at a frame share its clip.

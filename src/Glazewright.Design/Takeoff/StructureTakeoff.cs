@@ -68,17 +68,17 @@ internal static class StructureTakeoff
             int ties = house.Members.Count(m => m.Role == MemberRole.CollarTie);
             EqList<FrameJoint> joints = FrameJoints.Of(house, body.Members);
             int Count(params JointKind[] kinds) => joints.Count(j => kinds.Contains(j.Kind));
-            book.Add(ScopeSystem.Frame, LineItems.Knee, "Eave, ridge and tie connection, plates and bolts (not designed)", Count(JointKind.Ridge, JointKind.Eave, JointKind.Tie), "each",
-                $"{house.Id}: {frames} frames, {ties} ties");
-            book.Add(ScopeSystem.Frame, LineItems.Clip, "Purlin and girt clip with screws", Count(JointKind.Clip), "each", $"{house.Id}: lines along at each of {frames} frames");
-            book.Add(ScopeSystem.Frame, LineItems.OpeningJoint, "Joint of header, sill, jamb or post end, clip and screws (not designed)", Count(JointKind.Opening), "each", $"{house.Id}: ends that do not stand on a pier");
+            void Joint(JointKind kind, int count, string from) => book.Add(ScopeSystem.Frame, JointLines.Of(kind).Item, JointLines.Of(kind).Label, count, "each", $"{house.Id}: {from}");
+            Joint(JointKind.Ridge, Count(JointKind.Ridge, JointKind.Eave, JointKind.Tie), $"{frames} frames, {ties} ties");
+            Joint(JointKind.Clip, Count(JointKind.Clip), $"lines along at each of {frames} frames");
+            Joint(JointKind.Opening, Count(JointKind.Opening), "ends that do not stand on a pier");
             book.Add(ScopeSystem.Frame, "frame/erect", "Stand frames, plumb, brace", frames, "each", $"{house.Id}: {frames} frames");
             EqList<BracedBay> braced = FrameJoints.Braced(house);
-            book.Add(ScopeSystem.Frame, LineItems.Bracing, "Rod bracing, two bays a side in walls and roof (not designed)", braced.Count, "each",
+            book.Add(ScopeSystem.Frame, LineItems.Bracing, JointLines.Bracing, braced.Count, "each",
                 $"{house.Id}: {braced.Count(b => b.Face is FaceName.Left or FaceName.Right)} bays of walls, {braced.Count(b => b.Face is FaceName.RoofLeft or FaceName.RoofRight)} of roof without openings");
         }
 
-        book.Add(ScopeSystem.Frame, LineItems.Base, "Base plate with anchor bolts (not designed)", body.Members.Count(PierPlan.HasFoot), "each", "one a column, post or jamb on a pier");
+        book.Add(ScopeSystem.Frame, LineItems.Base, JointLines.Of(JointKind.Base).Label, body.Members.Count(PierPlan.HasFoot), "each", "one a column, post or jamb on a pier");
         int pieces = marks.Sum(mark => mark.Count);
         book.Add(ScopeSystem.Frame, "frame/cut", "Saw, drill, mark, repair zinc", pieces, "each", "one a piece");
         foreach (LinkBuilding link in input.Links)

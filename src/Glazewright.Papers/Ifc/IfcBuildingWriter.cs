@@ -7,7 +7,7 @@ using Glazewright.Papers.Solids;
 namespace Glazewright.Papers.Ifc;
 
 /// <summary>One building with its storey, space, elements, openings and systems. Parts alike share one body by a mapped item; members alike share one type too.</summary>
-internal sealed class IfcBuildingWriter(StepFile file, string bodyContext, string sitePlace, Func<string, string> id)
+internal sealed class IfcBuildingWriter(StepFile file, string bodyContext, string axisContext, string sitePlace, Func<string, string> id)
 {
     // An opening body reaches through the covering on both sides.
     private const double ThroughM = 0.05;
@@ -16,6 +16,7 @@ internal sealed class IfcBuildingWriter(StepFile file, string bodyContext, strin
     private static readonly Point3 X = new(1, 0, 0);
     private readonly IfcShapes _shapes = new(file, bodyContext);
     private readonly IfcSheets _sheets = new(file, id);
+    private readonly IfcJoints _joints = new(file, axisContext, id);
     private readonly Dictionary<(IfcClass Class, string Mark, string Section, SolidLook Look, SolidShape Shape), Map> _maps = [];
 
     public string Add(BuildingSolids solids)
@@ -30,6 +31,7 @@ internal sealed class IfcBuildingWriter(StepFile file, string bodyContext, strin
         Space(form, storey, storeyPlace, name);
 
         List<string> elements = [];
+        Dictionary<string, string> byPath = [];
         Dictionary<string, (string Name, double AreaM2)> openings = [];
         Dictionary<Map, List<string>> alike = [];
         SortedDictionary<string, List<string>> systems = new(StringComparer.Ordinal);
@@ -41,6 +43,7 @@ internal sealed class IfcBuildingWriter(StepFile file, string bodyContext, strin
             string shape = map is null ? Plate(part) : file.Add($"IFCSHAPEREPRESENTATION({bodyContext},'Body','MappedRepresentation',({map.Item}))");
             string element = file.Add(Element(id(part.Id), part, kind, at, file.Add($"IFCPRODUCTDEFINITIONSHAPE($,$,({shape}))")));
             elements.Add(element);
+            byPath[part.Id] = element;
             if (map is not null)
             {
                 alike.TryAdd(map, []);
@@ -67,6 +70,7 @@ internal sealed class IfcBuildingWriter(StepFile file, string bodyContext, strin
             }
         }
 
+        elements.AddRange(_joints.Add(solids, storeyPlace, byPath));
         foreach ((Map map, List<string> group) in alike)
         {
             Describe($"{form.Id}#{map.Key}", map, group);

@@ -29,6 +29,7 @@ public static class IfcWriter
         string world = file.Axes(new(0, 0, 0), new(0, 0, 1), new(1, 0, 0));
         string context = file.Add($"IFCGEOMETRICREPRESENTATIONCONTEXT($,'Model',3,1.0E-5,{world},{north})");
         string body = file.Add($"IFCGEOMETRICREPRESENTATIONSUBCONTEXT('Body','Model',*,*,*,*,{context},$,.MODEL_VIEW.,$)");
+        string axis = file.Add($"IFCGEOMETRICREPRESENTATIONSUBCONTEXT('Axis','Model',*,*,*,*,{context},$,.GRAPH_VIEW.,$)");
         string name = job.Name.Length > 0 ? job.Name : "Unnamed job";
         bool dated = DateOnly.TryParseExact(job.Date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _);
         string told = $"{(job.Date.Length > 0 ? "Papers of " + job.Date : "Undated draft")}. Preliminary, not for construction: connections, bracing, end walls and foundations are not checked.";
@@ -37,7 +38,7 @@ public static class IfcWriter
         string site = file.Add(
             $"IFCSITE({Id("site")},$,{StepText.Label(job.Site.Place.Length > 0 ? job.Site.Place : "Site")},$,$,{sitePlace},$,$,.ELEMENT.,{Angle(job.Site.LatitudeDeg)},{Angle(job.Site.LongitudeDeg)},{StepText.Real(job.Site.ElevationM)},$,$)");
         file.Add($"IFCRELAGGREGATES({Id("project#sites")},$,$,$,{project},({site}))");
-        IfcBuildingWriter writer = new(file, body, sitePlace, Id);
+        IfcBuildingWriter writer = new(file, body, axis, sitePlace, Id);
         List<string> buildings = [.. solids.Buildings.Select(writer.Add)];
         if (buildings.Count > 0)
         {

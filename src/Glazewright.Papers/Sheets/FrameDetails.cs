@@ -123,7 +123,7 @@ internal static class FrameDetails
             .. JointParts.Plain(steel.Corners(), column.Line.Id),
         ];
         List<PartTold> parts = [new(new(0, 0.7 * HighM), JointParts.Words(column))];
-        string bases = p.Named(LineItems.Base, "Base plate with anchor bolts (not designed)");
+        string bases = JointLines.Of(JointKind.Base).Label;
         if (!frame.FixedBase)
         {
             double plate = Math.Min(half, column.DepthM);
@@ -179,7 +179,7 @@ internal static class FrameDetails
         int walls = p.Braced.Count(b => b.Face is FaceName.Left or FaceName.Right);
         List<PartTold> parts =
         [
-            new(0.75 * length * along, $"{p.Named(LineItems.Bracing, "Rod bracing (not designed)")}: {JointParts.Whole(walls)} bays of walls, {JointParts.Whole(p.Braced.Count - walls)} of roof, two rods each"),
+            new(0.75 * length * along, $"{JointLines.Bracing}: {JointParts.Whole(walls)} bays of walls, {JointParts.Whole(p.Braced.Count - walls)} of roof, two rods each"),
             new(0.28 * new Spot(Math.Cos(angleDeg * Math.PI / 360), Math.Sin(angleDeg * Math.PI / 360)), string.Create(CultureInfo.InvariantCulture, $"Rod {p.Length(rod.LengthM)} from joint to joint, {angleDeg:0}° from level; diameter, thread and turnbuckle not designed")),
             new(new(0, 0.6 * SideM), JointParts.Words(column)),
             new(new(-0.08, 0.1), "Rod end on the column by the foot: plate or lug not designed; it hangs on the same anchors as the base"),
@@ -188,7 +188,7 @@ internal static class FrameDetails
     }
 
     private static string Joint(JointParts p, JointKind kind) =>
-        $"{p.Named(LineItems.Knee, "Eave, ridge and tie connection, plates and bolts (not designed)")}: {JointParts.Whole(p.Count(kind))} of this kind";
+        $"{JointLines.Of(kind).Label}: {JointParts.Whole(p.Count(kind))} of this kind";
 
     // Depth of a sloping tube on a plumb cut.
     private static double Plumb(MemberSolid m, double pitch) => m.DepthM * Math.Sqrt(1 + pitch * pitch);

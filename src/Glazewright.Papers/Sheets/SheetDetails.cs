@@ -39,7 +39,7 @@ internal static class SheetDetails
             new(new(0.03, t + 0.002), Fixing(p, FaceName.RoofLeft) + (Screwed(p, FaceName.RoofLeft) ? $": {p.Length(TakeoffRules.FieldScrewM)} along a purlin, {p.Length(TakeoffRules.EdgeScrewM)} along the edges" : "")),
             new(new(-0.6 * SideM, t / 2), $"{p.Cover(FaceName.RoofLeft)}, {p.Length(t)}"),
             new(new(-half, -0.6 * purlin.DepthM), $"{JointParts.Words(purlin)}, {p.Length(slopeM / (rows + 1))} apart up the slope"),
-            new(new(half + 0.05, -0.5 * purlin.DepthM), $"{p.Named(LineItems.Clip, "Purlin and girt clip with screws")}: {JointParts.Whole(p.Count(JointKind.Clip))} in this house"),
+            new(new(half + 0.05, -0.5 * purlin.DepthM), $"{JointLines.Of(JointKind.Clip).Label}: {JointParts.Whole(p.Count(JointKind.Clip))} in this house"),
             new(new(0.7 * SideM, -0.8 * rafter.DepthM), $"{JointParts.Words(rafter)}, beyond"),
         ];
         return new JointPicture("purlin", "Covering on a purlin, along the slope", new Box(-SideM, -rafter.DepthM - 0.01, 2 * SideM, rafter.DepthM + t + 0.03), all, parts);

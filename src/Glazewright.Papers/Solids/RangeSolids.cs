@@ -2,6 +2,7 @@ using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
+using Glazewright.Design.Framing;
 using Glazewright.Design.Layout;
 using Glazewright.Design.Takeoff;
 using Glazewright.Papers.Sets;
@@ -32,7 +33,11 @@ public sealed record RangeSolids(string Name, double BearingDeg, EqList<Building
         ArgumentNullException.ThrowIfNull(layouts);
         ArgumentNullException.ThrowIfNull(marks);
         MarkFinder finder = new(marks);
-        return new RangeSolids(job.Name, job.Site.RangeBearingDeg, form.Buildings.Select(b => new BuildingSolids(b, Parts(b))).ToEqList());
+        return new RangeSolids(job.Name, job.Site.RangeBearingDeg, form.Buildings.Select(b => new BuildingSolids(b, Parts(b))
+        {
+            Joints = b.IsHouse ? FrameJoints.Of(b, body.Members) : [],
+            Braced = b.IsHouse ? FrameJoints.Braced(b) : [],
+        }).ToEqList());
 
         EqList<SolidPart> Parts(BuildingForm building)
         {

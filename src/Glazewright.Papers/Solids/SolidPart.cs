@@ -2,6 +2,7 @@ using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
+using Glazewright.Design.Framing;
 using Glazewright.Design.Layout;
 
 namespace Glazewright.Papers.Solids;
@@ -86,4 +87,11 @@ public sealed record SolidPart(string Id, string Label, string Mark, SolidKind K
 /// <summary>A house or link building as solids.</summary>
 /// <param name="Form">Its shape.</param>
 /// <param name="Parts">Its parts.</param>
-public sealed record BuildingSolids(BuildingForm Form, EqList<SolidPart> Parts);
+public sealed record BuildingSolids(BuildingForm Form, EqList<SolidPart> Parts)
+{
+    /// <summary>Joints of its frame; points in range axes.</summary>
+    public EqList<FrameJoint> Joints { get; init; } = [];
+
+    /// <summary>Its rod-braced bays; points in range axes.</summary>
+    public EqList<BracedBay> Braced { get; init; } = [];
+}

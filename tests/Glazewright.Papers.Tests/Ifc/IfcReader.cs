@@ -104,9 +104,17 @@ internal static class IfcReader
                     kind: l.name, name: of(l, 'Name'), tag: of(l, 'Tag'), contained: contained[id] || 0, typed: typed[id] || 0, made: made[id] || 0,
                     volume: bodies[id] ? bodies[id].volume : 0, box: bodies[id] ? bodies[id].box : [], sheets: sheets[id] || {} }));
                 const fills = all('IfcRelFillsElement').map(([, l]) => [of(lines.get(of(l, 'RelatingOpeningElement')), 'Name'), of(lines.get(of(l, 'RelatedBuildingElement')), 'Name')]);
+                const named = r => of(lines.get(r.value !== undefined ? r.value : r), 'Name');
+                const connects = all('IfcRelConnectsElements').map(([, l]) => ({ kind: l.name, one: named(of(l, 'RelatingElement')), two: named(of(l, 'RelatedElement')),
+                    by: l.name === 'IfcRelConnectsWithRealizingElements' ? of(l, 'RealizingElements').map(named) : [] }));
+                const wholes = {}; all('IfcRelAggregates').forEach(([, l]) => { if (lines.get(of(l, 'RelatingObject')).name === 'IfcElementAssembly') wholes[named(of(l, 'RelatingObject'))] = of(l, 'RelatedObjects').map(named); });
+                const axes = {}; all('IfcMember').forEach(([, l]) => {
+                    const shape = lines.get(of(lines.get(of(l, 'Representation')), 'Representations')[0].value);
+                    if (of(shape, 'RepresentationIdentifier') === 'Axis') axes[of(l, 'Name')] = of(lines.get(of(shape, 'Items')[0].value), 'Points').map(p => of(lines.get(p.value), 'Coordinates').map(x => Number(x.value)));
+                });
                 const voids = all('IfcRelVoidsElement').map(([, l]) => of(lines.get(of(l, 'RelatedOpeningElement')), 'Name'));
                 const project = all('IfcProject')[0][1], site = all('IfcSite')[0][1], context = all('IfcGeometricRepresentationContext').find(([, l]) => l.name === 'IfcGeometricRepresentationContext')[1];
-                answers.push({ path, schema: api.GetModelSchema(model), counts, faults: faults.slice(0, 20), guids, elements, fills, voids, projectName: of(project, 'Name'), buildings: all('IfcBuilding').map(([, l]) => of(l, 'Name')),
+                answers.push({ path, schema: api.GetModelSchema(model), counts, faults: faults.slice(0, 20), guids, elements, fills, voids, connects, wholes, axes, projectName: of(project, 'Name'), buildings: all('IfcBuilding').map(([, l]) => of(l, 'Name')),
                     latitude: of(site, 'RefLatitude').map(x => x.value), longitude: of(site, 'RefLongitude').map(x => x.value), elevation: Number(of(site, 'RefElevation')),
                     north: of(lines.get(of(context, 'TrueNorth')), 'DirectionRatios').map(x => Number(x.value)) });
                 api.CloseModel(model);

@@ -5,6 +5,7 @@ using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
+using Glazewright.Design.Framing;
 using Glazewright.Design.Layout;
 using Glazewright.Design.Takeoff;
 using Glazewright.Papers.Ifc;
@@ -65,7 +66,7 @@ public class IfcTests(ModelsRead read) : IClassFixture<ModelsRead>
     public void Every_element_is_named_contained_once_and_as_large_as_built(string sample)
     {
         RangeSolids solids = RangeSolids.Of(read.Sources[sample]);
-        Element[] elements = Elements(sample);
+        Element[] elements = [.. Elements(sample).Where(IsPart)];
         SolidPart[] parts = [.. solids.Buildings.SelectMany(b => b.Parts)];
         Assert.Equal(parts.Select(p => p.Id).Order(StringComparer.Ordinal), elements.Select(e => e.Name).Order(StringComparer.Ordinal));
         Assert.All(elements, e => Assert.Equal(1, e.Contained));
@@ -123,7 +124,7 @@ public class IfcTests(ModelsRead read) : IClassFixture<ModelsRead>
     public void Steel_weighs_what_the_takeoff_buys_and_carries_its_marks(string sample)
     {
         PaperSource source = read.Sources[sample];
-        Element[] members = [.. Elements(sample).Where(e => e.Kind is "IfcColumn" or "IfcMember" or "IfcBeam")];
+        Element[] members = [.. Elements(sample).Where(e => IsPart(e) && e.Kind is "IfcColumn" or "IfcMember" or "IfcBeam")];
         Assert.Equal(source.Body.Members.Count, members.Length);
         Assert.All(members, m => Assert.Equal((1, 1), (m.Typed, m.Made)));
         double kg = members.Sum(m => m.Number(m.Sheet("GrossWeight")));
@@ -137,6 +138,52 @@ public class IfcTests(ModelsRead read) : IClassFixture<ModelsRead>
             Assert.Equal(mark.Count, own.Length);
             Assert.All(own, m => Assert.Equal(mark.LengthM, m.Number("Glazewright_Shop.CutLength"), 0.0008));
             Assert.All(own, m => Assert.Equal(mark.Section, m.Sheets["Glazewright_Shop.Section"]));
+        }
+    }
+
+    // Joints and rods have no body: none is designed.
+    private static bool IsPart(Element e) => e.Kind is not ("IfcDiscreteAccessory" or "IfcElementAssembly") && !e.Name.Contains("/braced-bay-", StringComparison.Ordinal);
+
+    // What another program counts is what is bought, and every connection joins the members that Form and Framing have there.
+    [Theory, InlineData("yard"), InlineData("metric"), InlineData("awkward"), InlineData("long"), InlineData("tiny")]
+    public void Joints_and_braced_bays_are_those_of_the_takeoff(string sample)
+    {
+        PaperSource source = read.Sources[sample];
+        JsonElement told = read.Of(sample);
+        Element[] accessories = [.. Elements(sample).Where(e => e.Kind == "IfcDiscreteAccessory")];
+        FrameJoint[] joints = [.. source.Form.Buildings.Where(b => b.IsHouse).SelectMany(b => FrameJoints.Of(b, source.Body.Members))];
+        Dictionary<string, FrameJoint> byId = joints.ToDictionary(j => j.Id);
+        Assert.Equal(joints.Length, accessories.Length);
+        Assert.All(accessories, a => Assert.Equal(1, a.Contained));
+        foreach (var item in accessories.GroupBy(a => JointLines.Of(byId[a.Name].Kind).Item))
+        {
+            Assert.Equal(source.Takeoff.Lines.Where(l => l.Item == item.Key).Sum(l => l.Quantity), item.Count());
+        }
+
+        int realised = 0;
+        foreach (JsonElement c in told.GetProperty("connects").EnumerateArray().Where(c => c.GetProperty("kind").GetString() == "IfcRelConnectsWithRealizingElements"))
+        {
+            FrameJoint joint = byId[Assert.Single(c.GetProperty("by").EnumerateArray()).GetString()!];
+            Assert.Equal(joint.Member, c.GetProperty("one").GetString());
+            string two = c.GetProperty("two").GetString()!;
+            Assert.True(joint.Kind == JointKind.Base ? two.EndsWith("/pier", StringComparison.Ordinal) || two.EndsWith("/floor/solid", StringComparison.Ordinal) : two == joint.To, $"{joint.Id}: {two}");
+            realised++;
+        }
+
+        Assert.Equal(joints.Length, realised);
+        BracedBay[] bays = [.. source.Form.Buildings.Where(b => b.IsHouse).SelectMany(FrameJoints.Braced)];
+        Dictionary<string, string[]> wholes = told.GetProperty("wholes").EnumerateObject().ToDictionary(w => w.Name, w => w.Value.EnumerateArray().Select(v => v.GetString()!).ToArray());
+        Assert.Equal(source.Takeoff.Lines.Where(l => l.Item == LineItems.Bracing).Sum(l => l.Quantity), wholes.Count);
+        foreach (BracedBay bay in bays)
+        {
+            Assert.Equal(2, wholes[bay.Id].Length);
+            foreach ((string name, RodLine rod) in wholes[bay.Id].Zip(bay.Rods))
+            {
+                double[][] ends = [.. told.GetProperty("axes").GetProperty(name).EnumerateArray().Select(p => p.EnumerateArray().Select(x => x.GetDouble()).ToArray())];
+                Assert.Equal(rod.LengthM, Math.Sqrt(ends[0].Zip(ends[1]).Sum(p => (p.First - p.Second) * (p.First - p.Second))), 1e-6);
+                string[] to = [.. told.GetProperty("connects").EnumerateArray().Where(c => c.GetProperty("one").GetString() == name).Select(c => c.GetProperty("two").GetString()!)];
+                Assert.Equal([rod.FromMember, rod.ToMember], to);
+            }
         }
     }
 
@@ -191,7 +238,7 @@ public class IfcTests(ModelsRead read) : IClassFixture<ModelsRead>
     public void The_box_round_steel_is_the_house_and_the_covering_lies_outside_it(string sample)
     {
         PaperSource source = read.Sources[sample];
-        Element[] elements = Elements(sample);
+        Element[] elements = [.. Elements(sample).Where(IsPart)];
         foreach (BuildingForm house in source.Form.Buildings.Where(b => b.IsHouse))
         {
             double[][] steel = [.. elements.Where(e => e.Kind is "IfcColumn" or "IfcMember" or "IfcBeam" && e.Name.StartsWith(house.Id + "/", StringComparison.Ordinal)).Select(e => e.Box)];
