@@ -164,8 +164,9 @@ public static class ControlNarrative
         string draws = air ? s.Aspirated ? ", aspirated" : ", not aspirated: in sun it reads warm and dry" : string.Empty;
         string lag = s.LagS > 0 ? Say($", follows in {s.LagS:0} s") : string.Empty;
         string error = s.ErrorValue != 0 ? $", taken to read {Amount(s.Quantity, Math.Abs(s.ErrorValue), say)} {(s.ErrorValue > 0 ? "high" : "low")}" : string.Empty;
+        string drifts = s.DriftPerYearValue is { } drift && drift != 0 ? $", taken to drift {Amount(s.Quantity, Math.Abs(drift), say)} {(drift > 0 ? "high" : "low")} in a year" : string.Empty;
         string corrected = s.CorrectionValue != 0 ? $", {Amount(s.Quantity, Math.Abs(s.CorrectionValue), say)} {(s.CorrectionValue > 0 ? "added" : "taken off")} by the box" : string.Empty;
-        return $"{s.Id}: {SensorPoints.Words(s.Quantity)} {SensorPoints.Words(s.Place)}{draws}{lag}{error}{corrected}.";
+        return $"{s.Id}: {SensorPoints.Words(s.Quantity)} {SensorPoints.Words(s.Place)}{draws}{lag}{error}{drifts}{corrected}.";
     }
 
     private static string Amount(SensorQuantity quantity, double value, Speech say) => quantity switch

@@ -58,5 +58,7 @@ public enum SensorPlace
 /// <param name="Aspirated">A fan draws air past it. Where none does, a thermometer or hygrometer in sun reads warm and dry; other sensors do not ask.</param>
 /// <param name="ErrorValue">How far it reads high, in its quantity's unit (K, % RH, W/m², m/s, ppm, Pa); negative for low. The simulated sensor has it; a control box does not know it.</param>
 /// <param name="CorrectionValue">What the control box adds to what it reads, in the same unit: entered after comparing with a reference.</param>
+/// <param name="DriftPerYearValue">How much farther high it reads a year after it was compared, in the same unit; negative for low. It grows evenly from nothing on 1 January; left out for a sensor that does not drift.</param>
 public sealed record Sensor(
-    string Id, SensorQuantity Quantity, SensorPlace Place, double LagS, bool Aspirated, double ErrorValue, double CorrectionValue);
+    string Id, SensorQuantity Quantity, SensorPlace Place, double LagS, bool Aspirated, double ErrorValue, double CorrectionValue,
+    [property: Contracts.LeftOutWhenNone] double? DriftPerYearValue = null);

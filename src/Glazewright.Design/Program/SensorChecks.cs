@@ -52,9 +52,9 @@ internal static class SensorChecks
         ProgramChecks.Range(faults, at + "/lagS", s.LagS, 0, LongestLagS, "lag, s,");
         if (s.Quantity is SensorQuantity.Snow or SensorQuantity.Rain or SensorQuantity.LouverOpen)
         {
-            if (s.LagS != 0 || s.ErrorValue != 0 || s.CorrectionValue != 0)
+            if (s.LagS != 0 || s.ErrorValue != 0 || s.CorrectionValue != 0 || (s.DriftPerYearValue ?? 0) != 0)
             {
-                ProgramChecks.Add(faults, FaultKind.Contradiction, at, $"'{s.Id}' is a contact: it has no lag, error or correction", "0 for all three");
+                ProgramChecks.Add(faults, FaultKind.Contradiction, at, $"'{s.Id}' is a contact: it has no lag, error, correction or drift", "0 for all of them");
             }
 
             return;
@@ -63,6 +63,7 @@ internal static class SensorChecks
         (double most, string unit) = Most(s.Quantity);
         ProgramChecks.Range(faults, at + "/errorValue", s.ErrorValue, -most, most, $"error, {unit},");
         ProgramChecks.Range(faults, at + "/correctionValue", s.CorrectionValue, -most, most, $"correction, {unit},");
+        ProgramChecks.Range(faults, at + "/driftPerYearValue", s.DriftPerYearValue ?? 0, -most, most, $"drift a year, {unit},");
     }
 
     private static (double Most, string Unit) Most(SensorQuantity quantity) => quantity switch

@@ -23,11 +23,15 @@ internal sealed class YearRain
         }
 
         HashSet<string> ids = [.. (program.Weather ?? []).Where(w => w.InRainFraction < 1).SelectMany(w => w.Actuators)];
+        IsRead = program.Weather is { Count: > 0 } || program.Alarms.Any(a => a.Reading == Reading.Rain);
         held = [.. Enumerable.Range(0, program.Actuators.Count).Where(i => ids.Contains(program.Actuators[i].Id))];
     }
 
     /// <summary>Hours of the year of which the file says whether it rained.</summary>
     public int KnownH { get; }
+
+    /// <summary>Whether the program reads the contact.</summary>
+    public bool IsRead { get; }
 
     /// <summary>Whether rain holds something back in this house.</summary>
     public bool HoldsVents => held.Length > 0;

@@ -31,6 +31,7 @@ internal sealed class YearRun
     private readonly Tamper? tamper;
     private readonly YearSnow snow;
     private readonly YearRain rain;
+    private readonly bool tellsMore; // rain is read, or a sensor drifts
     private readonly YearCo2? co2; // none where nothing is dosed: outside air's level is taken
     private readonly double floorM2, airM3, lampUmolPerJ, lightMolPerW, extinction, sectionM2, stirredMs;
     private readonly YearSnapshot[] midnights = new YearSnapshot[YearTargets.Days];
@@ -67,6 +68,7 @@ internal sealed class YearRun
         sensors = new YearSensors(program.Sensors) { Co2Ppm = co2?.Ppm ?? CarbonDioxide.OutsidePpm };
         snow = new YearSnow(weather.SnowFallenByHourM.ToArray(), House.Parameters.UpperClear, program);
         rain = new YearRain(weather.RainByHour, program);
+        tellsMore = rain.IsRead || sensors.Drifts;
         extinction = gains.CanopyExtinctionFraction;
         sectionM2 = airM3 / form.LengthM;
         stirredMs = plant.Circulation?.CropSpeedMs ?? 0;
@@ -212,6 +214,7 @@ internal sealed class YearRun
     public void Go(IProgress<double>? progress, CancellationToken cancel)
     {
         int all = SpinUpDays + YearTargets.Days;
+        sensors.AreNew = true;
         for (int day = YearTargets.Days - SpinUpDays; day < YearTargets.Days; day++)
         {
             cancel.ThrowIfCancellationRequested();
@@ -224,6 +227,7 @@ internal sealed class YearRun
         }
 
         Plant.StartCounting();
+        sensors.AreNew = false;
         for (int day = 0; day < YearTargets.Days; day++)
         {
             cancel.ThrowIfCancellationRequested();
@@ -262,7 +266,12 @@ internal sealed class YearRun
         sensors.Co2Ppm = co2?.Ppm ?? CarbonDioxide.OutsidePpm;
         snow.Step(minute, weather.DryBulbC[minute], state.AirAboveC, stepS);
         sensors.Snow = snow.IsTold;
-        sensors.Rain = rain.IsTold(minute);
+        if (tellsMore)
+        {
+            sensors.Rain = rain.IsTold(minute);
+            sensors.Drift(day);
+        }
+
         sensors.Read(weather, Targets, Plant, minute, readings);
         tamper?.Read(minute, readings);
         control.Step(readings, (int)(stepS * 1000), commands);

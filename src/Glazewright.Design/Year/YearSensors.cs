@@ -15,6 +15,8 @@ internal sealed class YearSensors
     private readonly int[] missing; // readings without a sensor
     private readonly bool outsideLags;
     private readonly bool feelsSun;
+    private readonly EqList<Sensor>? drifting; // none where no sensor drifts
+    private int driftDay = -1;
     private Probe crop, humidity, second, upper, outside, outsideHumidity, wind, light, co2, pressure;
     private double stepOfSharesS = double.NaN;
 
@@ -37,6 +39,7 @@ internal sealed class YearSensors
         pressure = For(Reading.StaticPressure);
         missing = [.. Enum.GetValues<Reading>().Where(r => !SensorPoints.IsClock(r) && SensorPoints.For(sensors, r) is null).Select(r => (int)r)];
         outsideLags = new[] { outside, outsideHumidity, wind, light, co2, pressure }.Any(p => p.LagS > 0 || p.FeelsSun);
+        drifting = (sensors ?? []).Any(s => (s.DriftPerYearValue ?? 0) != 0) ? sensors : null;
         feelsSun = new[] { crop, humidity, second, upper, outside, outsideHumidity }.Any(p => p.FeelsSun);
     }
 
@@ -48,6 +51,13 @@ internal sealed class YearSensors
 
     /// <summary>That sensor, or one of them, hangs above the curtain.</summary>
     public bool FeelsSunAbove => upper.FeelsSun;
+
+    /// <summary>They have just been compared and do not drift yet: the days before the year.</summary>
+    public bool AreNew
+    {
+        get;
+        set => (field, driftDay) = (value, -1);
+    }
 
     /// <summary>Snow falls or lies on the roof.</summary>
     public bool Snow { get; set; }
@@ -191,6 +201,40 @@ internal sealed class YearSensors
         {
             readings[reading] = int.MinValue;
         }
+    }
+
+    /// <summary>Some sensor drifts.</summary>
+    public bool Drifts => drifting is not null;
+
+    /// <summary>Brings drifting sensors to a day: evenly over the year, a step each midnight.</summary>
+    /// <param name="day">Day of the year, 0 to 364.</param>
+    public void Drift(int day)
+    {
+        if (drifting is null || day == driftDay)
+        {
+            return;
+        }
+
+        driftDay = day;
+        double share = AreNew ? 0 : (double)day / YearTargets.Days;
+        void To(ref Probe probe, Reading reading)
+        {
+            if (SensorPoints.For(drifting, reading) is { } s)
+            {
+                probe.Error = s.ErrorValue + (share * (s.DriftPerYearValue ?? 0));
+            }
+        }
+
+        To(ref crop, Reading.InsideTemperature);
+        To(ref humidity, Reading.InsideHumidity);
+        To(ref second, Reading.SecondTemperature);
+        To(ref upper, Reading.UpperTemperature);
+        To(ref outside, Reading.OutsideTemperature);
+        To(ref outsideHumidity, Reading.OutsideHumidity);
+        To(ref wind, Reading.Wind);
+        To(ref light, Reading.Light);
+        To(ref co2, Reading.Co2);
+        To(ref pressure, Reading.StaticPressure);
     }
 
     // The next whole step, halves upward; whole numbers shifted so that cutting off rounds down.

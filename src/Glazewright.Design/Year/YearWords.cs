@@ -57,7 +57,7 @@ internal static class YearWords
             yield return new Finding(
                 "year/sensors", Severity.Near, house,
                 $"The program went by {string.Join(", ", untrue)}. Hours held are counted against the true air.",
-                "An aspirated sensor; a correction in the program after comparing with a reference.", Counted);
+                "An aspirated sensor; a correction in the program after comparing with a reference, each year for one that drifts.", Counted);
         }
 
         bool cools = plant.Exhaust is not null || plant.Vents is not null || plant.WetWall is not null || plant.Fog is not null;
@@ -207,10 +207,15 @@ internal static class YearWords
         .. from s in sensors ?? []
            where s.Place is not (SensorPlace.Outside or SensorPlace.Equipment) && s.Quantity is (SensorQuantity.Temperature or SensorQuantity.Humidity)
            let left = s.ErrorValue + s.CorrectionValue
-           where !s.Aspirated || Math.Abs(left) > 1e-9
+           let drift = s.DriftPerYearValue ?? 0
+           where !s.Aspirated || Math.Abs(left) > 1e-9 || drift != 0
            select s.Id + (s.Aspirated ? string.Empty : ", which no fan draws air past")
-               + (Math.Abs(left) > 1e-9 ? Text($", which reads {Math.Abs(left) * (s.Quantity == SensorQuantity.Temperature ? 1.8 : 1):0.#} {(s.Quantity == SensorQuantity.Temperature ? Text($"F° ({Math.Abs(left):0.#} K)") : "% humidity")} {(left > 0 ? "high" : "low")}") : string.Empty),
+               + (Math.Abs(left) > 1e-9 ? Text($", which reads {Amount(s.Quantity, left)} {(left > 0 ? "high" : "low")}") : string.Empty)
+               + (drift != 0 ? Text($", which drifts {Amount(s.Quantity, drift)} {(drift > 0 ? "high" : "low")} by the year's end") : string.Empty),
     ];
+
+    private static string Amount(SensorQuantity quantity, double value) =>
+        quantity == SensorQuantity.Temperature ? Text($"{Math.Abs(value) * 1.8:0.#} F° ({Math.Abs(value):0.#} K)") : Text($"{Math.Abs(value):0.#} % humidity");
 
     private static string Cloth(PlantResult plant) =>
         plant.Curtain is null ? "a curtain" : plant.Curtain.Layers > 1 || plant.SecondCurtain is not null ? "tighter curtain edges" : "a second curtain";
@@ -225,7 +230,7 @@ internal static class YearWords
             plant.Co2 is null
                 ? "Shared walls count as no loss; carbon dioxide is held at 420 ppm."
                 : "Shared walls count as no loss; the breathing of crop and substrate at night is not counted in the carbon dioxide.",
-            "Sensors are the program's, with their lag and error, in steps of 0.1 K and 1 %; they do not drift, and what one without a fan reads low under a clear night sky is left out.",
+            Text($"Sensors are the program's, with their lag and error, in steps of 0.1 K and 1 %; {(run.Sensors?.Any(s => (s.DriftPerYearValue ?? 0) != 0) == true ? "those that drift do so evenly from 1 January on" : "none of them is said to drift (hygrometers do, by a percent or two a year)")}, and what one without a fan reads low under a clear night sky is left out."),
         ];
         if (plant.Curtain is { Layers: > 1 } || plant.SecondCurtain is not null)
         {

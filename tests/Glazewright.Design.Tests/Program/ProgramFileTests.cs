@@ -72,6 +72,7 @@ public class ProgramFileTests
         ControlStage Turned(ControlStage s) => s with { Modulates = new Modulation(2, 900, 0.05) };
         whole = whole with
         {
+            Sensors = whole.Sensors!.Select(s => s with { DriftPerYearValue = 0 }).ToEqList(),
             Actuators = whole.Actuators.Select(a => a with { LeastFraction = 0.25 }).ToEqList(),
             Cooling = whole.Cooling.Select(Turned).ToEqList(),
             Heating = whole.Heating.Select(Turned).ToEqList(),

@@ -52,6 +52,8 @@ public class SensorTests
         Assert.Contains("temperature at the crop", faults.Single(f => f.Pointer == "/sensors/12/place").Wrong, StringComparison.Ordinal);
         Fault contact = Assert.Single(Faults(With(SensorQuantity.Snow, SensorPlace.Outside, s => s with { LagS = 5 })));
         Assert.Equal("/sensors/8", contact.Pointer);
+        Assert.Equal("/sensors/8", Assert.Single(Faults(With(SensorQuantity.Snow, SensorPlace.Outside, s => s with { DriftPerYearValue = 1 }))).Pointer);
+        Assert.Equal("/sensors/0/driftPerYearValue", Assert.Single(Faults(With(SensorQuantity.Temperature, SensorPlace.Crop, s => s with { DriftPerYearValue = 30 }))).Pointer);
     }
 
     [Theory]

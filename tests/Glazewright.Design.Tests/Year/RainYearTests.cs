@@ -44,6 +44,16 @@ public class RainYearTests
         Assert.DoesNotContain(YearScenes.Run(weather: s_wet.Value).Report.LeftOut, w => w.Contains("rain", StringComparison.OrdinalIgnoreCase));
     }
 
+    // A house that reads the rain keeps its thermometer's error: 2 K high holds winter nights 2 K colder.
+    [Fact]
+    public void The_other_sensors_stay_as_they_are()
+    {
+        YearResult high = YearScenes.Run(
+            s_program with { Sensors = s_program.Sensors!.Select(s => s is { Quantity: SensorQuantity.Temperature, Place: SensorPlace.Crop } ? s with { ErrorValue = 2 } : s).ToEqList() }, s_vented, s_wet.Value);
+        double Night(YearResult r) => Enumerable.Range(0, 60).Average(d => Enumerable.Range(0, 5).Average(h => (double)r.Hours.InsideC[(24 * d) + h]));
+        Assert.InRange(Night(s_rained.Value) - Night(high), 1.7, 2.3);
+    }
+
     // 1 July is day 181; day 183 is the next with rain, from 11:00 to 15:00.
     [Fact]
     public void The_day_again_says_why_and_for_how_long()

@@ -71,7 +71,7 @@ public class SensorYearTests
         ProgramDocument program = YearScenes.Program with
         {
             Sensors = SensorPoints.Usual("A").Select(s => s.Quantity is SensorQuantity.Temperature or SensorQuantity.Humidity
-                ? s with { Aspirated = false, LagS = 240, ErrorValue = -0.4 }
+                ? s with { Aspirated = false, LagS = 240, ErrorValue = -0.4, DriftPerYearValue = 1.5 }
                 : s.Quantity is SensorQuantity.Light or SensorQuantity.Wind ? s with { LagS = 30 } : s).ToEqList(),
         };
         YearResult year = YearScenes.Run(program);
@@ -86,6 +86,34 @@ public class SensorYearTests
 
             Assert.Equal(year.Hours.InsideC[(24 * 170) + h], (float)(sum / 60));
         }
+    }
+
+    // By hand: a thermometer that has drifted 3 K high on the last day holds the nights of late December 3 · 350/365 = 2.9 K colder, and those of early January by 3 · 10/365 = 0.1 K.
+    [Fact]
+    public void A_thermometer_that_drifts_is_off_by_the_year_s_end()
+    {
+        YearResult drifts = Crop(s => s with { DriftPerYearValue = 3 });
+        double Colder(int from, int to) => Enumerable.Range(from, to - from).Average(d => Enumerable.Range(0, 5).Average(h => (double)s_base.Value.Hours.InsideC[(24 * d) + h] - drifts.Hours.InsideC[(24 * d) + h]));
+        Assert.Equal(3.0 * 10 / 365, Colder(5, 16), 0.12);
+        Assert.Equal(3.0 * 350 / 365, Colder(342, 359), 0.25);
+        Assert.Contains("which drifts 5.4 F° (3 K) high by the year's end", Assert.Single(drifts.Report.Findings, f => f.Code == "year/sensors").What, StringComparison.Ordinal);
+        Assert.Contains(drifts.Report.LeftOut, w => w.Contains("those that drift", StringComparison.Ordinal));
+        Assert.Contains(s_base.Value.Report.LeftOut, w => w.Contains("none of them is said to drift", StringComparison.Ordinal));
+    }
+
+    // A hygrometer that drifts high calls for drying that is not needed, and a drift of nothing is no drift.
+    [Fact]
+    public void A_hygrometer_that_drifts_dries_more_as_the_year_goes()
+    {
+        ProgramDocument written = ProgramStage.Run(ProgramInput.From(YearScenes.Job, "A"), YearScenes.Plant);
+        YearResult Humid(double? drift) => YearScenes.Run(written with
+        {
+            Sensors = written.Sensors!.Select(s => s is { Quantity: SensorQuantity.Humidity, Place: SensorPlace.Crop } ? s with { DriftPerYearValue = drift } : s).ToEqList(),
+        });
+        YearResult still = Humid(null), high = Humid(8);
+        double Dryer(int from, int to) => Enumerable.Range(24 * from, 24 * (to - from)).Average(h => (double)still.Hours.InsideRhPercent[h] - high.Hours.InsideRhPercent[h]);
+        Assert.True(Dryer(240, 310) > Dryer(60, 130) + 0.5, $"{Dryer(60, 130)} then {Dryer(240, 310)}");
+        Assert.Equal(still.Hours, Humid(0).Hours);
     }
 
     // 800 W/m², 26.85 °C (300 K), 1 m/s: with their 1.2 kg/m³ and 1004 J/kgK X = 800 / (1.2 · 1004 · 300 · 1) = 2.213e-3, 0.13 + 373.40 X = 0.957 K
