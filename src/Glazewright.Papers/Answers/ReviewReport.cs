@@ -52,7 +52,7 @@ public static class ReviewReport
         foreach (HouseResults house in source.Houses.Where(h => h.Frame.ByLoad.Count > 0))
         {
             blocks.Add(new Block.Heading(2, $"House {house.Form.Id}: base forces by load"));
-            blocks.Add(new Block.TableOf(ByLoad(house, new Said(source.Job.Units))));
+            blocks.Add(new Block.TableOf(ByLoad(house, new Said(source.Job.Units))) { Whole = true });
         }
 
         blocks.Add(new Block.Paragraph("By load: what a typical interior frame puts on its bases, unfactored, first order; snow and wind at the level their edition gives them. Down is positive and lift negative, across is positive towards the right wall, moments are positive clockwise in the section with the left wall on the left. D dead, C collateral and crop, Lr roof live, S snow, W wind. End frames, bracing bays and the wind on end walls are not in it.", Quiet: true));
@@ -124,8 +124,8 @@ public static class ReviewReport
         string Moment(double momentNm) => Math.Abs(momentNm) < 0.5 ? "0" : said.Text(momentNm, Unit.NewtonMetre);
         return new Table(
             [
-                new("", 8), new("Load", 52), new("Left, down", 20, Along.End), new("Left, across", 19, Along.End), new("Left, moment", 21, Along.End), new("Right, down", 21, Along.End),
-                new("Right, across", 19, Along.End), new("Right, moment", 21, Along.End),
+                new("", 8), new("Load", 54), new("Left, down", 19, Along.End), new("Left, across", 19, Along.End), new("Left, moment", 19, Along.End), new("Right, down", 19, Along.End),
+                new("Right, across", 19, Along.End), new("Right, moment", 19, Along.End),
             ],
             [
                 .. house.Frame.ByLoad.Select(r => (IReadOnlyList<string>)

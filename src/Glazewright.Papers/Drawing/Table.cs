@@ -25,6 +25,10 @@ public static class TableSetting
 {
     private const double PadMm = 1.4;
 
+    /// <summary>Width that a column takes at least, so that its head breaks between words, mm.</summary>
+    internal static double LeastMm(Column column, double capHeightMm) =>
+        column.Head.Split(' ').Max(w => Lettering.WidthMm(w, Face.SemiBold, capHeightMm)) + 2 * PadMm + 0.05;
+
     /// <summary>A row made ready: its cells in lines and its height.</summary>
     public sealed record SetRow(IReadOnlyList<IReadOnlyList<string>> CellLines, double HeightMm);
 

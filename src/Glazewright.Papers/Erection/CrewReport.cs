@@ -28,7 +28,7 @@ public static class CrewReport
 
         blocks.AddRange(
         [
-            new Block.NewPage(),
+            new Block.NewPage { Always = true },
             new Block.Heading(1, "Left to do"),
             new Block.TableOf(Blank("What", "Who", "Done", 16)),
         ]);
@@ -36,7 +36,7 @@ public static class CrewReport
     }
 
     /// <summary>A heading that opens a page of a house.</summary>
-    internal static IEnumerable<Block> Page(HouseResults house, string what) => [new Block.NewPage(), new Block.Heading(1, $"House {house.Form.Id}: {what}")];
+    internal static IEnumerable<Block> Page(HouseResults house, string what) => [new Block.NewPage { Always = true }, new Block.Heading(1, $"House {house.Form.Id}: {what}")];
 
     /// <summary>Steps with room to sign.</summary>
     internal static Block Steps(IEnumerable<string> steps) => new Block.TableOf(new Table(
@@ -44,7 +44,7 @@ public static class CrewReport
         [.. steps.Select((s, i) => (IReadOnlyList<string>)[FormattableString.Invariant($"{i + 1}"), s, "", ""])]));
 
     private static Table Blank(string what, string who, string done, int rows) => new(
-        [new("", 8), new(what, 110), new(who, 30), new(done, 26)],
+        [new("", 12), new(what, 106), new(who, 30), new(done, 26)],
         [.. Enumerable.Range(1, rows).Select(i => (IReadOnlyList<string>)[FormattableString.Invariant($"{i}"), "", "", ""])]);
 
     private static IEnumerable<Block> Safety(PaperSource source)

@@ -26,7 +26,7 @@ internal static class Hanging
             .. CrewReport.Page(house, "hang and set equipment"),
             new Block.Paragraph("Distances to the near corner of each piece as drawn; the hung weight of the frame's design and the maker's brackets rule. Guards on before power; disconnect in sight of each motor; heaters and vents at their clearances.", Quiet: true),
             new Block.TableOf(new Table(
-                [new("Piece", 52), new("Wall or floor", 26), new("From end 1", 28, Along.End), new("From left wall", 28, Along.End), new("Underside", 26, Along.End), new("Done", 14)],
+                [new("Piece", 42), new("Wall or floor", 20), new("From end 1", 34, Along.End), new("From left wall", 34, Along.End), new("Underside", 30, Along.End), new("Done", 14)],
                 [
                     .. items.Select(p => (IReadOnlyList<string>)
                     [

@@ -50,8 +50,8 @@ internal static class ChoicesChapter
             yield return new Block.Heading(2, "Heat and curtain: other choices");
             yield return new Block.TableOf(new Table(
                 [
-                    new Column("One thing changed", 50), new Column("Heat", 24, Along.End), new Column("All on holds", 22, Along.End), new Column("One dead holds", 22, Along.End),
-                    new Column("Loss, curtain drawn", 26, Along.End), new Column("Fuel, kW", 14, Along.End), new Column("Power, kW", 14, Along.End),
+                    new Column("One thing changed", 46), new Column("Heat", 27, Along.End), new Column("All on holds", 20, Along.End), new Column("One dead holds", 20, Along.End),
+                    new Column("Loss, curtain drawn", 29, Along.End), new Column("Fuel, kW", 15, Along.End), new Column("Power, kW", 18, Along.End),
                 ],
                 [
                     .. heat.Select(a => (IReadOnlyList<string>)

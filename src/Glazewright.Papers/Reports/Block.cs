@@ -51,8 +51,12 @@ public abstract record Block
     /// <summary>Numbers made large, side by side, up to four in a row.</summary>
     public sealed record Figures(IReadOnlyList<BigFigure> Items) : Block;
 
-    /// <summary>A table; its head is repeated on each page.</summary>
-    public sealed record TableOf(Table Table) : Block;
+    /// <summary>A table; its head is repeated on each page, and no page has one row or two of a longer one.</summary>
+    public sealed record TableOf(Table Table) : Block
+    {
+        /// <summary>Kept on one page where a page takes it.</summary>
+        public bool Whole { get; init; }
+    }
 
     /// <summary>A drawing at its own size, with a caption.</summary>
     public sealed record Picture(Sheet Drawing, string Caption) : Block
@@ -68,7 +72,11 @@ public abstract record Block
     public sealed record Contents : Block;
 
     /// <summary>What follows starts a page.</summary>
-    public sealed record NewPage : Block;
+    public sealed record NewPage : Block
+    {
+        /// <summary>Also after a page that holds little: what is torn out and handed on by itself.</summary>
+        public bool Always { get; init; }
+    }
 }
 
 /// <summary>A report.</summary>

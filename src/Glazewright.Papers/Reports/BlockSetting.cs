@@ -27,11 +27,11 @@ internal static class BlockSetting
             .Select(line => line with { KeepWithNext = true }),
         Block.Bullets bullets => bullets.Items.SelectMany(i => Bullet(i, widthMm)),
         Block.Figures figures => FigureSetting.Rows(figures, widthMm),
-        Block.TableOf table => TableRows(Fitted(table.Table, widthMm)),
+        Block.TableOf table => TableRows(Fitted(table.Table, widthMm), table.Whole),
         Block.Picture picture => [Picture(picture, widthMm)],
         Block.Caution caution => [Caution(caution, widthMm)],
         Block.Contents => contents.Set(widthMm),
-        Block.NewPage => [new Piece(0, 0, _ => []) { OpensPage = true }],
+        Block.NewPage page => [new Piece(0, 0, _ => []) { OpensPage = true, OpensAlways = page.Always }],
         _ => throw new InvalidOperationException("Blocks are a closed set."),
     };
 
@@ -112,16 +112,29 @@ internal static class BlockSetting
         }
     }
 
-    // Tables are written for a Letter page; a narrower one (A4) takes the same columns in proportion.
-    private static Table Fitted(Table table, double widthMm) => table.WidthMm <= widthMm
-        ? table
-        : table with { Columns = [.. table.Columns.Select(c => c with { WidthMm = c.WidthMm * widthMm / table.WidthMm })] };
+    /// <summary>Tables are written for a Letter page; a narrower one (A4) takes the same columns in proportion. A column too narrow for a word of its head takes from the widest.</summary>
+    internal static Table Fitted(Table table, double widthMm)
+    {
+        Table fitted = table.WidthMm <= widthMm ? table : table with { Columns = [.. table.Columns.Select(c => c with { WidthMm = c.WidthMm * widthMm / table.WidthMm })] };
+        double[] least = [.. fitted.Columns.Select(c => TableSetting.LeastMm(c, fitted.CapHeightMm))];
+        double lackMm = fitted.Columns.Zip(least).Sum(p => Math.Max(0, p.Second - p.First.WidthMm));
+        if (lackMm <= 0)
+        {
+            return fitted;
+        }
+
+        int widest = Enumerable.Range(0, fitted.Columns.Count).MaxBy(i => fitted.Columns[i].WidthMm - least[i]);
+        return fitted with { Columns = [.. fitted.Columns.Select((c, i) => c with { WidthMm = i == widest ? Math.Max(c.WidthMm - lackMm, least[i]) : Math.Max(c.WidthMm, least[i]) })] };
+    }
 
     // A year's months and a sum are read as one; tall rows would leave half a page empty before them.
     private const int ShortTableRows = 14;
     private const double ShortTableMm = 110;
 
-    private static IEnumerable<Piece> TableRows(Table table)
+    // Where a long table breaks, so many rows at least stand on either page.
+    private const int RowsTogether = 3;
+
+    private static IEnumerable<Piece> TableRows(Table table, bool whole)
     {
         TableSetting.SetRow headRow = TableSetting.Head(table);
         Piece head = Row(table, headRow, "head", 3) with { KeepWithNext = true };
@@ -130,7 +143,7 @@ internal static class BlockSetting
         bool isShort = body.Length <= ShortTableRows && body.Sum(r => r.HeightMm) <= ShortTableMm;
         for (int i = 0; i < body.Length; i++)
         {
-            bool keep = isShort && i < body.Length - 1;
+            bool keep = i < body.Length - 1 && (isShort || whole || i < RowsTogether - 1 || i >= body.Length - RowsTogether);
             yield return Row(table, body[i], FormattableString.Invariant($"row {i}"), 0) with { Head = head, KeepWithNext = keep };
         }
     }

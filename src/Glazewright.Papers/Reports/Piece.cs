@@ -20,6 +20,9 @@ internal sealed record Piece(double HeightMm, double BeforeMm, Func<Spot, IReadO
     /// <summary>Whether it starts a page.</summary>
     public bool OpensPage { get; init; }
 
+    /// <summary>Whether it does so after a page that holds little, too.</summary>
+    public bool OpensAlways { get; init; }
+
     /// <summary>A piece made of things drawn from its upper left corner, in mm.</summary>
     public static Piece Of(double heightMm, double beforeMm, IEnumerable<Entity> entities, Spoken spoken = Spoken.Text)
     {

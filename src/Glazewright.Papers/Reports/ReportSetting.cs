@@ -8,6 +8,9 @@ namespace Glazewright.Papers.Reports;
 /// <summary>Lays a report's blocks on pages: nothing is cut, headings stay with what they head, tables repeat their head.</summary>
 public static class ReportSetting
 {
+    // A page filled no further than this is gone on with where a new one was to begin.
+    private const double LittleFraction = 0.2;
+
     /// <summary>The report as pages with an outline.</summary>
     public static PdfBook Of(Report report)
     {
@@ -32,7 +35,8 @@ public static class ReportSetting
             Piece piece = pieces[i];
             bool atTop = y <= top;
             bool full = y + Needed(pieces, i, bottom - top) > bottom;
-            if (!atTop && (piece.OpensPage || full))
+            bool opens = piece.OpensPage && (piece.OpensAlways || y - top > LittleFraction * (bottom - top));
+            if (!atTop && (opens || full))
             {
                 pages.Add([]);
                 y = top;

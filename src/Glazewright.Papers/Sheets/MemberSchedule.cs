@@ -32,7 +32,7 @@ internal static class MemberSchedule
             .GroupBy(m => (Mark: finder.Of(m), m.Line.Role))
             .OrderBy(g => roles.ToList().IndexOf(g.Key.Role)).ThenBy(g => g.Key.Mark, StringComparer.Ordinal);
         return new Table(
-            [new("Mark", 18), new("Member", 26), new("Section", 42), new("Cut length", 28, Drawing.Along.End), new("Saw angles", 28, Drawing.Along.End), new("Count", 16, Drawing.Along.End)],
+            [new("Mark", 18), new("Member", 26), new("Section", 38), new("Cut length", 32, Drawing.Along.End), new("Saw angles", 28, Drawing.Along.End), new("Count", 16, Drawing.Along.End)],
             [
                 .. counted.Select(g =>
                 {

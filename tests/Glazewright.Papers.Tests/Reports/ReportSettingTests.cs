@@ -1,8 +1,16 @@
 using System.Globalization;
+using Glazewright.Design.Contracts;
+using Glazewright.Papers.Answers;
 using Glazewright.Papers.Charts;
 using Glazewright.Papers.Drawing;
+using Glazewright.Papers.Erection;
+using Glazewright.Papers.Fonts;
+using Glazewright.Papers.Light;
 using Glazewright.Papers.Pdf;
+using Glazewright.Papers.Plant;
 using Glazewright.Papers.Reports;
+using Glazewright.Papers.Sets;
+using Glazewright.Papers.Tests.Sets;
 using UglyToad.PdfPig;
 
 namespace Glazewright.Papers.Tests.Reports;
@@ -51,6 +59,64 @@ public class ReportSettingTests
         Assert.Equal(
             Enumerable.Range(1, 200).Select(i => "Rafter R" + i.ToString(CultureInfo.InvariantCulture)),
             book.Pages.SelectMany(p => p.Words()).Where(w => w.Text.StartsWith("Rafter R", StringComparison.Ordinal)).Select(w => w.Text));
+    }
+
+    // One row or two of a long table never stand alone on a page, whatever stands before it and however long it is.
+    [Fact]
+    public void A_page_has_three_rows_of_a_long_table_at_least()
+    {
+        for (int rows = 15; rows < 130; rows++)
+        {
+            Report report = Sample(rows);
+            int[] each = [.. ReportSetting.Of(report).Pages.Select(p => p.Words().Count(w => w.Text.StartsWith("Rafter R", StringComparison.Ordinal))).Where(n => n > 0)];
+            Assert.True(each.Min() >= 3, $"{rows} rows: {string.Join(' ', each)}");
+        }
+    }
+
+    [Theory]
+    [InlineData(20), InlineData(30), InlineData(38)]
+    public void A_table_kept_whole_stands_on_one_page(int rows)
+    {
+        Report report = Sample(rows);
+        report = report with { Blocks = [.. report.Blocks.Select(b => b is Block.TableOf t ? t with { Whole = true } : b is Block.NewPage ? new Block.Heading(3, "On") : b)] };
+        Assert.Single(ReportSetting.Of(report).Pages, p => p.Words().Any(w => w.Text.StartsWith("Rafter R", StringComparison.Ordinal)));
+    }
+
+    // A line or two before a new page is no page: it goes on below them, except where pages are handed out one by one.
+    [Theory]
+    [InlineData(1, false, 1), InlineData(1, true, 2), InlineData(20, false, 2)]
+    public void A_page_that_holds_little_is_gone_on_with(int lines, bool always, int pages)
+    {
+        Report report = new("Two-Ridge", "", "", null, SheetSize.Letter, [
+            .. Enumerable.Range(0, lines).Select(i => new Block.Paragraph($"Line {i}.")), new Block.NewPage { Always = always }, new Block.Heading(1, "Next"), new Block.Paragraph("Words."),
+        ]);
+        Assert.Equal(pages, ReportSetting.Of(report).Pages.Count);
+    }
+
+    // No heading of a column of any report breaks within a word, on Letter or on A4.
+    [Theory]
+    [InlineData(UnitSystem.Us), InlineData(UnitSystem.Metric)]
+    public void Heads_of_columns_break_between_words(UnitSystem units)
+    {
+        PaperSource source = SampleSource.Make(units);
+        Report?[] reports =
+        [
+            AnswersReport.Of(source), BasisReport.Of(source), CalculationReport.Of(source), ControlReport.Of(source), CrewReport.Of(source), GrowerReport.Of(source), LightReport.Of(source),
+            PlantReport.Of(source), QuoteReport.Of(source), ReviewReport.Of(source),
+        ];
+        List<string> broken = [];
+        foreach (Report report in reports.OfType<Report>())
+        {
+            double pageMm = report.Size.WidthMm / report.TypeFactor - 2 * ReportType.MarginMm;
+            foreach (Table table in report.Blocks.OfType<Block.TableOf>().Select(t => t.Table))
+            {
+                Table fitted = BlockSetting.Fitted(table, pageMm);
+                Assert.True(fitted.WidthMm <= pageMm + 1e-9);
+                broken.AddRange(fitted.Columns.Where(c => TextWrap.Lines(c.Head, Face.SemiBold, table.CapHeightMm, c.WidthMm - 2.8).Any(l => !$" {c.Head} ".Contains($" {l} ", StringComparison.Ordinal))).Select(c => $"{report.Title}: {c.Head}"));
+            }
+        }
+
+        Assert.Empty(broken.Distinct());
     }
 
     // Twelve months are read as one table; a few words stay with their heading and its picture.
