@@ -131,14 +131,15 @@ public static class FrameJoints
         foreach (var line in own.Where(m => m.Line.Role is MemberRole.Purlin or MemberRole.Girt or MemberRole.Eave or MemberRole.Ridge)
             .GroupBy(m => (m.Line.Role, Y: Math.Round((m.Line.A - house.Origin).Dot(house.AlongY), 6), Z: Math.Round(m.Line.A.ZM, 6))))
         {
-            foreach (double x in house.FrameLinesXM)
+            for (int i = 0; i < house.FrameLinesXM.Count; i++)
             {
+                double x = house.FrameLinesXM[i];
                 MemberSolid? piece = line.FirstOrDefault(m => From(m) <= x + NearM && To(m) >= x - NearM);
                 Point3 at = piece is null ? default : piece.Line.A + (x - From(piece)) * house.AlongX;
                 MemberSolid? on = piece is null ? null : frames[Math.Round(x, 6)].MinBy(m => Away(m.Line, at));
                 if (piece is not null && on is not null)
                 {
-                    yield return new FrameJoint(FormattableString.Invariant($"{piece.Line.Id}/clip-{house.FrameLinesXM.ToList().IndexOf(x) + 1:00}"), JointKind.Clip, at, piece.Line.Id, on.Line.Id);
+                    yield return new FrameJoint(FormattableString.Invariant($"{piece.Line.Id}/clip-{i + 1:00}"), JointKind.Clip, at, piece.Line.Id, on.Line.Id);
                 }
             }
         }
