@@ -29,6 +29,8 @@ public sealed record LaidProgram(ProgramDocument Written, ProgramDocument Docume
             .. written.Report.Findings,
             .. changes.Where(c => !Finds(written, c)).Select(c => ProgramWords.WithoutTarget(written, c)),
             .. held.Length > 0 ? [ProgramWords.Changed(written.House, held)] : (Finding[])[],
+            .. OutOfOrder("cooling", written.Cooling, laid.Cooling, laid.House, held),
+            .. OutOfOrder("heating", written.Heating, laid.Heating, laid.House, held),
         ];
         EqList<Figure> figures = held.FirstOrDefault(c => c.Part == "periods" && c.Name == laid.Periods[0].Id) is { } first
             ? ProgramWorkings.Thresholds(laid.House, laid.Periods[0], new Source.Given(first.Pointer))
@@ -43,6 +45,20 @@ public sealed record LaidProgram(ProgramDocument Written, ProgramDocument Docume
     {
         ArgumentNullException.ThrowIfNull(change);
         return ProgramParts.Of(change.Part).Find(program, change.Name, change.Field) is not null;
+    }
+
+    // As written no stage comes on before the one ahead of it; a change, or equipment that came in behind one, may turn that about.
+    private static IEnumerable<Finding> OutOfOrder(string part, EqList<ControlStage> written, EqList<ControlStage> laid, string house, ProgramChange[] held)
+    {
+        EqList<string> names = StageNames.Of(laid, house);
+        for (int i = 1; i < laid.Count; i++)
+        {
+            int before = i - 1;
+            if (laid[i].OnAtK < laid[before].OnAtK - 1e-9 && written[i].OnAtK >= written[before].OnAtK)
+            {
+                yield return ProgramWords.OutOfOrder(part, house, names[i], laid[i].OnAtK, names[before], laid[before].OnAtK, held.LastOrDefault(c => c.Part == part && (c.Name == names[i] || c.Name == names[before])) ?? held[^1]);
+            }
+        }
     }
 
     private static ProgramDocument With(ProgramDocument written, IEnumerable<ProgramChange> changes) =>

@@ -55,6 +55,16 @@ public static class ProgramWords
             "Take the change back, or give it to what stands in its place.", new Source.Given(change.Pointer));
     }
 
+    internal static Finding OutOfOrder(string part, string house, string later, double laterK, string earlier, double earlierK, ProgramChange at)
+    {
+        string way = part == "heating" ? "below" : "above";
+        string K(double kelvin) => Text($"{1.8 * kelvin:0.0} F°");
+        return new Finding(
+            "program/stage-out-of-order", Severity.Near, house,
+            $"{later} now comes on before {earlier}: at {K(laterK)} {way} the threshold, {earlier} at {K(earlierK)}. The technician's changes stand while the stages beside them are written anew with the plant.",
+            "Take the change back, or give the stages behind it distances of their own.", new Source.Given(at.Pointer));
+    }
+
     internal static Finding Changed(string house, IReadOnlyList<ProgramChange> changes)
     {
         const int MostTold = 6;

@@ -15,7 +15,7 @@ namespace Glazewright.Design.Rehearsals;
 public static class RehearsalStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 5;
+    public const int Version = 6;
 
     /// <summary>Step of the runs that are shown, s.</summary>
     public const double StepS = 5;
@@ -159,6 +159,11 @@ public static class RehearsalStage
         if (heater >= 0)
         {
             all.Add(Cold("heater-dead", $"{program.Actuators[heater].Id} does not light on the coldest night", s => new Dead(s, curtains, heater)));
+        }
+
+        if (IndexOf(program, ActuatorKind.BenchPipe) is int pipe and >= 0)
+        {
+            all.Add(Cold("boiler-dead", $"the boiler of {program.Actuators[pipe].Id} stops on the coldest night", s => new Dead(s, curtains, pipe)));
         }
 
         all.Add(Cold("power-out-cold", "power fails at two in the coldest night: no heat, no air, curtain and louver stay as they are", s => new Outage(s, curtains, travels)) with { BoxRuns = false });

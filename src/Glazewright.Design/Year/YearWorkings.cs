@@ -146,9 +146,9 @@ internal static class YearWorkings
         Figure water = observe("water", "Water of wet wall and fog", Unit.Kilogram, r.WaterKg);
         Figure peaks = observe("monthly-peaks", "Sum of the twelve monthly quarter-hour peaks", Unit.ElectricWatt, r.Months.Sum(m => m.PeakPowerW));
         Term spread = Price("spread", "Half width of the price band", input.Tariffs.SpreadFraction, Unit.Fraction, "spread");
-        Figure fuelCost = derive("fuel-cost", "Fuel cost", Unit.Dollar, Term.Of("fuel", fuel) * Price("fuel_price", "Fuel, money a joule", input.Tariffs.FuelPerJoule, Unit.None, "fuel"));
-        Figure powerCost = derive("power-cost", "Power cost", Unit.Dollar, Term.Of("power", power) * Price("power_price", "Power, money a joule", input.Tariffs.PowerPerJoule, Unit.None, "power"));
-        Figure demandCost = derive("demand-cost", "Demand charge", Unit.Dollar, Term.Of("peaks", peaks) * Price("demand_price", "Demand, money a watt and month", input.Tariffs.DemandPerWattMonth, Unit.None, "demand"));
+        Figure fuelCost = derive("fuel-cost", "Fuel cost", Unit.Dollar, Term.Of("fuel", fuel) / 1e9 * Price("fuel_price", "Fuel, money a gigajoule of gross heat", 1e9 * input.Tariffs.FuelPerJoule, Unit.None, "fuel"));
+        Figure powerCost = derive("power-cost", "Power cost", Unit.Dollar, Term.Of("power", power) / 3.6e6 * Price("power_price", "Power, money a kilowatt-hour", 3.6e6 * input.Tariffs.PowerPerJoule, Unit.None, "power"));
+        Figure demandCost = derive("demand-cost", "Demand charge", Unit.Dollar, Term.Of("peaks", peaks) / 1000 * Price("demand_price", "Demand, money a kilowatt and month", 1000 * input.Tariffs.DemandPerWattMonth, Unit.None, "demand"));
         Figure waterCost = derive("water-cost", "Water cost", Unit.Dollar, Term.Of("water", water) / 1000 * Price("water_price", "Water, money a cubic metre", input.Tariffs.WaterPerM3, Unit.None, "water"));
         Term energy = Term.Of("fuel_cost", fuelCost) + Term.Of("power_cost", powerCost) + Term.Of("demand_cost", demandCost) + Term.Of("water_cost", waterCost);
         Figure cost = derive(

@@ -1,3 +1,4 @@
+using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Year;
 using Glazewright.Papers.Charts;
@@ -39,6 +40,24 @@ internal static class EnergyAnswer
             said.Big("Water for cooling", waterM3, Unit.WaterCubicMetre, Wet(source)),
             said.Big("Stays on when the mains fail", backupW, Unit.ElectricWatt, "running power; starting needs more"),
         ];
+        Tariffs tariffs = source.Job.Tariffs;
+        double fuelJ = years.Sum(y => y.FuelJ), fuelCost = fuelJ * tariffs.FuelPerJoule;
+        if (fuelJ > 0 && FuelBought.Name(source.Job.Utilities.Fuel) is { Length: > 0 } fuel)
+        {
+            // The heating season: the six months on end that burn most.
+            double[] burnt = [.. Enumerable.Range(0, 12).Select(m => years.Sum(y => y.Months[m].FuelJ))];
+            double Season(int from) => Enumerable.Range(from, 6).Sum(m => burnt[m % 12]);
+            int start = Enumerable.Range(0, 12).MaxBy(Season);
+            string Amount(double joules)
+            {
+                (double amount, string unit) = FuelBought.Of(source.Job.Utilities.Fuel, joules, source.Job.Units);
+                return $"{amount.ToString("#,0", System.Globalization.CultureInfo.InvariantCulture)} {unit}";
+            }
+
+            figures[1] = new BigFigure(Said.Capital(fuel) + " a year", Amount(fuelJ), "", $"{Said.Money(fuelCost)}; {Said.Month(start + 1)} to {Said.Month((start + 5) % 12 + 1)}: {Amount(Season(start))}, {Said.Money(Season(start) * tariffs.FuelPerJoule)}");
+            sentence += $" {Said.Capital(fuel)} is {Said.Money(fuelCost)} of it: {Amount(fuelJ)}.";
+        }
+
         if (gasKg > 0)
         {
             figures.Add(said.Big("Carbon dioxide dosed", gasKg, Unit.Kilogram, $"{Said.Money(gasKg * source.Job.Tariffs.Co2PerKg)} of the sum"));

@@ -23,7 +23,7 @@ internal static class FailureAnswer
         }
 
         Said said = new(source.Job.Units);
-        Rehearsal shown = rehearsals.FirstOrDefault(r => r.Id == "heater-dead") ?? rehearsals[0];
+        Rehearsal shown = rehearsals.FirstOrDefault(r => r.Id == "heater-dead") ?? rehearsals.FirstOrDefault(r => r.Id == "boiler-dead") ?? rehearsals[0];
         string brief = $"{Short(shown)}: {Time(shown, said)}";
         List<Block> blocks =
         [
@@ -35,11 +35,11 @@ internal static class FailureAnswer
             new Block.Paragraph(
                 "Tried on the model on the typical year's coldest and hottest days with a crop, in calm (0.5 m/s) and windy (8 m/s) air, in a damp and a dry house, with the curtain open and shut, and as the file has it: the times are from the harshest to the mildest of these, rounded down to five minutes. A worse year is colder. The program's alarm reaches no one by itself: the independent alarm with its own thermostat, battery and dialler does. Alarms that reach someone, and backup heat or power, are what these times ask for.", Quiet: true),
         ];
-        Standing standing = shown.Id != "heater-dead" ? Standing.None : shown.SoonestMin is null ? Standing.Held : Standing.Miss;
+        Standing standing = shown.Id is not ("heater-dead" or "boiler-dead") ? Standing.None : shown.SoonestMin is null ? Standing.Held : Standing.Miss;
         return new QuestionAnswered($"What if something fails in house {house.Form.Id}?", brief, $"In house {house.Form.Id}, {Short(shown)}: {Time(shown, said)}.", standing, blocks);
     }
 
-    private static string Short(Rehearsal r) => r.Id == "heater-dead" ? "largest heater out on the coldest night" : r.What;
+    private static string Short(Rehearsal r) => r.Id switch { "heater-dead" => "largest heater out on the coldest night", "boiler-dead" => "the boiler out on the coldest night", _ => r.What };
 
     private static string Time(Rehearsal r, Said said)
     {

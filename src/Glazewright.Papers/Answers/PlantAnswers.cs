@@ -153,15 +153,28 @@ internal static class PlantAnswers
         Said said = new(source.Job.Units);
         string id = house.Form.Id;
         string outside = said.Round(house.Duty.Conditions.Heating996C, Unit.Celsius);
-        string pipe = house.Plant.BenchPipeW > 0 ? $"the bench pipe alone gives {said.Text(house.Plant.BenchPipeW, Unit.Watt)}" : "nothing heats it";
-        string sentence = $"House {id} has no heaters: {pipe}. It loses {said.Text(house.Duty.HeatLossW, Unit.Watt)} at {outside} outside.";
+        bool piped = house.Plant.BenchPipeW > 0;
+        string loss = said.Text(house.Duty.HeatLossW, Unit.Watt);
+        // The one boiler out leaves nothing.
+        string holds = said.Floor(Math.Min(house.Duty.Conditions.Heating996C, house.Duty.NightTargetC), Unit.Celsius);
+        string sentence = $"House {id} has no heaters: {(piped ? $"the bench pipe alone gives {said.Text(house.Plant.BenchPipeW, Unit.Watt)}" : "nothing heats it")}. It loses {loss} at {outside} outside.{(piped ? $" One boiler warms the pipe; with it out the house comes to {holds} on that night." : "")}";
         bool cold = house.Year.Held.TooColdH >= 0.5;
-        List<Block> blocks = [new Block.Figures([
+        List<BigFigure> figures =
+        [
             said.Big("Heat loss on the design night", house.Duty.HeatLossW, Unit.Watt, $"{outside} outside, {said.Round(house.Duty.NightTargetC, Unit.Celsius)} inside"),
             said.Big("Coldest air at the crop", house.Year.Extremes.LowestC, Unit.Celsius, $"with {said.Text(house.Year.Extremes.OutsideAtLowestC, Unit.Celsius)} outside"),
             new BigFigure("Hours too cold", Said.Hours(house.Year.Held.TooColdH), "h", "in the simulated year", cold ? Standing.Miss : Standing.Held),
-        ])];
-        return new QuestionAnswered($"Heat for house {id}, and if a heater dies?", house.Plant.BenchPipeW > 0 ? "no heaters, bench pipe only" : "none: no heat was asked for", sentence, cold ? Standing.Miss : Standing.None, blocks);
+        ];
+        Standing standing = cold ? Standing.Miss : Standing.None;
+        if (piped)
+        {
+            bool freezes = house.Duty.Conditions.Heating996C < 2;
+            figures.Insert(1, said.Big("The bench pipe gives", house.Plant.BenchPipeW, Unit.Watt, "", house.Plant.BenchPipeW < house.Duty.HeatLossW ? Standing.Miss : Standing.Held));
+            figures.Add(said.BigFloor("The boiler out holds", Math.Min(house.Duty.Conditions.Heating996C, house.Duty.NightTargetC), Unit.Celsius, "on the design night", freezes ? Standing.Miss : Standing.Near));
+            standing = Said.Worst(figures.Select(f => f.Standing));
+        }
+
+        return new QuestionAnswered($"Heat for house {id}, and if a heater dies?", piped ? $"{loss} at {outside}; bench pipe only, the boiler out holds {holds}" : "none: no heat was asked for", sentence, standing, [new Block.Figures(figures)]);
     }
 
     private static Standing Of<T>(Answer<T> answer) => answer is Answer<T>.Met ? Standing.Held : Standing.Miss;

@@ -74,6 +74,18 @@ public class ProgramChangeTests
     }
 
     [Fact]
+    public void A_stage_that_comes_on_before_the_one_ahead_of_it_is_told()
+    {
+        ProgramDocument written = ProgramStage.Run(SampleProgram.Input(), SampleProgram.Plant());
+        double behind = written.Heating[1].OnAtK;
+        LaidProgram laid = Laid(SampleProgram.Plant(), Change("heating", "heater-1", "onAt", behind + 0.5));
+        Assert.Empty(laid.Faults);
+        Finding told = laid.Document.Report.Findings.Single(f => f.Code == "program/stage-out-of-order");
+        Assert.Contains("heater-2 now comes on before heater-1", told.What, StringComparison.Ordinal);
+        Assert.DoesNotContain(Laid(SampleProgram.Plant(), Change("heating", "heater-1", "onAt", behind)).Document.Report.Findings, f => f.Code == "program/stage-out-of-order");
+    }
+
+    [Fact]
     public void A_change_whose_target_is_gone_is_told_with_its_place_and_the_rest_holds()
     {
         LaidProgram laid = Laid(SampleProgram.Plant(wetWall: false), Change("cooling", "wet-wall-pump", "delay", 400), Change("cooling", "fan-1", "delay", 90), Change("secondCurtain", "", "gap", 0.1), Change("motors", "louver", "minOn", 60));

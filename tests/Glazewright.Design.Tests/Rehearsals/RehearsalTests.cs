@@ -1,4 +1,5 @@
 using Glazewright.Design.Contracts;
+using Glazewright.Design.Plant;
 using Glazewright.Design.Program;
 using Glazewright.Design.Rehearsals;
 using Glazewright.Design.Tests.Year;
@@ -32,6 +33,20 @@ public class RehearsalTests
         Assert.True(Of("power-out-cold").WorstC < Of("heater-dead").WorstC);
         Assert.True(Of("power-out-cold").SoonestMin < 12 * 60);
         Assert.True(Of("heater-dead").Runs[0].WorstC < Year.Value.Hours.InsideC.Skip(Of("heater-dead").Day * 24).Take(24).Min());
+    }
+
+    // A house that only its bench pipe heats has one boiler: with it out it falls as far as without power.
+    [Fact]
+    public void A_boiler_that_stops_is_a_failure_of_its_own()
+    {
+        PlantResult plant = YearScenes.Plant with { BenchPipeW = 40_000, Heat = null };
+        ProgramDocument program = ProgramStage.Run(ProgramInput.From(YearScenes.Job, "A"), plant);
+        YearResult year = YearScenes.Run(program, plant);
+        RehearsalResult all = RehearsalStage.Run(YearScenes.Input, YearScenes.Form, YearScenes.Gains, plant, program, YearScenes.Weather, year, TestContext.Current.CancellationToken);
+        Rehearsal boiler = all.All.Single(r => r.Id == "boiler-dead"), power = all.All.Single(r => r.Id == "power-out-cold");
+        Assert.DoesNotContain(all.All, r => r.Id == "heater-dead");
+        Assert.NotNull(boiler.SoonestMin);
+        Assert.InRange(boiler.WorstC, power.WorstC - 2, power.WorstC + 2);
     }
 
     // A house loses its heat soonest in wind and with the curtain open; the file's own state lies between both ends.

@@ -43,11 +43,36 @@ public class PlantAnswersTests
     }
 
     [Fact]
+    public void A_house_on_its_bench_pipe_alone_is_told_what_the_boiler_leaves_when_it_stops()
+    {
+        PaperSource source = SampleSource.Make(houses: 1);
+        HouseResults house = source.Houses[0];
+        house = house with { Plant = house.Plant with { Heat = null, BenchPipeW = house.Duty.HeatLossW / 2 } };
+        QuestionAnswered answer = PlantAnswers.Heat(source, house);
+        BigFigure[] figures = [.. answer.Blocks.OfType<Block.Figures>().Single().Items];
+        Assert.Equal(Standing.Miss, figures.Single(f => f.Label == "The bench pipe gives").Standing);
+        Assert.Equal(PlantWordsFloor(Math.Min(house.Duty.Conditions.Heating996C, house.Duty.NightTargetC)), $"{figures.Single(f => f.Label == "The boiler out holds").Value} °F");
+        Assert.Equal(Standing.Miss, answer.Standing);
+        Assert.Contains("with it out the house comes to", answer.Short, StringComparison.Ordinal);
+    }
+
+    // 92,500 Btu in a gallon of propane and 100,000 in a therm (extension tables, as in Fuel); 3.785 L in a gallon.
+    [Theory]
+    [InlineData(Design.Brief.FuelKind.Propane, UnitSystem.Us, 1000, "gal"), InlineData(Design.Brief.FuelKind.Propane, UnitSystem.Metric, 3785.411784, "L")]
+    [InlineData(Design.Brief.FuelKind.NaturalGas, UnitSystem.Us, 925, "therms")]
+    public void Fuel_is_told_in_what_it_is_sold_in(Design.Brief.FuelKind fuel, UnitSystem units, double amount, string unit)
+    {
+        (double got, string word) = FuelBought.Of(fuel, 1000 * 92_500 * 1055.05585262, units);
+        Assert.Equal(amount, got, 1e-6 * amount);
+        Assert.Equal(unit, word);
+    }
+
+    [Fact]
     public void Alternatives_are_in_the_units_of_the_job()
     {
         Assert.StartsWith("house,about,alternative,air_cfm,hottest_F,", AlternativesCsv.Table(SampleSource.Make()), StringComparison.Ordinal);
         Assert.StartsWith("house,about,alternative,air_m3_per_h,hottest_C,", AlternativesCsv.Table(SampleSource.Make(UnitSystem.Metric)), StringComparison.Ordinal);
     }
 
-    private static string PlantWordsFloor(double valueC) => FormattableString.Invariant($"{Math.Floor(valueC * 1.8 + 32)} °F");
+    private static string PlantWordsFloor(double valueC) => FormattableString.Invariant($"{Math.Floor(valueC * 1.8 + 32)} °F").Replace('-', '−');
 }
