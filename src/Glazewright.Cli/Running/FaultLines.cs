@@ -11,7 +11,7 @@ public static class FaultLines
     /// <summary>One fault as a line an editor can jump to.</summary>
     /// <param name="file">Name of the job file.</param>
     /// <param name="fault">The fault.</param>
-    /// <returns><c>yard.json:12:16: A /houses/0/width: 26 what? Right: 26 ft or 26 m.</c></returns>
+    /// <returns><c>yard.json:12:16: A /houses/0/width: 26 has no unit. Right: 26 ft or 26 m.</c></returns>
     public static string Line(string file, Fault fault)
     {
         string place = fault.Line > 0 ? string.Create(CultureInfo.InvariantCulture, $"{file}:{fault.Line}:{fault.Column}: ") : $"{file}: ";

@@ -191,7 +191,7 @@ public sealed partial class FieldReader
 
         if (!QuantityReader.TryRead(text, kind, out Quantity quantity, out Misreading? misreading))
         {
-            Report(FaultKind.Unit, pointer, node.Place, misreading.Wrong, misreading.Right);
+            Report(FaultKind.Unit, pointer, node.Place, misreading.Wrong, misreading.IsRange && RangeAdvice.Length > 0 ? $"{misreading.Right}: {RangeAdvice}" : misreading.Right);
             return Inside(least, kind);
         }
 
@@ -224,7 +224,7 @@ public sealed partial class FieldReader
         UnitOfMeasure? other = quantity.Unit.Symbol is ":12" or "" || quantity.Unit.Kind != quantity.Kind ? null
             : UnitTable.Of(quantity.Kind)
                 .Where(u => u.Symbol != quantity.Unit.Symbol && u.ToInside(number) >= low && u.ToInside(number) <= high)
-                .OrderBy(u => u.Family == quantity.Unit.Family ? 1 : 0)
+                .OrderBy(u => u.Family == quantity.Unit.Family ? 0 : 1)
                 .FirstOrDefault();
         return other is null ? "" : $"; did you mean {QuantityFormat.Number(number, 9)} {other.Symbol}?";
     }

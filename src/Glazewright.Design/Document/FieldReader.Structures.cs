@@ -110,18 +110,19 @@ public sealed partial class FieldReader
     /// <param name="most">Most items.</param>
     /// <param name="doc">What it is for.</param>
     /// <param name="read">Reads an item's fields.</param>
+    /// <param name="fewest">Fewest items of a list.</param>
     /// <returns>The word or the items.</returns>
-    public WordOrList<T> WordOrSeveral<T>(string key, IReadOnlyList<string> words, string @default, int most, string doc, Func<FieldReader, T> read)
+    public WordOrList<T> WordOrSeveral<T>(string key, IReadOnlyList<string> words, string @default, int most, string doc, Func<FieldReader, T> read, int fewest = 1)
     {
         if (IsDescribing)
         {
             FieldShape choice = new FieldShape.Choice(words.Select(w => new ChoiceWord(w, "")).ToEqList());
-            Describe(key, doc, new FieldShape.Either(choice, new FieldShape.Several(DescribeItem(key, read), 1, most)), JsonText.Quote(@default), "");
+            Describe(key, doc, new FieldShape.Either(choice, new FieldShape.Several(DescribeItem(key, read), fewest, most)), JsonText.Quote(@default), "");
             return new WordOrList<T>(@default, []);
         }
 
         return _node.Find(key) is ListNode list && Take(key) is not null
-            ? new WordOrList<T>("", Items(key, list, 1, most, read))
+            ? new WordOrList<T>("", Items(key, list, fewest, most, read))
             : new WordOrList<T>(Word(key, words, @default, doc), []);
     }
 

@@ -108,12 +108,13 @@ public sealed partial class FieldReader
     /// <param name="allowed">The words.</param>
     /// <param name="default">What holds when it is left out; null when it must be given. It may be empty.</param>
     /// <param name="doc">What it is for.</param>
+    /// <param name="meanings">What each word means, in the words' order; left out where they speak for themselves.</param>
     /// <returns>The word, spelled as allowed.</returns>
-    public string Word(string key, IReadOnlyList<string> allowed, string? @default, string doc)
+    public string Word(string key, IReadOnlyList<string> allowed, string? @default, string doc, IReadOnlyList<string>? meanings = null)
     {
         if (IsDescribing)
         {
-            FieldShape shape = new FieldShape.Choice(allowed.Select(w => new ChoiceWord(w, "")).ToEqList());
+            FieldShape shape = new FieldShape.Choice(allowed.Select((w, i) => new ChoiceWord(w, meanings?[i] ?? "")).ToEqList());
             Describe(key, doc, shape, @default is null or "" ? "" : JsonText.Quote(@default), @default is "" ? "the program chooses" : "");
             return @default ?? allowed[0];
         }

@@ -41,6 +41,9 @@ public sealed partial class FieldReader
     /// <summary>True when fields are being described, not read: values returned are stand-ins.</summary>
     public bool IsDescribing => _session.Describing;
 
+    /// <summary>What is said beside "one number" where a range is typed in a field of this object; empty for nothing.</summary>
+    public string RangeAdvice { get; set; } = "";
+
     /// <summary>Number of faults found so far in the whole reading.</summary>
     public int FaultCount => _session.Faults.Count;
 

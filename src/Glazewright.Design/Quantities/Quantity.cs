@@ -14,4 +14,8 @@ public readonly record struct Quantity(QuantityKind Kind, double Inside, UnitOfM
 /// <summary>Why a text is not the quantity wanted.</summary>
 /// <param name="Wrong">What is wrong.</param>
 /// <param name="Right">What would be right.</param>
-public sealed record Misreading(string Wrong, string Right);
+public sealed record Misreading(string Wrong, string Right)
+{
+    /// <summary>A range was typed where one number stands.</summary>
+    public bool IsRange { get; init; }
+}

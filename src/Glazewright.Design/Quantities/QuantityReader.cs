@@ -1,9 +1,10 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Text.RegularExpressions;
 
 namespace Glazewright.Design.Quantities;
 
 /// <summary>Reads what a builder types: <c>12'-6 1/2"</c>, <c>9.5:12</c>, <c>88 F</c>, <c>5000 cfm</c>, <c>R-20</c>, <c>2.10 $/gal</c>.</summary>
-public static class QuantityReader
+public static partial class QuantityReader
 {
     private const int LongestText = 60;
     private static readonly UnitOfMeasure s_number = new("", QuantityKind.Ratio, 1, 0, UnitFamily.Both);
@@ -43,16 +44,22 @@ public static class QuantityReader
         }
 
         List<QuantityTerm> terms = [];
-        if (!QuantityText.TrySplit(unsigned, terms, out string wrong))
+        bool read = QuantityText.TrySplit(unsigned, terms, out string wrong)
+            ? terms.Count == 0
+                ? Refuse($"'{text}' cannot be read as {words.Name}", Examples(words), out misreading)
+                : TryCombine(text, terms, negative, kind, currency, out quantity, out misreading)
+            : Refuse($"'{text}' cannot be read as {words.Name}: {wrong}", Examples(words), out misreading);
+        if (!read && Ranges().Match(unsigned) is { Success: true } range)
         {
-            misreading = new Misreading($"'{text}' cannot be read as {words.Name}: {wrong}", Examples(words));
-            return false;
+            misreading = new Misreading($"'{text}' is a range", $"one number, as {words.Examples[0]}") { IsRange = true };
         }
 
-        return terms.Count == 0
-            ? Refuse($"'{text}' cannot be read as {words.Name}", Examples(words), out misreading)
-            : TryCombine(text, terms, negative, kind, currency, out quantity, out misreading);
+        return read;
     }
+
+    // 65-70, 60-75%, 65 F to 70 F.
+    [GeneratedRegex(@"^[\d.,]+(?!e[-+]?\d)\s*[^\d\s'""-]{0,6}?\s*(?:-|\bto\b|\.\.)\s*[\d.,]+\s*[^\d\s'""]{0,6}$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Ranges();
 
     private static bool TryCombine(
         string text, List<QuantityTerm> terms, bool negative, QuantityKind kind, string currency, out Quantity quantity, [NotNullWhen(false)] out Misreading? misreading)
@@ -125,13 +132,20 @@ public static class QuantityReader
                 return true;
             }
 
-            string right = terms.Count > 1 && kind == QuantityKind.Length ? $"{text.Trim()}\"" : words.With(term.NumberText);
-            return Refuse($"{term.NumberText} what?", right, out misreading);
+            // 8'-6 is eight feet six: nothing else is written behind a foot mark.
+            if (kind == QuantityKind.Length && terms.Count == 2 && terms[0].Unit == "'" && term == terms[1])
+            {
+                unit = UnitTable.Spelled("in").First(u => u.Kind == kind);
+                return true;
+            }
+
+            return Refuse($"{term.NumberText} has no unit", words.With(term.NumberText), out misreading);
         }
 
         IReadOnlyList<UnitOfMeasure> meant = UnitTable.Spelled(QuantityText.UnitKey(term.Unit));
         unit = meant.FirstOrDefault(u => u.Kind == kind)
-            ?? (kind == QuantityKind.Pitch ? meant.FirstOrDefault(u => u.Kind == QuantityKind.Angle) : null);
+            ?? (kind == QuantityKind.Pitch ? meant.FirstOrDefault(u => u.Kind == QuantityKind.Angle) : null)
+            ?? (kind == QuantityKind.TemperatureDifference ? DifferenceIn(meant.FirstOrDefault(u => u.Kind == QuantityKind.Temperature)) : null);
         if (unit is not null && !IsTornUnit(term.Unit, kind))
         {
             return true;
@@ -143,11 +157,15 @@ public static class QuantityReader
             : Refuse($"'{text}' is {KindWords.Of(meant[0].Kind).Name}; {words.Name} is wanted", words.With(term.NumberText), out misreading);
     }
 
-    // "5 m m" is not 5 mm: a thousandfold slip is not mended by guessing. "sq ft" and "in wg" are fine.
+    // Where only a difference is taken, "3 F" can be nothing else.
+    private static UnitOfMeasure? DifferenceIn(UnitOfMeasure? temperature) =>
+        temperature is null ? null : UnitTable.Of(QuantityKind.TemperatureDifference).FirstOrDefault(u => u.Family == temperature.Family);
+
+    // "5 m m" is not 5 mm: a thousandfold slip is not mended by guessing. "sq ft" and "in wg" are fine, and so is "88.3 deg W".
     private static bool IsTornUnit(string unit, QuantityKind kind)
     {
         int gap = unit.IndexOf(' ', StringComparison.Ordinal);
-        return gap > 0 && UnitTable.Spelled(QuantityText.UnitKey(unit[..gap])).Any(u => u.Kind == kind);
+        return gap > 0 && kind != QuantityKind.Angle && UnitTable.Spelled(QuantityText.UnitKey(unit[..gap])).Any(u => u.Kind == kind);
     }
 
     // Only lengths, weights and times are said in two units.

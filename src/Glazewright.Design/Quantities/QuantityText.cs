@@ -65,7 +65,7 @@ internal static class QuantityText
             }
         }
 
-        return key.ToString().Replace("degF", "F", StringComparison.OrdinalIgnoreCase).Replace("degC", "C", StringComparison.OrdinalIgnoreCase);
+        return key.ToString().Replace("degrees", "deg", StringComparison.OrdinalIgnoreCase).Replace("degree", "deg", StringComparison.OrdinalIgnoreCase).Replace("degF", "F", StringComparison.OrdinalIgnoreCase).Replace("degC", "C", StringComparison.OrdinalIgnoreCase);
     }
 
     /// <summary>Splits plain text into numbers with their units.</summary>
@@ -228,7 +228,9 @@ internal static class QuantityText
 
         if (at < text.Length && text[at] is '\'' or '"')
         {
-            return at + 1;
+            // 11" WC is a pressure: the letters belong to the mark.
+            string behind = text[(at + 1)..];
+            return text[at] == '"' && UnitKey(behind).ToUpperInvariant() is "WC" or "WG" ? text.Length : at + 1;
         }
 
         while (at < text.Length)

@@ -40,10 +40,10 @@ public static class UnitTable
         Of("rad", Angle, 180 / Math.PI, Both),
 
         // Latitudes and longitudes as they stand on a map: south and west are negative.
-        Of("N", Angle, 1, Both, "degn"),
-        Of("S", Angle, -1, Both, "degs"),
-        Of("E", Angle, 1, Both, "dege"),
-        Of("W", Angle, -1, Both, "degw"),
+        Of("N", Angle, 1, Both, "degn", "north", "degnorth"),
+        Of("S", Angle, -1, Both, "degs", "south", "degsouth"),
+        Of("E", Angle, 1, Both, "dege", "east", "degeast"),
+        Of("W", Angle, -1, Both, "degw", "west", "degwest"),
 
         Of("ft²", Area, SquareFootM2, Customary, "sqft", "sf", "squarefeet"),
         Of("in²", Area, InchM * InchM, Customary, "sqin"),
@@ -88,7 +88,7 @@ public static class UnitTable
         Of("m³/h", WaterFlow, 1.0 / 3600, Metric),
         Of("m³/s", WaterFlow, 1, Metric),
 
-        Of("inwg", Pressure, InchWaterPa, Customary, "inwc", "inh2o", "inchwater", "inchesofwater"),
+        Of("inwg", Pressure, InchWaterPa, Customary, "inwc", "\"wc", "\"wg", "inh2o", "inchwater", "inchesofwater"),
         Of("psi", Pressure, PoundN / (InchM * InchM), Customary, "psig", "lb/in2", "lbf/in2"),
         Of("Pa", Pressure, 1, Metric),
         Of("hPa", Pressure, 100, Metric),

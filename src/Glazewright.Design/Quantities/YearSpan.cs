@@ -35,7 +35,7 @@ public readonly record struct YearSpan(int FirstDay, int LastDay)
         return exists;
     }
 
-    /// <summary>Reads <c>wk 2</c>, <c>wk 2-17</c>, <c>wk 51-1</c>, <c>05-18</c>, <c>05-18 to 06-30</c>, <c>May 18 - Jun 30</c>, <c>all year</c>.</summary>
+    /// <summary>Reads <c>wk 2</c>, <c>wk 2-17</c>, <c>wk 51-1</c>, <c>05-18</c>, <c>05-18 to 06-30</c>, <c>May 18 - Jun 30</c>, <c>Nov-May</c>, <c>all year</c>.</summary>
     /// <param name="text">What was typed.</param>
     /// <param name="span">The stretch, when the answer is true.</param>
     /// <param name="misreading">What is wrong and what would be right, when it is false.</param>
@@ -44,7 +44,7 @@ public readonly record struct YearSpan(int FirstDay, int LastDay)
     {
         ArgumentNullException.ThrowIfNull(text);
         string plain = text.Length > 40 ? "" : QuantityText.Plain(text).ToLowerInvariant();
-        bool read = TryAllYear(plain, out span) || TryWeeks(plain, out span) || TryDates(plain, out span);
+        bool read = TryAllYear(plain, out span) || TryWeeks(plain, out span) || TryDates(plain, out span) || TryMonths(plain, out span);
         misreading = read ? null : new Misreading($"'{text}' is not a stretch of the year (weeks run from 1 to 52)", "wk 2-17 or 05-18 to 06-30 or all year");
         return read;
     }
@@ -97,6 +97,26 @@ public readonly record struct YearSpan(int FirstDay, int LastDay)
 
         span = new YearSpan(first, last);
         return true;
+    }
+
+    // Whole months, the last one included.
+    private static bool TryMonths(string plain, out YearSpan span)
+    {
+        string[] ends = plain.Replace("..", "-", StringComparison.Ordinal).Replace(" to ", "-", StringComparison.Ordinal).Split('-', StringSplitOptions.TrimEntries);
+        int first = MonthOf(ends[0]);
+        int last = MonthOf(ends[^1]);
+        bool read = ends.Length <= 2 && first > 0 && last > 0;
+        span = read ? new YearSpan(s_daysBeforeMonth[first - 1] + 1, s_daysBeforeMonth[last]) : default;
+        return read;
+    }
+
+    // 1 to 12 for a month's name or the beginning of it, with or without a dot; 0 for anything else.
+    private static int MonthOf(string text)
+    {
+        string name = text.TrimEnd('.');
+        return name.Length < 3 ? 0
+            : Array.FindIndex(s_months, m => name.StartsWith(m, StringComparison.Ordinal)
+                && CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(Array.IndexOf(s_months, m) + 1).StartsWith(name == "sept" ? "sep" : name, StringComparison.OrdinalIgnoreCase)) + 1;
     }
 
     private static bool TryDate(string text, out int day)

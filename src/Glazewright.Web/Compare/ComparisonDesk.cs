@@ -110,6 +110,34 @@ public sealed class ComparisonDesk(JobStore store, WeatherShelf weather, JobSess
     /// <inheritdoc/>
     public void Dispose() => _newest.Cancel();
 
+    /// <summary>The version that a job as it is is best laid beside: the newest earlier one without faults; where none of the last forty is, the last marked one, or the one before.</summary>
+    /// <param name="id">The job.</param>
+    /// <param name="cancel">Cancels.</param>
+    /// <returns>The version; null where there is no earlier one.</returns>
+    public async Task<int?> EarlierAsync(string id, CancellationToken cancel = default)
+    {
+        const int MostRead = 40;
+        if (await store.FindAsync(id, cancel) is not { Version: > 1 } job)
+        {
+            return null;
+        }
+
+        for (int version = job.Version - 1; version >= Math.Max(1, job.Version - MostRead); version--)
+        {
+            if (await store.TextAtAsync(id, version, cancel) is { } text)
+            {
+                JobDocument document = JobDocument.Read(text);
+                (WeatherYear? year, EqList<Fault> weatherFaults) = await weather.FindAsync(document, cancel);
+                if (LoadedJob.Read(document, year, weatherFaults, out _, out _).Count == 0)
+                {
+                    return version;
+                }
+            }
+        }
+
+        return (await store.RevisionsAsync(id, cancel)).FirstOrDefault(m => m.Version < job.Version)?.Version ?? job.Version - 1;
+    }
+
     private async Task<ComparedSide?> ReadAsync(SideWish wish, CancellationToken cancel)
     {
         if (await store.FindAsync(wish.Job, cancel) is not { } job)

@@ -14,8 +14,9 @@ public static class Typing
     /// <param name="typed">What was typed; nothing takes the field out, so that its default holds.</param>
     /// <param name="isThere">Whether the document gives the field now.</param>
     /// <param name="units">Units of the job.</param>
+    /// <param name="document">The job, for the fuel whose price it is; left out where no price is typed.</param>
     /// <returns>The edit; null when there is nothing to do.</returns>
-    public static Edit? EditOf(string pointer, FieldShape shape, string typed, bool isThere, UnitSystem units)
+    public static Edit? EditOf(string pointer, FieldShape shape, string typed, bool isThere, UnitSystem units, JobDocument? document = null)
     {
         ArgumentNullException.ThrowIfNull(typed);
         string text = typed.Trim();
@@ -28,19 +29,70 @@ public static class Typing
         {
             FieldShape.Flag when text is "true" or "false" => new Edit(pointer, text),
             FieldShape.Whole when int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int whole) => new Edit(pointer, whole.ToString(CultureInfo.InvariantCulture)),
-            FieldShape.Measure measure => Edit.Typed(pointer, WithUnit(text, UsualUnit(measure, units))),
-            FieldShape.Either { First: FieldShape.Measure first } => Edit.Typed(pointer, WithUnit(text, UsualUnit(first, units))),
+            FieldShape.Measure or FieldShape.Either { First: FieldShape.Measure } => Edit.Typed(pointer, Stored(pointer, shape, text, units, document)),
             _ => Edit.Typed(pointer, text),
         };
     }
 
+    /// <summary>The unit that stands beside a field and that its bare number is taken in; empty where one must be typed.</summary>
+    /// <param name="pointer">The field.</param>
+    /// <param name="shape">What may stand in it.</param>
+    /// <param name="units">Units of the job.</param>
+    /// <param name="document">The job, for the fuel whose price it is.</param>
+    public static string UnitBeside(string pointer, FieldShape shape, UnitSystem units, JobDocument? document) =>
+        MeasureOf(shape) is not { } measure ? ""
+        : measure.Kind is QuantityKind.MoneyPerVolume && document is not null ? SpokenWords.PriceUnit(pointer, document, units)
+        : UsualUnit(measure, units);
+
+    /// <summary>What is understood of a quantity while it is typed into a field of the job.</summary>
+    /// <param name="pointer">The field.</param>
+    /// <param name="shape">What may stand in it.</param>
+    /// <param name="typed">What is typed.</param>
+    /// <param name="units">Units of the job.</param>
+    /// <param name="document">The job.</param>
+    /// <returns>The quantity in both families of units, what is unsure of it, or what is wrong.</returns>
+    public static (string Words, bool IsRight) EchoOf(string pointer, FieldShape shape, string typed, UnitSystem units, JobDocument? document)
+    {
+        ArgumentNullException.ThrowIfNull(typed);
+        if (MeasureOf(shape) is not { } first || typed.Trim().Length == 0)
+        {
+            return ("", true);
+        }
+
+        string stored = Stored(pointer, shape, typed.Trim(), units, document);
+        FieldShape.Measure[] measures = shape is FieldShape.Either { Second: FieldShape.Measure second } ? [first, second] : [first];
+        foreach (FieldShape.Measure measure in measures)
+        {
+            if (QuantityReader.TryRead(stored, measure.Kind, out Quantity quantity, out _))
+            {
+                string echo = QuantityFormat.Echo(quantity);
+                // 0.7 for seven tenths becomes 0.7 %: right by the letter, and hardly meant.
+                return measure.Kind == QuantityKind.Fraction && quantity.Inside is > 0 and < 0.01
+                    ? ($"{echo}: less than one in a hundred. For {typed.Trim().TrimEnd('%').Trim()} of the whole type {QuantityFormat.Number(1e4 * quantity.Inside, 4)} %.", false)
+                    : (measure.Kind == QuantityKind.TemperatureDifference ? "a difference of " + echo : echo, true);
+            }
+        }
+
+        return Echo(stored, first.Kind, "");
+    }
+
+    private static FieldShape.Measure? MeasureOf(FieldShape shape) => shape switch
+    {
+        FieldShape.Measure measure => measure,
+        FieldShape.Either { First: FieldShape.Measure first } => first,
+        _ => null,
+    };
+
+    private static string Stored(string pointer, FieldShape shape, string text, UnitSystem units, JobDocument? document) =>
+        WithUnit(SpokenWords.Plain(pointer, MeasureOf(shape)!.Kind, text, units), UnitBeside(pointer, shape, units, document));
+
     /// <summary>The unit a bare number is taken in; empty where one must be typed.</summary>
     /// <param name="kind">What is measured.</param>
     /// <param name="units">Units of the job.</param>
-    /// <remarks>A pressure may be water gauge, psi or Pa, and a difference is easily taken for a temperature: neither is guessed.</remarks>
+    /// <remarks>A pressure may be water gauge, psi or Pa: that is not guessed.</remarks>
     public static string UsualUnit(QuantityKind kind, UnitSystem units) => kind switch
     {
-        QuantityKind.Pressure or QuantityKind.TemperatureDifference or QuantityKind.MoneyPerVolume or QuantityKind.Resistance or QuantityKind.Transmittance => "",
+        QuantityKind.Pressure or QuantityKind.MoneyPerVolume or QuantityKind.Resistance or QuantityKind.Transmittance => "",
         _ when units == UnitSystem.Us => KindWords.Of(kind).Customary,
         _ => KindWords.Of(kind).Metric,
     };
@@ -79,7 +131,7 @@ public static class Typing
         ArgumentNullException.ThrowIfNull(typed);
         return typed.Trim().Length == 0 ? ("", true)
             : QuantityReader.TryRead(WithUnit(typed.Trim(), usualUnit), kind, out Quantity quantity, out Misreading? misreading) ? (QuantityFormat.Echo(quantity), true)
-            : ($"{misreading.Wrong}. Right: {misreading.Right}", false);
+            : ($"{misreading.Wrong}{(misreading.Wrong.EndsWith('?') ? "" : ".")} Right: {misreading.Right}", false);
     }
 
     /// <summary>What stands in a field, as one would type it.</summary>
@@ -103,6 +155,11 @@ public static class Typing
     {
         bool bare = decimal.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowThousands, CultureInfo.InvariantCulture, out _);
         string unit = bare ? usualUnit : "";
+        if (unit.Length == 0 && usualUnit.StartsWith("$/", StringComparison.Ordinal) && text.StartsWith('$'))
+        {
+            return decimal.TryParse(text.AsSpan(1), NumberStyles.AllowLeadingWhite | NumberStyles.AllowDecimalPoint | NumberStyles.AllowThousands, CultureInfo.InvariantCulture, out _) ? $"{text[1..].Trim()} {usualUnit}" : text;
+        }
+
         return unit switch { "" => text, ":12" => text + ":12", "$" => "$" + text, _ => $"{text} {unit}" };
     }
 }

@@ -121,10 +121,18 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
         Defaults = defaults;
         // "A weather file is missing" is not news to one who gave a place: that there is none near it is.
         _all = Degrees("/site/latitude") is not null && Degrees("/site/longitude") is not null && year is null
-            ? [.. faults.Where(f => !f.Pointer.StartsWith("/site/weather", StringComparison.Ordinal)), NoneNear()]
+            ? [.. faults.Where(f => !f.Pointer.StartsWith("/site/weather", StringComparison.Ordinal)), MeantWest() ?? NoneNear()]
             : faults;
         Changed?.Invoke();
     }
+
+    // A longitude of America without its sign is in Asia.
+    private Fault? MeantWest() =>
+        Degrees("/site/latitude") is { } latitude && Degrees("/site/longitude") is > 0 and { } east && Stations.Any(s => ApartKm(latitude, -east, s.Station) <= FarthestKm)
+            ? new Fault(
+                FaultKind.NotFound, "/site/longitude", "", 0, 0, string.Create(CultureInfo.InvariantCulture, $"{east:0.####} is east of Greenwich, and the library has no weather year near there"),
+                string.Create(CultureInfo.InvariantCulture, $"did you mean {-east:0.####} (west)?"))
+            : null;
 
     private static Fault NoneNear() => new(
         FaultKind.NotFound, "/site/weather/file", "", 0, 0, string.Create(CultureInfo.InvariantCulture, $"the library has no weather year from within {FarthestKm:0} km of that place"),

@@ -119,6 +119,37 @@ public static class ProgramEdits
         };
     }
 
+    /// <summary>What is written, as one would type it into the field: a time in the seconds that a bare number is taken in, with minutes behind it.</summary>
+    /// <param name="field">The field.</param>
+    /// <param name="value">In the program's unit.</param>
+    /// <param name="units">Units of the job.</param>
+    public static string Written(ProgramField field, double value, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(field);
+        string text = field.Text(value, units);
+        return field.Measure == ProgramMeasure.Time && !text.EndsWith(" s", StringComparison.Ordinal) ? $"{QuantityFormat.Number(value, 9)} s ({text})" : text;
+    }
+
+    /// <summary>What is understood of a value while it is typed: a few seconds where minutes are written are hardly meant.</summary>
+    /// <param name="field">The field; a count has no echo.</param>
+    /// <param name="typed">What is typed.</param>
+    /// <param name="value">What is written, in the program's unit.</param>
+    /// <param name="units">Units of the job.</param>
+    public static (string Words, bool IsRight) Echo(ProgramField field, string typed, double value, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(field);
+        ArgumentNullException.ThrowIfNull(typed);
+        if (field.Kind is not { } kind || typed.Trim().Length == 0)
+        {
+            return ("", true);
+        }
+
+        (string words, bool isRight) = Typing.Echo(typed, kind, Unit(field, units));
+        return field.Measure == ProgramMeasure.Time && value > 60 && QuantityReader.TryRead(Typing.WithUnit(typed.Trim(), "s"), kind, out Quantity time, out _) && time.Inside is > 0 and < 10
+            ? ($"{QuantityFormat.Number(time.Inside, 6)} s, where {Written(field, value, units)} is written. For minutes type {QuantityFormat.Number(time.Inside, 6)} min.", false)
+            : (words, isRight);
+    }
+
     private static void Add(JobDocument document, ProgramPart part, string name, string at, List<TypedChange> changes) => changes.AddRange(
         from field in part.Fields
         let pointer = JsonPointer.Append(at, field.Key)

@@ -103,7 +103,7 @@ public sealed class SmallCommandsTests : IDisposable
         Assert.Equal(2, ran.Exit);
         Assert.Contains($"{job}:2:", ran.Out, StringComparison.Ordinal);
         Assert.Contains("the weather file 'none.epw' is not beside the job", ran.Out, StringComparison.Ordinal);
-        Assert.Contains($"{job}:3:26: /houses/0/width: 26 what? Right: 26 ft or 26 m\n", ran.Out, StringComparison.Ordinal);
+        Assert.Contains($"{job}:3:26: /houses/0/width: 26 has no unit. Right: 26 ft or 26 m\n", ran.Out, StringComparison.Ordinal);
         Assert.EndsWith("2 faults.\n", ran.Out, StringComparison.Ordinal);
     }
 

@@ -24,7 +24,7 @@ public class CropDeficitTests
     [Theory]
     [InlineData("""{ "temperature": "72 F", "humidity": "60 %", "vpd": "0.8 kPa" }""", "both asked")]
     [InlineData("""{ "temperature": "60 F", "vpd": "2 kPa" }""", "1.77 kPa")] // FAO-56 Annex 2, Table 2.3: 1.762 at 15.5 °C, 1.819 at 16 °C
-    [InlineData("""{ "temperature": "72 F", "vpd": "0.8" }""", "0.8 what")]
+    [InlineData("""{ "temperature": "72 F", "vpd": "0.8" }""", "0.8 has no unit")]
     [InlineData("""{ "temperature": "72 F", "vpd": "-0.8 kPa" }""", "outside")]
     public void What_cannot_be_is_a_fault_at_its_place(string day, string words)
     {

@@ -117,10 +117,40 @@ public class JobReaderTests
     }
 
     [Fact]
-    public void Snow_without_its_edition_is_a_fault()
+    public void Snow_without_its_edition_takes_the_one_that_asks_for_more_and_tells_it()
     {
-        Fault fault = Assert.Single(Examples.Faults(Edit.Removed("/site/snow/edition")));
-        Assert.Equal((FaultKind.Missing, "/site/snow/edition"), (fault.Kind, fault.Pointer));
+        ReadOutcome<Job> outcome = JobReader.Read(Examples.Edited(Edit.Removed("/site/snow/edition")));
+        Assert.Empty(outcome.Faults);
+        Assert.Equal(LoadEdition.Asce716, outcome.Value!.Site.Snow.Edition);
+        Assert.Contains(outcome.Defaults, d => d.Pointer == "/site/snow/edition" && d.Value == "ASCE 7-16");
+    }
+
+    [Fact]
+    public void Beds_on_the_ground_are_said_in_a_word_and_benches_without_an_offset_stand_an_aisle_apart()
+    {
+        Job none = JobReader.Read(Examples.Edited(Edit.Typed("/houses/0/benches", "none"))).Value!;
+        Assert.Empty(none.Houses[0].Benches);
+        Assert.NotEmpty(JobReader.Read(Examples.Edited(Edit.Typed("/houses/0/benches", "usual"))).Value!.Houses[0].Benches);
+        Job two = JobReader.Read(Examples.Edited(new Edit("/houses/0/benches", "[{}, { \"width\": \"4 ft\" }]"))).Value!;
+        Assert.Equal([2, 9], two.Houses[0].Benches.Select(b => Math.Round(b.OffsetYM / FootM, 9)));
+    }
+
+    [Theory]
+    [InlineData("65-70"), InlineData("65 to 70 F"), InlineData("60-75%")]
+    public void A_range_typed_as_a_wish_is_told_where_the_band_is_set(string typed)
+    {
+        string field = typed.EndsWith('%') ? "humidity" : "temperature";
+        Fault fault = Assert.Single(Examples.Faults(Edit.Typed($"/houses/0/schedule/0/day/{field}", typed)));
+        Assert.Equal($"'{typed}' is a range", fault.Wrong);
+        Assert.EndsWith(": how far it may differ is set under Held", fault.Right, StringComparison.Ordinal);
+    }
+
+    // A pier of 24 in, typed bare in a job of feet.
+    [Fact]
+    public void A_likely_slip_stays_in_the_units_that_were_typed()
+    {
+        Fault fault = Assert.Single(Examples.Faults(Edit.Typed("/houses/0/frame/pierDiameter", "24 ft")));
+        Assert.EndsWith("did you mean 24 in?", fault.Right, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -94,7 +94,7 @@ public class FieldReaderTests
         Assert.Equal(
             [
                 "Missing /width 1: \"width\" is missing | \"width\": \"12'6\\\"\"",
-                "Unit /eave 3: 7.5 what? | 7.5 ft or 7.5 m",
+                "Unit /eave 3: 7.5 has no unit | 7.5 ft or 7.5 m",
                 "OutOfRange /pitch 4: 75 deg (44.78:12) is outside what such a field can hold | 0:12 (0 deg) to 60 deg (20.78:12)",
                 "UnknownChoice /cover 5: \"clear-shet\" is not one of the words for \"cover\" | did you mean \"clear-sheet\"? (clear-sheet, panel-76)",
                 "OutOfRange /bays 6: 0.5 is not a whole number from 1 to 50 | a whole number from 1 to 50",
@@ -107,7 +107,7 @@ public class FieldReaderTests
                 "UnknownChoice /fans 11: \"many\" is not one of the words for \"fans\" | size, none",
                 "Duplicate /doors/1/id 11: the id \"d\" is taken by another in this list | an id of its own",
                 "WrongType /doors/2 11: a number stands where an object { } belongs | { … }",
-                "Unit /share 12: 45 what? | 45 %",
+                "Unit /share 12: 45 has no unit | 45 %",
                 "UnknownKey /widht 2: \"widht\" means nothing here | did you mean \"width\"?",
             ],
             told);

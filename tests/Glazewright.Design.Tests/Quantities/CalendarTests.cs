@@ -37,6 +37,7 @@ public class CalendarTests
     [Theory]
     [InlineData("wk 2", 8, 14), InlineData("wk 2-17", 8, 119), InlineData("wk 51-1", 351, 7), InlineData("weeks 43 to 2", 295, 14), InlineData("wk 52", 358, 365), InlineData("wk 1–52", 1, 365)]
     [InlineData("05-18", 138, 138), InlineData("05-18 to 06-30", 138, 181), InlineData("May 18 - Jun 30", 138, 181), InlineData("12-20..01-05", 354, 5), InlineData("all year", 1, 365)]
+    [InlineData("Nov-May", 305, 151), InlineData("nov to may", 305, 151), InlineData("February", 32, 59), InlineData("Sept. - Dec", 244, 365)]
     public void Stretches(string typed, int first, int last)
     {
         Assert.True(YearSpan.TryRead(typed, out YearSpan span, out _));
@@ -44,7 +45,7 @@ public class CalendarTests
     }
 
     [Theory]
-    [InlineData("wk 0"), InlineData("wk 53"), InlineData("02-29"), InlineData("13-01"), InlineData("wk 2-3-4"), InlineData("spring"), InlineData("")]
+    [InlineData("wk 0"), InlineData("wk 53"), InlineData("02-29"), InlineData("13-01"), InlineData("wk 2-3-4"), InlineData("spring"), InlineData("mayor"), InlineData("Nov-May-June"), InlineData("")]
     public void Not_a_stretch(string typed) => Assert.False(YearSpan.TryRead(typed, out _, out _));
 
     [Fact]

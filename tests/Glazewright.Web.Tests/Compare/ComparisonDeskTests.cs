@@ -53,6 +53,22 @@ public sealed class ComparisonDeskTests(Desk desk) : IClassFixture<Desk>
     }
 
     [Fact]
+    public async Task The_job_as_it_is_is_laid_beside_the_newest_earlier_version_without_faults()
+    {
+        StoredJob job = await desk.JobAsync(Small);
+        (ComparisonDesk two, JobSession session) = Two();
+        using (session)
+        using (two)
+        {
+            Assert.Null(await two.EarlierAsync(job.Id));
+            await desk.Store.SaveAsync(job.Id, 1, [Edit.Typed("/houses/0/width", "28 ft")], "width", "test");
+            await desk.Store.SaveAsync(job.Id, 2, [Edit.Typed("/houses/0/width", "wide")], "width", "test");
+            await desk.Store.SaveAsync(job.Id, 3, [Edit.Typed("/houses/0/width", "30 ft")], "width", "test");
+            Assert.Equal(2, await two.EarlierAsync(job.Id));
+        }
+    }
+
+    [Fact]
     public async Task A_version_with_faults_is_told_and_the_other_is_answered()
     {
         StoredJob job = await desk.JobAsync(Small);

@@ -49,12 +49,47 @@ public class FieldTests
     [Theory]
     [InlineData("26", QuantityKind.Length, UnitSystem.Us, "26 ft"), InlineData("26", QuantityKind.Length, UnitSystem.Metric, "26 m"), InlineData(" 12'6\" ", QuantityKind.Length, UnitSystem.Metric, "12'6\"")]
     [InlineData("9.5", QuantityKind.Pitch, UnitSystem.Us, "9.5:12"), InlineData("1,200", QuantityKind.Money, UnitSystem.Us, "$1,200"), InlineData("65", QuantityKind.Fraction, UnitSystem.Us, "65 %")]
-    [InlineData("0.1", QuantityKind.Pressure, UnitSystem.Us, "0.1"), InlineData("5", QuantityKind.TemperatureDifference, UnitSystem.Us, "5"), InlineData("-4", QuantityKind.Temperature, UnitSystem.Us, "-4 °F")]
+    [InlineData("0.1", QuantityKind.Pressure, UnitSystem.Us, "0.1"), InlineData("5", QuantityKind.TemperatureDifference, UnitSystem.Us, "5 F°"), InlineData("3 degrees", QuantityKind.TemperatureDifference, UnitSystem.Metric, "3 C"), InlineData("-4", QuantityKind.Temperature, UnitSystem.Us, "-4 °F")]
     [InlineData("wide", QuantityKind.Length, UnitSystem.Us, "wide"), InlineData("26 ft", QuantityKind.Length, UnitSystem.Metric, "26 ft")]
     public void A_bare_number_takes_the_unit_beside_the_field_unless_that_is_a_guess(string typed, QuantityKind kind, UnitSystem units, string stored)
     {
         Edit edit = Assert.IsType<Edit>(Typing.EditOf("/a", new FieldShape.Measure(kind, "", ""), typed, isThere: false, units));
         Assert.Equal(Edit.Typed("/a", stored), edit);
+    }
+
+    [Theory]
+    [InlineData("/tariffs/fuel", "propane", "2.35", "2.35 $/gal"), InlineData("/tariffs/fuel", "propane", "$2.35", "2.35 $/gal"), InlineData("/tariffs/fuel", "oil", "2.35 per gallon", "2.35 $/gal")]
+    [InlineData("/tariffs/fuel", "natural-gas", "1.2", "1.2 $/therm"), InlineData("/tariffs/fuel", "natural-gas", "$1.20 a therm", "1.20 $/therm"), InlineData("/tariffs/fuel", "propane", "$2.35/gal", "2.35 $/gal")]
+    [InlineData("/tariffs/power", "propane", "0.14", "0.14 $/kWh"), InlineData("/tariffs/power", "propane", "$0.14", "0.14 $/kWh"), InlineData("/tariffs/power", "none", "$.14 per kWh", ".14 $/kWh"), InlineData("/tariffs/water", "propane", "6", "6 $/kgal")]
+    public void A_price_is_taken_in_the_unit_it_is_told_in_and_echoed(string pointer, string fuel, string typed, string stored)
+    {
+        JobDocument job = JobDocument.Read($$"""{ "utilities": { "fuel": "{{fuel}}" } }""");
+        FieldShape shape = FieldMap.Find(pointer)!.Shape;
+        Assert.Equal(Edit.Typed(pointer, stored), Typing.EditOf(pointer, shape, typed, isThere: false, UnitSystem.Us, job));
+        (string words, bool isRight) = Typing.EchoOf(pointer, shape, typed, UnitSystem.Us, job);
+        Assert.True(isRight, words);
+        Assert.Contains(stored[(stored.IndexOf(' ', StringComparison.Ordinal) + 1)..], words, StringComparison.Ordinal);
+        Assert.Equal(stored[(stored.IndexOf(' ', StringComparison.Ordinal) + 1)..], Typing.UnitBeside(pointer, shape, UnitSystem.Us, job));
+    }
+
+    [Theory]
+    [InlineData("/site/bearing", "north-south", "0 deg"), InlineData("/site/bearing", "N-S", "0 deg"), InlineData("/site/bearing", "E - W", "90 deg"), InlineData("/site/bearing", "97", "97 deg")]
+    [InlineData("/site/longitude", "88.3 W", "88.3 W"), InlineData("/held/temperature", "3 degrees", "3 F"), InlineData("/houses/0/schedule/0/day/temperature", "72°", "72 F")]
+    public void Words_are_taken_for_what_they_say(string pointer, string typed, string stored)
+    {
+        FieldShape shape = FieldMap.Find(pointer)!.Shape;
+        Assert.Equal(Edit.Typed(pointer, stored), Typing.EditOf(pointer, shape, typed, isThere: false, UnitSystem.Us));
+        Assert.True(Typing.EchoOf(pointer, shape, typed, UnitSystem.Us, null).IsRight);
+    }
+
+    [Fact]
+    public void A_difference_is_called_one_and_a_hundredth_share_is_unsure()
+    {
+        Assert.Equal(("a difference of 3 F° (1.667 K)", true), Typing.EchoOf("/held/temperature", FieldMap.Find("/held/temperature")!.Shape, "3F", UnitSystem.Us, null));
+        FieldShape humidity = FieldMap.Find("/houses/0/schedule/0/day/humidity")!.Shape;
+        Assert.Equal(("0.7 %: less than one in a hundred. For 0.7 of the whole type 70 %.", false), Typing.EchoOf("/x", humidity, "0.7", UnitSystem.Us, null));
+        Assert.Equal(("70 %", true), Typing.EchoOf("/x", humidity, "70", UnitSystem.Us, null));
+        Assert.Equal("'65-70' is a range. Right: one number, as 45 %", Typing.EchoOf("/x", humidity, "65-70", UnitSystem.Us, null).Words);
     }
 
     // The saw's kerf said "ft" beside a default of 1/8 in.

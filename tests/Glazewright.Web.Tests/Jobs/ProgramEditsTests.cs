@@ -14,6 +14,17 @@ public sealed class ProgramEditsTests(Desk desk) : IClassFixture<Desk>
     private static readonly ProgramPart s_humidity = ProgramParts.Of("humidity");
     private static readonly JobDocument s_plain = JobDocument.Read("{ \"glazewright\": 1, \"houses\": [{ \"width\": \"26 ft\" }, { \"width\": \"20 ft\" }] }");
 
+    // "4" where "4 min" was written became four seconds, unseen.
+    [Fact]
+    public void A_written_time_is_in_the_unit_of_a_bare_number_and_a_few_seconds_for_minutes_are_unsure()
+    {
+        ProgramField delay = ProgramParts.All.Single(p => p.Key == "cooling").Fields.Single(f => f.Key == "delay");
+        Assert.Equal(("240 s (4 min)", "60 s"), (ProgramEdits.Written(delay, 240, UnitSystem.Us), ProgramEdits.Written(delay, 60, UnitSystem.Us)));
+        Assert.Equal(("4 s, where 240 s (4 min) is written. For minutes type 4 min.", false), ProgramEdits.Echo(delay, "4", 240, UnitSystem.Us));
+        Assert.True(ProgramEdits.Echo(delay, "4 min", 240, UnitSystem.Us).IsRight);
+        Assert.True(ProgramEdits.Echo(delay, "4", 5, UnitSystem.Us).IsRight);
+    }
+
     [Fact]
     public void The_first_change_of_a_stage_brings_its_name_and_the_second_stands_beside_it()
     {

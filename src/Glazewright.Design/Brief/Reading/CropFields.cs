@@ -9,6 +9,7 @@ namespace Glazewright.Design.Brief.Reading;
 internal static class CropFields
 {
     private const double FootM = 0.3048;
+    private const double AisleM = 2 * FootM;
     private const int WeeksInYear = 52;
 
     public static HeldBand Band(FieldReader f) => new(
@@ -36,10 +37,21 @@ internal static class CropFields
     public static EqList<Bench> Benches(FieldReader house, double widthM, double lengthM, double mainAisleM, bool sized)
     {
         int before = house.FaultCount;
-        EqList<Bench> benches = house.Several("benches", 0, 60, "runs of about 5 ft with aisles of 2 ft, the whole length behind the main aisle", "Bench runs along the house.", f => Bench(f, lengthM, mainAisleM));
-        if (!house.IsGiven("benches"))
+        double nextM = AisleM;
+        WordOrList<Bench> given = house.WordOrSeveral(
+            "benches", ["usual", "none"], "usual", 60,
+            "Bench runs along the house: usual is runs of about 5 ft with aisles of 2 ft, the whole length behind the main aisle; none is beds on the ground.",
+            f =>
+            {
+                Bench bench = Bench(f, nextM, lengthM, mainAisleM);
+                nextM = bench.OffsetYM + bench.WidthM + AisleM;
+                return bench;
+            },
+            fewest: 0);
+        EqList<Bench> benches = given.Items;
+        if (given.Word.Length > 0)
         {
-            return sized ? Usual(widthM, lengthM, mainAisleM) : [];
+            return sized && given.Word == "usual" ? Usual(widthM, lengthM, mainAisleM) : [];
         }
 
         for (int i = 0; sized && house.FaultCount == before && i < benches.Count; i++)
@@ -112,6 +124,7 @@ internal static class CropFields
     private static ClimateTarget Target(FieldReader f, string temperature, string humidity)
     {
         const string words = "Relative humidity; 0 % when it does not matter.";
+        f.RangeAdvice = "how far it may differ is set under Held";
         double atC = f.TemperatureC("temperature", "28 F", "110 F", temperature, "Air temperature at the crop.");
         double? deficit = f.QuantityOrBlank("vpd", QuantityKind.VapourDeficit, "0.1 kPa", "6 kPa", "not asked", "Vapour pressure deficit of the air, asked in place of a humidity.");
         if (deficit is not double kPa)
@@ -176,9 +189,9 @@ internal static class CropFields
         }
     }
 
-    private static Bench Bench(FieldReader f, double lengthM, double mainAisleM) => new(
+    private static Bench Bench(FieldReader f, double nextM, double lengthM, double mainAisleM) => new(
         f.IdText("bench-" + HouseFields.Text(f.Index + 1), "Id."),
-        f.LengthM("offset", "0 ft", "120 ft", null, "Nearer edge from the left wall."),
+        f.LengthMOrBlank("offset", "0 ft", "120 ft", "an aisle of 2 ft from the left wall or from the bench before", "Nearer edge from the left wall.") ?? nextM,
         f.LengthM("width", "1 ft", "20 ft", "5 ft", "Width."),
         f.LengthMOrBlank("start", "0 ft", "1000 ft", "behind the main aisle", "Start from end 1.") ?? mainAisleM,
         f.LengthMOrBlank("length", "1 ft", "1000 ft", "to 4 ft before end 2", "Length.") ?? Math.Max(FootM, lengthM - mainAisleM - 4 * FootM),
@@ -186,12 +199,11 @@ internal static class CropFields
 
     private static EqList<Bench> Usual(double widthM, double lengthM, double mainAisleM)
     {
-        double aisleM = 2 * FootM;
         double runM = lengthM - mainAisleM - 4 * FootM;
-        int runs = Math.Max(1, (int)Math.Round((widthM - aisleM) / (7 * FootM)));
-        double benchM = (widthM - (runs + 1) * aisleM) / runs;
+        int runs = Math.Max(1, (int)Math.Round((widthM - AisleM) / (7 * FootM)));
+        double benchM = (widthM - (runs + 1) * AisleM) / runs;
         return runM < FootM || benchM < FootM ? [] : Enumerable.Range(0, runs)
-            .Select(i => new Bench("bench-" + HouseFields.Text(i + 1), aisleM + i * (benchM + aisleM), benchM, mainAisleM, runM, 32 * FootM / 12)).ToEqList();
+            .Select(i => new Bench("bench-" + HouseFields.Text(i + 1), AisleM + i * (benchM + AisleM), benchM, mainAisleM, runM, 32 * FootM / 12)).ToEqList();
     }
 
     private static double Celsius(double fahrenheit) => (fahrenheit - 32) / 1.8;

@@ -39,7 +39,7 @@ internal static class EquipmentFields
             Switch(g, off, false, "Fog is wanted; it is too where its class or nozzles are given.", "the fog", "class", "nozzles"),
             g.Word("class", [.. c.Fogs.Select(e => e.Id)], "", "Pressure class. High pressure cuts skin: see the cautions."),
             g.Whole("nozzles", 0, 5000, 0, "Nozzles; 0 to size them.")));
-        WordOrList<FixedItem> heaters = f.WordOrSeveral("heaters", s_sizeOrNone, "size", 12, "Unit heaters: size them, none, or which.", i => Item(i, [.. c.Heaters.Select(e => e.Id)], ProgramStage.MostHeaters));
+        WordOrList<FixedItem> heaters = f.WordOrSeveral("heaters", s_sizeOrNone, "size", 12, "Unit heaters: size them, none, or which.", i => Item(i, [.. c.Heaters.Select(e => e.Id)], [.. c.Heaters.Select(EntryWords.Of)], ProgramStage.MostHeaters));
         Units(f, "heaters", "heaters", heaters.Items, ProgramStage.MostHeaters);
         HeaterFire fire = f.Choice<HeaterFire>(
             "heaterFire", HeaterFire.OnOff,
@@ -59,7 +59,7 @@ internal static class EquipmentFields
         }
 
         SecondCurtain? second = CurtainFields.Second(f, curtains, curtainM > 0 ? curtainM : roofed ? lowerEaveM - 0.15 : 0, c);
-        WordOrList<FixedItem> circulation = f.WordOrSeveral("circulation", s_sizeOrNone, "size", 6, "Circulation fans: size them, none, or which.", i => Item(i, [.. c.Circulation.Select(e => e.Id)], 200));
+        WordOrList<FixedItem> circulation = f.WordOrSeveral("circulation", s_sizeOrNone, "size", 6, "Circulation fans: size them, none, or which.", i => Item(i, [.. c.Circulation.Select(e => e.Id)], [.. c.Circulation.Select(EntryWords.Of)], 200));
         double pressurePa = f.PressurePa("positivePressure", "0 inwg", "0.1 inwg", "0 inwg", "Pressure to hold with a filter fan while the exhaust is off; 0 for none.");
         double lampW = f.PowerW("lamps", "0 kW", "1000 kW", "0 kW", "Lamps, electric power.");
         (string pest, double porosity) = f.Group("insectScreen", "Insect screen.", s => (
@@ -131,8 +131,8 @@ internal static class EquipmentFields
         }
     }
 
-    private static FixedItem Item(FieldReader f, IReadOnlyList<string> entries, int most) => new(
-        f.Word("entry", entries, null, "Catalogue entry."),
+    private static FixedItem Item(FieldReader f, IReadOnlyList<string> entries, IReadOnlyList<string> meanings, int most) => new(
+        f.Word("entry", entries, null, "Catalogue entry.", meanings),
         f.Whole("count", 1, most, 1, "How many."));
 
     private static FixedItem Fan(FieldReader f, HouseContext context)
@@ -143,7 +143,7 @@ internal static class EquipmentFields
 
     private static string FanWord(FieldReader f, HouseContext context, string? fallback, string what)
     {
-        string entry = f.Word("entry", [.. context.Catalogue.Fans.Select(e => e.Id)], fallback, what);
+        string entry = f.Word("entry", [.. context.Catalogue.Fans.Select(e => e.Id)], fallback, what, [.. context.Catalogue.Fans.Select(EntryWords.Of)]);
         bool threePhase = context.Catalogue.Fans.FirstOrDefault(e => e.Id == entry) is { Phases: 3 };
         if (threePhase && context.Utilities.Phase == Phase.Single && f.IsGiven("entry"))
         {

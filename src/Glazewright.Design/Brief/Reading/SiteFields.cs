@@ -31,7 +31,7 @@ internal static class SiteFields
         LoadEdition edition = LoadEdition.Asce716;
         SnowSite snow = f.Group("snow", "Ground snow with the edition its number belongs to.", s =>
         {
-            edition = Edition(s, s.IsGiven("ground") ? null : LoadEdition.Asce716, "Edition that the snow number belongs to: 7-22 numbers are strength-level, 7-16 numbers are not.");
+            edition = Edition(s, LoadEdition.Asce716, "Edition that the snow number belongs to: 7-22 numbers are strength-level, 7-16 numbers are not. Left out: 7-16, which asks for more of the same number.");
             double groundPa = s.AreaLoadPa("ground", "0 psf", "300 psf", "30 psf", "Ground snow load. The default is a placeholder: ask the authority.");
             double windFraction = s.Ratio("winterWind", "0.25", "0.65", "0.45", "Winter wind parameter of 7-22 drifts.");
             return new SnowSite(groundPa, edition, windFraction);
@@ -256,7 +256,7 @@ internal static class SiteFields
         f.LengthM("frost", "0 in", "120 in", "36 in", "Frost depth. The default is a placeholder: ask the authority."),
         f.Ratio("albedo", "0.05", "0.6", "0.2", "Reflectance of the ground without snow."));
 
-    private static LoadEdition Edition(FieldReader f, LoadEdition? @default, string doc) =>
+    private static LoadEdition Edition(FieldReader f, LoadEdition @default, string doc) =>
         f.Choice("edition", @default, doc, (LoadEdition.Asce716, "ASCE 7-16"), (LoadEdition.Asce722, "ASCE 7-22"));
 
     private static string? Degrees(double? deg) => deg is double d ? string.Create(CultureInfo.InvariantCulture, $"{d:0.####} deg") : null;
