@@ -42,7 +42,7 @@ public static class ContractorCsv
         Part("contingency", price.Contingency);
         Part("margin, share of the price", price.Margin);
         csv.Cell("price").Cell("").Cell(price.Quote.Price, 2).Cell("").End();
-        csv.Cell("trap: the same percentage as a mark-up on cost would charge").Cell("").Cell("").Cell(price.MarkupTrapPrice, 2).End();
+        csv.Cell("not the price: what the same percentage would give as a mark-up on cost").Cell("").Cell("").Cell(price.MarkupTrapPrice, 2).End();
         return csv.ToString();
 
         void Part(string step, double money) => csv.Cell(step).Cell(money, 2).Cell("").Cell("").End();

@@ -6,9 +6,18 @@ namespace Glazewright.Papers.Exchange;
 /// <summary>One of our own CSV tables as a table for eyes: the same cells, headings in words.</summary>
 internal static class CsvTable
 {
-    public static Table Of(string csv)
+    /// <summary>The table.</summary>
+    /// <param name="csv">One of our own.</param>
+    /// <param name="columns">Headings of the columns wanted, in their order; none for all.</param>
+    public static Table Of(string csv, params string[] columns)
     {
         List<IReadOnlyList<string>> rows = [.. Rows(csv)];
+        if (columns.Length > 0)
+        {
+            int[] places = [.. columns.Select(c => rows[0].ToList().IndexOf(c))];
+            rows = [.. rows.Select(r => (IReadOnlyList<string>)[.. places.Select(p => r[p])])];
+        }
+
         bool[] numbers = [.. rows[0].Select((_, c) => rows.Count > 1 && rows.Skip(1).All(r => r[c].Length == 0 || double.TryParse(r[c], System.Globalization.NumberStyles.Float, System.Globalization.CultureInfo.InvariantCulture, out double _)))];
         return new Table([.. rows[0].Select((h, c) => new Column(Words(h), 20, numbers[c] ? Along.End : Along.Start))], [.. rows.Skip(1)]);
     }

@@ -123,7 +123,7 @@ public static class SubjectBlocks
                 new Block.Caution("Yours alone", "What follows holds costs and margin. It is on no paper but your own."),
                 Costs(source.Price),
                 new Block.Heading(2, "From direct cost to price"), new Block.TableOf(CsvTable.Of(ContractorCsv.Summary(source.Price))),
-                new Block.Heading(2, "Lines"), new Block.TableOf(CsvTable.Of(ContractorCsv.Lines(source.Price, source.Job.Units))),
+                new Block.Heading(2, "Lines"), new Block.TableOf(CsvTable.Of(ContractorCsv.Lines(source.Price, source.Job.Units), "description", "quantity", "unit", "unit_cost", "cost", "labour_hours", "by")),
             ],
             _ => throw new ArgumentOutOfRangeException(nameof(subject), subject, "No such subject."),
         };
