@@ -106,6 +106,11 @@ public sealed class LostAndFoundTests(OpenBrowser browser)
         await page.PutAsync("/site/latitude", "42");
         await page.PutAsync("/site/longitude", "-88");
         await Assertions.Expect(page.Locator("#station")).ToHaveValueAsync("demo-continental-42N.epw.gz");
+        await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("House A, width: This is not given yet. Right: 12'6\"");
+        // With the last of it mended the notice goes: it stood empty.
+        await page.PutAsync("/houses/0/width", "26");
+        await page.PutAsync("/houses/0/length", "96");
+        await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToHaveCountAsync(0);
         await page.Context.CloseAsync();
     }
 

@@ -49,4 +49,25 @@ public sealed class SideBySideTests(OpenBrowser browser)
         await Assertions.Expect(page.Locator(".notice.miss")).ToContainTextAsync("no such job or version");
         await page.Context.CloseAsync();
     }
+
+    // It compared with a slip of typing, which cannot be computed.
+    [Fact]
+    public async Task From_a_job_the_newest_earlier_version_without_faults_is_beside_it()
+    {
+        IPage page = await browser.WindowAsync();
+        await page.OpenAsync("/");
+        await page.BringInAsync();
+        await page.Locator(".pages a[href$='/shape']").ClickAsync();
+        await page.PutAsync("/houses/0/width", "28 ft");
+        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("version 2");
+        await page.PutAsync("/houses/0/width", "wide");
+        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("version 3");
+        await page.PutAsync("/houses/0/width", "30 ft");
+        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("version 4");
+        await page.Locator(".jobbar a", new() { HasText = "Side by side" }).ClickAsync();
+        await Assertions.Expect(page.Locator("[data-was]").First).ToHaveTextAsync("Version 2 came of: House A, width: 28 ft");
+        await Assertions.Expect(page.Locator("[data-was]").Last).ToHaveTextAsync("Version 4 came of: House A, width: 30 ft");
+        Assert.Contains("av=2", page.Url, StringComparison.Ordinal);
+        await page.Context.CloseAsync();
+    }
 }
