@@ -15,7 +15,6 @@ namespace Glazewright.Design.Layout;
 internal static class FlueLayout
 {
     private const double CondensingFraction = 0.9;
-    private const double StepM = 0.1;
     private const double TouchingM = 2 * FlueRules.FootM;
     private const double ApartM = FlueRules.FootM;
 
@@ -47,7 +46,7 @@ internal static class FlueLayout
             }
 
             FlueLine line = burner.SealedCombustion
-                ? One(burner, box, leastM, house, form, walls, openings)
+                ? One(burner, box, leastM, house, form, walls, openings, input.Metric ? 0.01 : 0.0254)
                 : GravityLayout.One(burner, box, house, form, plant, openings, StandardAtmosphere.PressurePa(input.ElevationM));
             lines.Add(line);
             if (line.Gravity is null)
@@ -119,7 +118,7 @@ internal static class FlueLayout
     public static double SnowDepthM(double groundPa) => groundPa > 0 ? groundPa / SnowDensity.NPerM3(groundPa) : 0;
 
     private static FlueLine One(
-        HeaterUnit burner, PlacedItem box, double leastM, BuildingForm house, FormResult form, List<WallPlan> walls, List<AirOpening> openings)
+        HeaterUnit burner, PlacedItem box, double leastM, BuildingForm house, FormResult form, List<WallPlan> walls, List<AirOpening> openings, double evenM)
     {
         double inputW = burner.OutputW / burner.EfficiencyFraction;
         bool condensing = burner.EfficiencyFraction > CondensingFraction;
@@ -133,13 +132,15 @@ internal static class FlueLayout
         foreach (WallPlan wall in walls)
         {
             List<(BuildingForm Other, double GapM, double FromM, double ToM)> facing = [.. LayoutFindings.InFront(house, form, wall.Name)];
-            foreach (double u in Grid(wideM / 2, wall.LengthM - wideM / 2))
+            foreach (double u in Grid(wideM / 2, wall.LengthM - wideM / 2, 0, evenM))
             {
                 double topM = wall.Name is FaceName.Left or FaceName.Right ? wall.LowEaveM : house.Roof.HeightM(Math.Clamp(u, 0, house.WidthM), house.WidthM);
-                double levelM = FluePath.To(wall, box, house, u, null, condensing).HeightM;
-                foreach (double v in Grid(leastM, topM - pipeM).Prepend(levelM).Where(v => v >= leastM - 1e-9))
+                // Undersides of the pipes are whole inches; the level way is a little steeper for it, never flatter.
+                double straightM = FluePath.To(wall, box, house, u, null, condensing).HeightM - pipeM / 2;
+                double levelM = (condensing ? Math.Ceiling(straightM / evenM - 1e-6) : Math.Floor(straightM / evenM + 1e-6)) * evenM + pipeM / 2;
+                foreach (double v in Grid(leastM, topM - pipeM, pipeM / 2, evenM).Prepend(levelM).Where(v => v >= leastM - 1e-9))
                 {
-                    var path = FluePath.To(wall, box, house, u, v, condensing);
+                    var path = FluePath.To(wall, box, house, u, v, condensing, evenM);
                     if (bestRoomy && path.EquivalentM >= best!.EquivalentM - 1e-9)
                     {
                         continue;
@@ -204,11 +205,14 @@ internal static class FlueLayout
         ? new(p.Corner.YM, p.Corner.ZM, p.Size.YM, p.Size.ZM)
         : new(p.Corner.XM, p.Corner.ZM, p.Size.XM, p.Size.ZM);
 
-    private static IEnumerable<double> Grid(double from, double to)
+    // Four inches or ten centimetres apart, each a whole inch or centimetre and an offset.
+    private static IEnumerable<double> Grid(double from, double to, double offsetM, double evenM)
     {
-        for (int i = 0; from + i * StepM <= to; i++)
+        double stepM = evenM < 0.02 ? 10 * evenM : 4 * evenM;
+        double firstM = Math.Ceiling((from - offsetM) / evenM - 1e-6) * evenM + offsetM;
+        for (int i = 0; firstM + i * stepM <= to; i++)
         {
-            yield return from + i * StepM;
+            yield return firstM + i * stepM;
         }
     }
 }

@@ -18,10 +18,10 @@ internal sealed record FluePath(Point3 Terminal, double RunM, int Elbows, double
     public double EquivalentM => RunM + Elbows * FlueRules.ElbowM;
 
     /// <summary>
-    /// The way to a point of a wall; without a height, as level as the slope lets it. Heaters blow along the house away from the nearer end, so the collar
+    /// The way to a point of a wall; without a height, as level as the slope lets it. A height steeper by less than a step is the same way, no bend. Heaters blow along the house away from the nearer end, so the collar
     /// looks at that end: straight out is the end wall, one turn the side walls.
     /// </summary>
-    public static FluePath To(WallPlan wall, PlacedItem heater, BuildingForm house, double alongM, double? heightM, bool condensing)
+    public static FluePath To(WallPlan wall, PlacedItem heater, BuildingForm house, double alongM, double? heightM, bool condensing, double stepM = 0)
     {
         bool towardsEnd1 = heater.Corner.XM + heater.Size.XM / 2 < house.LengthM / 2;
         double collarX = towardsEnd1 ? heater.Corner.XM : heater.Corner.XM + heater.Size.XM;
@@ -44,6 +44,12 @@ internal sealed record FluePath(Point3 Terminal, double RunM, int Elbows, double
         double fallM = levelM * FlueRules.SlopeRatio;
         double straightZ = collarZ + (condensing ? fallM : -fallM);
         double offM = heightM is { } h ? Math.Abs(h - straightZ) : 0;
+        bool steeper = condensing ? heightM >= straightZ : heightM <= straightZ;
+        if (steeper && offM < stepM)
+        {
+            (fallM, offM) = (fallM + offM, 0);
+        }
+
         bool bent = offM > 1e-6;
         return new FluePath(new Point3(x, y, heightM ?? straightZ), levelM + offM, elbows + (bent ? (side ? 1 : 2) : 0), fallM);
     }

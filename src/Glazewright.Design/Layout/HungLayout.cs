@@ -10,6 +10,9 @@ internal static class HungLayout
 {
     private const double HeadroomM = 2.03;
 
+    /// <summary>No fan hangs lower to make way: it would stand in the crop.</summary>
+    private const double LeastFanM = 1.5;
+
     public static void Place(LayoutInput input, BuildingForm house, PlantResult plant, List<PlacedItem> placed, List<Finding> findings)
     {
         double lowEaveM = Math.Min(house.Roof.LeftEaveM, house.Roof.RightEaveM);
@@ -40,14 +43,20 @@ internal static class HungLayout
             }
         }
 
-        Heaters(house, plant, ceilingM, placed, findings);
-        Circulation(input, house, plant, ceilingM, placed, findings);
-        Oscillating(input, house, plant, ceilingM, placed, findings);
-        Lines(input, house, plant, ceilingM, placed);
+        // Lines and lamps run the house and stay; what is one piece makes way: heaters for lines, circulation fans for heaters.
+        HungRoom room = new(house, input.Metric, ceilingM, findings);
+        List<PlacedItem> lines = [];
+        Lines(input, house, plant, ceilingM, room, lines);
+        Heaters(house, plant, ceilingM, room, placed, findings);
+        Circulation(input, house, plant, ceilingM, room, placed, findings);
+        Oscillating(input, house, plant, ceilingM, room, placed, findings);
+        placed.AddRange(lines);
+        Sensors(house, ceilingM, room, placed);
     }
 
-    private static void Heaters(BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed, List<Finding> findings)
+    private static void Heaters(BuildingForm house, PlantResult plant, double ceilingM, HungRoom room, List<PlacedItem> placed, List<Finding> findings)
     {
+        double lowestM = double.PositiveInfinity;
         EqList<HeaterUnit> heaters = plant.Heat?.Choice.Heaters ?? [];
         for (int i = 0; i < heaters.Count; i++)
         {
@@ -58,16 +67,21 @@ internal static class HungLayout
             double x = nearEnd1 ? 1.2 + rowM : house.LengthM - 1.2 - rowM - size.XM;
             double y = nearEnd1 ? 0.6 : house.WidthM - 0.6 - size.YM;
             double z = ceilingM - size.ZM - 0.3;
-            placed.Add(new PlacedItem(
-                heaters[i].Id, PlacedKind.Heater, $"Heater {i + 1}", new Point3(Math.Clamp(x, 0, Math.Max(house.LengthM - size.XM, 0)), y, Math.Max(z, 0)), size,
-                FaceName.Floor));
-            if (z < 1.2 && i == 0)
-            {
-                findings.Add(new Finding(
-                    "layout/heater-low", Severity.Near, heaters[i].Id,
-                    LayoutFindings.Text($"Under a ceiling of {ceilingM / 0.3048:0.0} ft heaters hang {Math.Max(z, 0) / 0.3048:0.0} ft above the floor."),
-                    "Stand them on the floor in the end bays, or raise the eave.", LayoutFindings.Practice));
-            }
+            PlacedItem heater = room.Hang(
+                new PlacedItem(
+                    heaters[i].Id, PlacedKind.Heater, $"Heater {i + 1}", new Point3(Math.Clamp(x, 0, Math.Max(house.LengthM - size.XM, 0)), y, Math.Max(z, 0)), size,
+                    FaceName.Floor),
+                0, flue: !heaters[i].Electric && !heaters[i].SealedCombustion);
+            placed.Add(heater);
+            lowestM = Math.Min(lowestM, heater.Corner.ZM);
+        }
+
+        if (lowestM < 1.2)
+        {
+            findings.Add(new Finding(
+                "layout/heater-low", Severity.Near, heaters[0].Id,
+                LayoutFindings.Text($"Under a ceiling of {ceilingM / 0.3048:0.0} ft heaters hang {lowestM / 0.3048:0.0} ft above the floor."),
+                "Stand them on the floor in the end bays, or raise the eave.", LayoutFindings.Practice));
         }
 
         double reachM = heaters.Sum(h => h.ThrowM);
@@ -81,7 +95,7 @@ internal static class HungLayout
     }
 
     private static void Circulation(
-        LayoutInput input, BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed, List<Finding> findings)
+        LayoutInput input, BuildingForm house, PlantResult plant, double ceilingM, HungRoom room, List<PlacedItem> placed, List<Finding> findings)
     {
         if (plant.Circulation is not { Count: > 0 } fans)
         {
@@ -89,7 +103,8 @@ internal static class HungLayout
         }
 
         const double SizeM = 0.6;
-        double z = ceilingM - SizeM - 0.15;
+        double wantedM = Math.Max(ceilingM - SizeM - 0.15, 0);
+        double z = wantedM;
         int out_ = (fans.Count + 1) / 2;
         int back = fans.Count - out_;
         for (int i = 0; i < fans.Count; i++)
@@ -102,9 +117,13 @@ internal static class HungLayout
             double x = 3.65 + along * stepM;
             x = outward ? x : house.LengthM - x;
             double y = OverBench(input.Benches, (outward ? 1 : 3) * house.WidthM / 4);
-            placed.Add(new PlacedItem(
-                $"{house.Id}/circulation-{i + 1}", PlacedKind.CirculationFan, "Circulation fan",
-                new Point3(Math.Clamp(x - 0.15, 0, Math.Max(house.LengthM - 0.3, 0)), y - SizeM / 2, z), new Point3(0.3, SizeM, SizeM), FaceName.Floor));
+            PlacedItem fan = room.Hang(
+                new PlacedItem(
+                    $"{house.Id}/circulation-{i + 1}", PlacedKind.CirculationFan, "Circulation fan",
+                    new Point3(Math.Clamp(x - 0.15, 0, Math.Max(house.LengthM - 0.3, 0)), y - SizeM / 2, wantedM), new Point3(0.3, SizeM, SizeM), FaceName.Floor),
+                LeastFanM);
+            placed.Add(fan);
+            z = Math.Min(z, fan.Corner.ZM);
         }
 
         if (z < HeadroomM)
@@ -119,7 +138,7 @@ internal static class HungLayout
 
     // Along the middle, over the bench nearest to it, all blowing the same way: each sweeps the floor before it.
     private static void Oscillating(
-        LayoutInput input, BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed, List<Finding> findings)
+        LayoutInput input, BuildingForm house, PlantResult plant, double ceilingM, HungRoom room, List<PlacedItem> placed, List<Finding> findings)
     {
         if (plant.Oscillating is not { Count: > 0 } fans)
         {
@@ -127,13 +146,18 @@ internal static class HungLayout
         }
 
         const double SizeM = 0.5;
-        double z = Math.Max(ceilingM - SizeM - 0.15, 0);
+        double wantedM = Math.Max(ceilingM - SizeM - 0.15, 0);
+        double z = wantedM;
         double y = OverBench(input.Benches, house.WidthM / 2) - SizeM / 2;
         for (int i = 0; i < fans.Count; i++)
         {
             double x = Math.Clamp(0.6 + i * house.LengthM / fans.Count, 0, Math.Max(house.LengthM - SizeM, 0));
-            placed.Add(new PlacedItem(
-                $"{house.Id}/oscillating-{i + 1}", PlacedKind.OscillatingFan, "Oscillating fan", new Point3(x, y, z), new Point3(0.4, SizeM, SizeM), FaceName.Floor));
+            PlacedItem fan = room.Hang(
+                new PlacedItem(
+                    $"{house.Id}/oscillating-{i + 1}", PlacedKind.OscillatingFan, "Oscillating fan", new Point3(x, y, wantedM), new Point3(0.4, SizeM, SizeM), FaceName.Floor),
+                LeastFanM);
+            placed.Add(fan);
+            z = Math.Min(z, fan.Corner.ZM);
         }
 
         if (z < HeadroomM)
@@ -149,15 +173,17 @@ internal static class HungLayout
     private static double OverBench(EqList<Bench> benches, double wantedM) =>
         benches.Select(b => b.OffsetYM + b.WidthM / 2).OrderBy(m => Math.Abs(m - wantedM)).Append(wantedM).First();
 
-    private static void Lines(LayoutInput input, BuildingForm house, PlantResult plant, double ceilingM, List<PlacedItem> placed)
+    private static void Lines(LayoutInput input, BuildingForm house, PlantResult plant, double ceilingM, HungRoom room, List<PlacedItem> lines)
     {
+        double fogM = room.Down(ceilingM - 0.2);
+        double endM = room.Even(0.5);
         if (plant.Fog is { } fog && fog.Choice.Nozzles > fog.Choice.IntakeNozzles)
         {
             for (int i = 0; i < 2; i++)
             {
-                placed.Add(new PlacedItem(
+                lines.Add(room.Fixed(new PlacedItem(
                     $"{house.Id}/fog-line-{i + 1}", PlacedKind.FogLine, "Fog line",
-                    new Point3(0.5, house.WidthM * (i + 1) / 3, ceilingM - 0.2), new Point3(Math.Max(house.LengthM - 1, 0), 0, 0), FaceName.Floor));
+                    new Point3(endM, room.Even(house.WidthM * (i + 1) / 3), fogM), new Point3(Math.Max(house.LengthM - 2 * endM, 0), 0, 0), FaceName.Floor)));
             }
         }
 
@@ -167,14 +193,14 @@ internal static class HungLayout
             FaceName intake = LayoutInput.Opposite(input.FanFace);
             bool atEnd = intake is FaceName.End1 or FaceName.End2;
             double wayM = atEnd ? house.LengthM : house.WidthM, fromWallM = Math.Min(1.5, wayM / 4);
-            double atM = intake is FaceName.End1 or FaceName.Left ? fromWallM : wayM - fromWallM;
-            placed.Add(new PlacedItem(
+            double atM = room.Even(intake is FaceName.End1 or FaceName.Left ? fromWallM : wayM - fromWallM);
+            lines.Add(room.Fixed(new PlacedItem(
                 $"{house.Id}/fog-line-3", PlacedKind.FogLine, "Fog line at the intake",
-                atEnd ? new Point3(atM, 0.5, ceilingM - 0.2) : new Point3(0.5, atM, ceilingM - 0.2),
-                atEnd ? new Point3(0, Math.Max(house.WidthM - 1, 0), 0) : new Point3(Math.Max(house.LengthM - 1, 0), 0, 0), FaceName.Floor)
+                atEnd ? new Point3(atM, endM, fogM) : new Point3(endM, atM, fogM),
+                atEnd ? new Point3(0, Math.Max(house.WidthM - 2 * endM, 0), 0) : new Point3(Math.Max(house.LengthM - 2 * endM, 0), 0, 0), FaceName.Floor)
             {
                 IsFogAtIntake = true,
-            });
+            }));
         }
 
         if (plant.LampW > 0)
@@ -182,16 +208,20 @@ internal static class HungLayout
             int rows = Math.Max((int)Math.Round(house.WidthM / 2.5), 1);
             for (int i = 0; i < rows; i++)
             {
-                placed.Add(new PlacedItem(
+                lines.Add(room.Fixed(new PlacedItem(
                     $"{house.Id}/lamp-row-{i + 1}", PlacedKind.LampRow, "Lamps",
-                    new Point3(1, house.WidthM * (i + 0.5) / rows - 0.1, ceilingM - 0.4), new Point3(Math.Max(house.LengthM - 2, 0), 0.2, 0.15), FaceName.Floor));
+                    new Point3(room.Even(1), room.Even(house.WidthM * (i + 0.5) / rows) - 0.1, room.Down(ceilingM - 0.4)),
+                    new Point3(Math.Max(house.LengthM - 2 * room.Even(1), 0), 0.2, 0.15), FaceName.Floor)));
             }
         }
+    }
 
-        double sensorM = Math.Min(1.5, ceilingM - 0.3);
-        placed.Add(new PlacedItem(
-            $"{house.Id}/sensor-1", PlacedKind.Sensor, "Aspirated sensor", new Point3(house.LengthM / 2, house.WidthM / 2, sensorM), new Point3(0.2, 0.2, 0.3), FaceName.Floor));
-        placed.Add(new PlacedItem(
-            $"{house.Id}/sensor-2", PlacedKind.Sensor, "Low-limit sensor, independent", new Point3(house.LengthM / 4, house.WidthM / 2, sensorM), new Point3(0.1, 0.1, 0.2), FaceName.Floor));
+    private static void Sensors(BuildingForm house, double ceilingM, HungRoom room, List<PlacedItem> placed)
+    {
+        double sensorM = Math.Max(Math.Min(1.5, ceilingM - 0.3), 0);
+        PlacedItem Sensor(int number, string label, double alongM, Point3 size) => room.Hang(
+            new PlacedItem($"{house.Id}/sensor-{number}", PlacedKind.Sensor, label, new Point3(alongM, house.WidthM / 2, sensorM), size, FaceName.Floor), 0);
+        placed.Add(Sensor(1, "Aspirated sensor", house.LengthM / 2, new Point3(0.2, 0.2, 0.3)));
+        placed.Add(Sensor(2, "Low-limit sensor, independent", house.LengthM / 4, new Point3(0.1, 0.1, 0.2)));
     }
 }

@@ -53,7 +53,7 @@ public static class GrowerReport
 
     private static Block SectionOf(PaperSource source, HouseResults house, double heightMm) => new Block.Picture(
         HouseSection.Picture(source.Job, house, Said.WidthMm, heightMm),
-        $"House {house.Form.Id}, looking {Compass.Word(house.Form.Face(FaceName.End1).AzimuthDeg)}: the noon sun of the shortest and the longest day.");
+        $"House {house.Form.Id}, looking {Compass.Word(house.Form.Face(FaceName.End1).AzimuthDeg)}: {NoonSun.Caption(NoonSun.Solstices(source.Job.Site.LatitudeDeg, source.Job.Site.RangeBearingDeg))}.");
 
     private static IEnumerable<Block> Place(PaperSource source)
     {

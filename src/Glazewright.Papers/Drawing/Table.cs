@@ -25,10 +25,6 @@ public static class TableSetting
 {
     private const double PadMm = 1.4;
 
-    /// <summary>Width that a column takes at least, so that its head breaks between words, mm.</summary>
-    internal static double LeastMm(Column column, double capHeightMm) =>
-        column.Head.Split(' ').Max(w => Lettering.WidthMm(w, Face.SemiBold, capHeightMm)) + 2 * PadMm + 0.05;
-
     /// <summary>A row made ready: its cells in lines and its height.</summary>
     public sealed record SetRow(IReadOnlyList<IReadOnlyList<string>> CellLines, double HeightMm);
 
@@ -102,6 +98,18 @@ public static class TableSetting
 
     /// <summary>Height of the whole table, mm.</summary>
     public static double HeightMm(Table table) => Head(table).HeightMm + Body(table).Sum(r => r.HeightMm);
+
+    /// <summary>Least width of each column that breaks no word of its head or its cells, mm.</summary>
+    public static IReadOnlyList<double> LeastMm(Table table)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        double Widest(string text, Face face) => Lettering.Drawable(text).Split(' ').Max(w => Lettering.WidthMm(w, face, table.CapHeightMm));
+        return
+        [
+            .. table.Columns.Select((c, i) => 2 * PadMm + 0.01 + Math.Max(
+                Widest(c.Head, Face.SemiBold), table.Rows.Where(r => i < r.Count).Select(r => Widest(r[i], Face.Regular)).DefaultIfEmpty(0).Max())),
+        ];
+    }
 
     private static double LineMm(Table table) => 1.6 * table.CapHeightMm;
 

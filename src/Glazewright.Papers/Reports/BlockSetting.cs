@@ -112,19 +112,19 @@ internal static class BlockSetting
         }
     }
 
-    /// <summary>Tables are written for a Letter page; a narrower one (A4) takes the same columns in proportion. A column too narrow for a word of its head takes from the widest.</summary>
+    // Tables are written for a Letter page; a narrower one (A4, larger type) takes the same columns in proportion. No word and no number is broken while
+    // the page or other columns have room to give.
     internal static Table Fitted(Table table, double widthMm)
     {
-        Table fitted = table.WidthMm <= widthMm ? table : table with { Columns = [.. table.Columns.Select(c => c with { WidthMm = c.WidthMm * widthMm / table.WidthMm })] };
-        double[] least = [.. fitted.Columns.Select(c => TableSetting.LeastMm(c, fitted.CapHeightMm))];
-        double lackMm = fitted.Columns.Zip(least).Sum(p => Math.Max(0, p.Second - p.First.WidthMm));
-        if (lackMm <= 0)
-        {
-            return fitted;
-        }
-
-        int widest = Enumerable.Range(0, fitted.Columns.Count).MaxBy(i => fitted.Columns[i].WidthMm - least[i]);
-        return fitted with { Columns = [.. fitted.Columns.Select((c, i) => c with { WidthMm = i == widest ? Math.Max(c.WidthMm - lackMm, least[i]) : Math.Max(c.WidthMm, least[i]) })] };
+        double[] asked = [.. table.Columns.Select(c => c.WidthMm * Math.Min(1, widthMm / table.WidthMm))];
+        double[] least = [.. TableSetting.LeastMm(table).Select((mm, i) => Math.Max(Math.Min(mm, 0.4 * widthMm), 0))];
+        double shortMm = asked.Zip(least, (a, l) => Math.Max(l - a, 0)).Sum();
+        double pageMm = Math.Max(widthMm - asked.Sum(), 0);
+        double spareMm = asked.Zip(least, (a, l) => Math.Max(a - l, 0)).Sum();
+        double[] fitted = shortMm < 1e-9 ? asked
+            : shortMm > pageMm + spareMm ? [.. least.Select(l => l * (asked.Sum() + pageMm) / least.Sum())]
+            : [.. asked.Zip(least, (a, l) => a < l ? l : spareMm > 0 ? a - (a - l) / spareMm * Math.Max(shortMm - pageMm, 0) : a)];
+        return table with { Columns = [.. table.Columns.Select((c, i) => c with { WidthMm = fitted[i] })] };
     }
 
     // A year's months and a sum are read as one; tall rows would leave half a page empty before them.

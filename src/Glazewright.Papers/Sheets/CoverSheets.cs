@@ -168,11 +168,7 @@ public static class CoverSheets
 
     private static Table Schedule(FaceView[] views, SheetPiece[] bought, LengthStyle style)
     {
-        string Where(string zone)
-        {
-            FaceView view = views.First(v => v.Face.Zones.Any(z => z.Id == zone));
-            return ElevationSheet.Title(view.Name) + (zone.EndsWith("/pony", StringComparison.Ordinal) ? ", pony wall" : "");
-        }
+        string Where(string zone) => Place(views.First(v => v.Face.Zones.Any(z => z.Id == zone)).Name, zone);
 
         return new Table(
             [new("Mark", 16), new("Covering", 74), new("Width × length", 44), new("Count", 16, Along.End), new("Where", 60)],
@@ -185,7 +181,13 @@ public static class CoverSheets
             ]);
     }
 
-    private static string Name(string kind) => CoverLook.Of(new Design.Brief.CoverChoice(kind, 1, 1, 0)).Name;
+    /// <summary>Where a zone of the covering lies, in words.</summary>
+    internal static string Place(BuildingForm b, string zone) => b.Faces.FirstOrDefault(f => f.Id == zone || f.Zones.Any(z => z.Id == zone)) is { } face ? Place(face.Name, zone) : zone;
+
+    private static string Place(FaceName face, string zone) => ElevationSheet.Title(face) + (zone.EndsWith("/pony", StringComparison.Ordinal) ? ", pony wall" : "");
+
+    /// <summary>A kind of covering in words.</summary>
+    internal static string Name(string kind) => CoverLook.Of(new Design.Brief.CoverChoice(kind, 1, 1, 0)).Name;
 
     private static Table Areas(PaperSource source, FaceView[] views)
     {

@@ -151,11 +151,8 @@ public static class HouseSection
         foreach ((string name, Spot from, Spot to, MemberRole role) in Members(b))
         {
             double depth = house.Frame.Section(role)?.DepthM ?? 0.1;
-            double side = name.EndsWith("column-right", StringComparison.Ordinal) || name.EndsWith("rafter-right", StringComparison.Ordinal) ? -1 : 1;
-            bool tie = role == MemberRole.CollarTie;
-            IReadOnlyList<Spot> band = tie
-                ? Profile.Band(from + new Spot(0, -depth / 2), to + new Spot(0, -depth / 2), depth)
-                : Profile.Band(from, to, -depth * (side > 0 ? 1 : -1));
+            bool isRight = name.EndsWith("column-right", StringComparison.Ordinal) || name.EndsWith("rafter-right", StringComparison.Ordinal);
+            IReadOnlyList<Spot> band = FrameEnds.Ring(b, role, from, to, depth, house.Frame.Section(MemberRole.Rafter)?.DepthM ?? 0.1, isRight);
             all.Add(new Entity.Fill([band], Paint.Of(Tone.Ink3), 0.25) { Role = Role.Fill, Source = name });
             all.Add(new Entity.Polyline(band, true) { Role = Role.Cut, Source = name, Pen = new Pen(0.35, [], Paint.Of(Tone.Ink)) });
         }

@@ -10,6 +10,19 @@ public sealed record NoonSun(string Name, double AltitudeDeg, double ProfileDeg,
     /// <summary>Obliquity of the ecliptic, which is the declination at the solstices, degrees (Astronomical Almanac; from memory).</summary>
     private const double ObliquityDeg = 23.44;
 
+    /// <summary>What a section says of the suns that are drawn in it.</summary>
+    /// <param name="suns">The suns.</param>
+    public static string Caption(IReadOnlyList<NoonSun> suns)
+    {
+        ArgumentNullException.ThrowIfNull(suns);
+        return suns.Count switch
+        {
+            0 => "no noon sun is drawn: it shines along the ridge or stays below the horizon",
+            1 => $"the noon sun of {suns[0].Name}; that of the other solstice shines along the ridge or stays below the horizon",
+            _ => "the noon sun of the shortest and the longest day",
+        };
+    }
+
     /// <summary>The noon sun of the shortest and of the longest day.</summary>
     /// <param name="latitudeDeg">Latitude, north positive, −90 to 90.</param>
     /// <param name="rangeBearingDeg">Bearing of the ridges, degrees.</param>

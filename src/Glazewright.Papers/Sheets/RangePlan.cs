@@ -38,7 +38,7 @@ public static class RangePlan
         ArgumentNullException.ThrowIfNull(source);
         View view = ViewOf(source, new Box(0, 0, widthMm, heightMm), withLot: false);
         return new Sheet(
-            "plan-picture", "Range plan", Description(source), widthMm, heightMm, [view], [.. Furniture.North(new(widthMm - 9, heightMm - 11), source.Job.Site.RangeBearingDeg - 90, 6)]);
+            "plan-picture", "Range plan", Description(source), widthMm, heightMm, [view], [.. Furniture.North(new(widthMm - 13, heightMm - 13), source.Job.Site.RangeBearingDeg - 90, 6)]);
     }
 
     private static string Description(PaperSource source) => string.Join(
@@ -100,20 +100,7 @@ public static class RangePlan
         }
 
         all.Add(new Entity.Polyline(ring, true) { Role = Role.Lot, Source = "lot" });
-        Box inside = new(
-            lot.OriginXM + lot.SetbackEnd1M,
-            lot.OriginYM + lot.SetbackLeftM,
-            lot.SizeXM - lot.SetbackEnd1M - lot.SetbackEnd2M,
-            lot.SizeYM - lot.SetbackLeftM - lot.SetbackRightM);
-        if (inside.Width > 0 && inside.Height > 0 && (inside.Width < lot.SizeXM || inside.Height < lot.SizeYM))
-        {
-            all.Add(new Entity.Polyline(inside.Corners(), true) { Role = Role.Setback, Source = "lot/setback" });
-            if (lot.SetbackLeftM * scale.MmPerM > 5)
-            {
-                all.Add(new Entity.Label(new(inside.Left, inside.Top), "setback") { Role = Role.Text, Across = Across.Top, Paint = Paint.Of(Tone.Ink2), ShiftMm = new(1, 1.2) });
-            }
-        }
-
+        all.AddRange(SetbackLines.Of(lot, style, scale.MmPerM, isRange: true));
         all.Add(new Entity.Dimensions(new(lot.OriginXM, lot.OriginYM), new(1, 0), [0, lot.SizeXM], -14, style) { Source = "lot" });
         all.Add(new Entity.Dimensions(new(lot.OriginXM + lot.SizeXM, lot.OriginYM), new(0, 1), [0, lot.SizeYM], -14, style) { Source = "lot" });
     }

@@ -57,7 +57,7 @@ public static class SitePlan
         string words = string.Join(" ", hours.Select(h => Shade(day, h.Hour, h.Sun) + "."));
         return draft.Done(
             $"{source.Form.Buildings.Count(b => b.IsHouse)} houses, ridges bearing {Degrees(site.RangeBearingDeg)} from true north. {words}",
-            SheetStyle.Preliminary, "Lot lines as typed in the job, not surveyed. Shadows on level ground, at solar time. Call the utilities before digging.");
+            SheetStyle.Preliminary, "Lot lines and setbacks (dashed) as typed in the job, not surveyed. Shadows on level ground, at solar time. Call the utilities before digging.");
     }
 
     /// <summary>What must be in view: buildings and lot, and without a lot the noon shadows.</summary>
@@ -109,6 +109,9 @@ public static class SitePlan
         if (RangePlan.LotRing(job.Lot) is { } lot)
         {
             all.Add(new Entity.Polyline(lot, true) { Role = Role.Lot, Source = "lot" });
+            double roomM = 5 / scale.MmPerM;
+            Box[] distances = [.. Distances(source, scale, style).OfType<Entity.Dimensions>().Select(d => Bounds([d.From, d.From + d.StationsM[^1] * d.Direction])).Select(d => new Box(d.Left - roomM, d.Top - roomM, d.Width + 2 * roomM, d.Height + 2 * roomM))];
+            all.AddRange(SetbackLines.Of(job.Lot, style, scale.MmPerM, taken: distances));
         }
 
         foreach (NeighbourBox n in job.Site.Neighbours)
@@ -327,7 +330,7 @@ public static class SitePlan
         Said said = new(job.Units);
         LengthStyle style = SheetStyle.Lengths(job);
         Utilities has = job.Utilities;
-        yield return $"Ridges bear {Degrees(job.Site.RangeBearingDeg)} from true north, end 1 to end 2 (left to right here).";
+        yield return $"Ridges bear {Degrees(job.Site.RangeBearingDeg)} from true north, end 1 to end 2 (left to right here). {SetbackLines.Words(job.Lot, style)}".TrimEnd();
         yield return $"Wind: basic speed {said.Round(job.Site.Wind.SpeedMs, Unit.MetrePerSecond)} (3 s gust), exposure {job.Site.Wind.Exposure}. " + (wind is null
             ? "Where it mostly comes from is not known: the weather has no directions."
             : string.Create(CultureInfo.InvariantCulture, $"In the {WindRose.WarmHours:N0} warmest daylight hours of the weather year it comes mostly from {WindRose.Name(wind.MostlyFrom)} ({100 * wind.ShareFraction(wind.MostlyFrom):0} %, {said.Round(wind.MeanMs(wind.MostlyFrom), Unit.MetrePerSecond)} in the mean), onto end 1 in {100 * wind.OntoFraction(job.Site.RangeBearingDeg + 180):0} % and onto end 2 in {100 * wind.OntoFraction(job.Site.RangeBearingDeg):0} %, calm in {100 * wind.CalmFraction:0} %. The rose, turned like the plan, points to where it comes from."));

@@ -68,23 +68,14 @@ public static class TypicalFrame
         all.Add(new Entity.Polyline([new(-24 * mm, 0), new(b.WidthM + 9 * mm, 0)]) { Role = Role.Cut, Source = "ground" });
         MarkFinder finder = new(source.Takeoff.Marks);
         string prefix = FormattableString.Invariant($"{b.Id}/frame-{line + 1:00}/");
+        double rafterM = source.Body.Members.FirstOrDefault(m => m.Line.Id.StartsWith(prefix, StringComparison.Ordinal) && m.Line.Role == MemberRole.Rafter)?.DepthM ?? 0;
         foreach (MemberSolid m in source.Body.Members.Where(m => m.Line.Id.StartsWith(prefix, StringComparison.Ordinal)).OrderBy(m => m.Line.Role == MemberRole.CollarTie ? 0 : 1))
         {
             Spot from = new((m.Line.A - b.Origin).Dot(b.AlongY), m.Line.A.ZM - b.Origin.ZM);
             Spot to = new((m.Line.B - b.Origin).Dot(b.AlongY), m.Line.B.ZM - b.Origin.ZM);
             bool isRight = m.Line.Id.EndsWith("right", StringComparison.Ordinal);
             bool tie = m.Line.Role == MemberRole.CollarTie;
-            if (tie)
-            {
-                // Drawn first and to the middle of the rafters, which hide where it ends.
-                double In(double pitch) => Math.Max(0.5 * m.DepthM * Math.Sqrt(1 + pitch * pitch), 0.55 * m.DepthM) / Math.Max(pitch, 0.05);
-                from += new Spot(Math.Min(In(b.Roof.LeftPitch), 0.4 * (to.X - from.X)), 0);
-                to -= new Spot(Math.Min(In(b.Roof.RightPitch), 0.4 * (to.X - from.X)), 0);
-            }
-
-            IReadOnlyList<Spot> band = tie
-                ? Profile.Band(from + new Spot(0, -m.DepthM / 2), to + new Spot(0, -m.DepthM / 2), m.DepthM)
-                : Profile.Band(from, to, isRight ? m.DepthM : -m.DepthM);
+            IReadOnlyList<Spot> band = FrameEnds.Ring(b, m.Line.Role, from, to, m.DepthM, rafterM, isRight);
             all.Add(new Entity.Fill([band], Paint.Of(Tone.Wash)) { Role = Role.Fill, Source = m.Line.Id });
             all.Add(new Entity.Polyline(band, true) { Role = Role.Visible, Source = m.Line.Id });
             string mark = finder.Of(m);

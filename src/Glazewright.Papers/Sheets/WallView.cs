@@ -44,6 +44,8 @@ internal static class WallView
         IReadOnlyList<Spot> outline = IsEnd(face) ? Profile.Points(b) : [new(0, 0), new(0, eaveM), new(wallM, eaveM), new(wallM, 0)];
         List<Entity> all = [];
         IReadOnlyList<WallPost> posts = WallFraming.Posts(b, face);
+        IReadOnlyList<MemberSolid> girts = GirtLines.On(source, b, face);
+        all.AddRange(GirtLines.Pieces(b, face, girts));
         all.AddRange(Sticks(source, b, face, wallM));
 
         foreach (Bay bay in BracedBays.On(b, face))
@@ -74,6 +76,7 @@ internal static class WallView
 
         Box[] sticks = [.. all.OfType<Entity.Polyline>().Where(e => e.Role == Role.Beyond).Select(e => SitePlan.Bounds(e.Points))];
         all.AddRange(Numbers(groups, holes, sticks, mmPerM));
+        all.AddRange(GirtLines.Marks(source, b, face, girts, Taken(b, face, holes, posts, all), mmPerM));
         double chainMm = 0;
         if (groups.Count > 0)
         {
@@ -82,7 +85,7 @@ internal static class WallView
         }
 
         all.AddRange(RunningDimensions.Beside(
-            [0, .. holes.SelectMany(h => (double[])[h.VM, h.VM + h.HeightM]), .. IsEnd(face) ? [b.Roof.LeftEaveM, b.Roof.RightEaveM, b.Roof.RidgeM] : (double[])[eaveM]],
+            [0, .. holes.SelectMany(h => (double[])[h.VM, h.VM + h.HeightM]), .. GirtLines.LevelsM(b, face, girts), .. IsEnd(face) ? [b.Roof.LeftEaveM, b.Roof.RightEaveM, b.Roof.RidgeM] : (double[])[eaveM]],
             wallM, mmPerM, style, $"{b.Id}/{face}"));
         List<double> chain = [0, .. posts.Select(p => p.UM).Where(u => u > 0.05 && u < wallM - 0.05), wallM];
         if (chain.Count > 2 && chain.Zip(chain.Skip(1)).All(p => (p.Second - p.First) * mmPerM > Lettering.WidthMm(LengthText.Of(p.Second - p.First, style), Face.Regular, Lettered.SmallestMm) + 1.5))
@@ -123,6 +126,14 @@ internal static class WallView
             yield return new Entity.Polyline(box.Corners(), true) { Role = Role.Beyond, Source = m.Line.Id };
         }
     }
+
+    // Where no mark of a girt may stand.
+    private static List<Box> Taken(BuildingForm b, FaceName face, WallOpening[] holes, IReadOnlyList<WallPost> posts, List<Entity> drawn) =>
+    [
+        .. holes.Select(h => new Box(h.UM - 0.1, h.VM - 0.1, h.WidthM + 0.2, h.HeightM + 0.2)),
+        .. posts.Select(p => new Box(p.UM - 0.06, 0, 0.12, p.TopM)),
+        .. drawn.OfType<Entity.Arc>().Select(a => new Box(a.Centre.X - a.Radius, a.Centre.Y - a.Radius, 2 * a.Radius, 2 * a.Radius)),
+    ];
 
     private static bool Stands(MemberSolid m, FaceName face) => m.Line.Role is MemberRole.Jamb or MemberRole.Header or MemberRole.Sill
         || m.Line.Role == (IsEnd(face) ? MemberRole.EndPost : MemberRole.Column);

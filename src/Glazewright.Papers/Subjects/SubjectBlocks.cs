@@ -134,7 +134,7 @@ public static class SubjectBlocks
         BuildingForm form = source.Look.Form;
         return new Block.Picture(
             HouseSection.Picture(source.Job, source.Look, WideMm, 112),
-            $"House {form.Id}, looking {Compass.Word(form.Face(FaceName.End1).AzimuthDeg)}: the noon sun of the shortest and the longest day.");
+            $"House {form.Id}, looking {Compass.Word(form.Face(FaceName.End1).AzimuthDeg)}: {NoonSun.Caption(NoonSun.Solstices(source.Job.Site.LatitudeDeg, source.Job.Site.RangeBearingDeg))}.");
     }
 
     private static IEnumerable<Block> Air(string id, string title, AirWay[] ways, UnitSystem units) =>

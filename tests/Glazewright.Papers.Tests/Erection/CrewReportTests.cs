@@ -30,6 +30,17 @@ public class CrewReportTests
         Assert.Contains("Utilities", first);
     }
 
+    // A first reader found "polycarbonate-8-twi / n", "Cou / nt" and "1 / 0" in the tables.
+    [Fact]
+    public void No_word_and_no_number_is_broken_and_things_have_names()
+    {
+        string[] words = [.. ReportSetting.Of(CrewReport.Of(SampleSource.Make())).Pages.SelectMany(p => p.Words()).Select(w => w.Text)];
+        Assert.All((string[])["Count", "10", "16", "Left roof"], w => Assert.Contains(w, words));
+        Assert.DoesNotContain("polycarbonate-16-triple", words);
+        Assert.DoesNotContain("A/roof-left", words);
+        Assert.Contains(words, w => w.Contains("triple-wall", StringComparison.Ordinal));
+    }
+
     // 3-4-5: common practice of setting out.
     [Fact]
     public void The_diagonal_is_that_of_a_right_angle()

@@ -49,6 +49,19 @@ public class ReportSettingTests
             Assert.True(w.Start.Y < SheetSize.Letter.HeightMm - 8)));
     }
 
+    [Theory]
+    [InlineData(100), InlineData(140), InlineData(178)]
+    public void Columns_give_each_other_room_for_whole_words(double widthMm)
+    {
+        Table table = new(
+            [new("", 8), new("What", 46), new("Where", 90), new("Count", 14, Along.End)],
+            [.. Enumerable.Range(1, 120).Select(i => (IReadOnlyList<string>)[i.ToString(CultureInfo.InvariantCulture), "polycarbonate-8-twin", "here", "1,250"])]);
+        Table fitted = BlockSetting.Fitted(table, widthMm);
+        Assert.True(fitted.WidthMm <= widthMm + 1e-9);
+        Assert.All(TableSetting.Body(fitted), r => Assert.All(r.CellLines, c => Assert.Single(c)));
+        Assert.All(TableSetting.Head(fitted).CellLines, c => Assert.Single(c));
+    }
+
     [Fact]
     public void A_long_table_repeats_its_head_and_loses_no_row()
     {
