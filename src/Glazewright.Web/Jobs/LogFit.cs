@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.IO.Compression;
 using System.Text;
 using Glazewright.Design.Brief.Reading;
@@ -21,34 +20,8 @@ namespace Glazewright.Web.Jobs;
 /// <param name="Zip">Report, data, hours and pictures, packed.</param>
 public sealed record FittedHouse(int Version, string House, bool OfMap, CalibrationResult Result, byte[] Zip);
 
-/// <summary>The last fit of a few jobs, until its files are fetched; a log can be fitted again at any time.</summary>
-public sealed class FitShelf
-{
-    private const int Most = 6;
-    private readonly ConcurrentDictionary<string, FittedHouse> _made = new();
-    private readonly ConcurrentQueue<string> _order = new();
-
-    /// <summary>Puts a job's fit here.</summary>
-    /// <param name="job">The job's id.</param>
-    /// <param name="fitted">The fit.</param>
-    public void Put(string job, FittedHouse fitted)
-    {
-        if (!_made.ContainsKey(job))
-        {
-            _order.Enqueue(job);
-        }
-
-        _made[job] = fitted;
-        while (_made.Count > Most && _order.TryDequeue(out string? oldest))
-        {
-            _made.TryRemove(oldest, out _);
-        }
-    }
-
-    /// <summary>A job's fit, or null.</summary>
-    /// <param name="job">The job's id.</param>
-    public FittedHouse? Find(string job) => _made.GetValueOrDefault(job);
-}
+/// <summary>Fits until their files are fetched.</summary>
+public sealed class FitShelf : JobShelf<FittedHouse>;
 
 /// <summary>The fit of a built house to its log behind a window: one at a time, with progress, and it can be stopped. An edit does not stop it: the log is that of a house as it was built.</summary>
 /// <param name="session">The window's job.</param>
@@ -64,17 +37,8 @@ public sealed class LogFit(JobSession session, BehindLane lane, FitShelf shelf) 
     /// <summary>Something to show has changed; may come from any thread.</summary>
     public event Action? Changed
     {
-        add
-        {
-            _piece.Changed += value;
-            _piece.Told += value;
-        }
-
-        remove
-        {
-            _piece.Changed -= value;
-            _piece.Told -= value;
-        }
+        add => _piece.Moved += value;
+        remove => _piece.Moved -= value;
     }
 
     /// <summary>How far it has come.</summary>

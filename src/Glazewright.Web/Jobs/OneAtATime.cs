@@ -25,6 +25,22 @@ public sealed class OneAtATime
     /// <summary>The words of what is being done have changed, and nothing else; may come from any thread.</summary>
     public event Action? Told;
 
+    /// <summary>Either of these; may come from any thread.</summary>
+    public event Action? Moved
+    {
+        add
+        {
+            Changed += value;
+            Told += value;
+        }
+
+        remove
+        {
+            Changed -= value;
+            Told -= value;
+        }
+    }
+
     /// <summary>How far it has come.</summary>
     public WorkView View
     {

@@ -35,17 +35,8 @@ public sealed class ShapeHunt(JobSession session, BehindLane lane) : IDisposable
     /// <summary>Something to show has changed; may come from any thread.</summary>
     public event Action? Changed
     {
-        add
-        {
-            _piece.Changed += value;
-            _piece.Told += value;
-        }
-
-        remove
-        {
-            _piece.Changed -= value;
-            _piece.Told -= value;
-        }
+        add => _piece.Moved += value;
+        remove => _piece.Moved -= value;
     }
 
     /// <summary>How far it has come.</summary>
