@@ -24,7 +24,11 @@ public sealed record SectionCuts(
     double Objective,
     string ObjectiveIs,
     bool Proven,
-    double WasteFraction);
+    double WasteFraction)
+{
+    /// <summary>Drops long enough for the rack, together, m: bought and not built in, and not waste.</summary>
+    public double UsableDropM { get; init; }
+}
 
 /// <summary>One way to cut a bar, used some times.</summary>
 /// <param name="StockM">Bar length, m.</param>

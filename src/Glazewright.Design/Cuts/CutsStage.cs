@@ -11,7 +11,7 @@ namespace Glazewright.Design.Cuts;
 public static class CutsStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     /// <summary>Makes the cut lists.</summary>
     /// <param name="input">Stock and saw.</param>
@@ -141,10 +141,13 @@ public static class CutsStage
             tick.Metres(plan.Bound.TotalCents + uncutTicks),
             tick.Metres(plan.TotalCents + uncutTicks),
             metalOnly
-                ? "metres of stock bought"
-                : FormattableString.Invariant($"metres of stock bought, and {CutsRules.HandlingM:0.0} m for each bar handled and {CutsRules.SetUpM:0.0} m for each saw set-up"),
+                ? "length of stock bought"
+                : FormattableString.Invariant($"length of stock bought, and {tick.Said(CutsRules.HandlingM)} for each bar handled and {tick.Said(CutsRules.SetUpM)} for each saw set-up"),
             plan.IsProvedBest,
-            stockM > 0 ? Math.Max(0, stockM - piecesM - usableM) / stockM : 0);
+            stockM > 0 ? Math.Max(0, stockM - piecesM - usableM) / stockM : 0)
+        {
+            UsableDropM = usableM,
+        };
     }
 
     private static StockLength[] Stocks(EqList<double> lengthsM, ShopTick tick) => Stocks(lengthsM.Select(m => tick.Nearest(m)).Distinct(), tick);

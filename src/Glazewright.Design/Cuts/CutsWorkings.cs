@@ -28,7 +28,7 @@ internal static class CutsWorkings
             GilmoreGomory);
         yield return Observed($"{at}/objective", "What this list comes to", Unit.Metre, section.Objective, section, plan);
         yield return Figure.Observe(
-            $"{at}/waste", "Waste of bought length", Unit.Fraction, section.WasteFraction, "Kerf, squared ends and drops shorter than the rack takes, over the bought length",
+            $"{at}/waste", "Waste of bought length, usable drops apart", Unit.Fraction, section.WasteFraction, "Kerf, squared ends and drops shorter than the rack takes, over the bought length",
             [], "Usable drops are not waste", new Source.FirstPrinciples("bookkeeping of the cut list"));
         yield return Figure.Observe(
             $"{at}/drops", "Usable drops, share of bought length", Unit.Fraction, DropShare(section, plan, tick), "Drops long enough for the rack, over the bought length",

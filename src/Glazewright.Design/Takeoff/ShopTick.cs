@@ -21,6 +21,11 @@ public readonly record struct ShopTick(double StepM)
     /// <returns>Steps; within a thousandth of a step counts as whole.</returns>
     public int Up(double lengthM) => (int)Math.Ceiling((lengthM / StepM) - 1e-3);
 
+    /// <summary>A length of tube in words: feet or metres, as it is bought.</summary>
+    /// <param name="lengthM">Length, m.</param>
+    /// <returns>0.98 ft, or 0.30 m.</returns>
+    public string Said(double lengthM) => StepM < 0.0254 / 16 - 1e-9 ? FormattableString.Invariant($"{lengthM:0.00} m") : FormattableString.Invariant($"{lengthM / 0.3048:0.00} ft");
+
     /// <summary>Length of some steps.</summary>
     /// <param name="steps">Steps.</param>
     /// <returns>Length, m.</returns>

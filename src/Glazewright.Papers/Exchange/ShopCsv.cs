@@ -102,18 +102,19 @@ public static class ShopCsv
         return csv.ToString();
     }
 
-    /// <summary>One row a section: what is bought, what is lost, and what no list could beat.</summary>
+    /// <summary>One row a section: what is bought, and where it goes (pieces, drops long enough for the rack, waste: kerf, squared ends, shorter drops), and what no list could beat.</summary>
     /// <param name="cuts">Cut lists.</param>
     /// <param name="units">Units people order in.</param>
     /// <returns>The table.</returns>
     public static string CutSummary(CutsResult cuts, UnitSystem units)
     {
         string per = units == UnitSystem.Us ? "ft" : "m";
-        CsvText csv = new("section", "bars", "bought_" + per, "pieces_" + per, "waste_percent", "objective_" + per, "bound_" + per, "proved_best", "objective_counts", "kerf_rule");
+        CsvText csv = new("section", "bars", "bought_" + per, "pieces_" + per, "usable_drops_" + per, "waste_" + per, "usable_drops_percent", "waste_percent", "objective_" + per, "bound_" + per, "proved_best", "objective_counts", "kerf_rule");
         foreach (SectionCuts section in cuts.Sections)
         {
             csv.Cell(section.Section).Cell(section.Bars).Cell(Length(section.Patterns.Sum(p => p.Times * p.StockM)), 2)
-                .Cell(Length(section.Patterns.Sum(p => p.Times * p.Pieces.Sum(piece => piece.LengthM))), 2).Cell(section.WasteFraction * 100, 1)
+                .Cell(Length(section.Patterns.Sum(p => p.Times * p.Pieces.Sum(piece => piece.LengthM))), 2)
+                .Cell(Length(section.UsableDropM), 2).Cell(Length(section.WasteFraction * BoughtM(section)), 2).Cell(BoughtM(section) > 0 ? 100 * section.UsableDropM / BoughtM(section) : 0, 1).Cell(section.WasteFraction * 100, 1)
                 .Cell(Length(section.Objective), 2).Cell(Length(section.Bound), 2).Cell(section.Proven ? "yes" : "no").Cell(section.ObjectiveIs)
                 .Cell("n - 1 kerfs: the saw passes between pieces").End();
         }
@@ -121,6 +122,7 @@ public static class ShopCsv
         return csv.ToString();
 
         double Length(double lengthM) => Measure.Of(lengthM, "m", units).Quantity;
+        static double BoughtM(SectionCuts section) => section.Patterns.Sum(p => p.Times * p.StockM);
     }
 
     private static string StopUnit(UnitSystem units) => units == UnitSystem.Us ? "in" : "mm";

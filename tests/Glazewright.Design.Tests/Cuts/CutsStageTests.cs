@@ -33,6 +33,21 @@ public class CutsStageTests
         Assert.True(pattern.Pieces.Sum(p => p.LengthM) + pattern.DropM <= pattern.StockM + 1e-9));
 
     [Fact]
+    public void What_is_bought_is_pieces_usable_drops_and_waste() => Assert.All(Cuts.Sections, section =>
+    {
+        double boughtM = section.Patterns.Sum(p => p.Times * p.StockM);
+        double piecesM = section.Patterns.Sum(p => p.Times * p.Pieces.Sum(piece => piece.LengthM));
+        Assert.Equal(boughtM, piecesM + section.UsableDropM + section.WasteFraction * boughtM, 1e-6);
+        Assert.True(section.UsableDropM <= section.Patterns.Sum(p => p.Times * p.DropM) + 1e-9);
+    });
+
+    // A job in feet once read "and 0.3 m for each bar".
+    [Fact]
+    public void A_job_in_feet_reads_no_metres() => Assert.All(
+        CutsStage.Run(Input with { Units = UnitSystem.Us }, TwoHouses.Takeoff, TestContext.Current.CancellationToken).Sections,
+        section => Assert.DoesNotMatch("metre|[0-9] m\\b", section.ObjectiveIs));
+
+    [Fact]
     public void Objectives_stand_on_or_above_their_bounds_and_figures_agree() => Assert.All(Cuts.Sections, section =>
     {
         Assert.True(section.Bound <= section.Objective + 1e-9);

@@ -54,6 +54,23 @@ public class CsvTests
     public void A_metric_shop_reads_millimetres() =>
         Assert.Contains(",5791,5791,", ShopCsv.Marks(Takeoff, UnitSystem.Metric), StringComparison.Ordinal);
 
+    // The row's own numbers: bought is pieces, usable drops and waste.
+    [Fact]
+    public void The_cut_summary_adds_up()
+    {
+        Assert.NotEmpty(Cuts.Sections);
+        string[] lines = ShopCsv.CutSummary(Cuts, UnitSystem.Us).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        string[] head = lines[0].TrimEnd('\r').Split(',');
+        int index = 1;
+        foreach (Glazewright.Design.Cuts.SectionCuts section in Cuts.Sections)
+        {
+            string[] row = lines[index++].Replace($"\"{section.Section}\"", "it", StringComparison.Ordinal).Split(',');
+            double Of(string name) => double.Parse(row[Array.IndexOf(head, name)], System.Globalization.CultureInfo.InvariantCulture);
+            Assert.Equal(Of("bought_ft"), Of("pieces_ft") + Of("usable_drops_ft") + Of("waste_ft"), 0.02);
+            Assert.Equal(Of("usable_drops_percent"), 100 * Of("usable_drops_ft") / Of("bought_ft"), 0.06);
+        }
+    }
+
     [Fact]
     public void No_money_is_in_any_table_for_the_shop()
     {
