@@ -58,7 +58,7 @@ internal sealed class HungRoom(BuildingForm house, bool metric, double ceilingM,
         Point3 wanted = EvenCorner(item.Corner, item.Size);
         Point3 corner = Free(wanted, item.Size, leastM, flue) ?? wanted;
         var box = new HungBox(corner, item.Size);
-        if (_taken.Find(t => t.Box.Meets(box)) is { Id: not null } met)
+        if (_taken.Find(t => t.Box.Meets(box) || (flue && t.Box.Meets(Pipe(box)))) is { Id: not null } met)
         {
             findings.Add(new Finding(
                 "layout/hung-overlap", Severity.Miss, item.Id,
