@@ -297,7 +297,7 @@ public sealed class CompiledProgram
 
     internal readonly record struct LimitPart(int Owner, ulong Counted, int Most);
 
-    internal readonly record struct ColdPart(int From, int Full, int Raise, int Stages, int NoWaterBelow);
+    internal readonly record struct ColdPart(int From, int Full, int Raise, int Stages, int NoWaterBelow, int NoWaterAbove);
 
     internal readonly record struct MarkPart(int Kind, int OffsetMs);
 

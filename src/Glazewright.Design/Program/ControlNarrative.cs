@@ -120,7 +120,7 @@ public static class ControlNarrative
         lines.AddRange((d.Weather ?? []).Select(w => Say($"{string.Join(" and ", w.Actuators)}: at most {w.InWindFraction * 100:0} % open in wind from {say.Speed(w.WindMs)} and without a wind reading, shut from {say.Speed(w.StormMs)}{(w.InRainFraction < 1 ? Say($", at most {w.InRainFraction * 100:0} % in rain") : string.Empty)}; farther again after {w.CalmS / 60.0:0.#} min of calmer weather.")));
         if (d.ColdAir is { } cold)
         {
-            lines.Add(Say($"In cold air: the cooling threshold rises by up to {say.Difference(cold.RaiseK, 1)} as the outside air goes from {say.Difference(cold.FromK, 0)} to {say.Difference(cold.FullK, 0)} below the target; beyond that only {cold.StagesWhenCold} cooling stage{(Has(d, ActuatorKind.WetWallPump) ? Say($"; no water on the wet wall below {say.Temperature(cold.NoWaterBelowC, 0)} outside") : string.Empty)}."));
+            lines.Add(Say($"In cold air: the cooling threshold rises by up to {say.Difference(cold.RaiseK, 1)} as the outside air goes from {say.Difference(cold.FromK, 0)} to {say.Difference(cold.FullK, 0)} below the target; beyond that only {cold.StagesWhenCold} cooling stage{(Has(d, ActuatorKind.WetWallPump) ? Say($"; no water on the wet wall below {say.Temperature(cold.NoWaterBelowC, 0)} outside{(cold.NoWaterAbovePercent is double damp ? Say($", nor in outside air above {damp:0} % humidity") : string.Empty)}") : string.Empty)}."));
         }
 
         return lines.Count == 0 ? ["None."] : lines.ToEqList();

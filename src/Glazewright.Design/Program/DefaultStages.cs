@@ -223,7 +223,7 @@ internal sealed class DefaultStages
 
     /// <summary>Held back in cold air: our choice; a fan of the usual size changes the air in three to four minutes.</summary>
     public ColdAirRule? ColdAir() =>
-        Exhaust is null ? null : new ColdAirRule(2, 10, 0.8, OfKind(ActuatorKind.RoofVent).Concat(OfKind(ActuatorKind.SideVent)).Any() ? 3 : 1, 15);
+        Exhaust is null ? null : new ColdAirRule(2, 10, 0.8, OfKind(ActuatorKind.RoofVent).Concat(OfKind(ActuatorKind.SideVent)).Any() ? 3 : 1, 15, 85);
 
     /// <summary>Dosing from 100 W/m² outside (common practice: while assimilation pays), not while fans or vents are asked for.</summary>
     public Co2Control? Co2() => _plant.Co2 is { } gas && OfKind(ActuatorKind.Co2Valve).FirstOrDefault() is { } valve

@@ -124,8 +124,8 @@ public static class ProgramCompiler
             FogMask = MaskOf(d, a => a.Kind == ActuatorKind.Fog),
             PumpMask = MaskOf(d, a => a.Kind == ActuatorKind.WetWallPump),
             Cold = d.ColdAir is { } cold
-                ? new CompiledProgram.ColdPart(Centi(cold.FromK), Centi(cold.FullK), Centi(cold.RaiseK), cold.StagesWhenCold, Centi(cold.NoWaterBelowC))
-                : new CompiledProgram.ColdPart(0, int.MaxValue, 0, int.MaxValue, int.MinValue),
+                ? new CompiledProgram.ColdPart(Centi(cold.FromK), Centi(cold.FullK), Centi(cold.RaiseK), cold.StagesWhenCold, Centi(cold.NoWaterBelowC), cold.NoWaterAbovePercent is double damp ? (int)Math.Round(10 * damp) : int.MaxValue)
+                : new CompiledProgram.ColdPart(0, int.MaxValue, 0, int.MaxValue, int.MinValue, int.MaxValue),
             ProofMask = d.Guard is null ? 0 : proof,
             FansWithoutProof = d.Guard?.FansWithoutProof ?? 0,
             GuardLouver = d.Guard is { } g ? index[g.Louver] : -1,

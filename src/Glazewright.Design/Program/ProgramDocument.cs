@@ -367,4 +367,5 @@ public readonly record struct Command(int Level, int Reason, int A, int B, int C
 /// <param name="RaiseK">By this much, K.</param>
 /// <param name="StagesWhenCold">Cooling stages that may come on beyond the full distance.</param>
 /// <param name="NoWaterBelowC">No water on the wet wall when the outside air is colder than this, °C.</param>
-public sealed record ColdAirRule(double FromK, double FullK, double RaiseK, int StagesWhenCold, double NoWaterBelowC);
+/// <param name="NoWaterAbovePercent">No water on the wet wall when the outside air is damper than this, %: nearly saturated it hardly cools and comes in wet; left out for no such limit. Without a reading water runs.</param>
+public sealed record ColdAirRule(double FromK, double FullK, double RaiseK, int StagesWhenCold, double NoWaterBelowC, [property: LeftOutWhenNone] double? NoWaterAbovePercent = null);

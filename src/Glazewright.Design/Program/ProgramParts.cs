@@ -33,12 +33,13 @@ public static class ProgramParts
         Curtain("curtain", "Curtain", "When the curtain is drawn and how it opens.", d => d.Curtain, (d, c) => d with { Curtain = c }),
         Curtain("secondCurtain", "Second curtain", "The same for a second curtain that moves by itself.", d => d.SecondCurtain, (d, c) => d with { SecondCurtain = c }),
         new ProgramPart<ColdAirRule>(
-            "coldAir", "In cold air", "How cooling holds back while the outside air is cold.", "", d => One(d.ColdAir), (d, _, c) => d with { ColdAir = c },
+            "coldAir", "In cold and damp air", "How cooling holds back while the outside air is cold, and water while it is damp.", "", d => One(d.ColdAir), (d, _, c) => d with { ColdAir = c },
             Way<ColdAirRule>("from", "the cooling threshold starts to rise with air this far below the target", Difference, "0 K", "40 K", c => c.FromK, (c, v) => c with { FromK = v }),
             Way<ColdAirRule>("full", "and has risen in full with air this far below", Difference, "0 K", "60 K", c => c.FullK, (c, v) => c with { FullK = v }),
             Way<ColdAirRule>("raise", "by this much", Difference, "0 K", "10 K", c => c.RaiseK, (c, v) => c with { RaiseK = v }),
             Way<ColdAirRule>("stages", "cooling stages that may come on beyond that", Count, "0", "64", c => c.StagesWhenCold, (c, v) => c with { StagesWhenCold = (int)v }),
-            Way<ColdAirRule>("noWaterBelow", "no water on the wet wall with colder air outside", Temperature, "-20 C", "30 C", c => c.NoWaterBelowC, (c, v) => c with { NoWaterBelowC = v })),
+            Way<ColdAirRule>("noWaterBelow", "no water on the wet wall with colder air outside", Temperature, "-20 C", "30 C", c => c.NoWaterBelowC, (c, v) => c with { NoWaterBelowC = v }),
+            Way<ColdAirRule>("noWaterAbove", "no water on the wet wall with damper air outside", Humidity, "30 %", "100 %", c => c.NoWaterAbovePercent, (c, v) => c with { NoWaterAbovePercent = v })),
         new ProgramPart<WeatherLimit>(
             "weather", "Vents in wind and rain", "Vents whose limits in wind and rain are changed; a hard-wired switch stays beside them.", "roof-vent",
             d => (d.Weather ?? []).Select(w => (StageNames.Local(w.Actuators[0], d.House), w)),

@@ -133,6 +133,7 @@ public static class ProgramWords
             ReasonCode.HumidityUnknown => "no fog without a humidity reading",
             ReasonCode.Blind => Text($"no temperature inside: by outside air {Degrees(c.A)} and light {Light(c.B)}"),
             ReasonCode.TooColdForWater => Text($"no water on the wet wall: outside {Degrees(c.A)}, limit {Degrees(c.B)}"),
+            ReasonCode.TooDampForWater => Text($"no water on the wet wall: outside humidity {c.A / 10.0:0.0} %, limit {c.B / 10.0:0.0} %"),
             ReasonCode.Hand => Text($"by hand, {c.A / 100.0:0} %"),
             _ => Text($"reason {c.Reason} ({c.A}, {c.B}, {c.C})"),
         };

@@ -92,4 +92,7 @@ public enum ReasonCode
 
     /// <summary>Rain keeps a vent from opening farther: 0, how far it may, s to go.</summary>
     Rain,
+
+    /// <summary>No water on the wet wall in damp air: outside humidity 0.1 %, limit 0.1 %, 0.</summary>
+    TooDampForWater,
 }

@@ -162,6 +162,11 @@ internal static class RuleChecks
         ProgramChecks.Range(faults, "/coldAir/raiseK", c.RaiseK, 0, 10, "rise, K,");
         ProgramChecks.Range(faults, "/coldAir/stagesWhenCold", c.StagesWhenCold, 0, 64, "stages");
         ProgramChecks.Range(faults, "/coldAir/noWaterBelowC", c.NoWaterBelowC, -20, 30, "outside air, °C,");
+        if (c.NoWaterAbovePercent is double damp)
+        {
+            ProgramChecks.Range(faults, "/coldAir/noWaterAbovePercent", damp, 30, 100, "outside humidity, %,");
+        }
+
         if (!(c.FullK > c.FromK))
         {
             ProgramChecks.Add(faults, FaultKind.Contradiction, "/coldAir/fullK", "the rise is complete before it starts", "above fromK");

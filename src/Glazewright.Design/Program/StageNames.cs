@@ -10,7 +10,7 @@ public static class StageNames
     /// <summary>Names of stages.</summary>
     /// <param name="stages">The stages of one sort, first on first.</param>
     /// <param name="house">House id, which the names leave out.</param>
-    /// <returns>In their order: the first equipment that no stage before drives as far (<c>fan-2</c>); with <c>-ajar</c> where it is driven less than fully.</returns>
+    /// <returns>In their order: the first equipment that no stage before drives as far (<c>fan-2</c>); with <c>-ajar</c>, for a heater <c>-low</c>, where it is driven less than fully.</returns>
     public static EqList<string> Of(EqList<ControlStage> stages, string house)
     {
         ArgumentNullException.ThrowIfNull(stages);
@@ -21,7 +21,7 @@ public static class StageNames
             // A louver opens for the fans: what comes with it names the stage.
             ActuatorSetting[] more = [.. stage.Settings.Where(s => s.LevelFraction > driven.GetValueOrDefault(s.Actuator))];
             ActuatorSetting? first = more.FirstOrDefault(s => !s.Actuator.EndsWith("/louver", StringComparison.Ordinal)) ?? more.FirstOrDefault();
-            string name = first is null ? stage.Id : Local(first.Actuator, house) + (first.LevelFraction < 1 ? "-ajar" : "");
+            string name = first is null ? stage.Id : Local(first.Actuator, house) + (first.LevelFraction >= 1 ? "" : first.Actuator.Contains("/heater-", StringComparison.Ordinal) ? "-low" : "-ajar");
             names.Add(names.Contains(name) ? stage.Id : name);
             foreach (ActuatorSetting setting in more)
             {

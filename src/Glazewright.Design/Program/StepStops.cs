@@ -3,7 +3,7 @@ using Extra = Glazewright.Design.Program.CompiledProgram.Extra;
 
 namespace Glazewright.Design.Program;
 
-/// <summary>What sensors stop at once: fans without an open louver, fog near saturation, water on the pad in the cold; and what needs a stopped one.</summary>
+/// <summary>What sensors stop at once: fans without an open louver, fog near saturation, water on the pad in the cold and the damp; and what needs a stopped one.</summary>
 internal ref partial struct StepRun
 {
     private void StopBySensors()
@@ -28,6 +28,13 @@ internal ref partial struct StepRun
             for (ulong rest = _p.PumpMask & (_on | _wanted); rest != 0; rest &= rest - 1)
             {
                 Stop(BitOperations.TrailingZeroCount(rest), ReasonCode.TooColdForWater, _outside, _p.Cold.NoWaterBelow, 0);
+            }
+        }
+        else if ((_p.PumpMask & (_on | _wanted)) != 0 && Read(Reading.OutsideHumidity, 0, 1300) is int damp && damp != Missing && damp > _p.Cold.NoWaterAbove)
+        {
+            for (ulong rest = _p.PumpMask & (_on | _wanted); rest != 0; rest &= rest - 1)
+            {
+                Stop(BitOperations.TrailingZeroCount(rest), ReasonCode.TooDampForWater, damp, _p.Cold.NoWaterAbove, 0);
             }
         }
 

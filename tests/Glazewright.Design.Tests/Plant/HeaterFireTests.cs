@@ -54,6 +54,9 @@ public class HeaterFireTests
 
         Assert.Equal((units, 0.0), (Quantity(plant, form, "heating/modulating"), Quantity(plant, form, "heating/two-stage")));
         Assert.Equal((0.0, two.Heat!.Choice.Heaters.Count), (Quantity(two, form, "heating/modulating"), Quantity(two, form, "heating/two-stage")));
+        // Low fires are stages of their own, and say so.
+        EqList<ControlStage> stages = ProgramStage.Run(ProgramInput.From(job, "A"), two).Heating;
+        Assert.Equal("heater-1-low", StageNames.Of(stages, "A")[0]);
         PointLine Heaters(PlantResult p) => ControlPoints.Of([p], [ProgramStage.Run(ProgramInput.From(job, "A"), p)]).Single(l => l.Label == "Heater");
         Assert.Equal((units, units), (Heaters(plant).DigitalOut, Heaters(plant).AnalogOut));
         Assert.Equal((2 * units, 0), (Heaters(two).DigitalOut, Heaters(two).AnalogOut));

@@ -96,6 +96,9 @@ public class InterlockPropertyTests
         int outside = readings[(int)Reading.OutsideTemperature];
         bool frost = d.ColdAir is { } rule && outside >= -7000 && outside < rule.NoWaterBelowC * 100;
         Assert.True(!frost || d.Actuators.Where(a => a.Kind == ActuatorKind.WetWallPump).All(a => At(a.Id) == 0), "water on the pad in the cold");
+        int damp = readings[(int)Reading.OutsideHumidity];
+        bool wet = d.ColdAir?.NoWaterAbovePercent is double limit && damp is >= 0 and <= 1300 && damp > limit * 10;
+        Assert.True(!wet || d.Actuators.Where(a => a.Kind == ActuatorKind.WetWallPump).All(a => At(a.Id) == 0), "water on the pad in damp air");
         int humidity = readings[(int)Reading.InsideHumidity];
         bool dry = humidity >= 0 && humidity < (int)(d.Humidity.FogCeilingPercent * 10);
         Assert.True(dry || d.Actuators.Where(a => a.Kind == ActuatorKind.Fog).All(a => At(a.Id) == 0), "fog near saturation");
@@ -110,7 +113,7 @@ public class InterlockPropertyTests
 
         if (was.Level > 0 && now.Level == 0)
         {
-            bool stopped = (ReasonCode)now.Reason is ReasonCode.LouverFault or ReasonCode.NoLouverProof or ReasonCode.Needs or ReasonCode.NearSaturation or ReasonCode.TooColdForWater;
+            bool stopped = (ReasonCode)now.Reason is ReasonCode.LouverFault or ReasonCode.NoLouverProof or ReasonCode.Needs or ReasonCode.NearSaturation or ReasonCode.TooColdForWater or ReasonCode.TooDampForWater;
             Assert.True(stopped || onForMs >= a.MinOnS * 1000L, $"{a.Id} off after {onForMs} ms, reason {(ReasonCode)now.Reason}");
             offForMs = 0;
         }

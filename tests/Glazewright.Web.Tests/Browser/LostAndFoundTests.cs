@@ -66,7 +66,7 @@ public sealed class LostAndFoundTests(OpenBrowser browser)
         await Assertions.Expect(page.Locator(Field("/houses/0/bays") + "-fault")).ToBeVisibleAsync();
         await page.PutAsync("/houses/0/bays", "");
         await page.PutAsync("/houses/0/width", "");
-        await Assertions.Expect(page.Locator(fault)).ToContainTextAsync("missing");
+        await Assertions.Expect(page.Locator(fault)).ToContainTextAsync("not given yet");
         await page.PutAsync("/houses/0/width", "26");
         await Assertions.Expect(field).ToHaveValueAsync("26 ft");
         await Assertions.Expect(page.Locator(".faults")).ToHaveCountAsync(0);
