@@ -37,6 +37,20 @@ public sealed record Job(
 {
     /// <summary>Paper of the drawing sheets.</summary>
     public SheetPaper Sheets { get; init; }
+
+    /// <summary>Who the papers are from and for.</summary>
+    public Parties Parties { get; init; } = Parties.None;
+}
+
+/// <summary>Who the papers are from and for, as printed; empty where not given.</summary>
+/// <param name="Contractor">Who designs, builds and quotes.</param>
+/// <param name="Customer">Who it is built for.</param>
+/// <param name="Address">Address of the job.</param>
+/// <param name="Number">Number of the job or quote.</param>
+public sealed record Parties(string Contractor, string Customer, string Address, string Number)
+{
+    /// <summary>Nobody named.</summary>
+    public static Parties None { get; } = new("", "", "", "");
 }
 
 /// <summary>Paper of drawing sheets, in the size that goes with the job's units.</summary>

@@ -28,7 +28,7 @@ public static class QuoteReport
         string date = PaperDate.Of(job) is { } day ? day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture) : "undated draft";
         List<Block> blocks =
         [
-            new Block.Opening(name, "Quote", [$"Date: {date}. Good for {quote.ValidDays} days from the date both sides sign it; until then a draft.", .. AnswersReport.Facts(source)]),
+            new Block.Opening(name, "Quote", [.. Parties(job), $"Date: {date}. Good for {quote.ValidDays} days from the date both sides sign it; until then a draft.", .. AnswersReport.Facts(source)]),
             price.Blocks.OfType<Block.Figures>().First(),
             new Block.Heading(1, "What is built"),
             new Block.TableOf(Built(source)),
@@ -68,6 +68,19 @@ public static class QuoteReport
         return new Report(name + ": quote", "Quote, a draft until signed", name + " · quote, a draft until signed", PaperDate.Of(job), PaperDate.Size(job), blocks);
     }
 
+    private static IEnumerable<string> Parties(Job job)
+    {
+        (string contractor, string customer, string address, string number) = job.Parties;
+        string[] said =
+        [
+            contractor.Length > 0 ? "From " + contractor : "",
+            customer.Length > 0 ? "For " + customer : "",
+            address,
+            number.Length > 0 ? "No. " + number : "",
+        ];
+        return said.Where(s => s.Length > 0);
+    }
+
     private static Table Blank(string what, IReadOnlyList<string> rows) => new(
         [new(what, 62), new("Name or remark", 62), new("Date", 50)],
         [.. rows.Select(r => (IReadOnlyList<string>)[r, "", ""])]);
@@ -95,6 +108,24 @@ public static class QuoteReport
             {
                 rows.Add([id + ", heat", FormattableString.Invariant($"{heat.Choice.Heaters.Count} {(heat.Choice.Heaters.Count == 1 ? "heater" : "heaters")}, {new Said(source.Job.Units).Text(heat.Choice.Heaters.Sum(h => h.OutputW), Unit.Watt)} together")]);
             }
+
+            if (house.Plant.BenchPipeW > 0)
+            {
+                rows.Add([id + ", bench pipe", $"{new Said(source.Job.Units).Text(house.Plant.BenchPipeW, Unit.Watt)} of hot-water pipe under the benches, with its boiler"]);
+            }
+
+            if (house.Plant.Curtain is { } curtain)
+            {
+                rows.Add([id + ", curtain", $"{(house.Plant.SecondCurtain is null ? "one curtain" : "two curtains")}, {new Said(source.Job.Units).Round(curtain.AreaM2, Unit.SquareMetre)} each, with drive"]);
+            }
+
+            if (house.Plant.Circulation is { } air)
+            {
+                rows.Add([id + ", air circulation", FormattableString.Invariant($"{air.Count} {(air.Count == 1 ? "fan" : "fans")}")]);
+            }
+
+            rows.Add([id + ", benches", house.Layout.BenchM2 > 0 ? new Said(source.Job.Units).Round(house.Layout.BenchM2, Unit.SquareMetre) : "none"]);
+            rows.Add([id + ", controls and power", FormattableString.Invariant($"control box with its program (control.pdf), sensors and alarm; {house.Plant.Loads.Sum(l => l.Count)} loads wired (services in plant.pdf)")]);
         }
 
         return new Table([new("Part", 62), new("As drawn", 112)], rows);

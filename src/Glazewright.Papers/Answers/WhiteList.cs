@@ -12,7 +12,7 @@ internal static class WhiteList
 {
     private static readonly string[] FindingRooms = ["papers/", "form/", "frame/", "body/", "gains/", "duty/", "plant/", "layout/", "framing/", "light/", "program/", "year/", "services/"];
     private static readonly string[] BuildingRooms = ["papers/", "form/", "frame/", "body/", "framing/"];
-    private static readonly string[] OpenFields = ["/name", "/date", "/units", "/sheets", "/datum", "/site", "/lot", "/utilities", "/occupancy", "/band", "/houses", "/links", "/scope", "/tariffs"];
+    private static readonly string[] OpenFields = ["/name", "/parties", "/date", "/units", "/sheets", "/datum", "/site", "/lot", "/utilities", "/occupancy", "/band", "/houses", "/links", "/scope", "/tariffs"];
 
     public static IEnumerable<Finding> Findings(PaperSource source) => Findings(source, FindingRooms);
 

@@ -13,7 +13,12 @@ namespace Glazewright.Papers.Drawing;
 /// <param name="Revision">Revision or status.</param>
 /// <param name="Notes">Cautions that stand on the sheet.</param>
 public sealed record TitleText(
-    string Job, string Place, string Sheet, string Number, string Scale, string? Date, string Revision, IReadOnlyList<string> Notes);
+    string Job, string Place, string Sheet, string Number, string Scale, string? Date, string Revision, IReadOnlyList<string> Notes)
+{
+    /// <summary>Whose drawing it is; empty where the job does not say.</summary>
+    public string By { get; init; } = "";
+}
+
 
 /// <summary>The furniture of a sheet: border, title block, north arrow, scale bar, view titles.</summary>
 public static class Furniture
@@ -59,7 +64,7 @@ public static class Furniture
 
         Put(0, 8, text.Job, 3.5, Face.SemiBold, Tone.Ink);
         Put(0, 14, text.Place, 2.5, Face.Regular, Tone.Ink2);
-        Put(0, 22, "Drawn by Glazewright", 2.5, Face.Regular, Tone.Ink3);
+        Put(0, 22, text.By.Length > 0 ? text.By : "Drawn by Glazewright", 2.5, Face.Regular, Tone.Ink3);
         double y = 6.5;
         foreach (string line in text.Notes.SelectMany(n => TextWrap.Lines(n, Face.Regular, 2.5, widths[1])).Take(4))
         {

@@ -17,6 +17,10 @@ internal static class LetteringFindings
     private static IEnumerable<(string Id, string Called, string Text, string Pointer)> Names(Job job)
     {
         yield return ("", "name of the job", job.Name, "/name");
+        yield return ("", "contractor", job.Parties.Contractor, "/parties/contractor");
+        yield return ("", "customer", job.Parties.Customer, "/parties/customer");
+        yield return ("", "address of the job", job.Parties.Address, "/parties/address");
+        yield return ("", "number of the job", job.Parties.Number, "/parties/number");
         yield return ("", "revision mark", job.Revision, "/revision");
         yield return ("", "name of the place", job.Site.Place, "/site/place");
         for (int i = 0; i < job.Houses.Count; i++)

@@ -23,14 +23,15 @@ internal static class SheetStyle
 
     public static IReadOnlyList<Entity> Border(Job job, string title, string number, string scale, params string[] notes) =>
         Furniture.Border(Size(job), new TitleText(
-            job.Name.Length > 0 ? job.Name : "Unnamed job",
-            job.Site.Place,
+            (job.Name.Length > 0 ? job.Name : "Unnamed job") + (job.Parties.Number.Length > 0 ? " · no. " + job.Parties.Number : ""),
+            job.Parties.Address.Length > 0 ? job.Parties.Address : job.Site.Place,
             title,
             number,
             scale,
             job.Date.Length > 0 ? job.Date : null,
             job.Revision.Length > 0 ? job.Revision : "draft",
-            notes));
+            notes)
+        { By = job.Parties.Contractor });
 
     /// <summary>The slope of a roof side as the trade writes it: 6:12, or degrees in metric jobs.</summary>
     public static string Pitch(double riseOverRun, LengthStyle style) => style == LengthStyle.FeetInches

@@ -37,7 +37,7 @@ public static class PagePlan
     [
         new("brief", "Brief",
         [
-            new("Job", "", "name", "revision", "date", "units"),
+            new("Job", "", "name", "revision", "date", "units"), new("", "", "parties"),
             new("Place", "/site", "place", "latitude", "longitude", "elevation", "zone"),
             new("", "/site/weather"), new("", "/site/design"),
             new("Crop and climate", "/houses/{h}", "schedule"), new("", "/held"),
@@ -69,7 +69,7 @@ public static class PagePlan
         new("year", "Year", [new("Climate asked for", "/houses/{h}", "schedule"), new("", "/site/weather"), new("What energy costs", "/tariffs", "fuel", "power", "demand", "water")], JobSubject.Year, "year"),
         new("materials", "Materials & cuts", [new("Stock and saw", "/houses/{h}/frame", "stock", "kerf"), new("Who supplies what", "", "scope")], JobSubject.Materials, "takeoff", "cuts"),
         new("price", "Price", [new("How the job is priced", "", "pricing"), new("", "", "tariffs", "scope")], JobSubject.Price, "price"),
-        new("papers", "Papers", [new("Title block", "", "name", "revision", "date", "sheets", "scope")], null),
+        new("papers", "Papers", [new("Title block", "", "name", "parties", "revision", "date", "sheets", "scope")], null),
     ];
 
     /// <summary>A page by its word; the first for any other.</summary>

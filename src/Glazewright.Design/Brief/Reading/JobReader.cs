@@ -60,6 +60,7 @@ public static class JobReader
         string date = f.DateText("date", "undated draft", "Date on the papers.");
         Contracts.UnitSystem units = f.Choice<Contracts.UnitSystem>("units", Contracts.UnitSystem.Us, "Units people read: us (feet, °F) or metric.");
         SheetPaper sheets = f.Choice<SheetPaper>("sheets", SheetPaper.Small, "Paper of the drawing sheets: small (ANSI B, metric A3) or large (ANSI D, metric A1).");
+        Parties parties = f.GroupOrBlank("parties", "nobody is named", "Who the papers are from and for.", LotFields.Parties) ?? Parties.None;
         Datum datum = f.Group("datum", "What dimensions are measured to.", LotFields.Datum);
         Site site = f.Group("site", "Where it stands, and what the sky and the ground do there.", s => SiteFields.Read(s, hint));
         Lot lot = f.GroupOrBlank("lot", "no lot lines are checked", "The piece of land and its limits.", LotFields.Lot) ?? new Lot(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, "");
@@ -75,7 +76,7 @@ public static class JobReader
         Tariffs tariffs = f.Group("tariffs", "What fuel, power and water cost.", t => MoneyFields.Tariffs(t, utilities.Fuel));
         Pricing pricing = f.Group("pricing", "How the job is priced; never leaves the contractor's own papers.", MoneyFields.Pricing);
         SharedIds(f, houses, links);
-        return new Job(name, revision, date, units, datum, site, lot, utilities, occupancy, band, houses, links, scope, tariffs, pricing) { Sheets = sheets };
+        return new Job(name, revision, date, units, datum, site, lot, utilities, occupancy, band, houses, links, scope, tariffs, pricing) { Sheets = sheets, Parties = parties };
     }
 
     // Houses and link buildings share one set of names: overrides and marks speak of A/…, C/….

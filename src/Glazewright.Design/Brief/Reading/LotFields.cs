@@ -7,6 +7,12 @@ namespace Glazewright.Design.Brief.Reading;
 /// <summary>Fields of the lot, its utilities, who enters, and the datum of dimensions.</summary>
 internal static class LotFields
 {
+    public static Parties Parties(FieldReader f) => new(
+        f.Words("contractor", "", "Who designs, builds and quotes, as on title block and quote.", "Hillside Glasshouse Works", 80),
+        f.Words("customer", "", "Who it is built for, as on the quote.", "Two-Ridge Herbs", 80),
+        f.Words("address", "", "Address of the job.", "12 Ridge Road", 120),
+        f.Words("number", "", "Number of the job or quote.", "2027-014", 20));
+
     public static Datum Datum(FieldReader f) => new(
         f.Choice<PlanDatum>("plan", PlanDatum.OutToOutOfSteel, "What widths and lengths are measured to."),
         f.Choice<HeightDatum>("heights", HeightDatum.FinishedFloor, "What heights start from."),
