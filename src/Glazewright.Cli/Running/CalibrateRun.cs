@@ -9,7 +9,6 @@ using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
 using Glazewright.Design.Pipeline;
 using Glazewright.Design.Price;
-using Glazewright.Design.Year;
 using Glazewright.Papers.Calibration;
 using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Package;
@@ -172,8 +171,7 @@ internal static class CalibrateRun
         }
 
         Evaluation evaluation = new(loaded.Job, Ground.Of(loaded.Weather, CatalogueReader.Generic, PriceBook.Generic()), new StageRunner(64), desk.Cancel);
-        job = new JobHouse(
-            YearInput.From(loaded.Job, house.Id), loaded.Job.Site, evaluation.Form.Value.Building(house.Id), evaluation.GainTable(house.Id).Value, evaluation.Plant(house.Id).Value);
+        job = JobHouse.Of(evaluation, house.Id);
         units = loaded.Job.Units;
         return true;
     }

@@ -91,7 +91,9 @@ internal static class CompareRun
             return Refusal.Of(desk, wish.Json, otherPath, faults);
         }
 
-        Evaluation Of(LoadedJob job) => new(job.Job, Ground.Of(job.Weather, CatalogueReader.Generic, PriceBook.Generic()), new StageRunner(128), desk.Cancel);
+        // What both have alike is made once.
+        StageRunner runner = new(256);
+        Evaluation Of(LoadedJob job) => new(job.Job, Ground.Of(job.Weather, CatalogueReader.Generic, PriceBook.Generic()), runner, desk.Cancel);
         return Both(desk, wish, new ComparedNames("first", "second", "first", "second", true), Of(loaded), Of(other), [.. loaded.Job.Houses.Select(h => h.Id).Where(h => wish.House is null || h == wish.House)], folder);
     }
 

@@ -4,6 +4,7 @@ using Glazewright.Design.Calibration.Reading;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.GainTables;
+using Glazewright.Design.Pipeline;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Year;
 
@@ -15,7 +16,18 @@ namespace Glazewright.Design.Calibration;
 /// <param name="Form">Its shape.</param>
 /// <param name="Gains">Where the sun goes.</param>
 /// <param name="Plant">Its equipment.</param>
-public sealed record JobHouse(YearInput Input, Site Site, BuildingForm Form, GainTable Gains, PlantResult Plant);
+public sealed record JobHouse(YearInput Input, Site Site, BuildingForm Form, GainTable Gains, PlantResult Plant)
+{
+    /// <summary>A house of a job, computed as far as that.</summary>
+    /// <param name="evaluation">The job's evaluation.</param>
+    /// <param name="house">House id.</param>
+    public static JobHouse Of(Evaluation evaluation, string house)
+    {
+        ArgumentNullException.ThrowIfNull(evaluation);
+        return new JobHouse(
+            YearInput.From(evaluation.Job, house), evaluation.Job.Site, evaluation.Form.Value.Building(house), evaluation.GainTable(house).Value, evaluation.Plant(house).Value);
+    }
+}
 
 /// <summary>
 /// Fits a house to its log on some weeks and scores it on the others. The outside weather and the equipment as logged are replayed from the first step to the last without a restart; at most six sizes are

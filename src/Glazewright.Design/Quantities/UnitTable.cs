@@ -15,7 +15,8 @@ public static class UnitTable
     internal const double InchM = 0.0254;
     private const double PoundKg = 0.45359237;
     private const double PoundN = PoundKg * 9.80665;
-    private const double GallonM3 = 231 * InchM * InchM * InchM;
+    /// <summary>US liquid gallon, m³ (exact).</summary>
+    public const double GallonM3 = 231 * InchM * InchM * InchM;
     private const double BtuJ = 1055.05585262;
     private const double RankineK = 5.0 / 9;
     private const double SquareFootM2 = FootM * FootM;

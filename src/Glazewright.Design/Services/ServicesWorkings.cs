@@ -105,7 +105,7 @@ internal static class ServicesWorkings
         figures.Add(Figure.Derive(
             "services/fuel-input", "Fuel input with all burners on", Unit.Watt,
             Term.Total([.. r.Gas.Select((b, i) => Term.Of($"b{i + 1}", $"{b.Id}: output over efficiency", b.InputW, Unit.Watt, new Source.Catalogue(b.Entry)))]), Sum));
-        string fuel = gas.Fuel switch { FuelKind.Propane => "propane", FuelKind.NaturalGas => "natural gas", _ => "fuel oil" };
+        string fuel = FuelWords.Of(gas.Fuel);
         string amount = gas.Fuel switch
         {
             FuelKind.NaturalGas => Text($"{gas.FlowM3PerS * 3600 / 0.0283168466:0} ft³/h"),

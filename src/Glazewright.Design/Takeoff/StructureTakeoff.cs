@@ -9,7 +9,6 @@ namespace Glazewright.Design.Takeoff;
 /// <summary>Ground, concrete, frame, doors and benches.</summary>
 internal static class StructureTakeoff
 {
-    private const double SlabM = 0.1016;
 
     public static void Ground(LineBook book, FormResult form)
     {
@@ -37,7 +36,7 @@ internal static class StructureTakeoff
             book.Add(ScopeSystem.Concrete, "concrete/pier-concrete", "Pier concrete (foundation not checked)",
                 piers.Count * eachM3 * (1 + TakeoffRules.ConcreteWasteFraction), "m³", count);
             double pavedM2 = Math.Max(0, building.FloorAreaM2 - house.Benches.Sum(b => b.WidthM * b.LengthM));
-            book.Add(ScopeSystem.Concrete, "concrete/slab", $"Slab {book.Size(SlabM)} with mesh, aisles", pavedM2, "m²", $"{house.Id}: floor without benches");
+            book.Add(ScopeSystem.Concrete, "concrete/slab", $"Slab {book.Size(TakeoffRules.SlabM)} with mesh, aisles", pavedM2, "m²", $"{house.Id}: floor without benches");
             if (house.EdgeInsulated)
             {
                 book.Add(ScopeSystem.Concrete, "concrete/edge-insulation", "Edge insulation", building.PerimeterM * TakeoffRules.EdgeInsulationM, "m²",
@@ -48,7 +47,7 @@ internal static class StructureTakeoff
         foreach (LinkBuilding link in input.Links)
         {
             BuildingForm building = form.Building(link.Id);
-            book.Add(ScopeSystem.Concrete, "concrete/slab", $"Slab {book.Size(SlabM)} with mesh, link buildings", building.FloorAreaM2, "m²", $"{link.Id}: floor");
+            book.Add(ScopeSystem.Concrete, "concrete/slab", $"Slab {book.Size(TakeoffRules.SlabM)} with mesh, link buildings", building.FloorAreaM2, "m²", $"{link.Id}: floor");
             book.Add(ScopeSystem.Concrete, "concrete/slab-edge", "Thickened slab edge (foundation not checked)",
                 building.PerimeterM * TakeoffRules.SlabEdgeM * TakeoffRules.SlabEdgeM, "m³", $"{link.Id}: perimeter");
         }

@@ -9,6 +9,9 @@ public static class TakeoffRules
     /// <summary>Gravel base under floors (4 in).</summary>
     public const double GravelM = 0.1016;
 
+    /// <summary>Slab (4 in).</summary>
+    public const double SlabM = 0.1016;
+
     /// <summary>Depth of the thickened slab edge below a panel building (12 in beyond the slab, 12 in wide).</summary>
     public const double SlabEdgeM = 0.3048;
 

@@ -30,34 +30,18 @@ internal static class EnergyAnswer
         double gasKg = years.Sum(y => y.Co2Kg);
         string[] bought = gasKg > 0 ? ["fuel", "power", "water", "carbon dioxide"] : ["fuel", "power", "water"];
         string sentence = $"Running it costs {Said.Money(low)} to {Said.Money(high)} a year in {Said.Listed(bought)} at the tariffs of the job; the dearest month is {Said.Month(worst + 1)} with about {Said.Money(monthly[worst])}.";
+        (string Sentence, BigFigure Figure)? burnt = Burnt(source, years);
+        sentence += burnt?.Sentence ?? "";
         double backupW = source.Houses.SelectMany(h => h.Plant.Loads).Where(l => l.Backup).Sum(l => l.Count * l.RunningW);
         List<BigFigure> figures =
         [
             new(Said.Capital(Said.Listed(bought)) + " a year", Said.Money(years.Sum(y => y.Cost)), "", $"{Said.Money(low)} to {Said.Money(high)}"),
-            said.Big("Heat in the fuel burnt", years.Sum(y => y.FuelJ), Unit.Joule),
+            burnt is { } fuel ? fuel.Figure : said.Big("Heat in the fuel burnt", years.Sum(y => y.FuelJ), Unit.Joule),
             said.Big("Electric energy", years.Sum(y => y.PowerJ), Unit.ElectricJoule),
             said.Big("Sum of the houses' peak demands", years.Sum(y => y.PeakPowerW), Unit.ElectricWatt, "quarter hour each"),
             said.Big("Water for cooling", waterM3, Unit.WaterCubicMetre, Wet(source)),
             said.Big("Stays on when the mains fail", backupW, Unit.ElectricWatt, "running power; starting needs more"),
         ];
-        Tariffs tariffs = source.Job.Tariffs;
-        double fuelJ = years.Sum(y => y.FuelJ), fuelCost = fuelJ * tariffs.FuelPerJoule;
-        if (fuelJ > 0 && FuelBought.Name(source.Job.Utilities.Fuel) is { Length: > 0 } fuel)
-        {
-            // The heating season: the six months on end that burn most.
-            double[] burnt = [.. Enumerable.Range(0, 12).Select(m => years.Sum(y => y.Months[m].FuelJ))];
-            double Season(int from) => Enumerable.Range(from, 6).Sum(m => burnt[m % 12]);
-            int start = Enumerable.Range(0, 12).MaxBy(Season);
-            string Amount(double joules)
-            {
-                (double amount, string unit) = FuelBought.Of(source.Job.Utilities.Fuel, joules, source.Job.Units);
-                return $"{amount.ToString("#,0", System.Globalization.CultureInfo.InvariantCulture)} {unit}";
-            }
-
-            figures[1] = new BigFigure(Said.Capital(fuel) + " a year", Amount(fuelJ), "", $"{Said.Money(fuelCost)}; {Said.Month(start + 1)} to {Said.Month((start + 5) % 12 + 1)}: {Amount(Season(start))}, {Said.Money(Season(start) * tariffs.FuelPerJoule)}");
-            sentence += $" {Said.Capital(fuel)} is {Said.Money(fuelCost)} of it: {Amount(fuelJ)}.";
-        }
-
         if (gasKg > 0)
         {
             figures.Add(said.Big("Carbon dioxide dosed", gasKg, Unit.Kilogram, $"{Said.Money(gasKg * source.Job.Tariffs.Co2PerKg)} of the sum"));
@@ -73,6 +57,32 @@ internal static class EnergyAnswer
             new Block.Paragraph($"Tariffs: {source.Job.Tariffs.FuelShown}{(source.Job.Tariffs.PriceDate.Length > 0 ? ", " + source.Job.Tariffs.PriceDate : ", undated")}. Tariffs change; the range is the spread the job states.", Quiet: true),
         ];
         return new QuestionAnswered("What does it cost to run?", $"{Said.Money(low)} to {Said.Money(high)} a year", sentence, Standing.None, blocks);
+    }
+
+    // The fuel by itself, in what it is sold in, and its season: the six months on end that burn most. Null where none is burnt.
+    private static (string Sentence, BigFigure Figure)? Burnt(PaperSource source, YearResult[] years)
+    {
+        FuelKind kind = source.Job.Utilities.Fuel;
+        double[] monthlyJ = [.. Enumerable.Range(0, 12).Select(m => years.Sum(y => y.Months[m].FuelJ))];
+        double yearJ = monthlyJ.Sum();
+        if (yearJ <= 0 || kind == FuelKind.None)
+        {
+            return null;
+        }
+
+        double SeasonJ(int from) => Enumerable.Range(from, 6).Sum(m => monthlyJ[m % 12]);
+        int start = Enumerable.Range(0, 12).MaxBy(SeasonJ);
+        string Amount(double joules)
+        {
+            (double amount, string unit) = FuelBought.Of(kind, joules, source.Job.Units);
+            return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{amount:#,0} {unit}");
+        }
+
+        string Cost(double joules) => Said.Money(joules * source.Job.Tariffs.FuelPerJoule);
+        string name = Said.Capital(FuelWords.Of(kind));
+        return (
+            $" {name} is {Cost(yearJ)} of it: {Amount(yearJ)}.",
+            new BigFigure(name + " a year", Amount(yearJ), "", $"{Cost(yearJ)}; {Said.Month(start + 1)} to {Said.Month((start + 5) % 12 + 1)}: {Amount(SeasonJ(start))}, {Cost(SeasonJ(start))}"));
     }
 
     private static string Wet(PaperSource source)

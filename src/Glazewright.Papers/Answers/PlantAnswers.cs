@@ -156,7 +156,8 @@ internal static class PlantAnswers
         bool piped = house.Plant.BenchPipeW > 0;
         string loss = said.Text(house.Duty.HeatLossW, Unit.Watt);
         // The one boiler out leaves nothing.
-        string holds = said.Floor(Math.Min(house.Duty.Conditions.Heating996C, house.Duty.NightTargetC), Unit.Celsius);
+        double holdsC = Math.Min(house.Duty.Conditions.Heating996C, house.Duty.NightTargetC);
+        string holds = said.Floor(holdsC, Unit.Celsius);
         string sentence = $"House {id} has no heaters: {(piped ? $"the bench pipe alone gives {said.Text(house.Plant.BenchPipeW, Unit.Watt)}" : "nothing heats it")}. It loses {loss} at {outside} outside.{(piped ? $" One boiler warms the pipe; with it out the house comes to {holds} on that night." : "")}";
         bool cold = house.Year.Held.TooColdH >= 0.5;
         List<BigFigure> figures =
@@ -168,9 +169,8 @@ internal static class PlantAnswers
         Standing standing = cold ? Standing.Miss : Standing.None;
         if (piped)
         {
-            bool freezes = house.Duty.Conditions.Heating996C < 2;
             figures.Insert(1, said.Big("The bench pipe gives", house.Plant.BenchPipeW, Unit.Watt, "", house.Plant.BenchPipeW < house.Duty.HeatLossW ? Standing.Miss : Standing.Held));
-            figures.Add(said.BigFloor("The boiler out holds", Math.Min(house.Duty.Conditions.Heating996C, house.Duty.NightTargetC), Unit.Celsius, "on the design night", freezes ? Standing.Miss : Standing.Near));
+            figures.Add(said.BigFloor("The boiler out holds", holdsC, Unit.Celsius, "on the design night", holdsC < 2 ? Standing.Miss : Standing.Near));
             standing = Said.Worst(figures.Select(f => f.Standing));
         }
 

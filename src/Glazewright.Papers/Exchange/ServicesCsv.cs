@@ -1,4 +1,5 @@
 using Glazewright.Design.Contracts;
+using Glazewright.Design.Quantities;
 using Glazewright.Design.Form;
 using Glazewright.Design.Layout;
 using Glazewright.Design.Services;
@@ -8,8 +9,6 @@ namespace Glazewright.Papers.Exchange;
 /// <summary>What the other trades price from, as data.</summary>
 public static class ServicesCsv
 {
-    private const double GallonM3 = 0.003785411784;
-
     /// <summary>The electric load list.</summary>
     /// <param name="services">Services.</param>
     /// <returns>One row a line.</returns>
@@ -150,7 +149,7 @@ public static class ServicesCsv
         ArgumentNullException.ThrowIfNull(services);
         bool us = units == UnitSystem.Us;
         CsvText table = new("house", "id", "way", "what", us ? "peak_gpm" : "peak_L_per_min", us ? "design_day_gal" : "design_day_L", "pipe_first_size", "quality");
-        double volume = us ? 1 / GallonM3 : 1000;
+        double volume = us ? 1 / UnitTable.GallonM3 : 1000;
         foreach (WaterLine w in services.Water)
         {
             table.Cell(w.House).Cell(w.Id).Cell("supply").Cell(w.Label).Cell(60 * volume * w.PeakM3PerS, 2).Cell(volume * w.DayM3, 0).Cell(w.Pipe).Cell(w.Quality).End();
@@ -195,7 +194,7 @@ public static class ServicesCsv
         CsvText At(CsvText row, Glazewright.Design.Form.Point3 at) => row.Cell(length * at.XM, 2).Cell(length * at.YM, 2).Cell(length * at.ZM, 2);
     }
 
-    private static string Utility(UtilityKind utility) => utility switch { UtilityKind.Power => "power", UtilityKind.Fuel => "fuel", UtilityKind.Water => "water", _ => "drain" };
+    private static string Utility(UtilityKind utility) => utility.ToString().ToLowerInvariant();
 
     /// <summary>Controls points.</summary>
     /// <param name="services">Services.</param>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
+using Glazewright.Design.Quantities;
 using Glazewright.Design.Services;
 using Glazewright.Papers.Answers;
 using Glazewright.Papers.Drawing;
@@ -13,8 +14,6 @@ namespace Glazewright.Papers.Plant;
 /// <summary>What electrician, gas fitter, plumber and controls technician price from.</summary>
 internal static class ServicesChapter
 {
-    private const double GallonM3 = 0.003785411784;
-
     public static IEnumerable<Block> Of(PaperSource source)
     {
         ServicesResult services = source.Services;
@@ -136,7 +135,7 @@ internal static class ServicesChapter
 
     internal static string Gas(GasNeed gas, Said said, bool us)
     {
-        string hour = gas.Fuel == FuelKind.NaturalGas ? (us ? $"{One(gas.PerHour)} therms an hour" : $"{One(gas.FlowM3PerS * 3600)} m³ an hour") : us ? $"{One(gas.PerHour)} gal an hour" : $"{One(gas.PerHour * GallonM3 * 1000)} L an hour";
+        string hour = gas.Fuel == FuelKind.NaturalGas ? (us ? $"{One(gas.PerHour)} therms an hour" : $"{One(gas.FlowM3PerS * 3600)} m³ an hour") : us ? $"{One(gas.PerHour)} gal an hour" : $"{One(gas.PerHour * UnitTable.GallonM3 * 1000)} L an hour";
         string pipe = gas.PipeName.Length > 0
             ? $" A first size of the main: {gas.PipeName} steel pipe over {said.Round(gas.RunM, Unit.Metre)} at 0.5 in. w.c. of drop (fuel gas code's low-pressure equation)."
             : "";
@@ -159,9 +158,9 @@ internal static class ServicesChapter
         ],
         [.. services.Points.Select(p => (IReadOnlyList<string>)[p.House, p.Label, Whole(p.Count), Whole(p.DigitalOut), Whole(p.DigitalIn), Whole(p.AnalogIn), Whole(p.AnalogOut), p.Why])]);
 
-    internal static string Flow(double flowM3PerS, bool us) => us ? $"{One(flowM3PerS * 60 / GallonM3)} gpm" : $"{One(flowM3PerS * 60_000)} L/min";
+    internal static string Flow(double flowM3PerS, bool us) => us ? $"{One(flowM3PerS * 60 / UnitTable.GallonM3)} gpm" : $"{One(flowM3PerS * 60_000)} L/min";
 
-    internal static string Volume(double volumeM3, bool us) => us ? $"{Whole(volumeM3 / GallonM3)} gal" : $"{Whole(volumeM3 * 1000)} L";
+    internal static string Volume(double volumeM3, bool us) => us ? $"{Whole(volumeM3 / UnitTable.GallonM3)} gal" : $"{Whole(volumeM3 * 1000)} L";
 
     private static string Motor(double sizeHp, bool us) => sizeHp switch
     {

@@ -22,7 +22,7 @@ internal static class FrameDetails
         RoofProfile roof = p.House.Form.Roof;
         string id = p.House.Form.Id + "/ridge";
         double reach = Math.Max(0.36, 2.2 * rafter.DepthM);
-        (double downLeft, double downRight) = (Plumb(rafter, roof.LeftPitch), Plumb(rafter, roof.RightPitch));
+        (double downLeft, double downRight) = (FrameEnds.Plumb(rafter.DepthM, roof.LeftPitch), FrameEnds.Plumb(rafter.DepthM, roof.RightPitch));
         List<Entity> all = [];
         List<PartTold> parts = [];
         if (p.Member(MemberRole.Ridge) is { } along)
@@ -67,7 +67,7 @@ internal static class FrameDetails
 
         double pitch = p.House.Form.Roof.LeftPitch;
         string id = p.House.Form.Id;
-        double down = Plumb(rafter, pitch);
+        double down = FrameEnds.Plumb(rafter.DepthM, pitch);
         double reach = Math.Max(0.42, 2.4 * column.DepthM);
         double low = -down - Math.Max(0.2, 1.2 * column.DepthM);
         (double roofT, bool roofPanel) = Stuff(p, FaceName.RoofLeft);
@@ -189,9 +189,6 @@ internal static class FrameDetails
 
     private static string Joint(JointParts p, JointKind kind) =>
         $"{JointLines.Of(kind).Label}: {JointParts.Whole(p.Count(kind))} of this kind";
-
-    // Depth of a sloping tube on a plumb cut.
-    private static double Plumb(MemberSolid m, double pitch) => m.DepthM * Math.Sqrt(1 + pitch * pitch);
 
     /// <summary>Thickness of the covering of a face, and whether it is a panel.</summary>
     public static (double ThicknessM, bool IsPanel) Stuff(JointParts p, FaceName face) => (Solids.CoverStuff.Of(p.Cover(face)).ThicknessM, p.Buying(p.Cover(face)).Form == CoverForm.Panel);

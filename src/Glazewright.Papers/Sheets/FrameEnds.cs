@@ -43,6 +43,6 @@ internal static class FrameEnds
         }
     }
 
-    // Depth of a sloping tube on a plumb cut.
-    private static double Plumb(double depthM, double pitch) => depthM * Math.Sqrt(1 + pitch * pitch);
+    /// <summary>Depth of a sloping tube on a plumb cut, m.</summary>
+    public static double Plumb(double depthM, double pitch) => depthM * Math.Sqrt(1 + pitch * pitch);
 }

@@ -71,7 +71,7 @@ public static class PipeSheet
         [
             .. source.Services.Plan.Entries.Where(e => e.Utility != UtilityKind.Power).Select(e => (IReadOnlyList<string>)
             [
-                WaysDrawn.Letter(e.Utility), WaysDrawn.Word(e.Utility), e.Words,
+                WaysDrawn.Letter(e.Utility), e.Utility.ToString(), e.Words,
             ]),
         ]);
 
@@ -80,7 +80,7 @@ public static class PipeSheet
         [
             .. source.Services.Plan.Pieces.GroupBy(p => (p.Utility, p.Pipe)).OrderBy(g => g.Key.Utility).ThenBy(g => g.Max(p => p.FlowM3PerS)).Select(g => (IReadOnlyList<string>)
             [
-                WaysDrawn.Word(g.Key.Utility), Size(g.Key.Pipe), Some(g.Where(p => p.House.Length > 0).Sum(p => p.LengthM), source.Job.Units),
+                g.Key.Utility.ToString(), Size(g.Key.Pipe), Some(g.Where(p => p.House.Length > 0).Sum(p => p.LengthM), source.Job.Units),
                 Some(g.Where(p => p.House.Length == 0).Sum(p => p.LengthM), source.Job.Units), WaysDrawn.Run(g.Sum(p => p.LengthM), source.Job.Units),
             ]),
         ]);

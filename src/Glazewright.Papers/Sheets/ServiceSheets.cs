@@ -82,7 +82,7 @@ public static class ServiceSheets
                 scale.MmPerM, Inner(window, mm)));
             return all;
         });
-        draft.Paper.AddRange(WaysDrawn.Legend([(WaysDrawn.PenOf(UtilityKind.Power), "E  entry and feeders"), (WaysDrawn.CircuitPen, "circuits of machines")], new(room.Right - 76, room.Top + 2)));
+        draft.Paper.AddRange(WaysDrawn.Legend([(WaysDrawn.PenOf(UtilityKind.Power), "E  entry and feeders"), (WaysDrawn.Circuit, "circuits of machines")], new(room.Right - 76, room.Top + 2)));
         draft.North(new(room.Right - 10, room.Top + 12), 6);
     }
 

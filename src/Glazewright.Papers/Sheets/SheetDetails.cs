@@ -11,7 +11,6 @@ namespace Glazewright.Papers.Sheets;
 internal static class SheetDetails
 {
     private const double SideM = 0.26;
-    private const double SlabM = 0.1016;
 
     /// <summary>Covering on a purlin, cut along the slope between two frames.</summary>
     public static JointPicture? Purlin(JointParts p)
@@ -141,11 +140,11 @@ internal static class SheetDetails
         [
             new Entity.Hatch([[new(-OutM, 0), new(-t, 0), new(-t, -0.06), new(-OutM, -0.06)]], HatchPattern.Ground, 1.6) { Source = "ground" },
             new Entity.Polyline([new(-OutM, 0), new(-t, 0)]) { Role = Role.Cut, Source = "ground" },
-            new Entity.Hatch([new Box(insulation, -SlabM, right - insulation, SlabM).Corners()], HatchPattern.Concrete, 1.6) { Source = id + "/slab" },
-            new Entity.Polyline([new(right, 0), new(insulation, 0), new(insulation, -SlabM), new(right, -SlabM)]) { Role = Role.Cut, Source = id + "/slab" },
-            new Entity.Polyline([new(insulation + 0.03, -SlabM / 2), new(right, -SlabM / 2)]) { Role = Role.Hidden, Source = id + "/mesh" },
-            new Entity.Hatch([new Box(insulation, -SlabM - gravel, right - insulation, gravel).Corners()], HatchPattern.Ground, 2.2) { Source = id + "/gravel" },
-            new Entity.Polyline([new(insulation, -SlabM - gravel), new(right, -SlabM - gravel)]) { Role = Role.Beyond, Source = id + "/gravel" },
+            new Entity.Hatch([new Box(insulation, -TakeoffRules.SlabM, right - insulation, TakeoffRules.SlabM).Corners()], HatchPattern.Concrete, 1.6) { Source = id + "/slab" },
+            new Entity.Polyline([new(right, 0), new(insulation, 0), new(insulation, -TakeoffRules.SlabM), new(right, -TakeoffRules.SlabM)]) { Role = Role.Cut, Source = id + "/slab" },
+            new Entity.Polyline([new(insulation + 0.03, -TakeoffRules.SlabM / 2), new(right, -TakeoffRules.SlabM / 2)]) { Role = Role.Hidden, Source = id + "/mesh" },
+            new Entity.Hatch([new Box(insulation, -TakeoffRules.SlabM - gravel, right - insulation, gravel).Corners()], HatchPattern.Ground, 2.2) { Source = id + "/gravel" },
+            new Entity.Polyline([new(insulation, -TakeoffRules.SlabM - gravel), new(right, -TakeoffRules.SlabM - gravel)]) { Role = Role.Beyond, Source = id + "/gravel" },
             .. JointParts.Sheet(new Box(-t, 0.01, t, UpM).Corners(), panel, id + "/left"),
         ];
         List<PartTold> parts = [];
@@ -155,13 +154,13 @@ internal static class SheetDetails
             parts.Add(new(new(insulation / 2, -0.8 * deep), $"{p.Named("concrete/edge-insulation", "Edge insulation")}: {p.Length(deep)} deep along the perimeter, drawn {p.Length(insulation)} thick (thickness not in the job)"));
         }
 
-        parts.Add(new(new(0.6 * right, -SlabM * 0.3), p.Named("concrete/slab", "Slab with mesh, aisles") + "; benches stand on the gravel"));
-        parts.Add(new(new(0.8 * right, -SlabM - gravel / 2), $"{p.Named("site/gravel", "Gravel base")}, {p.Length(gravel)}"));
+        parts.Add(new(new(0.6 * right, -TakeoffRules.SlabM * 0.3), p.Named("concrete/slab", "Slab with mesh, aisles") + "; benches stand on the gravel"));
+        parts.Add(new(new(0.8 * right, -TakeoffRules.SlabM - gravel / 2), $"{p.Named("site/gravel", "Gravel base")}, {p.Length(gravel)}"));
         double pierM = house.Frame.PierDiameterM / 2;
         if (pierM > 0)
         {
             all.Add(new Entity.Polyline([new(-pierM, -deep), new(-pierM, 0)]) { Role = Role.Hidden, Source = id + "/pier" });
-            all.Add(new Entity.Polyline([new(pierM, -deep), new(pierM, -SlabM - gravel)]) { Role = Role.Hidden, Source = id + "/pier" });
+            all.Add(new Entity.Polyline([new(pierM, -deep), new(pierM, -TakeoffRules.SlabM - gravel)]) { Role = Role.Hidden, Source = id + "/pier" });
             parts.Add(new(new(-pierM, -0.7 * deep), $"Pier beyond, Ø {p.Length(2 * pierM)}: {p.Length(house.Frame.PierDepthM)} deep" + (p.FrostM > 0 ? $", frost {p.Length(p.FrostM)}" : "")));
         }
 

@@ -9,7 +9,8 @@ namespace Glazewright.Papers.Sheets;
 /// <summary>How pipe and wire look on a plan: a line of its own for each utility, a mark where it enters.</summary>
 internal static class WaysDrawn
 {
-    private static readonly Pen Circuit = new(0.18, [], Paint.Of(Tone.Accent));
+    /// <summary>Line of a branch circuit.</summary>
+    public static readonly Pen Circuit = new(0.18, [], Paint.Of(Tone.Accent));
 
     /// <summary>The line of a utility: told apart by its dashes, not by colour alone.</summary>
     public static Pen PenOf(UtilityKind utility) => utility switch
@@ -33,8 +34,8 @@ internal static class WaysDrawn
             {
                 Role = Role.Curve,
                 Pen = PenOf(piece.Utility),
-                Layer = Word(piece.Utility).ToLowerInvariant(),
-                Source = $"{(piece.House.Length > 0 ? piece.House : "range")}/{Word(piece.Utility).ToLowerInvariant()}",
+                Layer = piece.Utility.ToString().ToLowerInvariant(),
+                Source = $"{(piece.House.Length > 0 ? piece.House : "range")}/{piece.Utility.ToString().ToLowerInvariant()}",
             };
         }
     }
@@ -98,7 +99,7 @@ internal static class WaysDrawn
     {
         foreach (UtilityEntry entry in services.Plan.Entries.Where(e => of.Contains(e.Utility)))
         {
-            yield return new Tag(SheetStyle.Flat(entry.At), Letter(entry.Utility), $"entry/{Word(entry.Utility).ToLowerInvariant()}");
+            yield return new Tag(SheetStyle.Flat(entry.At), Letter(entry.Utility), $"entry/{entry.Utility.ToString().ToLowerInvariant()}");
         }
     }
 
@@ -113,12 +114,6 @@ internal static class WaysDrawn
             yield return new Entity.Label(new(atMm.X + 17, y), means) { Role = Role.Text };
         }
     }
-
-    /// <summary>Line of a branch circuit.</summary>
-    public static Pen CircuitPen => Circuit;
-
-    /// <summary>Name of a utility.</summary>
-    public static string Word(UtilityKind utility) => utility switch { UtilityKind.Water => "Water", UtilityKind.Fuel => "Fuel", UtilityKind.Drain => "Drain", _ => "Power" };
 
     /// <summary>A run in words.</summary>
     public static string Run(double lengthM, UnitSystem units) => units == UnitSystem.Us

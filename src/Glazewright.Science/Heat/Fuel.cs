@@ -27,6 +27,9 @@ public static class Fuel
     /// <summary>One Btu (International Table), J.</summary>
     public const double BtuJ = 1055.05585262;
 
+    /// <summary>Gross heat of pipeline gas at 15 °C, J/m³: 1,025 Btu/ft³ (common practice).</summary>
+    public const double NaturalGasJPerM3 = 1025 * BtuJ / 0.028316846592;
+
     /// <summary>Higher heating value of one selling unit.</summary>
     /// <param name="kind">The fuel.</param>
     /// <returns>J per selling unit.</returns>

@@ -5,8 +5,6 @@ using Glazewright.Design.Calibration;
 using Glazewright.Design.Calibration.Reading;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
-using Glazewright.Design.Pipeline;
-using Glazewright.Design.Year;
 using Glazewright.Papers.Calibration;
 using Glazewright.Papers.Drawing;
 
@@ -132,8 +130,7 @@ public sealed class LogFit(JobSession session, BehindLane lane, FitShelf shelf) 
             return (faults, null, null);
         }
 
-        Evaluation all = session.Evaluate(loaded, CancellationToken.None);
-        JobHouse? job = map.House is not null ? null : new(YearInput.From(loaded.Job, house), loaded.Job.Site, all.Form.Value.Building(house), all.GainTable(house).Value, all.Plant(house).Value);
+        JobHouse? job = map.House is not null ? null : JobHouse.Of(session.Evaluate(loaded, CancellationToken.None), house);
         faults.AddRange(Calibrator.Faults(map, log, job, []));
         return (faults, log, job);
     }

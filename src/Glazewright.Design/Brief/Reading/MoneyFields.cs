@@ -9,10 +9,6 @@ namespace Glazewright.Design.Brief.Reading;
 internal static class MoneyFields
 {
     private const double KWhJ = 3.6e6;
-    private const double GallonM3 = 0.003785411784;
-
-    // Gross heat of natural gas per m³ at 15 °C: 1 025 Btu/ft³ (common practice for pipeline gas).
-    private const double GasJPerM3 = 1025 * Fuel.BtuJ / 0.028316846592;
 
     public static ScopeLine Scope(FieldReader f) => new(
         f.Choice<ScopeSystem>("system", null, "System."),
@@ -21,17 +17,17 @@ internal static class MoneyFields
 
     public static Tariffs Tariffs(FieldReader f, Brief.FuelKind fuel)
     {
-        (string usual, string name) = fuel switch
+        string usual = fuel switch
         {
-            Brief.FuelKind.Propane => ("2.10 $/gal", "propane"),
-            Brief.FuelKind.NaturalGas => ("1.20 $/therm", "natural gas"),
-            Brief.FuelKind.Oil => ("3.60 $/gal", "fuel oil"),
-            _ => ("0 $/kWh", "no fuel"),
+            Brief.FuelKind.Propane => "2.10 $/gal",
+            Brief.FuelKind.NaturalGas => "1.20 $/therm",
+            Brief.FuelKind.Oil => "3.60 $/gal",
+            _ => "0 $/kWh",
         };
         Quantity price = f.Price("fuel", [QuantityKind.MoneyPerVolume, QuantityKind.MoneyPerEnergy], usual, "Fuel, delivered: by volume or by energy of gross heat. The default goes with the fuel.");
         return new Tariffs(
             price.Kind == QuantityKind.MoneyPerEnergy ? price.Inside / KWhJ : price.Inside / HeatJPerM3(fuel),
-            $"{QuantityFormat.Number(price.Unit.FromInside(price.Inside), 6)} {price.Unit.Symbol} {name}",
+            $"{QuantityFormat.Number(price.Unit.FromInside(price.Inside), 6)} {price.Unit.Symbol} {FuelWords.Of(fuel)}",
             f.Quantity("power", QuantityKind.MoneyPerEnergy, "0 $/kWh", "5 $/kWh", "0.14 $/kWh", "Electric energy.") / KWhJ,
             f.Quantity("demand", QuantityKind.MoneyPerPower, "0 $/kW", "200 $/kW", "9 $/kW", "Electric demand, a month.") / 1000,
             f.Quantity("water", QuantityKind.MoneyPerVolume, "0 $/kgal", "200 $/kgal", "6 $/kgal", "Water."),
@@ -64,8 +60,8 @@ internal static class MoneyFields
 
     private static double HeatJPerM3(Brief.FuelKind fuel) => fuel switch
     {
-        Brief.FuelKind.Propane => Fuel.HeatJPerUnit(Science.Heat.FuelKind.PropaneGallon) / GallonM3,
-        Brief.FuelKind.Oil => Fuel.HeatJPerUnit(Science.Heat.FuelKind.FuelOilGallon) / GallonM3,
-        _ => GasJPerM3,
+        Brief.FuelKind.Propane => Fuel.HeatJPerUnit(Science.Heat.FuelKind.PropaneGallon) / UnitTable.GallonM3,
+        Brief.FuelKind.Oil => Fuel.HeatJPerUnit(Science.Heat.FuelKind.FuelOilGallon) / UnitTable.GallonM3,
+        _ => Fuel.NaturalGasJPerM3,
     };
 }
