@@ -40,7 +40,7 @@ internal static class ContentsPage
         return new UTF8Encoding(false).GetBytes(html.ToString());
     }
 
-    // Papers to be read stand open; pictures, lists and models for other programs are folded behind them.
+    // Papers to be read and workbooks to be worked in stand open; pictures, lists and models for other programs are folded behind them.
     private static void Section(StringBuilder html, string head, PaperFile[] files)
     {
         if (files.Length == 0)
@@ -48,7 +48,7 @@ internal static class ContentsPage
             return;
         }
 
-        PaperFile[] read = [.. files.Where(f => f.Path.EndsWith(".pdf", StringComparison.Ordinal))];
+        PaperFile[] read = [.. files.Where(f => f.Path.EndsWith(".pdf", StringComparison.Ordinal) || f.Path.EndsWith(".xlsx", StringComparison.Ordinal))];
         PaperFile[] rest = [.. files.Except(read)];
         html.Append(CultureInfo.InvariantCulture, $"<h2>{Escape(head)}</h2>\n");
         Items(html, read);
