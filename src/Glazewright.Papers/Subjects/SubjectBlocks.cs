@@ -101,6 +101,7 @@ public static class SubjectBlocks
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(house);
+        string per = source.Job.Units == UnitSystem.Us ? "ft" : "m";
         return subject switch
         {
             JobSubject.Brief => [new Block.Heading(2, "Answers in short"), AnswersReport.ShortTable(AnswersReport.Answers(source)), new Block.Picture(RangePlan.Picture(source, WideMm, 96), "The range from above.")],
@@ -113,8 +114,8 @@ public static class SubjectBlocks
             JobSubject.Materials =>
             [
                 .. Answered(OrderAnswer.Of(source)),
-                new Block.Heading(2, "What the cut lists buy"), new Block.TableOf(CsvTable.Of(ShopCsv.CutSummary(source.Cuts, source.Job.Units))),
-                new Block.Heading(2, "To buy or make"), new Block.TableOf(CsvTable.Of(ShopCsv.Materials(source.Takeoff, source.Cuts, source.Job.Units))),
+                new Block.Heading(2, "What the cut lists buy"), new Block.TableOf(CsvTable.Of(ShopCsv.CutSummary(source.Cuts, source.Job.Units), "section", "bars", $"bought_{per}", $"pieces_{per}", $"usable_drops_{per}", $"waste_{per}", "waste_percent", "proved_best")),
+                new Block.Heading(2, "To buy or make"), new Block.TableOf(CsvTable.Of(ShopCsv.Materials(source.Takeoff, source.Cuts, source.Job.Units), "description", "quantity", "unit", "by")),
                 new Block.Heading(2, "Cuts"), new Block.TableOf(CsvTable.Of(ShopCsv.Cuts(source.Cuts, source.Job.Units))),
             ],
             JobSubject.Price =>
