@@ -81,10 +81,31 @@ public sealed partial class FieldReader
         return new YearSpan(1, 365);
     }
 
+    /// <summary>Reads a stretch of whole weeks. Dates and months are taken to the nearest weeks, and what was taken is told with the defaults.</summary>
+    /// <param name="key">Key.</param>
+    /// <param name="default">What holds when it is left out; null when it must be given.</param>
+    /// <param name="doc">What it is for.</param>
+    /// <returns>First and last week, 1 to 52; the last is smaller when they run over new year.</returns>
+    public (int First, int Last) Weeks(string key, string? @default, string doc)
+    {
+        YearSpan typed = Span(key, @default, doc);
+        if (!typed.TryWholeWeeks(out YearSpan weeks))
+        {
+            Report(FaultKind.Unit, At(key), _node.Find(key)?.Place ?? _place, "a period runs over whole weeks", typed.WeeksAround);
+            weeks = new YearSpan(1, 365);
+        }
+        else if (weeks != typed)
+        {
+            _session.Defaults.Add(new DefaultUsed(At(key), weeks.WeeksText, $"Whole weeks nearest to {typed}."));
+        }
+
+        return (weeks.FirstWeek, weeks.LastWeek);
+    }
+
     // A text field whose form is checked by the caller; empty text after a fault that was already reported.
     private (string Text, Node? Node) Spelled(string key, string? @default, string doc, string example)
     {
-        string text = Words(key, @default, doc, example, longest: 40);
+        string text = Words(key, @default, doc, example, longest: 60);
         return (text, _node.Find(key));
     }
 }

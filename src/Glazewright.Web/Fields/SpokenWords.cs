@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
@@ -51,6 +52,24 @@ public static partial class SpokenWords
             _ => "",
         };
     }
+
+    /// <summary>Whether a field holds weeks of a plan.</summary>
+    /// <param name="pointer">The field.</param>
+    public static bool IsWeeks(string pointer)
+    {
+        ArgumentNullException.ThrowIfNull(pointer);
+        return pointer.StartsWith("/houses/", StringComparison.Ordinal) && pointer.EndsWith("/weeks", StringComparison.Ordinal);
+    }
+
+    /// <summary>Months, dates or weeks as the document has them, in whole weeks.</summary>
+    /// <param name="typed">What was typed.</param>
+    /// <returns>What is understood, with its first and last day, or what is wrong; the document's text, which is what was typed where that is not understood.</returns>
+    public static (string Words, bool IsRight, string Stored) Weeks(string typed) =>
+        !YearSpan.TryRead(typed, out YearSpan span, out Misreading? misreading) ? ($"{misreading.Wrong}. Right: {misreading.Right}", false, typed)
+        : !span.TryWholeWeeks(out YearSpan weeks) ? ($"A period runs over whole weeks. Right: {span.WeeksAround}", false, typed)
+        : ($"{weeks.WeeksText}: {Day(weeks.FirstDay)} to {Day(weeks.LastDay)}{(weeks == span ? "" : ", the whole weeks nearest to it")}", true, weeks.WeeksText);
+
+    private static string Day(int day) => new DateOnly(2027, 1, 1).AddDays(day - 1).ToString("MMMM d", CultureInfo.InvariantCulture);
 
     // The ridges run both ways; end 1 is taken to be the south or the west one, as the field's default does.
     private static string Bearing(string text) => text.ToUpperInvariant().Replace(" ", "", StringComparison.Ordinal).Replace("TO", "-", StringComparison.Ordinal).Replace('–', '-') switch

@@ -30,7 +30,7 @@ public static class Typing
             FieldShape.Flag when text is "true" or "false" => new Edit(pointer, text),
             FieldShape.Whole when int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int whole) => new Edit(pointer, whole.ToString(CultureInfo.InvariantCulture)),
             FieldShape.Measure or FieldShape.Either { First: FieldShape.Measure } => Edit.Typed(pointer, Stored(pointer, shape, text, units, document)),
-            _ => Edit.Typed(pointer, text),
+            _ => Edit.Typed(pointer, SpokenWords.IsWeeks(pointer) ? SpokenWords.Weeks(text).Stored : text),
         };
     }
 
@@ -54,6 +54,12 @@ public static class Typing
     public static (string Words, bool IsRight) EchoOf(string pointer, FieldShape shape, string typed, UnitSystem units, JobDocument? document)
     {
         ArgumentNullException.ThrowIfNull(typed);
+        if (SpokenWords.IsWeeks(pointer) && typed.Trim().Length > 0)
+        {
+            (string words, bool isRight, _) = SpokenWords.Weeks(typed.Trim());
+            return (words, isRight);
+        }
+
         if (MeasureOf(shape) is not { } first || typed.Trim().Length == 0)
         {
             return ("", true);

@@ -76,7 +76,7 @@ public class JobReaderTests
     [InlineData("/houses/0/schedule", "[]", FaultKind.OutOfRange, "/houses/0/schedule", "1 to 60 items")]
     [InlineData("/houses/0/schedule/1/weeks", "\"wk 17-22\"", FaultKind.Contradiction, "/houses/0/schedule/1/weeks", "follow each other")]
     [InlineData("/houses/0/schedule/1/weeks", "\"wk 18-20\"", FaultKind.Missing, "/houses/0/schedule", "parked")]
-    [InlineData("/houses/0/schedule/1/weeks", "\"05-02 to 06-03\"", FaultKind.Unit, "/houses/0/schedule/1/weeks", "wk 18-22")]
+    [InlineData("/houses/0/schedule/1/weeks", "\"May 5\"", FaultKind.Unit, "/houses/0/schedule/1/weeks", "wk 18")]
     [InlineData("/houses/0/width", "26", FaultKind.Unit, "/houses/0/width", "26 ft or 26 m")]
     [InlineData("/houses/0/width", "\"-26 ft\"", FaultKind.OutOfRange, "/houses/0/width", "6'-0\"")]
     [InlineData("/houses/0/ponyWall", "\"8 ft\"", FaultKind.DoesNotFit, "/houses/0/ponyWall", "below both eaves")]
@@ -106,6 +106,16 @@ public class JobReaderTests
         Fault fault = Assert.Single(faults, f => f.Kind == kind && f.Pointer == place);
         Assert.Contains(cure, fault.Right, StringComparison.Ordinal);
         Assert.True(fault.Line > 0);
+    }
+
+    [Theory]
+    [InlineData("Nov-May", "June to October"), InlineData("November through May", "Jun 1 - Oct 31"), InlineData("wk 44-22", "wk 23-43")]
+    public void Periods_in_months_or_dates_fill_the_year_in_whole_weeks_and_tell_it(string winter, string summer)
+    {
+        ReadOutcome<Job> outcome = JobReader.Read(Examples.Edited(new Edit("/houses/0/schedule", $$"""[{ "id": "winter", "weeks": "{{winter}}" }, { "id": "summer", "weeks": "{{summer}}" }]""")));
+        Assert.Empty(outcome.Faults);
+        Assert.Equal([(44, 22), (23, 43)], outcome.Value!.Houses[0].Schedule.Select(p => (p.FromWeek, p.ToWeek)));
+        Assert.Equal(winter[0] != 'w', outcome.Defaults.Any(d => d.Pointer == "/houses/0/schedule/0/weeks" && d.Value == "wk 44-22"));
     }
 
     // One design value that cannot be read does not hide that two others contradict each other.

@@ -102,7 +102,7 @@ public class FieldReaderTests
                 "OutOfRange /climate/inside 8: 88 °C (190.4 °F) is outside what such a field can hold | -10 °C (14.0 °F) to 45 °C (113.0 °F); did you mean 88 °F?",
                 "UnknownKey /climate/wet 8: \"wet\" means nothing here | known here: inside",
                 "Unit /opens 9: 'dawn' is not a time of day | 06:30 or 6:30 pm or sunrise+0:30",
-                "Unit /weeks 9: 'wk 60' is not a stretch of the year (weeks run from 1 to 52) | wk 2-17 or 05-18 to 06-30 or all year",
+                "Unit /weeks 9: 'wk 60' is not a stretch of the year (weeks run from 1 to 52) | wk 2-17, Nov-May, Nov 1 to May 15, 05-18 to 06-30 or all year",
                 "OutOfRange /stock 10: \"stock\" is empty | 1 to 4 items",
                 "UnknownChoice /fans 11: \"many\" is not one of the words for \"fans\" | size, none",
                 "Duplicate /doors/1/id 11: the id \"d\" is taken by another in this list | an id of its own",

@@ -82,6 +82,31 @@ public class FieldTests
         Assert.True(Typing.EchoOf(pointer, shape, typed, UnitSystem.Us, null).IsRight);
     }
 
+    [Theory]
+    [InlineData("Nov-May", "wk 44-22", "wk 44-22: October 29 to June 3, the whole weeks nearest to it"), InlineData("November to May", "wk 44-22", ""), InlineData("Nov 1 - May 15", "wk 44-19", ""), InlineData("weeks 2 to 17", "wk 2-17", "wk 2-17: January 8 to April 29")]
+    [InlineData("year round", "all year", "all year: January 1 to December 31")]
+    public void Months_and_dates_are_kept_as_whole_weeks_and_echoed(string typed, string stored, string echo)
+    {
+        const string pointer = "/houses/0/schedule/0/weeks";
+        FieldShape shape = FieldMap.Find(pointer)!.Shape;
+        Assert.Equal(Edit.Typed(pointer, stored), Typing.EditOf(pointer, shape, typed, isThere: false, UnitSystem.Us));
+        (string words, bool isRight) = Typing.EchoOf(pointer, shape, typed, UnitSystem.Us, null);
+        Assert.True(isRight);
+        Assert.Equal(echo.Length == 0 ? words : echo, words);
+    }
+
+    [Theory]
+    [InlineData("winter"), InlineData("11/1-5/15"), InlineData("May 5")]
+    public void Weeks_that_are_not_understood_stay_as_typed_and_are_told(string typed)
+    {
+        const string pointer = "/houses/0/schedule/0/weeks";
+        FieldShape shape = FieldMap.Find(pointer)!.Shape;
+        Assert.Equal(Edit.Typed(pointer, typed), Typing.EditOf(pointer, shape, typed, isThere: false, UnitSystem.Us));
+        (string words, bool isRight) = Typing.EchoOf(pointer, shape, typed, UnitSystem.Us, null);
+        Assert.False(isRight);
+        Assert.Contains("Right: ", words, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_difference_is_called_one_and_a_hundredth_share_is_unsure()
     {

@@ -81,13 +81,7 @@ internal static class CropFields
     {
         string id = f.IdText("period-" + HouseFields.Text(f.Index + 1), "Short id.");
         string crop = f.Words("crop", "potted herbs", "What grows, as printed; parked or empty for none.", "plugs", 60);
-        YearSpan weeks = f.Span("weeks", "all year", "Weeks, first to last; they may run over new year.");
-        bool whole = weeks.FirstDay % 7 == 1 && (weeks.LastDay % 7 == 0 || weeks.LastDay == 365) && weeks.FirstDay <= 358;
-        if (!whole)
-        {
-            f.Add(FaultKind.Unit, "weeks", "a period runs over whole weeks", $"wk {HouseFields.Text((weeks.FirstDay - 1) / 7 + 1)}-{HouseFields.Text(Math.Min(WeeksInYear, (weeks.LastDay + 6) / 7))}");
-        }
-
+        (int fromWeek, int toWeek) = f.Weeks("weeks", "all year", "Weeks, months or dates, first to last; they may run over new year. Months and dates are taken to the nearest whole weeks.");
         ClimateTarget day = f.Group("day", "Climate by day.", g => Target(g, "72 F", "65 %"));
         ClimateTarget night = f.Group("night", "Climate by night.", g => Target(g, "62 F", "75 %"));
         double neverAboveC = f.QuantityOrBlank("neverAbove", QuantityKind.Temperature, "40 F", "130 F", "not asked", "Temperature that should never be exceeded.") ?? 99;
@@ -106,8 +100,8 @@ internal static class CropFields
         return new CropPeriod(
             id,
             crop,
-            Math.Min(WeeksInYear, (weeks.FirstDay + 6) / 7),
-            Math.Min(WeeksInYear, (weeks.LastDay + 6) / 7),
+            fromWeek,
+            toWeek,
             day,
             night,
             starts,
