@@ -30,26 +30,35 @@ internal static class HoleList
 
     internal static WallFace Of(BuildingForm house, LayoutResult layout, IReadOnlyList<MemberSolid> members, FaceName face)
     {
+        Dictionary<string, MemberSolid> byId = members.ToDictionary(m => m.Line.Id);
+        return Of(house, layout, face, id => (byId[id].WidthM, byId[id].DepthM));
+    }
+
+    /// <summary>Reads a wall with the sizes its posts and columns are given.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="layout">What stands in its walls.</param>
+    /// <param name="face">The wall.</param>
+    /// <param name="size">Width and depth of a post or column by its id, m.</param>
+    internal static WallFace Of(BuildingForm house, LayoutResult layout, FaceName face, Func<string, (double WidthM, double DepthM)> size)
+    {
         bool end = face is FaceName.End1 or FaceName.End2;
         FacePlane plane = house.Face(face).Plane;
         double lengthM = end ? house.WidthM : house.LengthM;
-        Dictionary<string, MemberSolid> byId = members.ToDictionary(m => m.Line.Id);
         List<Upright> uprights =
         [
             .. WallFraming.Posts(house, face).Select(p =>
             {
-                MemberSolid m = byId[p.Id];
-
                 // The first and the last frame stand inside the end walls.
-                double half = m.WidthM / 2;
-                return new Upright(p.Id, end ? p.UM : Math.Clamp(p.UM, half, lengthM - half), m.WidthM, !end);
+                double wideM = size(p.Id).WidthM;
+                return new Upright(p.Id, end ? p.UM : Math.Clamp(p.UM, wideM / 2, lengthM - wideM / 2), wideM, !end);
             }),
         ];
         if (end)
         {
-            uprights.AddRange(members
-                .Where(m => m.Line.Role == MemberRole.Column && Math.Abs((m.Line.A - plane.Origin).Dot(plane.Normal)) < 0.05)
-                .Select(m => new Upright(m.Line.Id, Math.Clamp(plane.On(m.Line.A).UM, m.DepthM / 2, lengthM - m.DepthM / 2), m.DepthM, true)));
+            uprights.AddRange(house.Members
+                .Where(m => m.Role == MemberRole.Column && Math.Abs((m.A - plane.Origin).Dot(plane.Normal)) < 0.05)
+                .Select(m => (m.Id, plane.On(m.A).UM, Deep: size(m.Id).DepthM))
+                .Select(m => new Upright(m.Id, Math.Clamp(m.UM, m.Deep / 2, lengthM - m.Deep / 2), m.Deep, true)));
         }
 
         return new WallFace(lengthM, [.. uprights.OrderBy(u => u.UM)], [.. WallFraming.Openings(house, layout, face).Where(o => o.Framed).SelectMany(o => Between(Hole(house, face, o), uprights))], Line(house, face));

@@ -23,7 +23,7 @@ internal static class FlueFindings
         {
             findings.Add(new Finding(
                 "layout/flue-blocked", Severity.Miss, line.Heater,
-                LayoutFindings.Text($"No place on any wall takes the vent terminal {line.LeastHeightM / 0.3048:0.0} ft above the floor (12 in above the snow), {line.ClearM / 0.0254:0} in from doors, vents, louvers and wet wall, off columns and braces. Flue gas near an opening comes back in: carbon monoxide kills."),
+                LayoutFindings.Text($"No place on any wall takes the vent terminal {line.LeastHeightM / 0.3048:0.0} ft above the floor (12 in above the snow), {line.ClearM / 0.0254:0} in from doors, vents, louvers and wet wall, off posts, girts, braces and the frames of openings. Flue gas near an opening comes back in: carbon monoxide kills."),
                 Cure, FlueRules.Terminals));
             return;
         }
@@ -34,6 +34,14 @@ internal static class FlueFindings
                 "layout/flue-too-long", Severity.Miss, line.Heater,
                 LayoutFindings.Text($"The vent is {line.EquivalentM / 0.3048:0} ft with {line.Elbows} elbows at 5 ft each; {line.MostM / 0.3048:0} ft is the most we assume for {line.VentM / 0.0254:0} in pipe."),
                 "Hang the heater nearer to its wall, or take the next diameter where the maker's table allows it.", FlueRules.Assumed));
+        }
+
+        if (line.AtJoint)
+        {
+            findings.Add(new Finding(
+                "layout/flue-at-joint", Severity.Near, line.Heater,
+                "The vent or its combustion-air pipe goes through a joint of the covering: no place beside one keeps the clearances and the steel. A profile that is cut leaks and no longer holds its sheets.",
+                "Another width of sheet there, a frame of its own around both pipes, or move the heater.", LayoutFindings.Practice));
         }
 
         Point3 at = TerminalOf(line, house);
@@ -116,10 +124,10 @@ internal static class FlueFindings
 
     private static Point3 TerminalOf(FlueLine line, BuildingForm house) => line.Face switch
     {
-        FaceName.Left => new(line.AlongM, -FlueRules.FootM, line.HeightM),
-        FaceName.Right => new(line.AlongM, house.WidthM + FlueRules.FootM, line.HeightM),
-        FaceName.End1 => new(-FlueRules.FootM, line.AlongM, line.HeightM),
-        _ => new(house.LengthM + FlueRules.FootM, line.AlongM, line.HeightM),
+        FaceName.Left => new(line.AlongM, 0, line.HeightM),
+        FaceName.Right => new(line.AlongM, house.WidthM, line.HeightM),
+        FaceName.End1 => new(0, line.AlongM, line.HeightM),
+        _ => new(house.LengthM, line.AlongM, line.HeightM),
     };
 
     // Pressure as flue and fan papers give it, SI behind it.

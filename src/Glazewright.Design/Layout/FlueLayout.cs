@@ -10,13 +10,18 @@ namespace Glazewright.Design.Layout;
 
 /// <summary>
 /// Where the vent of each fuel-burning heater leaves the house. Sealed ones: the shortest way through a wall to a terminal clear of doors, louvers, wet
-/// wall, filter intake, neighbours, columns and snow. Open ones: straight up through the roof. A boiler's pipe is sized only: where it stands is not in the job.
+/// wall, filter intake, neighbours, the wall's steel, joints of its covering and snow. Open ones: straight up through the roof. A boiler's pipe is sized only: where it stands is not in the job.
 /// </summary>
 internal static class FlueLayout
 {
     private const double CondensingFraction = 0.9;
     private const double TouchingM = 2 * FlueRules.FootM;
     private const double ApartM = FlueRules.FootM;
+
+    private const double UnderRoofM = 0.1;
+
+    // Rank of a place that is roomy and off the covering's joints.
+    private const int Best = 3;
 
     public static List<FlueLine> Place(
         LayoutInput input, FormResult form, BuildingForm house, PlantResult plant, List<PlacedItem> placed, List<Finding> findings)
@@ -36,6 +41,7 @@ internal static class FlueLayout
             walls.Find(w => w.Name == item.Face)?.Add(OnWall(item));
         }
 
+        Dictionary<FaceName, WallSteel> steel = walls.ToDictionary(w => w.Name, w => new WallSteel(house, placed, w.Name, input.Metric ? UnitSystem.Metric : UnitSystem.Us));
         double leastM = SnowDepthM(input.GroundSnowPa) + FlueRules.AboveSnowM;
         List<FlueLine> lines = [];
         foreach (HeaterUnit burner in burners)
@@ -46,7 +52,7 @@ internal static class FlueLayout
             }
 
             FlueLine line = burner.SealedCombustion
-                ? One(burner, box, leastM, house, form, walls, openings, input.Metric ? 0.01 : 0.0254)
+                ? One(burner, box, leastM, house, form, walls, steel, openings, input.Metric ? 0.01 : 0.0254)
                 : GravityLayout.One(burner, box, house, form, plant, openings, StandardAtmosphere.PressurePa(input.ElevationM));
             lines.Add(line);
             if (line.Gravity is null)
@@ -118,7 +124,7 @@ internal static class FlueLayout
     public static double SnowDepthM(double groundPa) => groundPa > 0 ? groundPa / SnowDensity.NPerM3(groundPa) : 0;
 
     private static FlueLine One(
-        HeaterUnit burner, PlacedItem box, double leastM, BuildingForm house, FormResult form, List<WallPlan> walls, List<AirOpening> openings, double evenM)
+        HeaterUnit burner, PlacedItem box, double leastM, BuildingForm house, FormResult form, List<WallPlan> walls, Dictionary<FaceName, WallSteel> steel, List<AirOpening> openings, double evenM)
     {
         double inputW = burner.OutputW / burner.EfficiencyFraction;
         bool condensing = burner.EfficiencyFraction > CondensingFraction;
@@ -128,7 +134,7 @@ internal static class FlueLayout
         FluePath? best = null;
         WallPlan? through = null;
         WallPlace taken = default;
-        bool bestRoomy = false;
+        int rank = -1;
         foreach (WallPlan wall in walls)
         {
             List<(BuildingForm Other, double GapM, double FromM, double ToM)> facing = [.. LayoutFindings.InFront(house, form, wall.Name)];
@@ -141,33 +147,42 @@ internal static class FlueLayout
                 foreach (double v in Grid(leastM, topM - pipeM, pipeM / 2, evenM).Prepend(levelM).Where(v => v >= leastM - 1e-9))
                 {
                     var path = FluePath.To(wall, box, house, u, v, condensing, evenM);
-                    if (bestRoomy && path.EquivalentM >= best!.EquivalentM - 1e-9)
+                    if (rank == Best && path.EquivalentM >= best!.EquivalentM - 1e-9)
                     {
                         continue;
                     }
 
-                    bool roomy = !openings.Exists(o => FlueRules.TooNear(path.Terminal, o))
-                        && !facing.Exists(f => f.GapM < FlueRules.FacingM && u > f.FromM && u < f.ToM);
-                    bool better = best is null || (roomy && !bestRoomy) || (roomy == bestRoomy && path.EquivalentM < best.EquivalentM - 1e-9);
+                    Point3 at = AtWall(path.Terminal, house);
                     var place = new WallPlace(u - wideM / 2, v - pipeM / 2, wideM, pipeM);
-                    if (better
-                        && openings.TrueForAll(o => FlueRules.Keeps(path.Terminal, o, inputW))
+                    WallPlace[] pipes = [place with { WidthM = pipeM }, place with { UM = place.UM + ApartM, WidthM = pipeM }];
+
+                    // Air first, then the covering's joints, then the shortest way.
+                    int here = (openings.Exists(o => FlueRules.TooNear(at, o)) || facing.Exists(f => f.GapM < FlueRules.FacingM && u > f.FromM && u < f.ToM) ? 0 : 2)
+                        + (pipes.Any(steel[wall.Name].AtJoint) ? 0 : 1);
+                    if ((here > rank || (here == rank && path.EquivalentM < best!.EquivalentM - 1e-9))
+                        && openings.TrueForAll(o => FlueRules.Keeps(at, o, inputW))
                         && !facing.Exists(f => f.GapM < TouchingM && u > f.FromM && u < f.ToM)
-                        && wall.Free(place))
+                        && !pipes.Any(steel[wall.Name].Meets)
+                        && wall.Free(place with { HeightM = pipeM + UnderRoofM }))
                     {
-                        (best, through, taken, bestRoomy) = (path, wall, place, roomy);
+                        (best, through, taken, rank) = (path, wall, place, here);
                     }
                 }
             }
         }
 
         through?.Add(taken.Wider(ApartM));
-        AirOpening? nearest = best is null ? null : openings.MinBy(o => o.DistanceM(best.Terminal));
+        AirOpening? nearest = best is null ? null : openings.MinBy(o => o.DistanceM(AtWall(best.Terminal, house)));
         return new FlueLine(
             burner.Id, inputW, true, condensing, ventM, ventM, through?.Name, taken.MiddleM,
             best?.HeightM ?? 0, best?.RunM ?? 0, best?.Elbows ?? 0, best?.EquivalentM ?? 0, mostM, best?.FallM ?? 0, leastM,
-            FlueRules.DirectVentM(inputW), nearest?.Name ?? "", nearest?.DistanceM(best!.Terminal) ?? 0);
+            FlueRules.DirectVentM(inputW), nearest?.Name ?? "", nearest?.DistanceM(AtWall(best!.Terminal, house)) ?? 0)
+        { AtJoint = best is not null && rank % 2 == 0 };
     }
+
+    // Distances are measured on the wall, as makers' drawings give them: the foot that a terminal stands out counts for nothing.
+    private static Point3 AtWall(Point3 terminal, BuildingForm house) =>
+        new(Math.Clamp(terminal.XM, 0, house.LengthM), Math.Clamp(terminal.YM, 0, house.WidthM), terminal.ZM);
 
     private static List<AirOpening> Openings(List<WallPlan> walls, BuildingForm house, List<PlacedItem> placed)
     {

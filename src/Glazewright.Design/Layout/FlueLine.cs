@@ -45,6 +45,9 @@ public sealed record FlueLine(
     /// <summary>What a gravity vent adds; null for a direct vent.</summary>
     public GravityVent? Gravity { get; init; }
 
+    /// <summary>A pipe goes through a joint of sheets or panels: no place beside one was free.</summary>
+    public bool AtJoint { get; init; }
+
     /// <summary>The burner's own place is not in the job: a boiler.</summary>
     public bool Unplaced { get; init; }
 }

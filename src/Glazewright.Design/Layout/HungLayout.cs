@@ -13,6 +13,12 @@ internal static class HungLayout
     /// <summary>No fan hangs lower to make way: it would stand in the crop.</summary>
     private const double LeastFanM = 1.5;
 
+    private const double FromEndM = 1.2;
+    private const double FromWallM = 0.6;
+    private const double ApartM = 0.3;
+
+    private static readonly Source HeatersApart = new Source.CommonPractice("unit heaters do not blow at one another; jets widen by a tenth of their way to half speed");
+
     public static void Place(LayoutInput input, BuildingForm house, PlantResult plant, List<PlacedItem> placed, List<Finding> findings)
     {
         double lowEaveM = Math.Min(house.Roof.LeftEaveM, house.Roof.RightEaveM);
@@ -47,32 +53,46 @@ internal static class HungLayout
         HungRoom room = new(house, input.Metric, ceilingM, findings);
         List<PlacedItem> lines = [];
         Lines(input, house, plant, ceilingM, room, lines);
-        Heaters(house, plant, ceilingM, room, placed, findings);
-        Circulation(input, house, plant, ceilingM, room, placed, findings);
+        HeaterJets jets = new();
+        Heaters(house, plant, ceilingM, room, jets, placed, findings);
+        Circulation(input, house, plant, ceilingM, room, jets, placed, findings);
         Oscillating(input, house, plant, ceilingM, room, placed, findings);
         placed.AddRange(lines);
         Sensors(house, ceilingM, room, placed);
     }
 
-    private static void Heaters(BuildingForm house, PlantResult plant, double ceilingM, HungRoom room, List<PlacedItem> placed, List<Finding> findings)
+    // By turns at both ends, each blowing along the house towards the other: those of end 1 side by side in the left half, those of end 2 in the right, so that
+    // the air goes round and no jet meets another.
+    private static void Heaters(BuildingForm house, PlantResult plant, double ceilingM, HungRoom room, HeaterJets jets, List<PlacedItem> placed, List<Finding> findings)
     {
         double lowestM = double.PositiveInfinity;
         EqList<HeaterUnit> heaters = plant.Heat?.Choice.Heaters ?? [];
+        var size = new Point3(0.8, 0.7, 0.7);
         for (int i = 0; i < heaters.Count; i++)
         {
-            // Alternate corners, each blowing along the house towards the other end.
+            HeaterUnit unit = heaters[i];
             bool nearEnd1 = i % 2 == 0;
-            double rowM = i / 2 * 1.6;
-            var size = new Point3(0.8, 0.7, 0.7);
-            double x = nearEnd1 ? 1.2 + rowM : house.LengthM - 1.2 - rowM - size.XM;
-            double y = nearEnd1 ? 0.6 : house.WidthM - 0.6 - size.YM;
+            int ofEnd = nearEnd1 ? (heaters.Count + 1) / 2 : heaters.Count / 2;
+            double inM = FromWallM + i / 2 * Math.Max((house.WidthM / 2 - FromWallM) / ofEnd, size.YM + ApartM);
+            double x = nearEnd1 ? FromEndM : house.LengthM - FromEndM - size.XM;
+            double y = Math.Clamp(nearEnd1 ? inM : house.WidthM - inM - size.YM, 0, Math.Max(house.WidthM - size.YM, 0));
             double z = ceilingM - size.ZM - 0.3;
             PlacedItem heater = room.Hang(
                 new PlacedItem(
-                    heaters[i].Id, PlacedKind.Heater, $"Heater {i + 1}", new Point3(Math.Clamp(x, 0, Math.Max(house.LengthM - size.XM, 0)), y, Math.Max(z, 0)), size,
+                    unit.Id, PlacedKind.Heater, $"Heater {i + 1}", new Point3(Math.Clamp(x, 0, Math.Max(house.LengthM - size.XM, 0)), y, Math.Max(z, 0)), size,
                     FaceName.Floor),
-                0, flue: !heaters[i].Electric && !heaters[i].SealedCombustion);
+                0, flue: !unit.Electric && !unit.SealedCombustion, box => jets.Met(unit, box, BlowsToEnd2(house, box)) is null);
             placed.Add(heater);
+            var hung = new HungBox(heater.Corner, heater.Size);
+            if (jets.Met(unit, hung, BlowsToEnd2(house, hung)) is { } other)
+            {
+                findings.Add(new Finding(
+                    "layout/heater-jets", Severity.Near, unit.Id,
+                    LayoutFindings.Text($"{heater.Label} and heater {other[(other.LastIndexOf('-') + 1)..]} blow into one another: no place in the house keeps their jets apart within their throws ({unit.ThrowM / 0.3048:0} ft). Warm air stops or turns back where they meet, and the sensors there read warm."),
+                    "Fewer or smaller heaters with less throw, all of them blowing one way, or warm air spread by a duct.", HeatersApart));
+            }
+
+            jets.Add(unit, hung, BlowsToEnd2(house, hung));
             lowestM = Math.Min(lowestM, heater.Corner.ZM);
         }
 
@@ -95,7 +115,7 @@ internal static class HungLayout
     }
 
     private static void Circulation(
-        LayoutInput input, BuildingForm house, PlantResult plant, double ceilingM, HungRoom room, List<PlacedItem> placed, List<Finding> findings)
+        LayoutInput input, BuildingForm house, PlantResult plant, double ceilingM, HungRoom room, HeaterJets jets, List<PlacedItem> placed, List<Finding> findings)
     {
         if (plant.Circulation is not { Count: > 0 } fans)
         {
@@ -116,14 +136,21 @@ internal static class HungLayout
             double stepM = row > 1 ? Math.Max(house.LengthM - 7.3, 0) / (row - 1) * (row - 1.0) / row : 0;
             double x = 3.65 + along * stepM;
             x = outward ? x : house.LengthM - x;
-            double y = OverBench(input.Benches, (outward ? 1 : 3) * house.WidthM / 4);
+            double y = FanRowM(input.Benches, house.WidthM, outward, SizeM);
             PlacedItem fan = room.Hang(
                 new PlacedItem(
                     $"{house.Id}/circulation-{i + 1}", PlacedKind.CirculationFan, "Circulation fan",
                     new Point3(Math.Clamp(x - 0.15, 0, Math.Max(house.LengthM - 0.3, 0)), y - SizeM / 2, wantedM), new Point3(0.3, SizeM, SizeM), FaceName.Floor),
-                LeastFanM);
+                LeastFanM, fits: box => jets.Against(box, outward) is null);
             placed.Add(fan);
             z = Math.Min(z, fan.Corner.ZM);
+            if (jets.Against(new HungBox(fan.Corner, fan.Size), outward) is { } heater)
+            {
+                findings.Add(new Finding(
+                    "layout/fan-in-jet", Severity.Near, fan.Id,
+                    LayoutFindings.Text($"This circulation fan blows against the jet of heater {heater[(heater.LastIndexOf('-') + 1)..]}: no other place is free."),
+                    "Fewer fans, or a heater at the other end.", HeatersApart));
+            }
         }
 
         if (z < HeadroomM)
@@ -172,6 +199,24 @@ internal static class HungLayout
     // The middle of the bench nearest the wanted line; without benches the line itself.
     private static double OverBench(EqList<Bench> benches, double wantedM) =>
         benches.Select(b => b.OffsetYM + b.WidthM / 2).OrderBy(m => Math.Abs(m - wantedM)).Append(wantedM).First();
+
+    // Over the bench nearest to the quarter line; where both rows would take one bench, over the part of it that is nearest to the row's own line.
+    private static double FanRowM(EqList<Bench> benches, double widthM, bool outward, double sizeM)
+    {
+        double wantedM = (outward ? 1 : 3) * widthM / 4;
+        double mine = OverBench(benches, wantedM);
+        if (Math.Abs(mine - OverBench(benches, widthM - wantedM)) > sizeM || benches.Count == 0)
+        {
+            return mine;
+        }
+
+        Bench bench = benches.MinBy(b => Math.Abs(b.OffsetYM + b.WidthM / 2 - mine))!;
+        double halfM = Math.Min(sizeM, bench.WidthM) / 2;
+        return Math.Clamp(wantedM, bench.OffsetYM + halfM, bench.OffsetYM + bench.WidthM - halfM);
+    }
+
+    // Towards the farther end.
+    private static bool BlowsToEnd2(BuildingForm house, HungBox box) => box.Corner.XM + box.Size.XM / 2 < house.LengthM / 2;
 
     private static void Lines(LayoutInput input, BuildingForm house, PlantResult plant, double ceilingM, HungRoom room, List<PlacedItem> lines)
     {

@@ -33,6 +33,7 @@ internal sealed class HungRoom(BuildingForm house, bool metric, double ceilingM,
     private const double FluePipeM = 0.3;
 
     private readonly List<(string Id, string Label, HungBox Box)> _taken = [];
+    private readonly List<HungBox> _roof = [.. RoofSteel(house)];
     private readonly double _evenM = metric ? 0.01 : 0.0254;
     private readonly double _stepM = metric ? 0.1 : 0.1016;
 
@@ -52,11 +53,12 @@ internal sealed class HungRoom(BuildingForm house, bool metric, double ceilingM,
     /// <summary>Hangs a piece at the free place nearest to where it is: along the house, then aside, then lower, then anywhere; else it stays and is told.</summary>
     /// <param name="item">The piece where it is wanted.</param>
     /// <param name="leastM">Least height of its underside, m.</param>
-    /// <param name="flue">A pipe goes straight up from it.</param>
-    public PlacedItem Hang(PlacedItem item, double leastM, bool flue = false)
+    /// <param name="flue">A pipe goes straight up from it, between rafters and purlins.</param>
+    /// <param name="fits">What else a place must keep, if one that does is free.</param>
+    public PlacedItem Hang(PlacedItem item, double leastM, bool flue = false, Func<HungBox, bool>? fits = null)
     {
         Point3 wanted = EvenCorner(item.Corner, item.Size);
-        Point3 corner = Free(wanted, item.Size, leastM, flue) ?? wanted;
+        Point3 corner = (fits is null ? null : Free(wanted, item.Size, leastM, flue, fits)) ?? Free(wanted, item.Size, leastM, flue, _ => true) ?? wanted;
         var box = new HungBox(corner, item.Size);
         if (_taken.Find(t => t.Box.Meets(box) || (flue && t.Box.Meets(Pipe(box)))) is { Id: not null } met)
         {
@@ -69,19 +71,27 @@ internal sealed class HungRoom(BuildingForm house, bool metric, double ceilingM,
         _taken.Add((item.Id, item.Label, box));
         if (flue)
         {
+            if (_roof.Exists(r => r.Meets(Pipe(box))))
+            {
+                findings.Add(new Finding(
+                    "layout/flue-meets-frame", Severity.Miss, item.Id,
+                    "The vent straight up from this heater meets a rafter, purlin or tie: no place beside them is free.",
+                    "Fewer pieces under the ceiling, or an offset in the vent, which carries less; a licensed fitter decides.", FlueRules.Terminals));
+            }
+
             _taken.Add((item.Id, "its vent", Pipe(box)));
         }
 
         return item with { Corner = corner };
     }
 
-    private Point3? Free(Point3 wanted, Point3 size, double leastM, bool flue)
+    private Point3? Free(Point3 wanted, Point3 size, double leastM, bool flue, Func<HungBox, bool> fits)
     {
         double lowM = Down(Lowest(wanted, size));
-        return First(wanted, size, flue, NearM, 0)
-            ?? First(wanted, size, flue, NearM, AcrossM)
-            ?? (lowM >= leastM ? First(wanted with { ZM = lowM }, size, flue, NearM, AcrossM) : null)
-            ?? First(wanted, size, flue, house.LengthM, house.WidthM);
+        return First(wanted, size, flue, NearM, 0, fits)
+            ?? First(wanted, size, flue, NearM, AcrossM, fits)
+            ?? (lowM >= leastM ? First(wanted with { ZM = lowM }, size, flue, NearM, AcrossM, fits) : null)
+            ?? First(wanted, size, flue, house.LengthM, house.WidthM, fits);
     }
 
     // Under all lines that pass here at any point along the house.
@@ -90,7 +100,7 @@ internal sealed class HungRoom(BuildingForm house, bool metric, double ceilingM,
         .Where(t => wanted.YM < t.Box.Corner.YM + t.Box.Size.YM + BesideM && t.Box.Corner.YM < wanted.YM + size.YM + BesideM)
         .Select(t => t.Box.Corner.ZM - OverM - size.ZM).Append(wanted.ZM).Min();
 
-    private Point3? First(Point3 wanted, Point3 size, bool flue, double alongM, double asideM)
+    private Point3? First(Point3 wanted, Point3 size, bool flue, double alongM, double asideM, Func<HungBox, bool> fits)
     {
         foreach (double dy in Steps(asideM))
         {
@@ -98,7 +108,7 @@ internal sealed class HungRoom(BuildingForm house, bool metric, double ceilingM,
             {
                 var corner = new Point3(wanted.XM + dx, wanted.YM + dy, wanted.ZM);
                 var box = new HungBox(corner, size);
-                if (Inside(box) && !_taken.Exists(t => t.Box.Meets(box, BesideM, OverM)) && !(flue && _taken.Exists(t => t.Box.Meets(Pipe(box)))))
+                if (Inside(box) && !_taken.Exists(t => t.Box.Meets(box, BesideM, OverM)) && !(flue && (_taken.Exists(t => t.Box.Meets(Pipe(box))) || _roof.Exists(r => r.Meets(Pipe(box))))) && fits(box))
                 {
                     return corner;
                 }
@@ -118,6 +128,17 @@ internal sealed class HungRoom(BuildingForm house, bool metric, double ceilingM,
         {
             yield return i * _stepM;
             yield return -i * _stepM;
+        }
+    }
+
+    // Rafters and ties across, purlins, eaves and ridge along, each 4 in wide and as deep as wanted: what goes straight up meets them in plan.
+    private static IEnumerable<HungBox> RoofSteel(BuildingForm house)
+    {
+        const double WideM = 0.1016;
+        foreach (MemberLine m in house.Members.Where(m => m.Role is MemberRole.Rafter or MemberRole.CollarTie or MemberRole.Purlin or MemberRole.Eave or MemberRole.Ridge))
+        {
+            var least = new Point3(Math.Min(m.A.XM, m.B.XM) - WideM / 2, Math.Min(m.A.YM, m.B.YM) - WideM / 2, 0);
+            yield return new(least, new(Math.Abs(m.A.XM - m.B.XM) + WideM, Math.Abs(m.A.YM - m.B.YM) + WideM, 100));
         }
     }
 

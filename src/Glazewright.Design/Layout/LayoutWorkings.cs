@@ -32,7 +32,7 @@ internal static class LayoutWorkings
                 benchM2 > 0 ? "Aisles are the free strips along the house; cross aisles and end turns are not drawn." : "No benches are typed: bench area and aisles are not known.",
                 "Places are proposals on the dimension lines; hangers and pipe runs are not laid out.",
                 .. flues.Count > 0
-                    ? (string[])["Vents of heaters are a first proposal: pipe sizes and longest runs of direct vents are assumptions until the maker's table replaces them, gravity vents are sized by the fuel gas code's table for a straight pipe (offsets and elbows carry less). A boiler's vent is sized, not laid out. Not checked: gas meters and regulators, walks (2.1 m, 7 ft above public ones), girts in a terminal's way, purlins and rafters in a gravity vent's way, drifted snow, openings of other buildings, wind."]
+                    ? (string[])["Vents of heaters are a first proposal: pipe sizes and longest runs of direct vents are assumptions until the maker's table replaces them, gravity vents are sized by the fuel gas code's table for a straight pipe (offsets and elbows carry less). A boiler's vent is sized, not laid out. Not checked: gas meters and regulators, walks (2.1 m, 7 ft above public ones), ribs of panels, pieces that hang in a pipe's way inside, drifted snow, openings of other buildings, wind."]
                     : [],
             ]);
     }
