@@ -42,9 +42,10 @@ internal sealed class RevisionRow
 
     public required int Version { get; init; }
 
-    public required string Mark { get; init; }
+    /// <summary>Empty where only a note stands: it can still be marked.</summary>
+    public required string Mark { get; set; }
 
-    public required string Note { get; init; }
+    public required string Note { get; set; }
 
     public required long AtMs { get; init; }
 }

@@ -136,13 +136,22 @@ public sealed class JobStore(StoreDoor door, TimeProvider clock)
     public async Task<Revision?> MarkAsync(string id, int version, string mark, string note, CancellationToken cancel = default)
     {
         await using StoreContext context = door.Context();
-        if (!await context.Edits.AnyAsync(r => r.JobId == id && r.Version == version, cancel) || await context.Revisions.AnyAsync(r => r.JobId == id && r.Version == version, cancel))
+        RevisionRow? row = await context.Revisions.FirstOrDefaultAsync(r => r.JobId == id && r.Version == version, cancel);
+        if (row is { Mark.Length: > 0 } || !await context.Edits.AnyAsync(r => r.JobId == id && r.Version == version, cancel))
         {
             return null;
         }
 
-        RevisionRow row = new() { JobId = id, Version = version, Mark = Plain(mark), Note = Plain(note), AtMs = Now() };
-        context.Revisions.Add(row);
+        if (row is null)
+        {
+            row = new RevisionRow { JobId = id, Version = version, Mark = Plain(mark), Note = Plain(note), AtMs = Now() };
+            context.Revisions.Add(row);
+        }
+        else
+        {
+            (row.Mark, row.Note) = (Plain(mark), Joined(Plain(note), row.Note));
+        }
+
         try
         {
             await context.SaveChangesAsync(cancel);
@@ -155,7 +164,7 @@ public sealed class JobStore(StoreDoor door, TimeProvider clock)
         return new Revision(row.Version, row.Mark, row.Note, Time(row.AtMs));
     }
 
-    /// <summary>The marked versions, the newest first.</summary>
+    /// <summary>The versions that were marked or noted, the newest first.</summary>
     /// <param name="id">The job.</param>
     /// <param name="cancel">Cancels.</param>
     public async Task<IReadOnlyList<Revision>> RevisionsAsync(string id, CancellationToken cancel = default)
@@ -168,20 +177,33 @@ public sealed class JobStore(StoreDoor door, TimeProvider clock)
     /// <summary>Sets how far a job has come.</summary>
     /// <param name="id">The job.</param>
     /// <param name="status">The status.</param>
+    /// <param name="known">What was known of the job, noted beside its version together with the status; null where nothing was.</param>
     /// <param name="cancel">Cancels.</param>
-    /// <returns>The job, or null when there is none such.</returns>
-    public async Task<StoredJob?> SetStatusAsync(string id, JobStatus status, CancellationToken cancel = default)
+    /// <returns>The job, or null when there is none such, or another version of it than the one that was looked at.</returns>
+    public async Task<StoredJob?> SetStatusAsync(string id, JobStatus status, KnownBefore? known = null, CancellationToken cancel = default)
     {
         for (int attempt = 0; attempt < MostTries; attempt++)
         {
             await using StoreContext context = door.Context();
-            if (await context.Jobs.FirstOrDefaultAsync(r => r.Id == id, cancel) is not { } row)
+            if (await context.Jobs.FirstOrDefaultAsync(r => r.Id == id, cancel) is not { } row || (known is not null && row.Version != known.OnVersion))
             {
                 return null;
             }
 
             row.Status = status.ToString();
             row.ChangedMs = Now();
+            if (known is not null)
+            {
+                if (await context.Revisions.FirstOrDefaultAsync(r => r.JobId == id && r.Version == row.Version, cancel) is { } revision)
+                {
+                    revision.Note = Joined(revision.Note, Plain(known.Note));
+                }
+                else
+                {
+                    context.Revisions.Add(new RevisionRow { JobId = id, Version = row.Version, Mark = "", Note = Plain(known.Note), AtMs = Now() });
+                }
+            }
+
             try
             {
                 await context.SaveChangesAsync(cancel);
@@ -256,6 +278,8 @@ public sealed class JobStore(StoreDoor door, TimeProvider clock)
         one == other || one.StartsWith(other + "/", StringComparison.Ordinal) || other.StartsWith(one + "/", StringComparison.Ordinal);
 
     private static string NameOf(string text) => JobDocument.Read(text).Find("/name") is TextNode name && Plain(name.Text) is { Length: > 0 } plain ? plain : "Untitled job";
+
+    private static string Joined(string first, string second) => first.Length == 0 ? second : second.Length == 0 ? first : Plain($"{first.TrimEnd('.')}. {second}");
 
     // One line of whole characters: a zero, or half a pair, is not text to every database.
     private static string Plain(string words)

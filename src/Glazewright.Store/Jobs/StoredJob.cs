@@ -39,12 +39,17 @@ public sealed record StoredJob(string Id, string Name, JobStatus Status, int Ver
 /// <param name="AtUtc">When.</param>
 public sealed record SavedEdit(int Version, string What, string By, DateTimeOffset AtUtc);
 
-/// <summary>A version that was marked.</summary>
+/// <summary>A version that was marked, or of which something was noted.</summary>
 /// <param name="Version">The version.</param>
-/// <param name="Mark">Its mark, as on the title block.</param>
-/// <param name="Note">Why.</param>
+/// <param name="Mark">Its mark, as on the title block; empty where only a note stands.</param>
+/// <param name="Note">Why, and what was known when its status was set.</param>
 /// <param name="AtUtc">When.</param>
 public sealed record Revision(int Version, string Mark, string Note, DateTimeOffset AtUtc);
+
+/// <summary>What was known when a status was set.</summary>
+/// <param name="OnVersion">The version that was looked at.</param>
+/// <param name="Note">What was known, in words.</param>
+public sealed record KnownBefore(int OnVersion, string Note);
 
 /// <summary>What became of an edit. A closed case.</summary>
 public abstract record SaveAnswer

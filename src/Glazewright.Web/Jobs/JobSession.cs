@@ -150,10 +150,13 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
 
     /// <summary>Sets how far the job has come.</summary>
     /// <param name="status">The status.</param>
-    public Task<bool> SetStatusAsync(JobStatus status) => InTurn(async view =>
+    /// <param name="known">What was known of the job, to be noted beside its version; null where nothing was open.</param>
+    /// <returns>False when the job is no longer the one that was looked at.</returns>
+    public Task<bool> SetStatusAsync(JobStatus status, KnownBefore? known = null) => InTurn(async view =>
     {
-        if (await store.SetStatusAsync(view.Job.Id, status) is not { } job)
+        if (await store.SetStatusAsync(view.Job.Id, status, known) is not { } job)
         {
+            Show(v => v with { Notice = "The job was changed meanwhile, so its status was not set. Look at it again." });
             return false;
         }
 

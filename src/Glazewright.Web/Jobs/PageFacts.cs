@@ -20,7 +20,7 @@ public sealed record PageFacts(IReadOnlyList<Finding> Findings, IReadOnlyList<Fi
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(light);
-        StageReport[] reports = [.. whole is not null && whole.Version == light.Version ? whole.Source.Reports() : Quick(light).Select(r => SubjectBlocks.InUnits(r, light.Loaded.Job.Units))];
+        StageReport[] reports = Reports(light, whole);
         string id = house < light.Houses.Count ? light.Houses[house].Look.House.Id : "";
         string[] others = [.. light.Form.Buildings.Where(b => b.IsHouse && b.Id != id).Select(b => b.Id)];
         bool Here(string path) => !others.Contains(path.Split('/')[0]);
@@ -32,6 +32,18 @@ public sealed record PageFacts(IReadOnlyList<Finding> Findings, IReadOnlyList<Fi
         string[] leftOut = [.. reports.Where(r => r.Figures.Any(f => plan.Rooms.Contains(Room(f.Id)))).SelectMany(r => r.LeftOut).Distinct()];
         return new PageFacts(findings, [.. figures.Where(f => !OfLink(f))], [.. figures.Where(OfLink)], leftOut);
     }
+
+    /// <summary>All findings, each once, the gravest first.</summary>
+    /// <param name="light">The quick answers.</param>
+    /// <param name="whole">The whole answers of the same version, or null.</param>
+    public static IReadOnlyList<Finding> AllFindings(LightResults light, WholeResults? whole)
+    {
+        ArgumentNullException.ThrowIfNull(light);
+        return [.. Reports(light, whole).SelectMany(r => r.Findings).Distinct().OrderByDescending(f => f.Severity)];
+    }
+
+    private static StageReport[] Reports(LightResults light, WholeResults? whole) =>
+        [.. whole is not null && whole.Version == light.Version ? whole.Source.Reports() : Quick(light).Select(r => SubjectBlocks.InUnits(r, light.Loaded.Job.Units))];
 
     /// <summary>The stage that a figure's id names.</summary>
     /// <param name="id">Path id.</param>

@@ -72,7 +72,7 @@ public sealed class JobStoreTests(PostgresServer server)
         using Shelf shelf = new(kind, server);
         JobStore store = new(shelf.Open(), TimeProvider.System);
         StoredJob job = await store.CreateAsync(Text, "ann", TestContext.Current.CancellationToken);
-        await store.SetStatusAsync(job.Id, JobStatus.Sold, TestContext.Current.CancellationToken);
+        await store.SetStatusAsync(job.Id, JobStatus.Sold, cancel: TestContext.Current.CancellationToken);
         Assert.IsType<SaveAnswer.Locked>(await store.SaveAsync(job.Id, 1, [Edit.Typed("/name", "x")], "name", "ann", TestContext.Current.CancellationToken));
         Assert.IsType<SaveAnswer.Gone>(await store.SaveAsync("nothing", 1, [Edit.Typed("/name", "x")], "name", "ann", TestContext.Current.CancellationToken));
         Assert.Equal(Text, (await store.FindAsync(job.Id, TestContext.Current.CancellationToken))!.Text);
@@ -93,6 +93,39 @@ public sealed class JobStoreTests(PostgresServer server)
         string then = (await store.TextAtAsync(job.Id, first.Version, TestContext.Current.CancellationToken))!;
         SaveAnswer.Saved back = Assert.IsType<SaveAnswer.Saved>(await store.ReplaceAsync(job.Id, 2, then, "back to A", "ann", TestContext.Current.CancellationToken));
         Assert.Equal((Text, "Low Meadow", 3), (back.Job.Text, back.Job.Name, back.Job.Version));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shelf.Both), MemberType = typeof(Shelf))]
+    public async Task What_was_known_when_a_status_was_set_is_noted_beside_its_version_and_the_version_can_still_be_marked(Kind kind)
+    {
+        CancellationToken cancel = TestContext.Current.CancellationToken;
+        using Shelf shelf = new(kind, server);
+        JobStore store = new(shelf.Open(), TimeProvider.System);
+        StoredJob job = await store.CreateAsync(Text, "ann", cancel);
+        Assert.Equal(JobStatus.Quoted, (await store.SetStatusAsync(job.Id, JobStatus.Quoted, new KnownBefore(1, "knowing: 1 fault"), cancel))!.Status);
+        Revision noted = Assert.Single(await store.RevisionsAsync(job.Id, cancel));
+        Assert.Equal((1, "", "knowing: 1 fault"), (noted.Version, noted.Mark, noted.Note));
+        Revision marked = (await store.MarkAsync(job.Id, "A", "for the bank", cancel))!;
+        Assert.Equal(("A", "for the bank. knowing: 1 fault"), (marked.Mark, marked.Note));
+        await store.SetStatusAsync(job.Id, JobStatus.Sold, new KnownBefore(1, "knowing: still"), cancel);
+        Assert.Equal("for the bank. knowing: 1 fault. knowing: still", Assert.Single(await store.RevisionsAsync(job.Id, cancel)).Note);
+        Assert.Null(await store.MarkAsync(job.Id, "B", "again", cancel));
+    }
+
+    // What was known of version 1 says nothing of version 2: the status stays, and nothing is noted.
+    [Theory]
+    [MemberData(nameof(Shelf.Both), MemberType = typeof(Shelf))]
+    public async Task A_status_is_not_set_on_another_version_than_the_one_that_was_looked_at(Kind kind)
+    {
+        CancellationToken cancel = TestContext.Current.CancellationToken;
+        using Shelf shelf = new(kind, server);
+        JobStore store = new(shelf.Open(), TimeProvider.System);
+        StoredJob job = await store.CreateAsync(Text, "ann", cancel);
+        await store.SaveAsync(job.Id, 1, [Edit.Typed("/name", "Other")], "name", "ben", cancel);
+        Assert.Null(await store.SetStatusAsync(job.Id, JobStatus.Sold, new KnownBefore(1, "knowing"), cancel));
+        Assert.Equal(JobStatus.Draft, (await store.FindAsync(job.Id, cancel))!.Status);
+        Assert.Empty(await store.RevisionsAsync(job.Id, cancel));
     }
 
     // A store of an older program is brought up with its jobs; one of a newer program is left alone.
@@ -124,7 +157,7 @@ public sealed class JobStoreTests(PostgresServer server)
         {
             StoredJob job = await store.CreateAsync(Text, "ann", cancel);
             Task<SaveAnswer> edit = Task.Run(() => store.SaveAsync(job.Id, 1, [Edit.Typed("/name", "Other")], "name", "bob"), cancel);
-            StoredJob sold = (await store.SetStatusAsync(job.Id, JobStatus.Sold, cancel))!;
+            StoredJob sold = (await store.SetStatusAsync(job.Id, JobStatus.Sold, cancel: cancel))!;
             SaveAnswer answer = await edit;
             StoredJob after = (await store.FindAsync(job.Id, cancel))!;
             Assert.Equal((sold.Text, sold.Version, JobStatus.Sold), (after.Text, after.Version, after.Status));
