@@ -166,7 +166,24 @@ public sealed record Pricing(
     double SalesTaxFraction,
     int ValidDays,
     EqList<double> DrawFractions,
-    EqList<PriceOverride> Overrides);
+    EqList<PriceOverride> Overrides)
+{
+    private static readonly string[] Milestones = ["signing of the contract", "delivery of the frame", "frame stands", "covered and closed", "start-up and hand-over"];
+
+    /// <summary>When each payment is due, as printed; as many as there are draws.</summary>
+    public EqList<string> DrawsDue { get; init; } = UsualDue(DrawFractions.Count);
+
+    /// <summary>What payments usually wait for: the first for the signature, the last for the hand-over, those between for what stands by then (common practice).</summary>
+    /// <param name="draws">Number of payments.</param>
+    /// <returns>A milestone each, from the first to the last.</returns>
+    public static EqList<string> UsualDue(int draws) => draws switch
+    {
+        <= 1 => Milestones.Take(draws).ToEqList(),
+        _ => Enumerable.Range(0, draws).Select(i => draws <= Milestones.Length || i is 0 || i == draws - 1
+            ? Milestones[(int)Math.Round((Milestones.Length - 1.0) * i / (draws - 1), MidpointRounding.AwayFromZero)]
+            : "progress, by agreed milestone").ToEqList(),
+    };
+}
 
 /// <summary>A unit price or an allowance fixed by the job.</summary>
 /// <param name="Item">Price-book item id.</param>

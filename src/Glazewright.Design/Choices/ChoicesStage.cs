@@ -38,6 +38,23 @@ public static class ChoicesStage
         return new ChoicesResult(input.House, ours is null ? [] : FixedChoices.Of(input, form, duty, plant, ours, catalogue).ToEqList(), all.ToEqList());
     }
 
+    /// <summary>The plants that the alternatives stand for, in their order, the chosen one first.</summary>
+    /// <param name="asked">What Choices reads of the job.</param>
+    /// <param name="form">The house's shape.</param>
+    /// <param name="duty">What the design days ask.</param>
+    /// <param name="plant">The plant as chosen.</param>
+    /// <param name="catalogue">Equipment to choose from.</param>
+    internal static IEnumerable<(string Label, PlantResult Plant)> Plants(ChoicesInput asked, BuildingForm form, DutyResult duty, PlantResult plant, Catalogue catalogue)
+    {
+        PlantInput input = asked.Plant;
+        EquipmentChoice chosen = AsChosen(input.Equipment, plant);
+        yield return ("As chosen", plant);
+        foreach ((_, string label, EquipmentChoice e) in Others(input, chosen, plant, duty, catalogue))
+        {
+            yield return (label, PlantStage.Run(input with { Equipment = e }, form, Asked(input, e, form, duty), catalogue));
+        }
+    }
+
     /// <summary>The chosen machines as if the job had fixed them: an alternative changes one thing only.</summary>
     private static EquipmentChoice AsChosen(EquipmentChoice e, PlantResult plant) => e with
     {
@@ -130,15 +147,7 @@ public static class ChoicesStage
     private static Alternative Of(
         ChoiceKind kind, string label, PlantInput input, EquipmentChoice e, UnitSystem units, BuildingForm form, DutyResult duty, Catalogue catalogue)
     {
-        DutyResult asked = duty;
-        if (e.Curtains != input.Equipment.Curtains || e.SecondCurtain != input.Equipment.SecondCurtain)
-        {
-            double curtainM = e.CurtainHeightM > 0 ? e.CurtainHeightM : Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM) - 0.15;
-            double above = DutyStage.Above(duty.Losses, form, curtainM);
-            double drawn = e.Curtains > 0 ? duty.LossWPerK - above + DutyStage.CurtainedWPerK(above, form.FloorAreaM2, e.Layers, e.SecondCurtain?.OpennessFraction) : duty.LossWPerK;
-            asked = duty with { LossDrawnWPerK = drawn, HeatLossDrawnW = drawn * Math.Max(duty.NightTargetC - duty.Conditions.Heating996C, 0) };
-        }
-
+        DutyResult asked = Asked(input, e, form, duty);
         PlantResult plant = PlantStage.Run(input with { Equipment = e }, form, asked, catalogue);
         double flow = plant.FansOnDesignDay?.FlowM3PerS ?? 0;
         AirState hot = duty.Air.Summer;
@@ -170,6 +179,20 @@ public static class ChoicesStage
             nightW * (1 - electricShare) / efficiency,
             nightW * electricShare,
             book.Finish());
+    }
+
+    // What the nights ask with other curtains.
+    private static DutyResult Asked(PlantInput input, EquipmentChoice e, BuildingForm form, DutyResult duty)
+    {
+        if (e.Curtains == input.Equipment.Curtains && e.SecondCurtain == input.Equipment.SecondCurtain)
+        {
+            return duty;
+        }
+
+        double curtainM = e.CurtainHeightM > 0 ? e.CurtainHeightM : Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM) - 0.15;
+        double above = DutyStage.Above(duty.Losses, form, curtainM);
+        double drawn = e.Curtains > 0 ? duty.LossWPerK - above + DutyStage.CurtainedWPerK(above, form.FloorAreaM2, e.Layers, e.SecondCurtain?.OpennessFraction) : duty.LossWPerK;
+        return duty with { LossDrawnWPerK = drawn, HeatLossDrawnW = drawn * Math.Max(duty.NightTargetC - duty.Conditions.Heating996C, 0) };
     }
 
     private static AirState WetDay(DutyResult duty)

@@ -163,6 +163,36 @@ public sealed class Evaluation
             (i, _) => PriceStage.Run(i, takeoff.Value, cuts.Value, _ground.PriceBook.Value));
     });
 
+    /// <summary>What alternatives of the plants would move the price by.</summary>
+    public Keyed<AlternatesResult> Alternates => Known("alternates", "", () =>
+    {
+        Keyed<FormResult> form = Form;
+        Keyed<BodyResult> body = Body, framed = FramedBody;
+        Keyed<FrameResult>[] frames = [.. Job.Houses.Select(h => Frame(h.Id))];
+        Keyed<DutyResult>[] duties = [.. Job.Houses.Select(h => Duty(h.Id))];
+        Keyed<PlantResult>[] plants = [.. Job.Houses.Select(h => Plant(h.Id))];
+        Keyed<ProgramDocument>[] programs = [.. Job.Houses.Select(h => Program(h.Id))];
+        Keyed<LayoutResult>[] layouts = [.. Job.Houses.Select(h => Layout(h.Id))];
+        Keyed<TakeoffResult> takeoff = Takeoff;
+        Keyed<CutsResult> cuts = Cuts;
+        Keyed<PriceResult> price = Price;
+        return Run(
+            "alternates",
+            AlternatesStage.Version,
+            "",
+            AlternatesInput.From(Job),
+            [
+                form.Hash, framed.Hash, .. duties.Select(d => d.Hash), .. programs.Select(p => p.Hash), takeoff.Hash, cuts.Hash, price.Hash,
+                _ground.Catalogue.Hash, _ground.PriceBook.Hash, .. plants.Select(p => p.Hash), .. layouts.Select(l => l.Hash), .. frames.Select(f => f.Hash),
+            ],
+            (i, c) => AlternatesStage.Run(
+                i,
+                new QuotedJob(
+                    form.Value, body.Value, framed.Value, frames.Select(f => f.Value).ToEqList(), duties.Select(d => d.Value).ToEqList(), plants.Select(p => p.Value).ToEqList(),
+                    programs.Select(p => p.Value).ToEqList(), layouts.Select(l => l.Value).ToEqList(), takeoff.Value, cuts.Value, price.Value),
+                Catalogue, _ground.PriceBook.Value, c));
+    });
+
     /// <summary>Electric, gas, water, drain and controls of the range.</summary>
     public Keyed<ServicesResult> Services => Known("services", "", () =>
     {
@@ -486,7 +516,8 @@ public sealed class Evaluation
         int[] gains = [.. houses.Zip(layouts, (h, layout) => Add([layout], () => GainTable(h)))];
 
         // The cut lists are the longest work that cannot be parted: they begin as early as they can.
-        Add(layouts, () => _ = Price);
+        int price = Add(layouts, () => _ = Price);
+        Add([price], () => _ = Alternates);
         foreach ((string h, int gain) in houses.Zip(gains))
         {
             Add([gain, minutes], () => Rehearsals(h));

@@ -76,4 +76,8 @@ public sealed record QuoteResult(
     double PricePerBenchM2,
     EqList<double> Draws,
     int ValidDays,
-    EqList<ScopeLine> Scope);
+    EqList<ScopeLine> Scope)
+{
+    /// <summary>When each payment is due, as printed.</summary>
+    public EqList<string> Due { get; init; } = [];
+}

@@ -9,7 +9,7 @@ namespace Glazewright.Design.Price;
 public static class PriceStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 4;
+    public const int Version = 5;
 
     /// <summary>Prices the range.</summary>
     /// <param name="input">Rates, margin, draws, scope.</param>
@@ -21,11 +21,19 @@ public static class PriceStage
     /// Price = (direct + overhead + contingency) / (1 − margin): the margin is a share of the price. Overhead and contingency are shares of direct cost. Lines by others
     /// cost nothing; allowances are priced as ours.
     /// </remarks>
-    public static PriceResult Run(PriceInput input, TakeoffResult takeoff, CutsResult cuts, PriceBook book)
+    public static PriceResult Run(PriceInput input, TakeoffResult takeoff, CutsResult cuts, PriceBook book) =>
+        Run(input, takeoff, Purchases.Of(takeoff, cuts, UnitSystem.Us), book); // its words are not read here
+
+    /// <summary>Prices lines as they are bought.</summary>
+    /// <param name="input">Rates, margin, draws, scope.</param>
+    /// <param name="takeoff">Quantities.</param>
+    /// <param name="bought">Its lines, as bought.</param>
+    /// <param name="book">Price book.</param>
+    internal static PriceResult Run(PriceInput input, TakeoffResult takeoff, EqList<TakeoffLine> bought, PriceBook book)
     {
         List<Finding> findings = [];
         List<PricedLine> priced = [];
-        foreach (TakeoffLine line in Purchases.Of(takeoff, cuts, UnitSystem.Us)) // its words are not read here
+        foreach (TakeoffLine line in bought)
         {
             PriceItem? item = book.Find(line.Item);
             if (item is null || item.Per != line.Per)
@@ -74,7 +82,10 @@ public static class PriceStage
                 money.PerBench?.Value ?? 0,
                 input.Pricing.DrawFractions.Select(share => share * money.Price.Value).ToEqList(),
                 input.Pricing.ValidDays,
-                Scope(input.Scope)),
+                Scope(input.Scope))
+            {
+                Due = input.Pricing.DrawsDue,
+            },
             new StageReport(money.All, findings.ToEqList(), PriceWords.LeftOut));
     }
 

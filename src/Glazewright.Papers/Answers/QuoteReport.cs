@@ -1,4 +1,5 @@
 using Glazewright.Design.Brief;
+using Glazewright.Design.Choices;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Form;
 using Glazewright.Design.Price;
@@ -38,19 +39,17 @@ public static class QuoteReport
                 [.. quote.Scope.GroupBy(s => s.By).OrderBy(g => g.Key).Select(g => (IReadOnlyList<string>)[PriceAnswer.By(g.Key), PriceAnswer.Systems(g)])])),
             new Block.Heading(1, "Payments"),
             new Block.TableOf(new Table(
-                [new("Payment", 30), new("Amount", 34, Along.End), new("Share", 22, Along.End), new("Due at (to be agreed)", 88)],
-                [.. quote.Draws.Select((d, i) => (IReadOnlyList<string>)[FormattableString.Invariant($"{i + 1} of {quote.Draws.Count}"), Said.Money(d), Said.Percent(quote.Price > 0 ? d / quote.Price : 0) + " %", ""])])),
+                [new("Payment", 30), new("Amount", 34, Along.End), new("Share", 22, Along.End), new("Due at", 88)],
+                [.. quote.Draws.Select((d, i) => (IReadOnlyList<string>)[FormattableString.Invariant($"{i + 1} of {quote.Draws.Count}"), Said.Money(d), Said.Percent(quote.Price > 0 ? d / quote.Price : 0) + " %", i < quote.Due.Count ? quote.Due[i] : ""])])),
         ];
-        string[] alternates =
-        [
-            .. source.Houses.SelectMany(h => h.Choices.Alternatives.Skip(1).Select(a => (a.Label, h.Form.Id)))
-                .GroupBy(a => a.Label).Select(g => $"{g.Key} (house {string.Join(", ", g.Select(a => a.Id).Distinct())})"),
-        ];
-        if (alternates.Length > 0)
+        if (source.Alternates.All.Count > 0)
         {
             blocks.Add(new Block.Heading(1, "Alternates"));
-            blocks.Add(new Block.Paragraph("Worked out beside the chosen plant (plant.pdf); we price any of them on request.", Quiet: true));
-            blocks.Add(new Block.Bullets(alternates));
+            blocks.Add(new Block.TableOf(new Table(
+                [new("One thing changed", 74), new("House", 16), new("To the price", 34, Along.End), new("What it does", 50)],
+                [.. source.Alternates.All.Select(a => (IReadOnlyList<string>)[a.Label, a.House, a.IsWhole ? Difference(a.DifferencePrice) : "on request", Does(source, a)])])));
+            blocks.Add(new Block.Paragraph(
+                "Each alone beside the chosen plant, priced as the quote is and good as long; two of them together are not the sum. Cutting of tube and sheet is taken as in the quote. More on each in plant.pdf.", Quiet: true));
         }
 
         blocks.AddRange(
@@ -79,6 +78,25 @@ public static class QuoteReport
             number.Length > 0 ? "No. " + number : "",
         ];
         return said.Where(s => s.Length > 0);
+    }
+
+    // To ten dollars: an alternate is no finer than that.
+    private static string Difference(double amount)
+    {
+        double tens = 10 * Math.Round(amount / 10);
+        return tens == 0 ? "the same" : (tens < 0 ? "− " : "+ ") + Said.Money(Math.Abs(tens));
+    }
+
+    private static string Does(PaperSource source, PricedAlternate alternate)
+    {
+        Said said = new(source.Job.Units);
+        return source.Houses.FirstOrDefault(h => h.Form.Id == alternate.House)?.Choices.Alternatives.FirstOrDefault(a => a.Label == alternate.Label) switch
+        {
+            { Kind: ChoiceKind.Fans or ChoiceKind.Cooling } a => $"hottest day {said.Text(a.HottestC, Unit.Celsius)}",
+            { Kind: ChoiceKind.Heat } a => $"coldest night {said.Floor(a.HoldsC, Unit.Celsius)}, one dead {said.Floor(a.OneOutC, Unit.Celsius)}",
+            { Kind: ChoiceKind.Curtain } a => $"night loss {said.Text(a.NightLossW, Unit.Watt)}",
+            _ => "",
+        };
     }
 
     private static Table Blank(string what, IReadOnlyList<string> rows) => new(
@@ -116,7 +134,7 @@ public static class QuoteReport
 
             if (house.Plant.Curtain is { } curtain)
             {
-                rows.Add([id + ", curtain", $"{(house.Plant.SecondCurtain is null ? "one curtain" : "two curtains")}, {new Said(source.Job.Units).Round(curtain.AreaM2, Unit.SquareMetre)} each, with drive"]);
+                rows.Add([id + ", curtain", $"{(house.Plant.SecondCurtain is null ? "one curtain" : "two curtains")}, {new Said(source.Job.Units).Round(curtain.AreaM2, Unit.SquareMetre)}{(house.Plant.SecondCurtain is null ? "" : " each")}, with drive"]);
             }
 
             if (house.Plant.Circulation is { } air)

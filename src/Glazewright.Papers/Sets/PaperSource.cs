@@ -49,6 +49,9 @@ public sealed record PaperSource(
     /// <summary>Electric, gas, water, drain and controls of the range.</summary>
     public ServicesResult Services { get; init; } = ServicesResult.None;
 
+    /// <summary>What other choices of plant would move the price by.</summary>
+    public AlternatesResult Alternates { get; init; } = new([]);
+
     /// <summary>Wind of the weather year's warmest daylight hours; null where its directions are not known.</summary>
     public WindRose? WarmWind { get; init; }
 
@@ -89,6 +92,7 @@ public sealed record PaperSource(
             version)
         {
             Services = evaluation.Services.Value,
+            Alternates = evaluation.Alternates.Value,
             WarmWind = WindRose.WarmDaylight(evaluation.Weather),
         });
     }

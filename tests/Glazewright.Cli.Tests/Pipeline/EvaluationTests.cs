@@ -45,6 +45,39 @@ public class EvaluationTests
         Assert.Equal(duties + 1, runner.Runs["duty"]);
     }
 
+    /// <summary>An alternate's difference against the price of the job edited by hand, cut lists and all. A heater cuts no hole in a wall: to the dollar. A fan does: what is bought of tube and sheet follows the net lengths, not new cut lists.</summary>
+    [Theory]
+    [InlineData("A", "One heater more, for when one is dead", 0.01)]
+    [InlineData("B", "One heater more, for when one is dead", 0.01)]
+    [InlineData("B", "One heater fewer", 0.01)]
+    [InlineData("A", "One fan more of the largest", 300)]
+    public void An_alternate_costs_what_the_edited_job_costs(string house, string label, double withinDollar)
+    {
+        StageRunner runner = new();
+        Evaluation quoted = Evaluate(Loaded.Job, runner);
+        PricedAlternate told = quoted.Alternates.Value.All.Single(a => a.House == house && a.Label == label);
+        var plant = quoted.Plant(house).Value;
+        Job edited = Loaded.Job with
+        {
+            Houses = Loaded.Job.Houses.Select(h => h.Id != house ? h : h with
+            {
+                Equipment = label.Contains("heater", StringComparison.Ordinal)
+                    ? h.Equipment with { HeatersFixed = [new FixedItem(plant.Heat!.Choice.Heaters[0].Entry, plant.Heat.Choice.Heaters.Count + (label.Contains("fewer", StringComparison.Ordinal) ? -1 : 1))] }
+                    : h.Equipment with
+                    {
+                        ExhaustFixed = plant.Exhaust!.Choice.Fans.GroupBy(f => f.Entry).Select(g => new FixedItem(g.Key, g.Count() + (g.Key == plant.Exhaust.Choice.Fans.MaxBy(f => f.DiameterM)!.Entry ? 1 : 0))).ToEqList(),
+                        WetWallEntry = plant.WetWall!.Choice.Entry,
+                        WetWallWidthM = plant.WetWall.Choice.WidthM,
+                        WetWallHeightM = plant.WetWall.Choice.HeightM,
+                    },
+            }).ToEqList(),
+        };
+        double price = Evaluate(edited, runner).Price.Value.Quote.Price;
+        Assert.True(told.IsWhole);
+        Assert.Equal(price - quoted.Price.Value.Quote.Price, told.DifferencePrice, withinDollar);
+        Assert.NotEqual(0, told.DifferencePrice, 100.0);
+    }
+
     [Fact]
     [Trait("Category", "Slow")]
     public void A_thousand_random_edits_give_the_same_answers_fresh_and_incremental()

@@ -52,10 +52,20 @@ internal static class MoneyFields
             f.Add(FaultKind.Contradiction, "draws", $"the draws come to {QuantityFormat.Number(100 * draws.Sum(), 6)} %", "draws that come to 100 %");
         }
 
+        string due = f.Words("due", "", "When the payments are due, in their order, parted by semicolons; left out, from the signing of the contract by what stands to the hand-over.", "signing; delivery of the frame; frame stands; covered and closed; start-up and hand-over", 600);
+        EqList<string> each = due.Split(';', StringSplitOptions.TrimEntries).Where(d => d.Length > 0).ToEqList();
+        if (f.FaultCount == before && each.Count > 0 && each.Count != draws.Count)
+        {
+            f.Add(FaultKind.Contradiction, "due", FormattableString.Invariant($"{each.Count} due, {draws.Count} payments"), "as many as there are draws, parted by semicolons");
+        }
+
         EqList<PriceOverride> overrides = f.Several("overrides", 0, 400, "the price book holds", "Unit prices fixed by the job.", o => new PriceOverride(
             o.Words("item", null, "Item of the price book.", "slab", 80),
             o.Quantity("unitCost", QuantityKind.Money, "0 $", "10000000 $", null, "Money per the item's unit.")));
-        return new Pricing(book, labour, overhead, contingency, margin, tax, validDays, draws, overrides);
+        return new Pricing(book, labour, overhead, contingency, margin, tax, validDays, draws, overrides)
+        {
+            DrawsDue = each.Count > 0 ? each : Brief.Pricing.UsualDue(draws.Count),
+        };
     }
 
     private static double HeatJPerM3(Brief.FuelKind fuel) => fuel switch
