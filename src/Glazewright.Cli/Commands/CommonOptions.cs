@@ -11,7 +11,7 @@ internal static class CommonOptions
     /// <summary>A job document, as the command's argument.</summary>
     public static Argument<string> Job()
     {
-        Argument<string> job = new("JOB") { Description = "The job document." };
+        Argument<string> job = new("JOB") { Description = "The job document, a folder that holds one, or a packed job (.zip)." };
         job.Validators.Add(result => NotEmpty(result, "JOB"));
         return job;
     }

@@ -34,7 +34,7 @@ internal static class CompareRun
 
     public static int Run(Desk desk, CompareWish wish)
     {
-        string[] jobs = [.. wish.Others.Where(JobLoading.IsJob)];
+        string[] jobs = [.. wish.Others.Where(JobPlace.IsJob)];
         if (jobs.Length > 1 || (jobs.Length == 1 && wish.Others.Count > 1) || (wish.Others.Count == 0 && wish.Edits.Count == 0) || (wish.Others.Count > 0 && jobs.Length == 0 && wish.Edits.Count > 0))
         {
             string wrong = wish.Others.Count == 0 ? "nothing to compare with" : jobs.Length == 0 ? "edited programs and --edit together" : jobs.Length > 1 ? "more than one other job" : "another job and edited programs together";

@@ -10,11 +10,9 @@ using Glazewright.Science.Weather;
 
 namespace Glazewright.Cli.Running;
 
-/// <summary>Loads a job file and the weather it names: beside the job, in a folder "weather" there, or in one beside that folder.</summary>
+/// <summary>Loads a job and the weather it names: beside the job's file, in a folder "weather" there, or in one beside that folder; a folder that holds one job, or a packed job, serves as well.</summary>
 public static class JobLoading
 {
-    private const int LongestFileBytes = 16_000_000;
-
     /// <summary>Loads a job.</summary>
     /// <param name="path">Job file.</param>
     /// <param name="weatherPath">Weather file that takes the place of the job's; null to use the job's.</param>
@@ -22,11 +20,6 @@ public static class JobLoading
     /// <param name="loaded">The job, when there are no faults.</param>
     /// <returns>Every fault of the job and its weather.</returns>
     public static IReadOnlyList<Fault> Load(string path, string? weatherPath, string? date, out LoadedJob? loaded) => Load(path, weatherPath, date, [], out loaded);
-
-    /// <summary>Whether a file says that it is a job document; false for what cannot be read or is none.</summary>
-    /// <param name="path">The file.</param>
-    public static bool IsJob(string path) =>
-        TryText(path, out string text, out _) && JobDocument.Read(text) is { } document && document.Faults.All(f => f.Kind != FaultKind.NotJson) && document.Find("/glazewright") is not null;
 
     /// <summary>Loads a job with some of its fields edited.</summary>
     /// <param name="path">Job file.</param>
@@ -38,12 +31,13 @@ public static class JobLoading
     public static IReadOnlyList<Fault> Load(string path, string? weatherPath, string? date, IReadOnlyList<Edit> edits, out LoadedJob? loaded)
     {
         loaded = null;
-        if (!TryText(path, out string text, out Fault? unread))
+        IReadOnlyList<Fault> unread = JobPlace.Open(path, out JobPlace? place);
+        if (place is null)
         {
-            return [unread!];
+            return unread;
         }
 
-        JobDocument document = JobDocument.Read(text);
+        JobDocument document = JobDocument.Read(place.Text);
         if (document.Faults.Any(f => f.Kind == FaultKind.NotJson))
         {
             return document.Faults;
@@ -65,7 +59,7 @@ public static class JobLoading
         }
 
         List<Fault> faults = [];
-        WeatherYear? year = ReadYear(document, path, weatherPath, faults);
+        WeatherYear? year = ReadYear(document, place, weatherPath, faults);
         EqList<Fault> found = LoadedJob.Read(document, year, faults, out _, out loaded);
         if (loaded is null)
         {
@@ -78,42 +72,13 @@ public static class JobLoading
         return slips;
     }
 
-    private static bool TryText(string path, out string text, out Fault? fault)
-    {
-        text = "";
-        try
-        {
-            FileInfo file = new(path);
-            if (!file.Exists)
-            {
-                fault = NotFound("", $"there is no file '{path}'", "the path of a job document");
-                return false;
-            }
-
-            if (file.Length > LongestFileBytes)
-            {
-                fault = new Fault(FaultKind.NotJson, "", "", 0, 0, $"'{path}' is far too large for a job document", "a JSON file of some kilobytes");
-                return false;
-            }
-
-            text = File.ReadAllText(path);
-            fault = null;
-            return true;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            fault = NotFound("", $"'{path}' cannot be read: {e.Message}", "a file that you may read");
-            return false;
-        }
-    }
-
     private static bool WithWeather(JobDocument document, string weatherPath, out JobDocument edited, out Fault? fault)
     {
         string json = $"{{ \"file\": {JsonText.Quote(Path.GetFileName(weatherPath))} }}";
         return document.TryEdit([new Edit("/site/weather", json)], out edited, out fault);
     }
 
-    private static WeatherYear? ReadYear(JobDocument document, string jobPath, string? weatherPath, List<Fault> faults)
+    private static WeatherYear? ReadYear(JobDocument document, JobPlace place, string? weatherPath, List<Fault> faults)
     {
         const string Pointer = "/site/weather/file";
         if (document.Find(Pointer) is not TextNode { Text.Length: > 0 } named || named.Text.AsSpan().IndexOfAny('/', '\\') >= 0)
@@ -121,27 +86,22 @@ public static class JobLoading
             return null;
         }
 
-        string folder = Path.GetDirectoryName(Path.GetFullPath(jobPath)) ?? ".";
-        string?[] places = weatherPath is not null
-            ? [weatherPath]
-            : [Path.Combine(folder, named.Text), Path.Combine(folder, "weather", named.Text), Path.Combine(folder, "..", "weather", named.Text)];
-        string? path = places.FirstOrDefault(File.Exists);
-        if (path is null)
-        {
-            faults.Add(weatherPath is null
-                ? NotFound(Pointer, $"the weather file '{named.Text}' is not beside the job", "the file beside the job or in a folder \"weather\" there, or --weather FILE") with { Line = named.Place.Line, Column = named.Place.Column }
-                : NotFound("", Directory.Exists(weatherPath) ? $"--weather '{weatherPath}' is a folder" : $"--weather names no file: '{weatherPath}'", "--weather with the path of an EPW or TMY3 file, plain or .gz"));
-            return null;
-        }
-
-        byte[] content;
+        byte[]? content;
         try
         {
-            content = File.ReadAllBytes(path);
+            content = weatherPath is null ? place.Find(named.Text) : OnDisk(weatherPath);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            faults.Add(NotFound(Pointer, $"the weather file '{path}' cannot be read: {e.Message}", "a file that you may read"));
+            faults.Add(NotFound(Pointer, $"the weather file '{weatherPath ?? named.Text}' cannot be read: {e.Message}", "a file that you may read"));
+            return null;
+        }
+
+        if (content is null)
+        {
+            faults.Add(weatherPath is null
+                ? NotFound(Pointer, $"the weather file '{named.Text}' is not {place.Beside}", "the file beside the job or in a folder \"weather\" there, or --weather FILE") with { Line = named.Place.Line, Column = named.Place.Column }
+                : NotFound("", Directory.Exists(weatherPath) ? $"--weather '{weatherPath}' is a folder" : $"--weather names no file: '{weatherPath}'", "--weather with the path of an EPW or TMY3 file, plain or .gz"));
             return null;
         }
 
@@ -152,7 +112,7 @@ public static class JobLoading
                 return null;
             case WeatherReading.Read read:
                 // What the job types itself stands before every file: then none is asked.
-                return document.Find("/site/design") is not null ? read.Year : DesignFiles.Beside(read.Year, path, faults);
+                return document.Find("/site/design") is not null ? read.Year : DesignFiles.Beside(read.Year, document, weatherPath ?? named.Text, weatherPath is null ? place.Find : OnDisk, faults);
             case WeatherReading.Refused refused:
                 faults.AddRange(refused.Problems.Select(p => new Fault(FaultKind.NotFound, weatherPath is null ? Pointer : "", "", weatherPath is null ? named.Place.Line : 0, weatherPath is null ? named.Place.Column : 0, $"{named.Text}{DesignValues.Place(p)}: {p.What}", p.Right)));
                 return null;
@@ -160,6 +120,8 @@ public static class JobLoading
                 return null;
         }
     }
+
+    private static byte[]? OnDisk(string path) => File.Exists(path) ? File.ReadAllBytes(path) : null;
 
     private static Fault NotFound(string pointer, string wrong, string right) => new(FaultKind.NotFound, pointer, "", 0, 0, wrong, right);
 }

@@ -19,7 +19,7 @@ public enum LibraryKind
     /// <summary>A price book: the contractor's own.</summary>
     PriceBook,
 
-    /// <summary>Design days of a weather station (.ddy): they stand beside the weather year of their name.</summary>
+    /// <summary>Design days of a weather station (.ddy): used by the jobs that name them.</summary>
     DesignDays,
 
     /// <summary>Statistics of a weather year (.stat), likewise.</summary>
@@ -46,7 +46,8 @@ public abstract record LibraryAnswer
 
     /// <summary>It is not such a file: nothing is kept.</summary>
     /// <param name="Wrongs">What is wrong, each with what would be right where that is known.</param>
-    public sealed record Refused(IReadOnlyList<string> Wrongs) : LibraryAnswer;
+    /// <param name="IsNameTaken">Whether the file is right and only its name is another's.</param>
+    public sealed record Refused(IReadOnlyList<string> Wrongs, bool IsNameTaken = false) : LibraryAnswer;
 }
 
 /// <summary>The files that jobs stand on, kept by the hash of their content: what a job was computed with stays.</summary>
@@ -59,7 +60,16 @@ public sealed class LibraryStore(StoreDoor door, TimeProvider clock)
     /// <param name="name">Its name.</param>
     /// <param name="content">Its bytes.</param>
     /// <param name="cancel">Cancels.</param>
-    public async Task<LibraryAnswer> AddAsync(LibraryKind kind, string name, byte[] content, CancellationToken cancel = default)
+    public Task<LibraryAnswer> AddAsync(LibraryKind kind, string name, byte[] content, CancellationToken cancel = default) => AddAsync(kind, name, content, keepsNames: false, cancel);
+
+    /// <summary>The same, and refused where another file of its kind has the name: a job that names that one would take this one from now on.</summary>
+    /// <param name="kind">What it is.</param>
+    /// <param name="name">Its name.</param>
+    /// <param name="content">Its bytes.</param>
+    /// <param name="cancel">Cancels.</param>
+    public Task<LibraryAnswer> AddBesideAsync(LibraryKind kind, string name, byte[] content, CancellationToken cancel = default) => AddAsync(kind, name, content, keepsNames: true, cancel);
+
+    private async Task<LibraryAnswer> AddAsync(LibraryKind kind, string name, byte[] content, bool keepsNames, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(content);
         if (!TryRead(kind, content, out string hash, out string[] wrongs))
@@ -73,7 +83,13 @@ public sealed class LibraryStore(StoreDoor door, TimeProvider clock)
             return new LibraryAnswer.Kept(Of(there));
         }
 
-        LibraryRow row = new() { Kind = kind.ToString(), Sha256 = hash, Name = name, AtMs = clock.GetUtcNow().ToUnixTimeMilliseconds(), Content = content };
+        string word = kind.ToString();
+        if (keepsNames && await context.Library.AnyAsync(r => r.Kind == word && r.Name == name, cancel))
+        {
+            return new LibraryAnswer.Refused(["another file in the library has this name, and jobs that name it go on with that one. Right: this file under another name"], IsNameTaken: true);
+        }
+
+        LibraryRow row = new() { Kind = word, Sha256 = hash, Name = name, AtMs = clock.GetUtcNow().ToUnixTimeMilliseconds(), Content = content };
         context.Library.Add(row);
         await context.SaveChangesAsync(cancel);
         return new LibraryAnswer.Kept(Of(row));

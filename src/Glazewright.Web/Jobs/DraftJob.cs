@@ -72,8 +72,23 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
     public Task TakeStationAsync(string name) => EditAsync(
         name.Length == 0
             ? Taken("/site/weather")
-            : [.. Taken("/site/latitude"), .. Taken("/site/longitude"), Edit.Typed("/site/weather/file", name)],
+            : [.. Taken("/site/latitude"), .. Taken("/site/longitude"), .. Taken("/site/weather"), Edit.Typed("/site/weather/file", name)],
         "weather");
+
+    /// <summary>Names a design-day or statistics file in the job, where it bears the name of the job's year.</summary>
+    /// <param name="kind">What it is.</param>
+    /// <param name="name">Its name in the library.</param>
+    /// <returns>Whether the job names it now.</returns>
+    public async Task<bool> TakeDesignAsync(LibraryKind kind, string name)
+    {
+        bool isOurs = Document.Find("/site/weather/file") is TextNode { Text: var year } && WeatherShelf.Stem(year).Equals(WeatherShelf.Stem(name), StringComparison.OrdinalIgnoreCase);
+        if (isOurs)
+        {
+            await EditAsync([Edit.Typed(kind == LibraryKind.DesignDays ? "/site/weather/designDays" : "/site/weather/statistics", name)], "design days");
+        }
+
+        return isOurs;
+    }
 
     /// <summary>Suggests a width and a length for a floor.</summary>
     /// <param name="floorM2">Floor wanted, m², 10 to 10 000.</param>
@@ -107,8 +122,8 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
         }
 
         (LibraryFile File, WeatherStation Station)? nearest = Stations.Count == 0 ? null : Stations.MinBy(s => ApartKm(latitude, longitude, s.Station));
-        Edit? edit = nearest is { } near && ApartKm(latitude, longitude, near.Station) <= FarthestKm ? Edit.Typed("/site/weather/file", near.File.Name) : Taken("/site/weather").FirstOrDefault();
-        if (edit is not null && Document.TryEdit([edit], out JobDocument edited, out _))
+        IReadOnlyList<Edit> edits = nearest is { } near && ApartKm(latitude, longitude, near.Station) <= FarthestKm ? [.. Taken("/site/weather"), Edit.Typed("/site/weather/file", near.File.Name)] : Taken("/site/weather");
+        if (edits.Count > 0 && Document.TryEdit(edits, out JobDocument edited, out _))
         {
             Document = edited;
         }

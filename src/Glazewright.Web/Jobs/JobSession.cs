@@ -35,7 +35,7 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
     private CancellationTokenSource _light = new();
     private Task _settled = Task.CompletedTask;
     private SessionView? _view;
-    private IReadOnlyList<string> _years = [];
+    private Dictionary<string, IReadOnlyList<string>> _offers = [];
     private bool _left;
 
     /// <summary>Something to show has changed; may come from any thread.</summary>
@@ -104,7 +104,7 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
             return false;
         }
 
-        _years = [.. (await weather.StationsAsync(cancel)).Select(s => s.File.Name)];
+        _offers = await weather.OffersAsync(cancel);
         _undo.Clear();
         _redo.Clear();
         lock (_seen)
@@ -119,7 +119,7 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> Offers(string pointer) => pointer == "/site/weather/file" ? _years : [];
+    public IReadOnlyList<string> Offers(string pointer) => _offers.GetValueOrDefault(pointer) ?? [];
 
     Task IJobDesk.EditAsync(IReadOnlyList<Edit> edits, string what) => EditAsync(edits, what);
 

@@ -10,7 +10,7 @@ using Glazewright.Store.Library;
 
 namespace Glazewright.Web.Jobs;
 
-/// <summary>Weather years of the library, each read once, with the design-day and statistics files of their names. A job names its year by name or by the hash of its content; no path of a job leads anywhere else.</summary>
+/// <summary>Weather years of the library, each read once, with the design-day and statistics files that a job names: what one job brings in changes no other. A job names its year by name or by the hash of its content; no path of a job leads anywhere else.</summary>
 /// <param name="library">The library.</param>
 public sealed class WeatherShelf(LibraryStore library)
 {
@@ -40,7 +40,7 @@ public sealed class WeatherShelf(LibraryStore library)
         {
             WeatherYear year = await OfAsync(file, cancel);
             // What the job types itself stands before every file: then none is asked.
-            return document.Find("/site/design") is not (null or BlankNode) ? (year, []) : await BesideAsync(file, year, cancel);
+            return document.Find("/site/design") is not (null or BlankNode) ? (year, []) : await WithDesignAsync(document, file, year, cancel);
         }
 
         string wrong = pinned.Length > 0 ? "the library holds no weather file of this hash" : $"the weather file '{Short(named.Text)}' is not in the library";
@@ -85,6 +85,20 @@ public sealed class WeatherShelf(LibraryStore library)
         return stations;
     }
 
+    /// <summary>What can be named in the fields of a job's weather.</summary>
+    /// <param name="cancel">Cancels.</param>
+    /// <returns>Names of files, by the field's pointer.</returns>
+    public async Task<Dictionary<string, IReadOnlyList<string>>> OffersAsync(CancellationToken cancel)
+    {
+        async Task<IReadOnlyList<string>> NamesAsync(LibraryKind kind) => [.. (await library.ListAsync(kind, cancel)).Select(f => f.Name).Distinct()];
+        return new()
+        {
+            [FilePointer] = await NamesAsync(LibraryKind.Weather),
+            ["/site/weather/designDays"] = await NamesAsync(LibraryKind.DesignDays),
+            ["/site/weather/statistics"] = await NamesAsync(LibraryKind.Statistics),
+        };
+    }
+
     /// <summary>What a file is by the ending of its name; a weather year for any other.</summary>
     /// <param name="name">Its name.</param>
     public static LibraryKind KindOf(string name)
@@ -106,14 +120,15 @@ public sealed class WeatherShelf(LibraryStore library)
         return Path.GetFileNameWithoutExtension(name.EndsWith(".gz", StringComparison.OrdinalIgnoreCase) ? name[..^3] : name);
     }
 
-    // The newest files of the year's name; the year with them is made once.
-    private async Task<(WeatherYear? Year, EqList<Fault> Faults)> BesideAsync(LibraryFile file, WeatherYear year, CancellationToken cancel)
+    // The year with the files that the job names beside it is made once.
+    private async Task<(WeatherYear? Year, EqList<Fault> Faults)> WithDesignAsync(JobDocument document, LibraryFile file, WeatherYear year, CancellationToken cancel)
     {
-        LibraryFile? statistics = await NewestAsync(LibraryKind.Statistics, file.Name, cancel);
-        LibraryFile? days = await NewestAsync(LibraryKind.DesignDays, file.Name, cancel);
-        if (statistics is null && days is null)
+        List<Fault> faults = [];
+        LibraryFile? statistics = await NamedAsync(document, LibraryKind.Statistics, "/site/weather/statistics", faults, cancel);
+        LibraryFile? days = await NamedAsync(document, LibraryKind.DesignDays, "/site/weather/designDays", faults, cancel);
+        if (faults.Count > 0 || (statistics is null && days is null))
         {
-            return (year, []);
+            return (faults.Count > 0 ? null : year, faults.ToEqList());
         }
 
         string key = $"{file.Sha256} {statistics?.Sha256} {days?.Sha256}";
@@ -122,13 +137,100 @@ public sealed class WeatherShelf(LibraryStore library)
             return (known, []);
         }
 
-        List<Fault> faults = [];
         WeatherYear beside = DesignValues.Beside(year, await ContentAsync(LibraryKind.Statistics, statistics, cancel), await ContentAsync(LibraryKind.DesignDays, days, cancel), faults);
         return faults.Count > 0 ? (null, faults.ToEqList()) : (_years.GetOrAdd(key, beside), []);
     }
 
-    private async Task<LibraryFile?> NewestAsync(LibraryKind kind, string beside, CancellationToken cancel) =>
-        (await library.ListAsync(kind, cancel)).FirstOrDefault(f => Stem(f.Name).Equals(Stem(beside), StringComparison.OrdinalIgnoreCase));
+    private async Task<LibraryFile?> NamedAsync(JobDocument document, LibraryKind kind, string pointer, List<Fault> faults, CancellationToken cancel)
+    {
+        if (document.Find(pointer) is not TextNode { Text.Length: > 0 } named)
+        {
+            return null;
+        }
+
+        IReadOnlyList<LibraryFile> files = await library.ListAsync(kind, cancel);
+        LibraryFile? file = files.FirstOrDefault(f => f.Name.Equals(named.Text, StringComparison.OrdinalIgnoreCase));
+        if (file is null)
+        {
+            string right = $"bring it in on the start page{(files.Count == 0 ? "" : $", or one of {string.Join(", ", files.Select(f => f.Name).Distinct().Take(6))}")}";
+            faults.Add(new Fault(FaultKind.NotFound, pointer, "", named.Place.Line, named.Place.Column, $"the file '{Short(named.Text)}' is not in the library", right));
+        }
+
+        return file;
+    }
+
+    /// <summary>The files that a job names, out of the library, under the names it has for them.</summary>
+    /// <param name="document">The job.</param>
+    /// <param name="cancel">Cancels.</param>
+    /// <returns>The files, and the names that the library does not hold or that no file beside a job can have.</returns>
+    public async Task<(IReadOnlyList<PackedFile> Files, IReadOnlyList<string> Missing)> FilesOfAsync(JobDocument document, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        List<PackedFile> files = [];
+        List<string> missing = [];
+        foreach (string pointer in PackedJob.Pointers)
+        {
+            if (document.Find(pointer) is not TextNode { Text.Length: > 0 } named)
+            {
+                continue;
+            }
+
+            LibraryKind kind = pointer switch { FilePointer => LibraryKind.Weather, "/site/weather/designDays" => LibraryKind.DesignDays, _ => LibraryKind.Statistics };
+            string pinned = pointer == FilePointer && document.Find("/site/weather/sha256") is TextNode { Text.Length: 64 } hash ? hash.Text.ToLowerInvariant() : "";
+            byte[]? content = !PackedJob.IsPlainName(named.Text) ? null : pinned.Length > 0 ? await library.ByHashAsync(kind, pinned, cancel) : await library.ByNameAsync(kind, named.Text, cancel);
+            if (content is null)
+            {
+                missing.Add(Short(named.Text));
+            }
+            else
+            {
+                files.Add(new PackedFile(named.Text, content));
+            }
+        }
+
+        return (files, missing);
+    }
+
+    /// <summary>Takes a packed job in: the files it names come into the library, under another name where theirs is taken, and the job names them so.</summary>
+    /// <param name="packed">The packed job.</param>
+    /// <param name="cancel">Cancels.</param>
+    /// <returns>The document to begin a job from; or what is wrong with its files, and then nothing of the job is taken.</returns>
+    public async Task<(string Text, IReadOnlyList<string> Wrongs)> TakeInAsync(PackedJobReading.Read packed, CancellationToken cancel = default)
+    {
+        ArgumentNullException.ThrowIfNull(packed);
+        JobDocument document = JobDocument.Read(packed.Text);
+        foreach (string pointer in PackedJob.Pointers)
+        {
+            // A file that the job does not name is left in the zip; one that is not in it may be in the library.
+            if (document.Find(pointer) is not TextNode named || packed.Find(named.Text) is not { } file)
+            {
+                continue;
+            }
+
+            byte[] content = file.Content.ToArray();
+            LibraryKind kind = KindOf(file.Name);
+            LibraryAnswer answer = await library.AddBesideAsync(kind, named.Text, content, cancel);
+            if (answer is LibraryAnswer.Refused { IsNameTaken: true })
+            {
+                string bare = Stem(named.Text);
+                string own = $"{bare}-{Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(content))[..8]}{named.Text[bare.Length..]}";
+                answer = await library.AddBesideAsync(kind, own, content, cancel);
+            }
+
+            switch (answer)
+            {
+                case LibraryAnswer.Refused refused:
+                    return (packed.Text, [.. refused.Wrongs.Take(6).Select(w => $"{file.Name}: {w}")]);
+                case LibraryAnswer.Kept kept when kept.File.Name != named.Text && document.TryEdit([Edit.Typed(pointer, kept.File.Name)], out JobDocument edited, out _):
+                    document = edited;
+                    break;
+                default:
+                    break;
+            }
+        }
+
+        return (document.Text, []);
+    }
 
     private async Task<DesignFile?> ContentAsync(LibraryKind kind, LibraryFile? file, CancellationToken cancel) =>
         file is not null && await library.ByHashAsync(kind, file.Sha256, cancel) is { } content ? new DesignFile(file.Name, content) : null;

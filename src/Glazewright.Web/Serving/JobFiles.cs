@@ -1,3 +1,4 @@
+using Glazewright.Design.Document;
 using Glazewright.Papers.Sets;
 using Glazewright.Store.Jobs;
 using Glazewright.Web.Jobs;
@@ -21,6 +22,19 @@ internal static class JobFiles
 
             (string name, byte[] content) = JobFile.Write(job);
             return Results.File(content, "application/json", name);
+        });
+        routes.MapGet("/files/{id}/job.zip", async (string id, JobStore store, WeatherShelf weather, CancellationToken cancel) =>
+        {
+            if (await store.FindAsync(id, cancel) is not { } job)
+            {
+                return NotThere("There is no such job.");
+            }
+
+            (string name, byte[] content) = JobFile.Write(job);
+            (IReadOnlyList<PackedFile> files, IReadOnlyList<string> missing) = await weather.FilesOfAsync(JobDocument.Read(job.Text), cancel);
+            return missing.Count > 0
+                ? NotThere($"The job names {string.Join(", ", missing)}, which the library does not hold. Bring it in on the start page, or fetch the job file alone.")
+                : Results.File(Packing.Zip(PackedJob.Entries(name, job.Text, files)), "application/zip", Path.ChangeExtension(name, ".zip"));
         });
         // An example to start one's own column map from.
         routes.MapGet("/files/column-map.json", () => Example("made-log.columns.json", "application/json"));

@@ -38,6 +38,24 @@ public class StatisticsBesideWeatherTests
         Assert.Contains("demo-continental-42N.ddy", with!.Weather.Provenance.Label, StringComparison.Ordinal);
     });
 
+    // What the job names stands alone; what it names must be there.
+    [Fact]
+    public void A_job_that_names_its_files_takes_those_and_no_others() => InFolder((folder, job) =>
+    {
+        string text = File.ReadAllText(job);
+        File.WriteAllText(Path.Combine(folder, "demo-continental-42N.stat"), Statistics);
+        File.WriteAllText(Path.Combine(folder, "cold.ddy"), DesignDays(42, "-19.5"));
+        File.WriteAllText(job, text.Replace("\"" + Weather + "\"", "\"" + Weather + "\", \"designDays\": \"cold.ddy\"", StringComparison.Ordinal));
+        Assert.Empty(JobLoading.Load(job, null, null, out LoadedJob? with));
+        Assert.Equal((-19.5, "cold.ddy"), (Printed(with).Values.Heating996DryBulbC, Printed(with).From.Split(' ')[^1]));
+        Assert.NotEqual(-23, Printed(with).Values.MeanAnnualMinC);
+        File.WriteAllText(job, text.Replace("\"" + Weather + "\"", "\"" + Weather + "\", \"designDays\": \"warm.ddy\"", StringComparison.Ordinal));
+        Design.Contracts.Fault fault = Assert.Single(JobLoading.Load(job, null, null, out _));
+        Assert.Equal(("/site/weather/designDays", "the file 'warm.ddy' is not beside the job"), (fault.Pointer, fault.Wrong));
+        File.WriteAllText(job, text.Replace("\"" + Weather + "\"", "\"" + Weather + "\", \"designDays\": \"../cold.ddy\"", StringComparison.Ordinal));
+        Assert.Contains("is a path", Assert.Single(JobLoading.Load(job, null, null, out _)).Wrong, StringComparison.Ordinal);
+    });
+
     [Fact]
     public void All_that_is_wrong_in_both_files_is_told_at_once() => InFolder((folder, job) =>
     {

@@ -1,3 +1,4 @@
+using Glazewright.Design.Document;
 using Glazewright.Web.Fields;
 using Microsoft.Playwright;
 
@@ -151,6 +152,40 @@ public sealed class LostAndFoundTests(OpenBrowser browser)
         room.Delete(recursive: true);
         await page.Locator("#import").SetInputFilesAsync(new FilePayload { Name = "yard.json", MimeType = "application/json", Buffer = System.Text.Encoding.UTF8.GetBytes(Jobs.Desk.Example("three-lines.json")) });
         await page.Locator("h1", new() { HasText = "Brief" }).WaitForAsync();
+        await page.Context.CloseAsync();
+    }
+
+    // Out of one page and into the next: the zip that is handed out is taken in again, and one that leads elsewhere is not.
+    [Fact]
+    public async Task A_job_goes_out_packed_with_its_weather_and_comes_in_again()
+    {
+        IPage page = await browser.WindowAsync();
+        await JobAsync(page);
+        await page.PutAsync("/houses/0/width", "30 ft");
+        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("version 2");
+        IDownload download = await page.RunAndWaitForDownloadAsync(() => page.Locator("a[href$='/job.zip']").ClickAsync());
+        Assert.Equal("yard.zip", download.SuggestedFilename);
+        byte[] zip = await File.ReadAllBytesAsync(await download.PathAsync());
+        PackedJobReading.Read read = Assert.IsType<PackedJobReading.Read>(PackedJob.Read(zip));
+        Assert.Equal("demo-continental-42N.epw.gz", Assert.Single(read.Files).Name);
+
+        await page.OpenAsync("/");
+        await page.Locator("#station").WaitForAsync();
+        byte[] hostile = [.. zip];
+        byte[] weather = "weather/demo"u8.ToArray();
+        for (int at = hostile.AsSpan().IndexOf(weather); at >= 0; at = hostile.AsSpan().IndexOf(weather))
+        {
+            "../../../dem"u8.ToArray().CopyTo(hostile, at);
+        }
+
+        await page.Locator("#import").SetInputFilesAsync(new FilePayload { Name = "hostile.zip", MimeType = "application/zip", Buffer = hostile });
+        await Assertions.Expect(page.Locator("#import-news")).ToContainTextAsync("belongs to no job");
+        await page.Locator("#import").SetInputFilesAsync(new FilePayload { Name = "yard.zip", MimeType = "application/zip", Buffer = zip });
+        await page.Locator("h1", new() { HasText = "Brief" }).WaitForAsync();
+        await page.AnsweredAsync();
+        await page.Locator(".pages a[href*='/shape']").ClickAsync();
+        await Assertions.Expect(page.Locator(Field("/houses/0/width"))).ToHaveValueAsync("30 ft");
+        await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("version 1");
         await page.Context.CloseAsync();
     }
 

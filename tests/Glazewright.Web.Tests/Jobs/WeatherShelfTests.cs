@@ -8,7 +8,7 @@ using Glazewright.Web.Jobs;
 
 namespace Glazewright.Web.Tests.Jobs;
 
-/// <summary>Design-day and statistics files of the library stand beside the weather year of their name.</summary>
+/// <summary>Design-day and statistics files of the library are used by the jobs that name them; a job goes out packed with what it names, and comes in so.</summary>
 public sealed class WeatherShelfTests
 {
     private const string Statistics =
@@ -17,7 +17,7 @@ public sealed class WeatherShelfTests
         + "\tDesign Stat\tWS010\tDBmin_mean\tDBmax_mean\tDBmin20years\tDBmax20years\n\tExtremes\t12\t-23\t36\t-28\t39\n";
 
     [Fact]
-    public async Task A_job_takes_the_files_of_its_year_and_its_own_numbers_before_them()
+    public async Task A_job_takes_the_files_it_names_and_its_own_numbers_before_them()
     {
         await using Desk desk = new();
         await desk.InitializeAsync();
@@ -29,14 +29,16 @@ public sealed class WeatherShelfTests
 
         await AddAsync(desk, LibraryKind.Statistics, "demo-continental-42N.stat", Statistics);
         await AddAsync(desk, LibraryKind.Statistics, "elsewhere.stat", Statistics.Replace("-18.5", "-17.5", StringComparison.Ordinal));
+        Assert.IsType<HeaderConditions.None>((await desk.Weather.FindAsync(window.Document, CancellationToken.None)).Year!.Conditions);
+        Assert.True(await window.EditAsync([Edit.Typed("/site/weather/statistics", "demo-continental-42N.stat")], "statistics"));
         (WeatherYear? year, EqList<Fault> faults) = await desk.Weather.FindAsync(window.Document, CancellationToken.None);
         Assert.Empty(faults);
         Assert.Equal(-18.5, Assert.IsType<HeaderConditions.Printed>(year!.Conditions).Values.Heating996DryBulbC);
         Assert.Same(year, (await desk.Weather.FindAsync(window.Document, CancellationToken.None)).Year);
 
-        // The design days stand before the statistics, which lend them the extreme; the next edit is answered with them.
+        // The design days stand before the statistics, which lend them the extreme.
         await AddAsync(desk, LibraryKind.DesignDays, "Demo-Continental-42N.ddy", DesignDays(42, "-19.5"));
-        Assert.True(await window.EditAsync([Edit.Typed("/name", "Again")], "name"));
+        Assert.True(await window.EditAsync([Edit.Typed("/site/weather/designDays", "demo-continental-42N.ddy")], "design days"));
         await window.Settled;
         HeaderConditions.Printed printed = Assert.IsType<HeaderConditions.Printed>(window.View!.Light!.Loaded.Weather.Conditions);
         Assert.Equal((-19.5, -23), (printed.Values.Heating996DryBulbC, printed.Values.MeanAnnualMinC));
@@ -51,18 +53,95 @@ public sealed class WeatherShelfTests
     }
 
     [Fact]
-    public async Task Design_days_of_another_place_are_a_fault_until_the_right_ones_come_in()
+    public async Task Design_days_of_another_place_or_none_are_a_fault()
     {
         await using Desk desk = new();
         await desk.InitializeAsync();
         JobDocument document = JobDocument.Read(Desk.Example("three-lines.json"));
-        await AddAsync(desk, LibraryKind.DesignDays, "demo-continental-42N.ddy", DesignDays(27, "-19.5"));
-        (WeatherYear? none, EqList<Fault> faults) = await desk.Weather.FindAsync(document, CancellationToken.None);
+        await AddAsync(desk, LibraryKind.DesignDays, "far.ddy", DesignDays(27, "-19.5"));
+        (WeatherYear? none, EqList<Fault> faults) = await desk.Weather.FindAsync(Named(document, "far.ddy"), CancellationToken.None);
         Assert.Null(none);
         Assert.Contains("km from the weather file's station", Assert.Single(faults).Wrong, StringComparison.Ordinal);
-        await Task.Delay(5);
-        await AddAsync(desk, LibraryKind.DesignDays, "demo-continental-42N.ddy", DesignDays(42, "-19.5"));
+        Fault missing = Assert.Single((await desk.Weather.FindAsync(Named(document, "gone.ddy"), CancellationToken.None)).Faults);
+        Assert.Equal("/site/weather/designDays", missing.Pointer);
+        Assert.Contains("far.ddy", missing.Right, StringComparison.Ordinal);
         Assert.NotNull((await desk.Weather.FindAsync(document, CancellationToken.None)).Year);
+    }
+
+    // Two jobs on one year: what one brings in changes nothing of the other, locked or not.
+    [Fact]
+    public async Task Design_days_belong_to_the_jobs_that_name_them()
+    {
+        await using Desk desk = new();
+        await desk.InitializeAsync();
+        JobSession plain = await desk.WindowAsync((await desk.JobAsync()).Id);
+        JobSession named = await desk.WindowAsync((await desk.JobAsync()).Id);
+        Evaluated before = Of(plain);
+        Assert.Equal(before, Of(named));
+        await AddAsync(desk, LibraryKind.DesignDays, "demo-continental-42N.ddy", DesignDays(42, "-25.5"));
+        Assert.True(await named.EditAsync([Edit.Typed("/site/weather/designDays", "demo-continental-42N.ddy")], "design days"));
+        Assert.True(await plain.EditAsync([Edit.Typed("/name", "Again")], "name"));
+        await Task.WhenAll(named.Settled, plain.Settled);
+        Assert.Equal(before, Of(plain));
+        Assert.True(Of(named).LossW > before.LossW);
+        Assert.Contains("demo-continental-42N.ddy", plain.Offers("/site/weather/designDays").Concat((await desk.WindowAsync(plain.View!.Job.Id)).Offers("/site/weather/designDays")));
+
+        // Another file of the name does not take its place.
+        LibraryAnswer.Refused refused = Assert.IsType<LibraryAnswer.Refused>(await desk.Library.AddBesideAsync(LibraryKind.DesignDays, "demo-continental-42N.ddy", Encoding.UTF8.GetBytes(DesignDays(42, "-19.5"))));
+        Assert.Contains("another name", Assert.Single(refused.Wrongs), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_job_packed_with_its_files_is_the_same_job_in_another_store()
+    {
+        await using Desk desk = new();
+        await desk.InitializeAsync();
+        await AddAsync(desk, LibraryKind.DesignDays, "cold.ddy", DesignDays(42, "-25.5"));
+        JobDocument document = Named(JobDocument.Read(Desk.Example("three-lines.json")), "cold.ddy");
+        (IReadOnlyList<PackedFile> files, IReadOnlyList<string> missing) = await desk.Weather.FilesOfAsync(document, CancellationToken.None);
+        Assert.Empty(missing);
+        Assert.Equal(["demo-continental-42N.epw.gz", "cold.ddy"], files.Select(f => f.Name));
+
+        // There, another file has the name already: both stay what they are.
+        await using Desk other = new();
+        await other.InitializeAsync();
+        await AddAsync(other, LibraryKind.DesignDays, "cold.ddy", DesignDays(42, "-19.5"));
+        (string text, IReadOnlyList<string> wrongs) = await other.Weather.TakeInAsync(new PackedJobReading.Read(document.Text, files));
+        Assert.Empty(wrongs);
+        string own = ((TextNode)JobDocument.Read(text).Find("/site/weather/designDays")!).Text;
+        Assert.Matches("^cold-[0-9a-f]{8}[.]ddy$", own);
+        Assert.Equal(-25.5, await ColdestAsync(other, JobDocument.Read(text)));
+        Assert.Equal(-19.5, await ColdestAsync(other, document));
+        Assert.Equal("demo-continental-42N.epw.gz", ((TextNode)JobDocument.Read(text).Find("/site/weather/file")!).Text);
+
+        // Once more: the same file is not kept twice.
+        Assert.Equal(text, (await other.Weather.TakeInAsync(new PackedJobReading.Read(document.Text, files))).Text);
+    }
+
+    [Fact]
+    public async Task A_packed_job_with_a_file_that_is_none_is_refused_and_one_that_names_a_path_gives_none_out()
+    {
+        await using Desk desk = new();
+        await desk.InitializeAsync();
+        JobDocument document = Named(JobDocument.Read(Desk.Example("three-lines.json")), "cold.ddy");
+        (string _, IReadOnlyList<string> wrongs) = await desk.Weather.TakeInAsync(new PackedJobReading.Read(document.Text, [new PackedFile("cold.ddy", "nothing"u8.ToArray())]));
+        Assert.Contains("cold.ddy: ", Assert.Single(wrongs), StringComparison.Ordinal);
+        Assert.Empty(await desk.Library.ListAsync(LibraryKind.DesignDays));
+        Assert.Equal(["../../etc/passwd"], (await desk.Weather.FilesOfAsync(Named(document, "../../etc/passwd"), CancellationToken.None)).Missing);
+    }
+
+    private sealed record Evaluated(double LossW, string Label);
+
+    private static Evaluated Of(JobSession window) =>
+        new(window.View!.Light!.Houses[0].Duty.Report.Figures.Single(f => f.Id == "A/duty/heat-loss").Value, window.View.Light.Loaded.Weather.Provenance.Label);
+
+    private static async Task<double> ColdestAsync(Desk desk, JobDocument document) =>
+        Assert.IsType<HeaderConditions.Printed>((await desk.Weather.FindAsync(document, CancellationToken.None)).Year!.Conditions).Values.Heating996DryBulbC;
+
+    private static JobDocument Named(JobDocument document, string designDays)
+    {
+        Assert.True(document.TryEdit([Edit.Typed("/site/weather/designDays", designDays)], out JobDocument edited, out _));
+        return edited;
     }
 
     [Theory]

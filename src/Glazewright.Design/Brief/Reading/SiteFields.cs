@@ -153,6 +153,8 @@ internal static class SiteFields
     {
         string file = f.Words("file", f.IsGiven("normals") || f.IsDescribing ? "" : null, "Weather file (EPW or TMY3, plain or .gz) beside the job, or in the library.", "herb-yard.epw", 120);
         string sha = f.Words("sha256", "", "SHA-256 of the file, when it must be that very one.", "", 64);
+        OfYear(f, "designDays", "Design-day file (.ddy) whose design conditions hold, beside the job or in the library. Left out: for the command line the one of the weather file's name beside it, in the library none.", "herb-yard.ddy");
+        OfYear(f, "statistics", "Statistics file (.stat), likewise; where both are named it lends the design-day file its extremes.", "herb-yard.stat");
         EqList<MonthNormal> normals = f.Several("normals", 12, 12, "the weather file is used", "Twelve months of climate normals, January first: a synthetic year is made from them.", Normal);
         int seed = f.Whole("seed", 1, 1_000_000, 1, "Seed of the synthetic year.");
         if (f.IsGiven("file") && f.IsGiven("normals"))
@@ -165,17 +167,24 @@ internal static class SiteFields
             f.Add(FaultKind.NotFound, "file", "the name of the weather file is empty", "the name of a weather file beside the job, as in \"herb-yard.epw\", or twelve months of normals");
         }
 
-        if (file.AsSpan().IndexOfAny('/', '\\') >= 0 || file.StartsWith('.'))
-        {
-            f.Add(FaultKind.NotFound, "file", $"\"{file}\" is a path", "the name of a file beside the job, without folders");
-        }
-
+        NoPath(f, "file", file);
         if (sha.Length > 0 && (sha.Length != 64 || !sha.All(char.IsAsciiHexDigit)))
         {
             f.Add(FaultKind.OutOfRange, "sha256", "the hash does not have 64 hex digits", "the output of sha256sum");
         }
 
         return f.IsGiven("normals") ? new WeatherChoice.Normals(normals, seed) : new WeatherChoice.File(file, sha.ToLowerInvariant());
+    }
+
+    // Whoever loads the job finds the file; here only its name is looked at.
+    private static void OfYear(FieldReader f, string key, string doc, string example) => NoPath(f, key, f.Words(key, "", doc, example, 120));
+
+    private static void NoPath(FieldReader f, string key, string name)
+    {
+        if (name.AsSpan().IndexOfAny('/', '\\') >= 0 || name.StartsWith('.'))
+        {
+            f.Add(FaultKind.NotFound, key, $"\"{name}\" is a path", "the name of a file beside the job, without folders");
+        }
     }
 
     private static MonthNormal Normal(FieldReader f)
