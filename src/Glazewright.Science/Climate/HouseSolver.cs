@@ -84,118 +84,72 @@ internal sealed class HouseSolver
         Vector256<double> row2 = Vector256.Create(g.UpperPair, g.Ring[1], -pSum.GetElement(2), g.Ring[2]), row3 = Vector256.Create(g.Ring[3], g.LowerPair, g.Ring[2], -pSum.GetElement(3));
         Vector256<double> in0 = Vector256.Create(g.CanopyParts[0], g.FloorParts[0], g.InnerAir[0], 0.0), in1 = Vector256.Create(g.CanopyParts[1], g.FloorParts[1], 0.0, g.InnerAir[1]);
         Vector256<double> in2 = Vector256.Create(g.CanopyParts[2], g.FloorParts[2], g.InnerAir[2], 0.0), in3 = Vector256.Create(g.CanopyParts[3], g.FloorParts[3], 0.0, g.InnerAir[3]);
-        Vector256<double> cloth = Vector256.Create(g.CanopyCurtain, g.FloorCurtain, g.CurtainAbove, g.CurtainBelow), clothPart = default, clothIn, cGoes = Vector256.Create(1.0 / cSum);
+        Vector256<double> cloth = Vector256.Create(g.CanopyCurtain, g.FloorCurtain, g.CurtainAbove, g.CurtainBelow), cGoes = Vector256.Create(1.0 / cSum);
         Vector256<double> rowK = Vector256.Create(-kSum, g.CanopyFloor, 0.0, g.CanopyAir), rowF = Vector256.Create(g.CanopyFloor, -fSum, 0.0, g.FloorAir);
         Vector256<double> rowA = Vector256.Create(0.0, 0.0, -aSum, g.Exchange), rowB = Vector256.Create(g.CanopyAir, g.FloorAir, g.Exchange, -bSum);
-        Vector256<double> qRight = Vector256.Create(kRight, fRight, aRight, bRight), r;
-        clothIn = cloth * cGoes;
+        Vector256<double> qRight = Vector256.Create(kRight, fRight, aRight, bRight);
         if (curtain)
         {
-            clothPart = curtainParts * cGoes;
-            r = Vector256.Create(cRight);
-            row0 = Fma(Lane0(clothPart), curtainParts, row0);
-            in0 = Fma(Lane0(clothPart), cloth, in0);
-            row1 = Fma(Lane1(clothPart), curtainParts, row1);
-            in1 = Fma(Lane1(clothPart), cloth, in1);
-            row2 = Fma(Lane2(clothPart), curtainParts, row2);
-            in2 = Fma(Lane2(clothPart), cloth, in2);
-            row3 = Fma(Lane3(clothPart), curtainParts, row3);
-            in3 = Fma(Lane3(clothPart), cloth, in3);
-            rowK = Fma(Lane0(clothIn), cloth, rowK);
-            rowF = Fma(Lane1(clothIn), cloth, rowF);
-            rowA = Fma(Lane2(clothIn), cloth, rowA);
-            rowB = Fma(Lane3(clothIn), cloth, rowB);
-            pRight = Fma(clothPart, r, pRight);
-            qRight = Fma(clothIn, r, qRight);
+            Vector256<double> r = Vector256.Create(cRight), kLink = Lane0(cloth), fLink = Lane1(cloth), aLink = Lane2(cloth), bLink = Lane3(cloth);
+            row0 = Fma(Lane0(curtainParts) * curtainParts, cGoes, row0);
+            row1 = Fma(Lane1(curtainParts) * curtainParts, cGoes, row1);
+            row2 = Fma(Lane2(curtainParts) * curtainParts, cGoes, row2);
+            row3 = Fma(Lane3(curtainParts) * curtainParts, cGoes, row3);
+            in0 = Fma(Lane0(curtainParts) * cloth, cGoes, in0);
+            in1 = Fma(Lane1(curtainParts) * cloth, cGoes, in1);
+            in2 = Fma(Lane2(curtainParts) * cloth, cGoes, in2);
+            in3 = Fma(Lane3(curtainParts) * cloth, cGoes, in3);
+            rowK = Fma(kLink * cloth, cGoes, rowK);
+            rowF = Fma(fLink * cloth, cGoes, rowF);
+            rowA = Fma(aLink * cloth, cGoes, rowA);
+            rowB = Fma(bLink * cloth, cGoes, rowB);
+            pRight = Fma(curtainParts * r, cGoes, pRight);
+            qRight = Fma(cloth * r, cGoes, qRight);
         }
         else
         {
             // Open: nothing but the air below touches the gathered cloth.
-            Vector256<double> below = Vector256.Create(0.0, 0.0, 0.0, g.CurtainBelow), part = below * cGoes;
-            rowB = Fma(part, below, rowB);
-            qRight = Fma(part, Vector256.Create(cRight), qRight);
+            cloth = Vector256.Create(0.0, 0.0, 0.0, g.CurtainBelow);
+            rowB = Fma(cloth * cloth, cGoes, rowB);
+            qRight = Fma(cloth * Vector256.Create(cRight), cGoes, qRight);
         }
 
-        Vector256<double> goes, part2 = default, into2 = default, part3 = default, into3 = default, alone2 = default, alone3 = default;
-        if (opaqueAbove)
+        // Two nodes go at a time, by one division: with sums s and t, link l and what comes to each, u and v, they are (t u + l v) and (l u + s v) over s t − l².
+        // Everything but the division is at hand before it; a node that is not there has no links and changes nothing.
+        Pair deep = default;
+        Vector256<double> toFaces2 = default, toFaces3 = default, toRest2 = default, toRest3 = default, alone2 = default, alone3 = default;
+        if (opaqueAbove || opaqueBelow)
         {
-            goes = Vector256.Create(-1.0) / Lane2(row2);
-            part2 = row2 * goes;
-            into2 = in2 * goes;
-            r = Lane2(pRight);
-            alone2 = r * goes;
-            row3 = Fma(Lane3(part2), row2, row3);
-            in3 = Fma(Lane3(part2), in2, in3);
-            row1 = Fma(Lane1(part2), row2, row1);
-            in1 = Fma(Lane1(part2), in2, in1);
-            row0 = Fma(Lane0(part2), row2, row0);
-            in0 = Fma(Lane0(part2), in2, in0);
-            rowK = Fma(Lane0(into2), in2, rowK);
-            rowF = Fma(Lane1(into2), in2, rowF);
-            rowA = Fma(Lane2(into2), in2, rowA);
-            rowB = Fma(Lane3(into2), in2, rowB);
-            pRight = Fma(part2, r, pRight);
-            qRight = Fma(into2, r, qRight);
+            deep = new Pair(-Lane2(row2), -Lane3(row3), Lane3(row2));
+            (toFaces2, toFaces3) = (deep.First(row2, row3), deep.Second(row2, row3));
+            (toRest2, toRest3) = (deep.First(in2, in3), deep.Second(in2, in3));
+            row0 = Fma(Fma(Lane0(row2), toFaces2, Lane0(row3) * toFaces3), deep.Goes, row0);
+            row1 = Fma(Fma(Lane1(row2), toFaces2, Lane1(row3) * toFaces3), deep.Goes, row1);
+            in0 = Fma(Fma(Lane0(row2), toRest2, Lane0(row3) * toRest3), deep.Goes, in0);
+            in1 = Fma(Fma(Lane1(row2), toRest2, Lane1(row3) * toRest3), deep.Goes, in1);
+            rowK = Fma(Fma(Lane0(in2), toRest2, Lane0(in3) * toRest3), deep.Goes, rowK);
+            rowF = Fma(Fma(Lane1(in2), toRest2, Lane1(in3) * toRest3), deep.Goes, rowF);
+            rowA = Fma(Fma(Lane2(in2), toRest2, Lane2(in3) * toRest3), deep.Goes, rowA);
+            rowB = Fma(Fma(Lane3(in2), toRest2, Lane3(in3) * toRest3), deep.Goes, rowB);
+            Vector256<double> u = Lane2(pRight), v = Lane3(pRight);
+            (alone2, alone3) = (deep.First(u, v), deep.Second(u, v));
+            pRight = Fma(Fma(toFaces2, u, toFaces3 * v), deep.Goes, pRight);
+            qRight = Fma(Fma(toRest2, u, toRest3 * v), deep.Goes, qRight);
         }
 
-        if (opaqueBelow)
-        {
-            goes = Vector256.Create(-1.0) / Lane3(row3);
-            part3 = row3 * goes;
-            into3 = in3 * goes;
-            r = Lane3(pRight);
-            alone3 = r * goes;
-            row1 = Fma(Lane1(part3), row3, row1);
-            in1 = Fma(Lane1(part3), in3, in1);
-            row0 = Fma(Lane0(part3), row3, row0);
-            in0 = Fma(Lane0(part3), in3, in0);
-            rowK = Fma(Lane0(into3), in3, rowK);
-            rowF = Fma(Lane1(into3), in3, rowF);
-            rowA = Fma(Lane2(into3), in3, rowA);
-            rowB = Fma(Lane3(into3), in3, rowB);
-            pRight = Fma(part3, r, pRight);
-            qRight = Fma(into3, r, qRight);
-        }
+        Pair faces = new(-Lane0(row0), -Lane1(row1), Lane1(row0));
+        Vector256<double> right0 = Lane0(pRight), right1 = Lane1(pRight), toRest0 = faces.First(in0, in1), toRest1 = faces.Second(in0, in1);
+        rowK = Fma(Fma(Lane0(in0), toRest0, Lane0(in1) * toRest1), faces.Goes, rowK);
+        rowF = Fma(Fma(Lane1(in0), toRest0, Lane1(in1) * toRest1), faces.Goes, rowF);
+        rowA = Fma(Fma(Lane2(in0), toRest0, Lane2(in1) * toRest1), faces.Goes, rowA);
+        rowB = Fma(Fma(Lane3(in0), toRest0, Lane3(in1) * toRest1), faces.Goes, rowB);
+        qRight = Fma(Fma(toRest0, right0, toRest1 * right1), faces.Goes, qRight);
 
-        goes = Vector256.Create(-1.0) / Lane1(row1);
-        Vector256<double> part1 = row1 * goes, into1 = in1 * goes;
-        r = Lane1(pRight);
-        Vector256<double> alone1 = r * goes;
-        row0 = Fma(Lane0(part1), row1, row0);
-        in0 = Fma(Lane0(part1), in1, in0);
-        rowK = Fma(Lane0(into1), in1, rowK);
-        rowF = Fma(Lane1(into1), in1, rowF);
-        rowA = Fma(Lane2(into1), in1, rowA);
-        rowB = Fma(Lane3(into1), in1, rowB);
-        pRight = Fma(part1, r, pRight);
-        qRight = Fma(into1, r, qRight);
-
-        goes = Vector256.Create(-1.0) / Lane0(row0);
-        Vector256<double> into0 = in0 * goes;
-        r = Lane0(pRight);
-        Vector256<double> alone0 = r * goes;
-        rowK = Fma(Lane0(into0), in0, rowK);
-        rowF = Fma(Lane1(into0), in0, rowF);
-        rowA = Fma(Lane2(into0), in0, rowA);
-        rowB = Fma(Lane3(into0), in0, rowB);
-        qRight = Fma(into0, r, qRight);
-
-        goes = Vector256.Create(-1.0) / Lane0(rowK);
-        Vector256<double> partK = rowK * goes;
-        r = Lane0(qRight);
-        Vector256<double> aloneK = r * goes;
-        rowF = Fma(Lane1(partK), rowK, rowF);
-        rowA = Fma(Lane2(partK), rowK, rowA);
-        rowB = Fma(Lane3(partK), rowK, rowB);
-        qRight = Fma(partK, r, qRight);
-
-        goes = Vector256.Create(-1.0) / Lane1(rowF);
-        Vector256<double> partF = rowF * goes;
-        r = Lane1(qRight);
-        Vector256<double> aloneF = r * goes;
-        rowA = Fma(Lane2(partF), rowF, rowA);
-        rowB = Fma(Lane3(partF), rowF, rowB);
-        qRight = Fma(partF, r, qRight);
+        Pair ground = new(-Lane0(rowK), -Lane1(rowF), Lane1(rowK));
+        Vector256<double> rightK = Lane0(qRight), rightF = Lane1(qRight), toAirsK = ground.First(rowK, rowF), toAirsF = ground.Second(rowK, rowF);
+        rowA = Fma(Fma(Lane2(rowK), toAirsK, Lane2(rowF) * toAirsF), ground.Goes, rowA);
+        rowB = Fma(Fma(Lane3(rowK), toAirsK, Lane3(rowF) * toAirsF), ground.Goes, rowB);
+        qRight = Fma(Fma(toAirsK, rightK, toAirsF * rightF), ground.Goes, qRight);
 
         // The two airs; a stream leaves its giver unchanged, so it stands in the receiver's row alone.
         aSum = -rowA.GetElement(2);
@@ -206,24 +160,24 @@ internal sealed class HouseSolver
         double determinant = 1.0 / (aSum * bSum - fromBelow * fromAbove);
         double aC = (aRight * bSum + fromBelow * bRight) * determinant;
         double bC = (bRight * aSum + fromAbove * aRight) * determinant;
-        double fC = aloneF.ToScalar() + partF.GetElement(2) * aC + partF.GetElement(3) * bC;
-        double kC = aloneK.ToScalar() + partK.GetElement(2) * aC + partK.GetElement(3) * bC + partK.GetElement(1) * fC;
+        double fC = (ground.Second(rightK, rightF).ToScalar() + toAirsF.GetElement(2) * aC + toAirsF.GetElement(3) * bC) * ground.Goes.ToScalar();
+        double kC = (ground.First(rightK, rightF).ToScalar() + toAirsK.GetElement(2) * aC + toAirsK.GetElement(3) * bC) * ground.Goes.ToScalar();
         Vector256<double> four = Vector256.Create(kC, fC, aC, bC);
-        double p0C = alone0.ToScalar() + Dot(into0, four);
-        double p1C = alone1.ToScalar() + Dot(into1, four) + part1.ToScalar() * p0C;
-        double p3C = t.Inner[3], p2C = t.Inner[2];
-        if (opaqueBelow)
-        {
-            p3C = alone3.ToScalar() + Dot(into3, four) + part3.ToScalar() * p0C + part3.GetElement(1) * p1C;
-        }
-
+        double p0C = (faces.First(right0, right1).ToScalar() + Dot(toRest0, four)) * faces.Goes.ToScalar();
+        double p1C = (faces.Second(right0, right1).ToScalar() + Dot(toRest1, four)) * faces.Goes.ToScalar();
+        double p2C = t.Inner[2], p3C = t.Inner[3];
         if (opaqueAbove)
         {
-            p2C = alone2.ToScalar() + Dot(into2, four) + part2.ToScalar() * p0C + part2.GetElement(1) * p1C + part2.GetElement(3) * p3C;
+            p2C = (alone2.ToScalar() + Dot(toRest2, four) + toFaces2.ToScalar() * p0C + toFaces2.GetElement(1) * p1C) * deep.Goes.ToScalar();
+        }
+
+        if (opaqueBelow)
+        {
+            p3C = (alone3.ToScalar() + Dot(toRest3, four) + toFaces3.ToScalar() * p0C + toFaces3.GetElement(1) * p1C) * deep.Goes.ToScalar();
         }
 
         Vector256<double> inner = Vector256.Create(p0C, p1C, p2C, p3C);
-        double cC = cRight * cGoes.ToScalar() + (curtain ? Dot(clothIn, four) + Dot(clothPart, inner) : clothIn.GetElement(3) * bC);
+        double cC = (cRight + (curtain ? Dot(cloth, four) + Dot(curtainParts, inner) : cloth.GetElement(3) * bC)) * cGoes.ToScalar();
         t.Inner.Four = inner;
         t.Outer.Four = (oRight + core * inner) * oInverse;
         t.Inside = Vector256.Create(cC, kC, fC, bC);
@@ -235,6 +189,30 @@ internal sealed class HouseSolver
         double g3C = r3 * layerInverse[3] + layerPart[3] * g2C;
         double g4C = r4 * layerInverse[4] + layerPart[4] * g3C;
         (t.Ground[0], t.Ground[1], t.Ground[2], t.Ground[3], t.Ground[4], t.Ground[5]) = (g0C, g1C, g2C, g3C, g4C, r5 * layerInverse[5] + layerPart[5] * g4C);
+    }
+
+    /// <summary>Two nodes that meet: their sums, and what meets each of them, taken out of the network by one division.</summary>
+    private readonly struct Pair
+    {
+        private readonly Vector256<double> firstSum, secondSum, link;
+
+        /// <summary>One over the pair's determinant.</summary>
+        public readonly Vector256<double> Goes;
+
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public Pair(Vector256<double> firstSum, Vector256<double> secondSum, Vector256<double> link)
+        {
+            (this.firstSum, this.secondSum, this.link) = (firstSum, secondSum, link);
+            Goes = Vector256<double>.One / (firstSum * secondSum - link * link);
+        }
+
+        /// <summary>What the first takes of what comes to both, before <see cref="Goes"/>.</summary>
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public Vector256<double> First(Vector256<double> toFirst, Vector256<double> toSecond) => Fma(secondSum, toFirst, link * toSecond);
+
+        /// <summary>What the second takes.</summary>
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public Vector256<double> Second(Vector256<double> toFirst, Vector256<double> toSecond) => Fma(link, toFirst, firstSum * toSecond);
     }
 
     // One rounding on every processor: where there is no such instruction it is reckoned, slower, to the same bits.
