@@ -190,7 +190,11 @@ internal static class YearTimes
         {
             YearPlant plant = new(scene.Program, scene.Plant, house);
             HouseForcing f = default;
-            return at => plant.Act(Commands.AsSpan(at * told.Length, told.Length), 60, false, ref f);
+            bool[] moved = [.. Enumerable.Range(0, Minutes.Length).Select(Moved)];
+            return at => plant.Act(Commands.AsSpan(at * told.Length, told.Length), moved[at], 60, false, ref f);
+
+            bool Moved(int at) => at % 1440 == 0
+                || Enumerable.Range(0, told.Length).Any(i => Commands[(at * told.Length) + i].Level != Commands[((at - 1) * told.Length) + i].Level);
         }
 
         public Action<int> Sun()

@@ -19,8 +19,9 @@ public static class ProgramInterpreter
     /// <param name="dtMs">Time until the next call, ms, 1 to 86 400 000 (clamped).</param>
     /// <param name="after">State at the end of that time.</param>
     /// <param name="commands">One command an actuator. A motor's level is where it stands at the end of the time; fog's level is the share of the time it is on.</param>
+    /// <returns>False when every actuator stands as it stood: no level changed, and no fog pulses.</returns>
     /// <exception cref="ArgumentException">A span too short.</exception>
-    public static void Step(
+    public static bool Step(
         CompiledProgram compiled, ReadOnlySpan<int> before, ReadOnlySpan<int> readings, int dtMs, Span<int> after, Span<Command> commands)
     {
         ArgumentNullException.ThrowIfNull(compiled);
@@ -51,7 +52,7 @@ public static class ProgramInterpreter
         Span<int> want = stackalloc int[compiled.Column];
         want.Clear();
         var run = new StepRun(compiled, seen, Math.Clamp(dtMs, 1, 86_400_000), after[..length], commands[..n], want);
-        run.Go();
+        return run.Go();
     }
 
     internal static int Later(int timerMs, int dtMs) => timerMs >= LongAgoMs - dtMs ? LongAgoMs : timerMs + dtMs;

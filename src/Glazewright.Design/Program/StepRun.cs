@@ -38,6 +38,7 @@ internal ref partial struct StepRun
     private ulong _nextOn;
     private int _proofAllowed;
     private int _pulse;
+    private bool _moved;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public StepRun(CompiledProgram program, ReadOnlySpan<int> readings, int dtMs, Span<int> state, Span<Command> commands, Span<int> want)
@@ -53,7 +54,7 @@ internal ref partial struct StepRun
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Go()
+    public bool Go()
     {
         _commands.Clear();
         ReadSanely();
@@ -69,6 +70,7 @@ internal ref partial struct StepRun
         TakeHands();
         Settle();
         Sound();
+        return _moved;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -219,15 +219,16 @@ internal ref partial struct StepRun
         ref int levels = ref MemoryMarshal.GetReference(_s), wants = ref MemoryMarshal.GetReference(_want);
         ref int sinces = ref Unsafe.Add(ref levels, column * CompiledProgram.Since), runtimes = ref Unsafe.Add(ref levels, column * CompiledProgram.Runtime);
         Vector256<int> none = Vector256<int>.Zero, one = Vector256<int>.One, dt = Vector256.Create(_dt), longest = Vector256.Create(ProgramInterpreter.LongAgoMs - _dt);
-        Vector256<int> tenths = Vector256.Create(Math.Max(1, _dt / 100)), full = Vector256.Create(LongRuntime), lanes = Vector256.Create(1, 2, 4, 8, 16, 32, 64, 128);
+        Vector256<int> tenths = Vector256.Create(Math.Max(1, _dt / 100)), full = Vector256.Create(LongRuntime), lanes = Vector256.Create(1, 2, 4, 8, 16, 32, 64, 128), moved = none;
         for (int at = 0; at < column; at += Vector256<int>.Count)
         {
             Vector256<int> level = Vector256.LoadUnsafe(ref levels, (nuint)at), want = Vector256.LoadUnsafe(ref wants, (nuint)at);
             Vector256<int> since = Vector256.LoadUnsafe(ref sinces, (nuint)at), ran = Vector256.LoadUnsafe(ref runtimes, (nuint)at);
             Vector256<int> stays = Vector256.Equals(Vector256.Create((int)(next >> at)) & lanes, lanes), motor = Vector256.Equals(Vector256.Create((int)(moving >> at)) & lanes, lanes);
             Vector256<int> switched = stays & Vector256.Max(Vector256.ConditionalSelect(Vector256.GreaterThan(want, none), want, level), one);
-            Vector256<int> was = Vector256.GreaterThan(level, none);
+            Vector256<int> was = Vector256.GreaterThan(level, none), stood = level;
             level = Vector256.ConditionalSelect(motor, want, switched);
+            moved |= level ^ stood;
             Vector256<int> now = Vector256.GreaterThan(level, none);
             level.StoreUnsafe(ref levels, (nuint)at);
             (dt + (Vector256.Min(since, longest) & Vector256.Equals(was, now))).StoreUnsafe(ref sinces, (nuint)at);
@@ -235,6 +236,7 @@ internal ref partial struct StepRun
             on |= (ulong)now.ExtractMostSignificantBits() << at;
         }
 
+        _moved = moved != none || (on & _p.FogMask) != 0;
         for (ulong rest = on; rest != 0; rest &= rest - 1)
         {
             int i = BitOperations.TrailingZeroCount(rest), level = At(i, CompiledProgram.Level);

@@ -29,6 +29,7 @@ internal sealed class ProgramControl
     };
 
     /// <summary>One step of the box.</summary>
-    public void Step(ReadOnlySpan<int> readings, int stepMs, Span<Command> commands) =>
+    /// <returns>False when all stands as it stood.</returns>
+    public bool Step(ReadOnlySpan<int> readings, int stepMs, Span<Command> commands) =>
         ProgramInterpreter.Step(Compiled, State, readings, stepMs, State, commands);
 }

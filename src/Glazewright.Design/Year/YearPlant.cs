@@ -25,10 +25,10 @@ internal sealed class YearPlant
     private readonly bool hasLouver;
     private readonly double upperM3PerS, upperW;
     private readonly double dryerFullW, dryerKgPerS, doseFullKgPerS;
-    private readonly int[] told;
     private Means means; // over the last step
     private bool settled; // no motor is on its way
     private double padWet, pipeNowW, goneOnS;
+    private double stepOfSharesS, padShare, pipeShare; // what a step of that length brings of the way
 
     public YearPlant(ProgramDocument program, PlantResult plant, YearHouse house)
     {
@@ -57,7 +57,6 @@ internal sealed class YearPlant
         curtainCovers = house.CurtainCovers;
         secondCovers = house.SecondCovers;
         motors = new Motor[actuators.Count];
-        told = new int[actuators.Count];
         ExhaustPlant? exhaust = plant.Exhaust?.Choice;
         fanCount = exhaust?.Fans.Count ?? 0;
         mostWithWater = program.Interlocks.OfType<Interlock.OnlySoMany>()
@@ -140,26 +139,32 @@ internal sealed class YearPlant
 
     /// <summary>Acts on the commands for one step.</summary>
     /// <param name="commands">In the program's order of actuators.</param>
+    /// <param name="moved">False when they ask what was asked in the step before.</param>
     /// <param name="stepS">Step, s.</param>
     /// <param name="doorsOpen">Doors stand open.</param>
     /// <param name="f">The equipment fields are set.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public void Act(ReadOnlySpan<Command> commands, double stepS, bool doorsOpen, ref HouseForcing f)
+    public void Act(ReadOnlySpan<Command> commands, bool moved, double stepS, bool doorsOpen, ref HouseForcing f)
     {
         // Told what it was told before, and nothing on its way: all goes on as it went.
-        if (AsBefore(commands))
-        {
-            goneOnS += stepS;
-        }
-        else
+        if (moved || !settled)
         {
             Follow(commands, stepS);
         }
+        else
+        {
+            goneOnS += stepS;
+        }
+
+        if (stepS != stepOfSharesS)
+        {
+            (stepOfSharesS, padShare, pipeShare) = (stepS, Math.Min(1, stepS / PadWettingS), stepS / (PipeLagS + stepS));
+        }
 
         ref readonly Means m = ref means;
-        padWet = Lagged(padWet, m.Pump, Math.Min(1, stepS / PadWettingS));
+        padWet = Lagged(padWet, m.Pump, padShare);
         // The boiler heats the pipe; the pipe, as it warms and cools, the house.
-        pipeNowW = Lagged(pipeNowW, m.Pipe, stepS / (PipeLagS + stepS));
+        pipeNowW = Lagged(pipeNowW, m.Pipe, pipeShare);
         double heat = m.Heat + pipeNowW;
         f.FanBelowM3PerS = FlowM3PerS;
         f.PadEffectiveness = padWet * m.PadAtFlow;
@@ -181,19 +186,6 @@ internal sealed class YearPlant
         HeatW = heat;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private bool AsBefore(ReadOnlySpan<Command> commands)
-    {
-        int[] was = told;
-        int changed = settled ? 0 : 1;
-        for (int i = 0; i < was.Length && i < commands.Length; i++)
-        {
-            changed |= was[i] ^ commands[i].Level;
-        }
-
-        return changed == 0;
-    }
-
     private void Follow(ReadOnlySpan<Command> commands, double stepS)
     {
         CountGoneOn();
@@ -205,7 +197,6 @@ internal sealed class YearPlant
         {
             ref Motor motor = ref all[i];
             int asked = commands[i].Level;
-            told[i] = asked;
             double level = asked <= 0 ? 0 : asked >= 10_000 ? 1 : asked / 10_000.0;
             double mean = motor.TravelS > 0 ? Travel(ref motor, level, stepS) : Switch(ref motor, level, stepS);
             settled &= motor.TravelS <= 0 || !motor.Moving;

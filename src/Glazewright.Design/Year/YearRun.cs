@@ -274,8 +274,12 @@ internal sealed class YearRun
 
         sensors.Read(weather, Targets, Plant, minute, readings);
         tamper?.Read(minute, readings);
-        control.Step(readings, (int)(stepS * 1000), commands);
-        tamper?.Command(minute, commands);
+        bool moved = control.Step(readings, (int)(stepS * 1000), commands);
+        if (tamper is not null)
+        {
+            tamper.Command(minute, commands);
+            moved = true;
+        }
 
         int period = Targets.Period(day);
         CropPeriod? crop = period >= 0 ? input.Schedule[period] : null;
@@ -286,15 +290,26 @@ internal sealed class YearRun
         forcing.PressurePa = weather.PressurePa[minute];
         forcing.WindMPerS = weather.WindMs[minute] * House.WindFactor;
         forcing.SkyC = weather.SkyC[minute];
-        tamper?.Weather(ref forcing);
+        forcing.OutsideWetBulbC = weather.WetBulbC[minute];
+        forcing.IsWorkedOut = weather.AllNumbers;
+        if (tamper is not null)
+        {
+            tamper.Weather(ref forcing);
+            forcing.IsWorkedOut = false;
+        }
+
         forcing.DeepGroundC = deepC[day];
         forcing.Co2Ppm = co2?.Ppm ?? CarbonDioxide.OutsidePpm;
         forcing.LeafAreaIndex = crop is null ? 0 : crop.LeafAreaIndex * crop.PlantedFraction;
-        Plant.Act(commands, stepS, crop is { DoorsOpen: true } && hour is >= 9 and < 17, ref forcing);
+        Plant.Act(commands, moved, stepS, crop is { DoorsOpen: true } && hour is >= 9 and < 17, ref forcing);
         HouseState sensed = Cells is null ? state : Cells.Sensed;
         // The coil takes more from damp air, nothing from air drier than itself.
         forcing.DryingKgPerS *= DehumidifierCoil.ShareOfRated(sensed.HumidityRatioBelow);
-        sun.Into(minute, Plant.CurtainFraction, Plant.SecondCurtainFraction, crop?.PlantedFraction ?? 0, crop?.LeafAreaIndex ?? 0, ref forcing);
+        if (weather.GhiWm2[minute] > 0)
+        {
+            sun.Into(minute, Plant.CurtainFraction, Plant.SecondCurtainFraction, crop?.PlantedFraction ?? 0, crop?.LeafAreaIndex ?? 0, ref forcing);
+        }
+
         double outsideKgPerS;
         if (Cells is { } cells)
         {
@@ -445,6 +460,11 @@ internal sealed class YearRun
         hourSums[10] += Plant.SecondCurtainFraction;
         if (minute % 60 == 59)
         {
+            if (!double.IsFinite(airC))
+            {
+                throw new InvalidOperationException($"The year came to something that is no number in the hour before minute {minute}.");
+            }
+
             for (int i = 0; i < hours.Length; i++)
             {
                 hours[i][minute / 60] = (float)(hourSums[i] / 60);

@@ -239,7 +239,7 @@ internal sealed class YearSensors
 
     // The next whole step, halves upward; whole numbers shifted so that cutting off rounds down.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static int Step(double value, double perUnit) => (int)(value * perUnit + 100_000.5) - 100_000;
+    private static int Step(double value, double perUnit) => double.ConvertToIntegerNative<int>(value * perUnit + 100_000.5) - 100_000;
 
     /// <summary>A sensor at work.</summary>
     private struct Probe

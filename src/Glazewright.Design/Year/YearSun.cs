@@ -65,6 +65,7 @@ internal sealed class YearSun
     /// <param name="plantedFraction">Share of the floor that is crop.</param>
     /// <param name="leafAreaIndex">Leaf area over planted area.</param>
     /// <param name="forcing">The sun fields are set.</param>
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public void Into(int minute, double curtainFraction, double secondFraction, double plantedFraction, double leafAreaIndex, ref HouseForcing forcing)
     {
         double global = weather.GhiWm2[minute];

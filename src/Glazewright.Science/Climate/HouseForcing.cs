@@ -14,6 +14,14 @@ public struct HouseForcing
     /// <summary>Outside humidity ratio, kg/kg dry air.</summary>
     public double OutsideHumidityRatio { get; set; }
 
+    /// <summary>
+    /// Promised by who fills it: every field is a number, the humidity ratio is not above saturation, and <see cref="OutsideWetBulbC"/> is that of the outside air. The model then need not look.
+    /// </summary>
+    public bool IsWorkedOut { get; set; }
+
+    /// <summary>Outside wet bulb, °C (<see cref="VapourTable.WetBulbC"/>); read only when <see cref="IsWorkedOut"/>.</summary>
+    public double OutsideWetBulbC { get; set; }
+
     /// <summary>Barometric pressure, Pa.</summary>
     public double PressurePa { get; set; }
 
@@ -150,6 +158,7 @@ public struct HouseForcing
     internal readonly HouseForcing Mended()
     {
         HouseForcing f = this;
+        f.IsWorkedOut = false;
         f.OutsideC = Or(OutsideC, 0.0);
         f.OutsideHumidityRatio = Or(OutsideHumidityRatio, 0.0);
         f.PressurePa = Or(PressurePa, 101_325.0);

@@ -31,8 +31,7 @@ public sealed partial class HouseModel
             PressurePa = Clamp(f.PressurePa, 30_000.0, 115_000.0);
             OutsideC = Clamp(f.OutsideC, -90.0, 70.0);
             double humidity = double.MaxNative(f.OutsideHumidityRatio, 0.0);
-            double saturatedPa = double.MinNative(VapourTable.PressurePa(OutsideC), 0.95 * PressurePa), dryPa = PressurePa - saturatedPa;
-            OutsideHumidity = humidity * dryPa <= 0.621945 * saturatedPa ? humidity : 0.621945 * saturatedPa / dryPa;
+            OutsideHumidity = f.IsWorkedOut ? humidity : NotAboveSaturation(humidity);
             WindMPerS = Clamp(f.WindMPerS, 0.0, 60.0);
             SkyC = Clamp(f.SkyC, -120.0, 80.0);
             DeepC = Clamp(f.DeepGroundC, -60.0, 60.0);
@@ -64,6 +63,13 @@ public sealed partial class HouseModel
             {
                 Fog(in f, state, stepS);
             }
+        }
+
+        [MethodImpl(MethodImplOptions.NoInlining)]
+        private readonly double NotAboveSaturation(double humidity)
+        {
+            double saturatedPa = double.MinNative(VapourTable.PressurePa(OutsideC), 0.95 * PressurePa), dryPa = PressurePa - saturatedPa;
+            return humidity * dryPa <= 0.621945 * saturatedPa ? humidity : 0.621945 * saturatedPa / dryPa;
         }
 
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -207,7 +213,8 @@ public sealed partial class HouseModel
             }
             else if (effectiveness > 0.0)
             {
-                double drop = effectiveness * (d.OutsideC - VapourTable.WetBulbC(d.OutsideC, d.OutsideHumidity, d.PressurePa));
+                double wetC = f.IsWorkedOut ? f.OutsideWetBulbC : VapourTable.WetBulbC(d.OutsideC, d.OutsideHumidity, d.PressurePa);
+                double drop = effectiveness * (d.OutsideC - wetC);
                 d.IntakeC -= drop;
                 d.IntakeHumidity += drop * AirConstants.SpecificHeatJPerKgK / AirConstants.LatentHeatJPerKg;
             }

@@ -99,7 +99,7 @@ public sealed partial class HouseModel
     /// <param name="stepS">Step, s, above 0 (a minute in the year, 1 to 5 s in replays).</param>
     public void Step(HouseState state, in HouseForcing forcing, double stepS)
     {
-        if (!forcing.AllNumbers)
+        if (!forcing.IsWorkedOut && !forcing.AllNumbers)
         {
             HouseForcing mended = forcing.Mended();
             StepByNumbers(state, in mended, stepS);

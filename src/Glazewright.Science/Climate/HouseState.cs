@@ -61,12 +61,12 @@ public sealed class HouseState
     /// <param name="pressurePa">Barometric pressure, Pa.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double RelativeHumidityBelowPercent(double pressurePa) =>
-        Math.Min(100.0 * VapourTable.VapourPressurePa(WaterBelow, pressurePa) / SaturationBelowPa, 100.0);
+        double.MinNative(100.0 * WaterBelow * pressurePa / ((0.621945 + WaterBelow) * SaturationBelowPa), 100.0);
 
     /// <summary>Relative humidity above the curtain, percent.</summary>
     /// <param name="pressurePa">Barometric pressure, Pa.</param>
     public double RelativeHumidityAbovePercent(double pressurePa) =>
-        Math.Min(100.0 * VapourTable.VapourPressurePa(WaterAbove, pressurePa) / SaturationAbovePa, 100.0);
+        double.MinNative(100.0 * WaterAbove * pressurePa / ((0.621945 + WaterAbove) * SaturationAbovePa), 100.0);
 
     /// <summary>Water lying on a surface, kg.</summary>
     /// <param name="surface">Which surface.</param>

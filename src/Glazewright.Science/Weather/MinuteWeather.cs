@@ -11,6 +11,9 @@ public sealed class MinuteWeather
     {
     }
 
+    /// <summary>True when every minute has a number for what acts on a house: temperature, humidity, pressure, wind, sky and sun.</summary>
+    public bool AllNumbers { get; private set; }
+
     /// <summary>Minutes a column.</summary>
     public static int Count => CommonYear.Minutes;
 
@@ -29,11 +32,11 @@ public sealed class MinuteWeather
     /// <summary>Relative humidity over water, over ice below 0 °C, %, 0 to 100.</summary>
     public ReadOnlySpan<double> RelativeHumidityPercent => Relative;
 
+    /// <summary>Wet bulb, °C (<see cref="Climate.VapourTable.WetBulbC"/>).</summary>
+    public ReadOnlySpan<double> WetBulbC => WetBulb;
+
     /// <summary>Wind speed at the station's height, m/s.</summary>
     public ReadOnlySpan<double> WindMs => Wind;
-
-    /// <summary>Direction the wind comes from, degrees from north (the hour's, not interpolated).</summary>
-    public ReadOnlySpan<double> WindFromDeg => WindFrom;
 
     /// <summary>Long-wave radiation from the sky on a horizontal plane, W/m².</summary>
     public ReadOnlySpan<double> SkyLongwaveWm2 => SkyLongwave;
@@ -104,11 +107,11 @@ public sealed class MinuteWeather
 
     internal double[] Humidity { get; } = new double[CommonYear.Minutes];
 
+    internal double[] WetBulb { get; } = new double[CommonYear.Minutes];
+
     internal double[] Relative { get; } = new double[CommonYear.Minutes];
 
     internal double[] Wind { get; } = new double[CommonYear.Minutes];
-
-    internal double[] WindFrom { get; } = new double[CommonYear.Minutes];
 
     internal double[] SkyLongwave { get; } = new double[CommonYear.Minutes];
 
@@ -139,7 +142,14 @@ public sealed class MinuteWeather
         minutes.Rained = [.. year.RainFraction.Span];
         SunExpansion.Fill(year, minutes);
         SkyExpansion.Fill(minutes);
+        minutes.AllNumbers = minutes.LooksThrough();
         return minutes;
+    }
+
+    private bool LooksThrough()
+    {
+        double[][] columns = [DryBulb, Humidity, WetBulb, Pressure, Wind, SkyTemperature, Ghi, FromSun, Dome, Horizon, Up, Azimuth, Elevation, East, North];
+        return columns.All(column => double.IsFinite(column.Sum()));
     }
 }
 

@@ -1,3 +1,4 @@
+using Glazewright.Science.Climate;
 using Glazewright.Science.Maths;
 
 namespace Glazewright.Science.Weather;
@@ -32,13 +33,10 @@ internal static class StateExpansion
             to.Relative[m] = 100 * e / saturatedPa;
             to.Pressure[m] = pressure;
             to.Humidity[m] = WeatherMoisture.HumidityRatio(e, pressure);
+            to.WetBulb[m] = VapourTable.WetBulbC(to.DryBulb[m], to.Humidity[m], pressure);
             to.SkyTemperature[m] = Math.Sqrt(Math.Sqrt(to.SkyLongwave[m] / SkyInfrared.SigmaWm2K4)) - 273.15;
         }
 
-        for (int h = 0; h < CommonYear.Hours; h++)
-        {
-            Array.Fill(to.WindFrom, year.WindFromDeg[h], h * 60, 60);
-        }
     }
 
     /// <summary>Values at the stamps (ends of the hours) joined by straight lines, taken at the middles of the minutes.</summary>

@@ -27,12 +27,12 @@ public class ModulatingYearTests
         YearPlant plant = new(program, made, YearHouse.Build(YearScenes.Input, YearScenes.Form, made));
         Command[] commands = new Command[program.Actuators.Count];
         HouseForcing forcing = default;
-        plant.Act(commands, 60, false, ref forcing);
+        plant.Act(commands, true, 60, false, ref forcing);
         double idleW = plant.PowerW;
         commands[Array.FindIndex([.. program.Actuators], a => a.Id == "A/heater-1")] = new Command(level, 0, 0, 0, 0);
         for (int minute = 0; minute < 3; minute++)
         {
-            plant.Act(commands, 60, false, ref forcing);
+            plant.Act(commands, true, 60, false, ref forcing);
         }
 
         Assert.Equal(29_000 * level / 10_000.0, plant.HeatW, 1e-6);

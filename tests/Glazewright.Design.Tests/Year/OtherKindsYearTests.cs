@@ -162,7 +162,7 @@ public class OtherKindsYearTests
         for (int minute = 0; minute < 6000; minute++)
         {
             commands[^1] = new Command(minute < 60 ? 10_000 : 0, 0, 0, 0, 0);
-            act.Act(commands, 60, false, ref f);
+            act.Act(commands, true, 60, false, ref f);
             heatJ += act.HeatW * 60;
             fuelJ += act.FuelW * 60;
             if (minute == 59)

@@ -25,6 +25,7 @@ public class YearPlantTests
             {
                 for (int m = 0; m < minutes; m++)
                 {
+                    bool moved = m == 0;
                     for (int i = 0; i < n; i++)
                     {
                         commands[i] = new Command(levels[i] * 5000, 0, 0, 0, 0);
@@ -33,9 +34,9 @@ public class YearPlantTests
                         before[i] = levels[i];
                     }
 
-                    plant.Act(commands, 60, false, ref a);
+                    plant.Act(commands, moved, 60, false, ref a);
                     // Loaded anew each minute, it cannot know what it was told before.
-                    fresh.Act(commands, 60, false, ref b);
+                    fresh.Act(commands, true, 60, false, ref b);
                     fresh.Save(saved);
                     fresh.Load(saved);
                     Assert.Equal(b, a);
