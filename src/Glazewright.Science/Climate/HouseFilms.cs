@@ -35,7 +35,10 @@ public static class HouseFilms
     /// <param name="pressurePa">Barometric pressure, Pa.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double VapourPerFilm(double pressurePa) =>
-        1.0 / (LewisToTwoThirds * PsychrometricPaPerK(pressurePa) * AirConstants.LatentHeatJPerKg);
+        VapourPerFilmAtPascal / pressurePa;
+
+    /// <summary>The same times the pressure.</summary>
+    internal const double VapourPerFilmAtPascal = 0.621945 / (LewisToTwoThirds * AirConstants.SpecificHeatJPerKgK);
 
     /// <summary>Psychrometric constant, Pa/K: 66 at sea level.</summary>
     /// <param name="pressurePa">Barometric pressure, Pa.</param>

@@ -17,7 +17,7 @@ public sealed partial class HouseModel
     {
         public double PressurePa, OutsideC, OutsideHumidity, WindMPerS, SkyC, DeepC;
         public double BelowC, AboveC, Closed, LeafAreaIndex, Circulation;
-        public double OutsideDensity, OutsideDensityInverse, AirKgBelow, AirKgAbove;
+        public double PerPa, OutsideDensity, OutsideDensityInverse, AirKgBelow, AirKgAbove;
         public double OutsideBelow, OutsideAbove, Intake, IntakeFromOutside, BelowShare, Upward, Downward, Exchange;
         public double IntakeC, IntakeHumidity, HeatEndOverMean, WaterEndOverMean;
         public double ForcedFilm, FogEvaporated, FogFallen, Dried;
@@ -45,8 +45,11 @@ public sealed partial class HouseModel
             LeafAreaIndex = Clamp(f.LeafAreaIndex, 0.0, 12.0);
             BelowC = state.AirBelowC;
             AboveC = state.AirAboveC;
-            OutsideDensityInverse = AirConstants.GasConstantJPerKgK * (OutsideC + 273.15) / PressurePa;
-            OutsideDensity = AirConstants.DensityKgPerM3(OutsideC, PressurePa);
+            double perDensity = AirConstants.PascalPerDensity(OutsideC);
+            Vector128<double> outside = Vector128.Create(1.0, PressurePa) / Vector128.Create(PressurePa, perDensity);
+            PerPa = outside.ToScalar();
+            OutsideDensity = outside.GetElement(1);
+            OutsideDensityInverse = perDensity * PerPa;
             AirKgBelow = StoreKgPerM3 * house.AirBelowM3;
             AirKgAbove = StoreKgPerM3 * house.AirAboveM3;
             // One division for four: density of both airs, kappa of both.
@@ -223,15 +226,16 @@ public sealed partial class HouseModel
             double heldAbove = rates.InnerAir[0] + rates.InnerAir[2] + rates.CurtainAbove + rates.OutsideAbove;
             double heatW = rates.InnerAir[1] + rates.InnerAir[3] + rates.FloorAir + rates.CanopyAir + rates.CurtainBelow
                 + rates.MassAir + InSeries(rates.Exchange, heldAbove) + rates.OutsideBelow + rates.Downward;
-            TransferUnits = heatW / (d.Intake * AirConstants.SpecificHeatJPerKgK);
+            double perIntake = 1.0 / d.Intake;
+            TransferUnits = heatW * (1.0 / AirConstants.SpecificHeatJPerKgK) * perIntake;
             // The profile grows as the house is flushed; until then the air at the fans is still the mean. Circulation fans stir it,
             // and air that leaves through the curtain leaves at the mean.
             double flushed = stepS * d.Intake / d.AirKgBelow;
             state.Profile = (state.Profile + flushed) / (1.0 + flushed);
             double plug = (1.0 - 0.5 * d.Circulation) * d.BelowShare * state.Profile;
-            d.HeatEndOverMean = 1.0 + (PadToFan.EndOverMean(TransferUnits) - 1.0) * plug;
-            double waterUnits = (perPaBelow * d.KappaBelow + InSeries(d.Exchange, d.OutsideAbove) + d.OutsideBelow + d.Downward) / d.Intake;
-            d.WaterEndOverMean = 1.0 + (PadToFan.EndOverMean(waterUnits) - 1.0) * plug;
+            d.HeatEndOverMean = 1.0 + (EndOverMean.Of(TransferUnits) - 1.0) * plug;
+            double waterUnits = (perPaBelow * d.KappaBelow + InSeries(d.Exchange, d.OutsideAbove) + d.OutsideBelow + d.Downward) * perIntake;
+            d.WaterEndOverMean = 1.0 + (EndOverMean.Of(waterUnits) - 1.0) * plug;
         }
         else
         {

@@ -10,7 +10,7 @@ public sealed partial class HouseModel
     private const double LeastFilm = 0.5; // W/(m² K): no surface is ever cut off from its air
 
     // σ × emissivities × views × areas by curtain and leaves: they change with the curtain and the season, not with the minute.
-    private double viewClosed = double.NaN, viewLeaves = double.NaN, canopyCover;
+    private double viewClosed = double.NaN, viewLeaves = double.NaN, canopyCover, perLeafM2;
     private PerPart floorView, canopyView, curtainView;
     private PerPart ringView;
     private double lowerPairView, upperPairView;
@@ -28,6 +28,7 @@ public sealed partial class HouseModel
             viewLeaves = d.LeafAreaIndex;
             canopyCover = viewLeaves > 0.0 ? 1.0 - Elementary.Exp(-0.94 * viewLeaves) : 0.0;
             capacity.Canopy = (1200.0 * viewLeaves + 200.0) * area;
+            perLeafM2 = viewLeaves > 0.0 ? 1.0 / (viewLeaves * area) : 0.0;
             holdsKg[(int)WetSurface.Canopy] = house.FilmHoldsKgPerM2 * viewLeaves * area;
         }
 
@@ -170,7 +171,7 @@ public sealed partial class HouseModel
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double Sun(double w) => Clamp(w, 0.0, 1e9);
 
-    private void BookHeat(HouseState state, in Drive d, double stepS)
+    private void BookHeat(HouseState state, in Drive d, double perS)
     {
         ref PerNode t = ref state.Temperature;
         Vector256<double> outer = t.Outer.Four;
@@ -186,7 +187,7 @@ public sealed partial class HouseModel
             + (rates.Upward - rates.Downward) * (t.AirAbove - t.AirBelow);
         fluxes.GroundLossW = rates.Deep * (t.Ground[HouseParameters.GroundLayerCount - 1] - d.DeepC) + rates.Edge * (t.Ground[2] - d.OutsideC);
         fluxes.LatentW = bookedLatentW;
-        fluxes.StoredW = storedJ / stepS;
+        fluxes.StoredW = storedJ * perS;
         fluxes.IntakeC = d.IntakeC;
         fluxes.FanEndC = d.Intake > 0.0 ? d.IntakeC + d.HeatEndOverMean * (t.AirBelow - d.IntakeC) : t.AirBelow;
         fluxes.PadWaterKgPerS = d.IntakeFromOutside * (d.IntakeHumidity - d.OutsideHumidity);

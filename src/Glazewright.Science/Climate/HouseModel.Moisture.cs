@@ -12,10 +12,9 @@ public sealed partial class HouseModel
     private bool leavesEndless, floorEndless;
     private double bookedLatentW;
 
-    private void SetLatent(HouseState state, in Drive d, in HouseForcing f, double stepS)
+    private void SetLatent(HouseState state, in Drive d, in HouseForcing f, double stepS, double perS)
     {
-        double perS = 1.0 / stepS;
-        double filmFactor = HouseFilms.VapourPerFilm(d.PressurePa); // kg/(s Pa) for each W/K
+        double filmFactor = HouseFilms.VapourPerFilmAtPascal * d.PerPa; // kg/(s Pa) for each W/K
         Vector256<double> film = state.Film.Shell, most = filmFactor * rates.InnerAir.Four;
         Vector256<double> deficit = state.SaturationPa.Shell - Vector256.Create(d.VapourAbovePa, d.VapourBelowPa, d.VapourAbovePa, d.VapourBelowPa);
         Vector256<double> latent = latentJPerKg.Shell, told, link;
@@ -77,7 +76,7 @@ public sealed partial class HouseModel
         }
 
         double boundary = LeafResistance.BoundarySPerM(d.Moving);
-        double leaves = house.FloorAreaM2 * LeafResistance.CanopyFactor(d.LeafAreaIndex, d.OutsideDensity, d.PressurePa);
+        double leaves = house.FloorAreaM2 * LeafResistance.CanopyFactorAtPascal(d.LeafAreaIndex, d.OutsideDensity) * d.PerPa;
         if (deficitPa <= 0.0 || filmKg > 1e-6 * house.FloorAreaM2)
         {
             return leaves / boundary;
@@ -85,9 +84,9 @@ public sealed partial class HouseModel
 
         endless = true;
         double lightW = (Sun(f.SunCanopyW) + Clamp(f.LampW, 0.0, 1e9) * Clamp(f.LampRadiantFraction, 0.0, 1.0) * canopyCover)
-            / (d.LeafAreaIndex * house.FloorAreaM2);
-        double stomata = LeafResistance.StomatalSPerM(house.LeastStomatalResistanceSPerM, lightW, Clamp(f.Co2Ppm, 200.0, 2000.0), deficitPa);
-        return leaves / (boundary + stomata);
+            * perLeafM2;
+        (double stomata, double over) = LeafResistance.Stomatal(house.LeastStomatalResistanceSPerM, lightW, Clamp(f.Co2Ppm, 200.0, 2000.0), deficitPa);
+        return leaves * over / (boundary * over + stomata);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -112,10 +111,10 @@ public sealed partial class HouseModel
         return wholeFloor * wet;
     }
 
-    private void SolveHumidity(HouseState state, in Drive d, in HouseForcing f, double stepS)
+    private void SolveHumidity(HouseState state, in Drive d, in HouseForcing f, double stepS, double perS)
     {
         double oldBelow = state.WaterBelow, oldAbove = state.WaterAbove;
-        double perS = 1.0 / stepS, intake = d.Intake * d.WaterEndOverMean, vapour = Clamp(f.VapourKgPerS, 0.0, 1e3);
+        double intake = d.Intake * d.WaterEndOverMean, vapour = Clamp(f.VapourKgPerS, 0.0, 1e3);
         double fixedBelow = d.AirKgBelow * perS + d.OutsideBelow + intake + d.Exchange + d.Downward;
         double fixedAbove = d.AirKgAbove * perS + d.OutsideAbove + d.Exchange + d.Upward;
         double knownBelow = d.AirKgBelow * perS * oldBelow + d.OutsideBelow * d.OutsideHumidity + intake * d.IntakeHumidity + d.FogEvaporated + vapour - d.Dried;

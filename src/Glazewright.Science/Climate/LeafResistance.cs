@@ -14,15 +14,21 @@ public static class LeafResistance
     /// <param name="absorbedWPerM2">Radiation absorbed per leaf area, W/m²; up to 1 counts as night.</param>
     /// <param name="co2Ppm">Carbon dioxide, ppm.</param>
     /// <param name="deficitPa">Leaf's saturation pressure less the air's vapour pressure, Pa.</param>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double StomatalSPerM(double leastSPerM, double absorbedWPerM2, double co2Ppm, double deficitPa)
     {
+        (double resistance, double over) = Stomatal(leastSPerM, absorbedWPerM2, co2Ppm, deficitPa);
+        return resistance / over;
+    }
+
+    /// <summary>The same as a fraction that is not yet divided.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static (double Resistance, double Over) Stomatal(double leastSPerM, double absorbedWPerM2, double co2Ppm, double deficitPa)
+    {
         bool day = absorbedWPerM2 > 1.0;
-        double byLight = (absorbedWPerM2 + 4.3) / (absorbedWPerM2 + 0.54);
         double co2 = co2Ppm - 200.0;
-        double byCo2 = day ? Math.Min(1.0 + 6.1e-7 * co2 * co2, 1.5) : 1.0;
-        double byDeficit = Math.Min(1.0 + (day ? 4.3e-6 : 5.2e-6) * deficitPa * deficitPa, 5.8);
-        return leastSPerM * byLight * byCo2 * byDeficit;
+        double byCo2 = day ? double.MinNative(1.0 + 6.1e-7 * co2 * co2, 1.5) : 1.0;
+        double byDeficit = double.MinNative(1.0 + (day ? 4.3e-6 : 5.2e-6) * deficitPa * deficitPa, 5.8);
+        return (leastSPerM * (absorbedWPerM2 + 4.3) * (byCo2 * byDeficit), absorbedWPerM2 + 0.54);
     }
 
     /// <summary>Vapour conductance of a canopy before its resistances, so that conductance ÷ (r_b + r_s) is kg/(s Pa) for each m² of floor.</summary>
@@ -31,5 +37,9 @@ public static class LeafResistance
     /// <param name="pressurePa">Barometric pressure, Pa.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double CanopyFactor(double leafAreaIndex, double densityKgPerM3, double pressurePa) =>
-        2.0 * leafAreaIndex * densityKgPerM3 * AirConstants.SpecificHeatJPerKgK / (HouseFilms.PsychrometricPaPerK(pressurePa) * AirConstants.LatentHeatJPerKg);
+        CanopyFactorAtPascal(leafAreaIndex, densityKgPerM3) / pressurePa;
+
+    /// <summary>The same times the pressure: 2 LAI ρ c / (γ L) with γ = c p / (0.622 L).</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal static double CanopyFactorAtPascal(double leafAreaIndex, double densityKgPerM3) => 2.0 * 0.621945 * leafAreaIndex * densityKgPerM3;
 }
