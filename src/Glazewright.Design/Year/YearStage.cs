@@ -45,7 +45,7 @@ public static class YearStage
         double cost = months.Sum(m => m.Cost);
         int worst = 1 + Array.IndexOf(months, months.MaxBy(m => m.Cost));
         double coldestC = double.MaxValue, hottestC = double.MinValue;
-        foreach (double outsideC in weather.DryBulbC)
+        foreach (double outsideC in weather.DryBulbC.All())
         {
             coldestC = Math.Min(coldestC, outsideC);
             hottestC = Math.Max(hottestC, outsideC);

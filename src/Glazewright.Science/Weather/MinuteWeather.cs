@@ -7,6 +7,9 @@ namespace Glazewright.Science.Weather;
 /// <remarks>Method and what was tried: docs/methods/weather.md#to-the-minute.</remarks>
 public sealed class MinuteWeather
 {
+    // What acts on a house day and night, and what by day.
+    private readonly double[] air = new double[CommonYear.Minutes * MinuteColumn.Together], sun = new double[CommonYear.Minutes * MinuteColumn.Together];
+
     internal MinuteWeather()
     {
     }
@@ -18,34 +21,34 @@ public sealed class MinuteWeather
     public static int Count => CommonYear.Minutes;
 
     /// <summary>Dry bulb, °C.</summary>
-    public ReadOnlySpan<double> DryBulbC => DryBulb;
+    public MinuteColumn DryBulbC => DryBulb;
 
     /// <summary>Vapour pressure, Pa, never above saturation.</summary>
     public ReadOnlySpan<double> VapourPressurePa => Vapour;
 
     /// <summary>Station pressure, Pa.</summary>
-    public ReadOnlySpan<double> PressurePa => Pressure;
+    public MinuteColumn PressurePa => Pressure;
 
     /// <summary>Humidity ratio, kg water per kg dry air.</summary>
-    public ReadOnlySpan<double> HumidityRatio => Humidity;
+    public MinuteColumn HumidityRatio => Humidity;
 
     /// <summary>Relative humidity over water, over ice below 0 °C, %, 0 to 100.</summary>
-    public ReadOnlySpan<double> RelativeHumidityPercent => Relative;
+    public MinuteColumn RelativeHumidityPercent => Relative;
 
     /// <summary>Wet bulb, °C (<see cref="Climate.VapourTable.WetBulbC"/>).</summary>
-    public ReadOnlySpan<double> WetBulbC => WetBulb;
+    public MinuteColumn WetBulbC => WetBulb;
 
     /// <summary>Wind speed at the station's height, m/s.</summary>
-    public ReadOnlySpan<double> WindMs => Wind;
+    public MinuteColumn WindMs => Wind;
 
     /// <summary>Long-wave radiation from the sky on a horizontal plane, W/m².</summary>
     public ReadOnlySpan<double> SkyLongwaveWm2 => SkyLongwave;
 
     /// <summary>Temperature of a black sky of the same radiation, °C.</summary>
-    public ReadOnlySpan<double> SkyC => SkyTemperature;
+    public MinuteColumn SkyC => SkyTemperature;
 
     /// <summary>Global horizontal, W/m².</summary>
-    public ReadOnlySpan<double> GhiWm2 => Ghi;
+    public MinuteColumn GhiWm2 => Ghi;
 
     /// <summary>Direct normal, W/m²: beam on the horizontal over the cosine of the zenith angle.</summary>
     public ReadOnlySpan<double> DniWm2 => Dni;
@@ -54,28 +57,28 @@ public sealed class MinuteWeather
     public ReadOnlySpan<double> DhiWm2 => Dhi;
 
     /// <summary>Cosine of the zenith angle, negative below the horizon.</summary>
-    public ReadOnlySpan<double> CosZenith => Up;
+    public MinuteColumn CosZenith => Up;
 
     /// <summary>Azimuth of the sun, degrees clockwise from north; 0 while the sun is more than 3° down.</summary>
-    public ReadOnlySpan<double> SunAzimuthDeg => Azimuth;
+    public MinuteColumn SunAzimuthDeg => Azimuth;
 
     /// <summary>Light from the sun's place, W/m² on a plane facing it: beam and the bright sky around it (<see cref="Sky.PerezSky"/>).</summary>
-    public ReadOnlySpan<double> FromSunWm2 => FromSun;
+    public MinuteColumn FromSunWm2 => FromSun;
 
     /// <summary>Evenly bright sky, W/m² on the horizontal.</summary>
-    public ReadOnlySpan<double> DomeWm2 => Dome;
+    public MinuteColumn DomeWm2 => Dome;
 
     /// <summary>Band on the horizon, W/m² on an upright wall; may be negative.</summary>
-    public ReadOnlySpan<double> HorizonWm2 => Horizon;
+    public MinuteColumn HorizonWm2 => Horizon;
 
     /// <summary>Height of the sun's centre over the horizon, degrees; 0 at minutes without light.</summary>
-    public ReadOnlySpan<double> SunElevationDeg => Elevation;
+    public MinuteColumn SunElevationDeg => Elevation;
 
     /// <summary>Sun's unit vector, to the east; the part upward is <see cref="CosZenith"/>.</summary>
-    public ReadOnlySpan<double> SunEast => East;
+    public MinuteColumn SunEast => East;
 
     /// <summary>Sun's unit vector, to the north.</summary>
-    public ReadOnlySpan<double> SunNorth => North;
+    public MinuteColumn SunNorth => North;
 
     /// <summary>Snow that fell in each hour of the year, m of depth, 8,760 values: how much the cover of the ground grew in air up to 2 °C (rain from there on; common practice). Empty where the file records no snow.</summary>
     public ReadOnlySpan<double> SnowFallenByHourM => SnowFallen;
@@ -87,45 +90,45 @@ public sealed class MinuteWeather
 
     internal double[] Rained { get; set; } = [];
 
-    internal double[] FromSun { get; } = new double[CommonYear.Minutes];
+    internal MinuteColumn DryBulb => new(air, 0);
 
-    internal double[] Dome { get; } = new double[CommonYear.Minutes];
+    internal MinuteColumn Humidity => new(air, 1);
 
-    internal double[] Horizon { get; } = new double[CommonYear.Minutes];
+    internal MinuteColumn Pressure => new(air, 2);
 
-    internal double[] Elevation { get; } = new double[CommonYear.Minutes];
+    internal MinuteColumn Wind => new(air, 3);
 
-    internal double[] East { get; } = new double[CommonYear.Minutes];
+    internal MinuteColumn SkyTemperature => new(air, 4);
 
-    internal double[] North { get; } = new double[CommonYear.Minutes];
+    internal MinuteColumn Relative => new(air, 5);
 
-    internal double[] DryBulb { get; } = new double[CommonYear.Minutes];
+    internal MinuteColumn WetBulb => new(air, 6);
+
+    internal MinuteColumn Ghi => new(air, 7);
+
+    internal MinuteColumn FromSun => new(sun, 0);
+
+    internal MinuteColumn Dome => new(sun, 1);
+
+    internal MinuteColumn Horizon => new(sun, 2);
+
+    internal MinuteColumn Azimuth => new(sun, 3);
+
+    internal MinuteColumn Elevation => new(sun, 4);
+
+    internal MinuteColumn Up => new(sun, 5);
+
+    internal MinuteColumn East => new(sun, 6);
+
+    internal MinuteColumn North => new(sun, 7);
 
     internal double[] Vapour { get; } = new double[CommonYear.Minutes];
 
-    internal double[] Pressure { get; } = new double[CommonYear.Minutes];
-
-    internal double[] Humidity { get; } = new double[CommonYear.Minutes];
-
-    internal double[] WetBulb { get; } = new double[CommonYear.Minutes];
-
-    internal double[] Relative { get; } = new double[CommonYear.Minutes];
-
-    internal double[] Wind { get; } = new double[CommonYear.Minutes];
-
     internal double[] SkyLongwave { get; } = new double[CommonYear.Minutes];
-
-    internal double[] SkyTemperature { get; } = new double[CommonYear.Minutes];
-
-    internal double[] Ghi { get; } = new double[CommonYear.Minutes];
 
     internal double[] Dni { get; } = new double[CommonYear.Minutes];
 
     internal double[] Dhi { get; } = new double[CommonYear.Minutes];
-
-    internal double[] Up { get; } = new double[CommonYear.Minutes];
-
-    internal double[] Azimuth { get; } = new double[CommonYear.Minutes];
 
     /// <summary>What the expansion had to bend, for the report.</summary>
     public required MinuteExpansionLog Log { get; init; }
@@ -142,14 +145,8 @@ public sealed class MinuteWeather
         minutes.Rained = [.. year.RainFraction.Span];
         SunExpansion.Fill(year, minutes);
         SkyExpansion.Fill(minutes);
-        minutes.AllNumbers = minutes.LooksThrough();
+        minutes.AllNumbers = double.IsFinite(minutes.air.Sum()) && double.IsFinite(minutes.sun.Sum());
         return minutes;
-    }
-
-    private bool LooksThrough()
-    {
-        double[][] columns = [DryBulb, Humidity, WetBulb, Pressure, Wind, SkyTemperature, Ghi, FromSun, Dome, Horizon, Up, Azimuth, Elevation, East, North];
-        return columns.All(column => double.IsFinite(column.Sum()));
     }
 }
 

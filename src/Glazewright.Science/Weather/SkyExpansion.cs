@@ -28,10 +28,10 @@ internal static class SkyExpansion
                 double zenithDeg = Elementary.Acos(up) * (180 / Math.PI);
                 double massAir = 1 / (Math.Max(up, 0) + 0.50572 * Elementary.Pow(Math.Max(96.07995 - Math.Min(zenithDeg, 90), 0.1), -1.6364));
                 SkySources sky = PerezSky.Kernel(to.Dni[m], to.Dhi[m], global, zenithDeg, up, massAir, outsideAir, albedoFraction: 0);
-                to.FromSun[m] = sky.FromSunWm2;
-                to.Dome[m] = sky.DomeWm2;
-                to.Horizon[m] = sky.HorizonWm2;
-                to.Elevation[m] = 90 - zenithDeg;
+                to.FromSun.Set(m, sky.FromSunWm2);
+                to.Dome.Set(m, sky.DomeWm2);
+                to.Horizon.Set(m, sky.HorizonWm2);
+                to.Elevation.Set(m, 90 - zenithDeg);
             }
         }
     }

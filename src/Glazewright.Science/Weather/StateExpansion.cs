@@ -19,28 +19,31 @@ internal static class StateExpansion
             lnPressure[h] = Elementary.Log(year.PressurePa[h]);
         }
 
-        Lines(year.DryBulbC.Span, to.DryBulb);
-        Lines(vapour, to.Vapour);
-        Lines(lnPressure, to.Pressure);
-        Lines(year.WindMs.Span, to.Wind);
-        Infrared(year, to);
+        MinuteColumn dryBulb = to.DryBulb, pressures = to.Pressure, winds = to.Wind;
+        MinuteColumn relative = to.Relative, humidity = to.Humidity, wetBulb = to.WetBulb, sky = to.SkyTemperature;
+        Lines(year.DryBulbC.Span, (m, value) => dryBulb.Set(m, value));
+        Lines(vapour, (m, value) => to.Vapour[m] = value);
+        Lines(lnPressure, (m, value) => pressures.Set(m, value));
+        Lines(year.WindMs.Span, (m, value) => winds.Set(m, value));
+        // The infrared column is computed by its makers from the values at the stamp, though the format calls it the hour's energy: it is interpolated like the temperature it follows.
+        Lines(year.HorizontalInfraredWhm2.Span, (m, value) => to.SkyLongwave[m] = value);
         for (int m = 0; m < CommonYear.Minutes; m++)
         {
             // A chord over the convex saturation curve lies above it: between two foggy hours the line would be supersaturated.
-            double saturatedPa = WeatherMoisture.SaturationPa(to.DryBulb[m]), e = Math.Min(to.Vapour[m], saturatedPa);
-            double pressure = Elementary.Exp(to.Pressure[m]);
+            double saturatedPa = WeatherMoisture.SaturationPa(dryBulb[m]), e = Math.Min(to.Vapour[m], saturatedPa);
+            double pressure = Elementary.Exp(pressures[m]);
             to.Vapour[m] = e;
-            to.Relative[m] = 100 * e / saturatedPa;
-            to.Pressure[m] = pressure;
-            to.Humidity[m] = WeatherMoisture.HumidityRatio(e, pressure);
-            to.WetBulb[m] = VapourTable.WetBulbC(to.DryBulb[m], to.Humidity[m], pressure);
-            to.SkyTemperature[m] = Math.Sqrt(Math.Sqrt(to.SkyLongwave[m] / SkyInfrared.SigmaWm2K4)) - 273.15;
+            relative.Set(m, 100 * e / saturatedPa);
+            pressures.Set(m, pressure);
+            humidity.Set(m, WeatherMoisture.HumidityRatio(e, pressure));
+            wetBulb.Set(m, VapourTable.WetBulbC(dryBulb[m], humidity[m], pressure));
+            sky.Set(m, Math.Sqrt(Math.Sqrt(to.SkyLongwave[m] / SkyInfrared.SigmaWm2K4)) - 273.15);
         }
 
     }
 
     /// <summary>Values at the stamps (ends of the hours) joined by straight lines, taken at the middles of the minutes.</summary>
-    private static void Lines(ReadOnlySpan<double> atStamp, double[] to)
+    private static void Lines(ReadOnlySpan<double> atStamp, Action<int, double> to)
     {
         double before = atStamp[^1];
         for (int h = 0; h < CommonYear.Hours; h++)
@@ -50,16 +53,10 @@ internal static class StateExpansion
             int m = h * 60;
             for (int k = 0; k < 60; k++)
             {
-                to[m + k] = before + slope * (k + 0.5);
+                to(m + k, before + slope * (k + 0.5));
             }
 
             before = after;
         }
     }
-
-    /// <summary>
-    /// The infrared column is computed by its makers from the values at the stamp, though the format calls it the hour's energy: it is
-    /// interpolated like the temperature it follows.
-    /// </summary>
-    private static void Infrared(WeatherYear year, MinuteWeather to) => Lines(year.HorizontalInfraredWhm2.Span, to.SkyLongwave);
 }

@@ -44,11 +44,11 @@ internal static class SunExpansion
             {
                 int m = h * 60 + k;
                 double cosZenith = sun.CosZenith(at, cosHour);
-                to.Up[m] = cosZenith;
+                to.Up.Set(m, cosZenith);
                 extraterrestrial[m] = at.ExtraterrestrialNormalWm2 * Math.Max(0, cosZenith);
-                to.East[m] = sun.East(at, sinHour);
-                to.North[m] = sun.North(at, cosHour);
-                to.Azimuth[m] = cosZenith > -0.0523 ? sun.AzimuthDeg(at, sinHour, cosHour) : 0;
+                to.East.Set(m, sun.East(at, sinHour));
+                to.North.Set(m, sun.North(at, cosHour));
+                to.Azimuth.Set(m, cosZenith > -0.0523 ? sun.AzimuthDeg(at, sinHour, cosHour) : 0);
                 double next = sinHour * cosStep + cosHour * sinStep;
                 cosHour = cosHour * cosStep - sinHour * sinStep;
                 sinHour = next;
@@ -171,7 +171,7 @@ internal static class SunExpansion
                 }
 
                 to.Dni[m] = normal;
-                to.Ghi[m] = to.Dhi[m] + normal * Math.Max(0, to.Up[m]);
+                to.Ghi.Set(m, to.Dhi[m] + normal * Math.Max(0, to.Up[m]));
             }
 
             if (turned > 0.06)

@@ -85,7 +85,7 @@ public class MinuteWeatherTests
         WeatherYear moved = s_demo.WithRadiationOffset(0.17);
         MinuteWeather minutes = MinuteWeather.Expand(moved);
         double all = 0;
-        foreach (double ghi in minutes.GhiWm2)
+        foreach (double ghi in minutes.GhiWm2.All())
         {
             all += ghi / 60;
         }
@@ -131,7 +131,7 @@ public class MinuteWeatherTests
     public void Twice_gives_the_same_bits()
     {
         MinuteWeather again = MinuteWeather.Expand(s_demo);
-        Assert.True(again.GhiWm2.SequenceEqual(s_minutes.GhiWm2));
+        Assert.True(again.GhiWm2.All().SequenceEqual(s_minutes.GhiWm2.All()));
         Assert.True(again.SkyLongwaveWm2.SequenceEqual(s_minutes.SkyLongwaveWm2));
     }
 
