@@ -92,11 +92,16 @@ public sealed partial class HouseModel
             // An unbalanced flow presses leaks one way: the sum of squares, as in ASHRAE Fundamentals, infiltration (from memory).
             double meanC = AboveC + model.airShareBelow * (BelowC - AboveC);
             double differenceK = Math.Abs(meanC - OutsideC) + 1e-4;
-            double still = house.LeakageBaseM3PerS
-                + Math.Sqrt(house.LeakageStackM3PerSRootK * house.LeakageStackM3PerSRootK * differenceK
-                    + house.LeakageWindM2 * house.LeakageWindM2 * WindMPerS * WindMPerS);
-            double unbalanced = Math.Abs(fanBelow + fanAbove - blown) * OutsideDensityInverse;
-            LeakM3PerS = unbalanced > 0.0 ? Math.Sqrt(unbalanced * unbalanced + still * still) - unbalanced : still;
+            double square = house.LeakageStackM3PerSRootK * house.LeakageStackM3PerSRootK * differenceK
+                + house.LeakageWindM2 * house.LeakageWindM2 * WindMPerS * WindMPerS;
+            double unbalanced = Math.Abs(fanBelow + fanAbove - blown) * OutsideDensityInverse, alone = house.LeakageBaseM3PerS;
+            if (alone > 0.0)
+            {
+                double still = alone + Math.Sqrt(square);
+                square = still * still;
+            }
+
+            LeakM3PerS = Math.Sqrt(unbalanced * unbalanced + square) - unbalanced;
             OutsideBelow += LeakM3PerS * model.belowShare * OutsideDensity;
             OutsideAbove += LeakM3PerS * (1.0 - model.belowShare) * OutsideDensity;
             if (f.UpperAirM3PerS > 0.0)

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
+using System.Runtime.Intrinsics.X86;
 using Glazewright.Science.Maths;
 
 namespace Glazewright.Science.Climate;
@@ -33,12 +34,11 @@ public static class VapourTable
     {
         double at = (temperatureC - LowestC) * PerKelvin;
         at = at > 0.0 ? at : 0.0; // NaN lands on 0 too
-        Piece[] all = Table;
-        int piece = at < Pieces ? (int)at : Pieces - 1;
-        double x = at < Pieces ? at - piece : 1.0;
-        ref readonly Piece k = ref all[piece];
-        slopePaPerK = (k.First + x * (2.0 * k.Second + x * 3.0 * k.Third)) * PerKelvin;
-        return k.Value + x * (k.First + x * (k.Second + x * k.Third));
+        at = at < Pieces ? at : Pieces;
+        double from = double.MinNative(Math.Floor(at), Pieces - 1), x = at - from;
+        ref readonly Piece k = ref Unsafe.Add(ref MemoryMarshal.GetArrayDataReference(Table), double.ConvertToIntegerNative<int>(from));
+        slopePaPerK = Math.FusedMultiplyAdd(x, Math.FusedMultiplyAdd(x, 3.0 * k.Third, 2.0 * k.Second), k.First) * PerKelvin;
+        return Math.FusedMultiplyAdd(x, Math.FusedMultiplyAdd(x, Math.FusedMultiplyAdd(x, k.Third, k.Second), k.First), k.Value);
     }
 
     /// <summary>Saturation pressure, Pa, and its slope, Pa/K, at four temperatures side by side: what <see cref="PressurePa(double, out double)"/> gives at each.</summary>
@@ -50,17 +50,34 @@ public static class VapourTable
         Vector256<double> at = (temperatureC - Vector256.Create(LowestC)) * (double)PerKelvin;
         at = Vector256.ConditionalSelect(Vector256.GreaterThan(at, Vector256<double>.Zero), at, Vector256<double>.Zero);
         at = Vector256.ConditionalSelect(Vector256.LessThan(at, Vector256.Create((double)Pieces)), at, Vector256.Create((double)Pieces));
-        ref Piece all = ref MemoryMarshal.GetArrayDataReference(Table);
-        int i0 = Math.Min((int)at.GetElement(0), Pieces - 1), i1 = Math.Min((int)at.GetElement(1), Pieces - 1);
-        int i2 = Math.Min((int)at.GetElement(2), Pieces - 1), i3 = Math.Min((int)at.GetElement(3), Pieces - 1);
-        ref Piece p0 = ref Unsafe.Add(ref all, i0), p1 = ref Unsafe.Add(ref all, i1), p2 = ref Unsafe.Add(ref all, i2), p3 = ref Unsafe.Add(ref all, i3);
-        Vector256<double> x = at - Vector256.Create((double)i0, i1, i2, i3);
-        Vector256<double> first = Vector256.Create(p0.First, p1.First, p2.First, p3.First);
-        Vector256<double> second = Vector256.Create(p0.Second, p1.Second, p2.Second, p3.Second);
-        Vector256<double> third = Vector256.Create(p0.Third, p1.Third, p2.Third, p3.Third);
-        slopePaPerK = (first + x * (2.0 * second + x * 3.0 * third)) * (double)PerKelvin;
-        return Vector256.Create(p0.Value, p1.Value, p2.Value, p3.Value) + x * (first + x * (second + x * third));
+        Vector256<double> from = Vector256.MinNative(Vector256.Floor(at), Vector256.Create(Pieces - 1.0)), x = at - from;
+        // The whole number stands in the low bits of itself plus 2^52.
+        Vector256<long> piece = (from + Vector256.Create(4503599627370496.0)).AsInt64() & Vector256.Create(0xFFFL);
+        ref double all = ref Unsafe.As<Piece, double>(ref MemoryMarshal.GetArrayDataReference(Table));
+        Vector256<double> p0 = Row(ref all, piece.GetElement(0)), p1 = Row(ref all, piece.GetElement(1)), p2 = Row(ref all, piece.GetElement(2)), p3 = Row(ref all, piece.GetElement(3));
+        Vector256<double> value, first, second, third;
+        if (Avx.IsSupported)
+        {
+            Vector256<double> low01 = Avx.UnpackLow(p0, p1), low23 = Avx.UnpackLow(p2, p3), high01 = Avx.UnpackHigh(p0, p1), high23 = Avx.UnpackHigh(p2, p3);
+            value = Avx.Permute2x128(low01, low23, 0x20);
+            first = Avx.Permute2x128(high01, high23, 0x20);
+            second = Avx.Permute2x128(low01, low23, 0x31);
+            third = Avx.Permute2x128(high01, high23, 0x31);
+        }
+        else
+        {
+            value = Vector256.Create(p0.GetElement(0), p1.GetElement(0), p2.GetElement(0), p3.GetElement(0));
+            first = Vector256.Create(p0.GetElement(1), p1.GetElement(1), p2.GetElement(1), p3.GetElement(1));
+            second = Vector256.Create(p0.GetElement(2), p1.GetElement(2), p2.GetElement(2), p3.GetElement(2));
+            third = Vector256.Create(p0.GetElement(3), p1.GetElement(3), p2.GetElement(3), p3.GetElement(3));
+        }
+
+        slopePaPerK = Vector256.FusedMultiplyAdd(x, Vector256.FusedMultiplyAdd(x, third * 3.0, second * 2.0), first) * (double)PerKelvin;
+        return Vector256.FusedMultiplyAdd(x, Vector256.FusedMultiplyAdd(x, Vector256.FusedMultiplyAdd(x, third, second), first), value);
     }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<double> Row(ref double all, long piece) => Vector256.LoadUnsafe(ref all, (nuint)(piece * 4));
 
     /// <summary>Humidity ratio of saturated air, kg/kg dry air.</summary>
     /// <param name="temperatureC">Temperature, °C.</param>
@@ -141,6 +158,7 @@ public static class VapourTable
         return table;
     }
 
+    [StructLayout(LayoutKind.Sequential)]
     private readonly record struct Piece(double Value, double First, double Second, double Third);
 }
 
