@@ -50,7 +50,6 @@ public static class ProgramInterpreter
         }
 
         Span<int> want = stackalloc int[compiled.Column];
-        want.Clear();
         var run = new StepRun(compiled, seen, Math.Clamp(dtMs, 1, 86_400_000), after[..length], commands[..n], want);
         return run.Go();
     }

@@ -177,8 +177,8 @@ internal ref partial struct StepRun
             return 0;
         }
 
-        long below = Math.Clamp(_target - _outside - _p.Cold.From, 0, _p.Cold.Full - _p.Cold.From);
-        return (int)(below * _p.Cold.Raise / (_p.Cold.Full - _p.Cold.From));
+        int below = _target - _outside - _p.Cold.From, whole = _p.Cold.Full - _p.Cold.From;
+        return below <= 0 ? 0 : below >= whole ? _p.Cold.Raise : (int)((long)below * _p.Cold.Raise / whole);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

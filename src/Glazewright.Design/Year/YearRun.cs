@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.GainTables;
@@ -39,10 +41,11 @@ internal sealed class YearRun
     private readonly Command[] commands;
     private readonly double[] deepC = new double[YearTargets.Days];
     private readonly float[][] hours;
-    private readonly double[] hourSums = new double[11];
+    private Vector256<double> hourState, hourPlant, hourMore; // sums of the hour so far, in the order of the columns
     private readonly MonthTally[] months = new MonthTally[12];
     private readonly double wetCoverKg, wetLeafKg;
     private double quarterJ, percentNow;
+    private double ahead; // see MinuteWeather.ReachAhead
     private HeatBalance balance;
     private int coldAfterFansMinutes, frostAfterFansMinutes, minutesSinceFans, frostAfterCurtainMinutes, minutesSinceOpening = 1440;
     private double curtainBefore, secondBefore;
@@ -262,6 +265,7 @@ internal sealed class YearRun
     /// <param name="stepS">Length of the step, s: a minute in the year.</param>
     internal void Step(int minute, out HouseForcing forcing, double stepS = StepS)
     {
+        ahead = weather.ReachAhead(minute);
         int day = minute / 1440;
         sensors.Co2Ppm = co2?.Ppm ?? CarbonDioxide.OutsidePpm;
         snow.Step(minute, weather.DryBulbC[minute], state.AirAboveC, stepS);
@@ -333,6 +337,7 @@ internal sealed class YearRun
     }
 
     // Light falls off through the leaves; a sensor at the crop hangs half way down (Monsi and Saeki's law).
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private SensorSun OnSensors(int minute, in HouseForcing f)
     {
         double perW = 1 / (floorM2 * (1 - GainInput.UsualCropReflectance));
@@ -346,6 +351,7 @@ internal sealed class YearRun
             f.PressurePa);
     }
 
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private void Breathe(YearCo2 gas, double plantedFraction, double airC, double outsideKgPerS, in HouseForcing f, double stepS)
     {
         double cropM2 = plantedFraction * floorM2;
@@ -447,17 +453,9 @@ internal sealed class YearRun
                 * AirConstants.SpecificHeatJPerKgK * Math.Max(airC - forcing.OutsideC, 0) * StepS;
         }
 
-        hourSums[0] += airC;
-        hourSums[1] += percent;
-        hourSums[2] += state.AirAboveC;
-        hourSums[3] += forcing.OutsideC;
-        hourSums[4] += ask.TemperatureC;
-        hourSums[5] += Plant.HeatW;
-        hourSums[6] += Plant.FlowM3PerS;
-        hourSums[7] += Plant.CurtainFraction;
-        hourSums[8] += Plant.CoolingFraction;
-        hourSums[9] += ask.DepartureK(airC);
-        hourSums[10] += Plant.SecondCurtainFraction;
+        hourState += Vector256.Create(airC, percent, state.AirAboveC, forcing.OutsideC);
+        hourPlant += Vector256.Create(ask.TemperatureC, Plant.HeatW, Plant.FlowM3PerS, Plant.CurtainFraction);
+        hourMore += Vector256.Create(Plant.CoolingFraction, ask.DepartureK(airC), Plant.SecondCurtainFraction, 0);
         if (minute % 60 == 59)
         {
             if (!double.IsFinite(airC))
@@ -467,9 +465,11 @@ internal sealed class YearRun
 
             for (int i = 0; i < hours.Length; i++)
             {
-                hours[i][minute / 60] = (float)(hourSums[i] / 60);
-                hourSums[i] = 0;
+                Vector256<double> sums = i < 4 ? hourState : i < 8 ? hourPlant : hourMore;
+                hours[i][minute / 60] = (float)(sums.GetElement(i % 4) / 60);
             }
+
+            hourState = hourPlant = hourMore = default;
         }
     }
 

@@ -127,6 +127,7 @@ internal sealed class YearSensors
         }
     }
 
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private void FollowInSun(HouseState state, double percent, in SensorSun sun)
     {
         double airC = state.AirBelowC, upperC = state.AirAboveC;
@@ -137,6 +138,7 @@ internal sealed class YearSensors
         upper.Follow(upper.FeelsSun ? upperC + RadiationError.OfK(sun.AboveWm2, upperC, sun.InsideMs, sun.PressurePa) : upperC);
     }
 
+    [MethodImpl(MethodImplOptions.NoInlining)]
     private void FollowOutside(int minute, MinuteWeather weather, double staticPa, in SensorSun sun)
     {
         double airC = weather.DryBulbC[minute], percent = weather.RelativeHumidityPercent[minute];
@@ -208,6 +210,7 @@ internal sealed class YearSensors
 
     /// <summary>Brings drifting sensors to a day: evenly over the year, a step each midnight.</summary>
     /// <param name="day">Day of the year, 0 to 364.</param>
+    [MethodImpl(MethodImplOptions.NoInlining)]
     public void Drift(int day)
     {
         if (drifting is null || day == driftDay)

@@ -30,6 +30,8 @@ internal sealed class YearTargets
     private readonly EqList<CropPeriod> schedule;
     private readonly int[] periodOfDay = new int[Days];
     private readonly DayPart[] dayParts = new DayPart[Days];
+    private Asked steady = new(-1, false, 0, 0, true); // asked once a ramp is over, until another day part or period begins
+    private int steadySince;
 
     public YearTargets(EqList<CropPeriod> schedule, MinuteWeather weather)
     {
@@ -81,15 +83,26 @@ internal sealed class YearTargets
             return new Asked(-1, false, 0, 0, true);
         }
 
-        CropPeriod p = schedule[period];
         (bool isDay, int since) = dayParts[day].At(of, MinutesInDay);
+        if (since >= steadySince && isDay == steady.Day && period == steady.Period)
+        {
+            return steady;
+        }
+
+        CropPeriod p = schedule[period];
         ClimateTarget now = isDay ? p.Day : p.Night, before = isDay ? p.Night : p.Day;
         double done = p.RampMinutes > 0 && since < p.RampMinutes ? (since + 0.5) / p.RampMinutes : 1;
         double humidity = now.HumidityPercent > 0 && before.HumidityPercent > 0
             ? before.HumidityPercent + (now.HumidityPercent - before.HumidityPercent) * done
             : now.HumidityPercent;
         double deficit = now.VpdKPa is double kPa ? before.VpdKPa is double from ? from + ((kPa - from) * done) : kPa : 0;
-        return new Asked(period, isDay, before.TemperatureC + (now.TemperatureC - before.TemperatureC) * done, humidity, p.PlantedFraction <= 0, deficit);
+        Asked asked = new(period, isDay, before.TemperatureC + (now.TemperatureC - before.TemperatureC) * done, humidity, p.PlantedFraction <= 0, deficit);
+        if (done >= 1)
+        {
+            (steady, steadySince) = (asked, p.RampMinutes);
+        }
+
+        return asked;
     }
 
     private static DayPart.Mark KindOf(DayMark mark) => mark switch

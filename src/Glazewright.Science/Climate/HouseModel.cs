@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Glazewright.Science.Maths;
 
 namespace Glazewright.Science.Climate;
@@ -102,12 +103,19 @@ public sealed partial class HouseModel
     {
         if (!forcing.IsWorkedOut && !forcing.AllNumbers)
         {
-            HouseForcing mended = forcing.Mended();
-            StepByNumbers(state, in mended, stepS);
+            StepMended(state, in forcing, stepS);
             return;
         }
 
         StepByNumbers(state, in forcing, stepS);
+    }
+
+    // Apart, so that the room for the mended copy is not made ready in every step.
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void StepMended(HouseState state, in HouseForcing forcing, double stepS)
+    {
+        HouseForcing mended = forcing.Mended();
+        StepByNumbers(state, in mended, stepS);
     }
 
     private void StepByNumbers(HouseState state, in HouseForcing forcing, double stepS)
