@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 
@@ -357,6 +358,7 @@ public enum Reading
 /// <param name="A">First number of the reason.</param>
 /// <param name="B">Second number.</param>
 /// <param name="C">Third number.</param>
+[StructLayout(LayoutKind.Sequential)]
 public readonly record struct Command(int Level, int Reason, int A, int B, int C);
 
 /// <summary>

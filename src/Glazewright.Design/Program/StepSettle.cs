@@ -240,8 +240,8 @@ internal ref partial struct StepRun
         for (ulong rest = on; rest != 0; rest &= rest - 1)
         {
             int i = BitOperations.TrailingZeroCount(rest), level = At(i, CompiledProgram.Level);
-            ref Command command = ref _commands[i];
-            command = new Command(Has(_p.FogMask, i) ? Pulse(level) : level, command.Reason, command.A, command.B, command.C);
+            // The level alone: its reason is written.
+            Unsafe.As<Command, int>(ref _commands[i]) = Has(_p.FogMask, i) ? Pulse(level) : level;
         }
 
         _p.WriteMask(_s, Extra.OnMask, on);

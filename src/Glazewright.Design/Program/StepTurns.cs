@@ -9,10 +9,17 @@ internal ref partial struct StepRun
     /// <summary>Equal machines take turns: as many as are asked for, those already running first, then the least used.</summary>
     private void Rotate()
     {
+        ulong hands = _p.ReadMask(_s, Extra.HandMask);
         foreach (ulong group in _p.RotationMasks)
         {
             if ((group & _wanted) == 0)
             {
+                continue;
+            }
+
+            if ((group & (~_wanted | hands)) == 0)
+            {
+                AskAlike(group);
                 continue;
             }
 
@@ -53,6 +60,24 @@ internal ref partial struct StepRun
                 _wanted |= 1UL << best;
                 _commands[best] = why;
             }
+        }
+    }
+
+    /// <summary>All of them are asked for: nobody's turn is another's.</summary>
+    private void AskAlike(ulong group)
+    {
+        Command why = _commands[BitOperations.TrailingZeroCount(group)];
+        int level = 0;
+        for (ulong rest = group; rest != 0; rest &= rest - 1)
+        {
+            level = Math.Max(level, _want[BitOperations.TrailingZeroCount(rest)]);
+        }
+
+        for (ulong rest = group; rest != 0; rest &= rest - 1)
+        {
+            int i = BitOperations.TrailingZeroCount(rest);
+            _want[i] = level;
+            _commands[i] = why;
         }
     }
 
