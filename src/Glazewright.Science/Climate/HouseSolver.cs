@@ -61,22 +61,23 @@ internal sealed class HouseSolver
         Vector256<double> floorParts = g.FloorParts.Four, canopyParts = g.CanopyParts.Four, curtainParts = g.CurtainParts.Four, innerAir = g.InnerAir.Four, ring = g.Ring.Four;
         stores = innerPerS.Four + g.Latent.Shell;
         Vector256<double> pRight = stores * t.Inner.Four + gain.Inner.Four + core * oInverse * oRight;
-        Vector256<double> pSum = stores + (core - core * core * oInverse) + innerAir + floorParts + canopyParts + curtainParts
-            + (ring + Vector256.Shuffle(ring, Vector256.Create(3L, 0, 1, 2))) + Vector256.Create(g.UpperPair, g.LowerPair, g.UpperPair, g.LowerPair);
-        // The nine: what is stored and what leaves each, then who meets whom.
-        double cSum = capacity.Curtain * perS + g.Latent[4] + g.CurtainBelow + g.CurtainAbove + g.FloorCurtain + g.CanopyCurtain + g.CurtainSky
-            + Vector256.Sum(curtainParts);
+        Vector256<double> pSum = (stores + innerAir + (floorParts + canopyParts))
+            + (curtainParts + Vector256.Create(g.UpperPair, g.LowerPair, g.UpperPair, g.LowerPair) + (ring + Vector256.Shuffle(ring, Vector256.Create(3L, 0, 1, 2))))
+            + (core - core * core * oInverse);
+        // The nine: what is stored and what leaves each, then who meets whom. Added in pairs, as a long row of additions is a long wait.
+        double cSum = (capacity.Curtain * perS + g.Latent[4]) + (g.CurtainBelow + g.CurtainAbove) + ((g.FloorCurtain + g.CanopyCurtain) + (g.CurtainSky
+            + Vector256.Sum(curtainParts)));
         double cRight = (capacity.Curtain * perS + g.Latent[4]) * t.Curtain + gain.Curtain + g.CurtainSky * skyC;
-        double kSum = capacity.Canopy * perS + g.Latent[5] + g.CanopyAir + g.CanopyCurtain + g.CanopyFloor + g.CanopySky
-            + Vector256.Sum(canopyParts);
+        double kSum = (capacity.Canopy * perS + g.Latent[5]) + (g.CanopyAir + g.CanopyCurtain) + ((g.CanopyFloor + g.CanopySky)
+            + Vector256.Sum(canopyParts));
         double kRight = (capacity.Canopy * perS + g.Latent[5]) * t.Canopy + gain.Canopy + g.CanopySky * skyC;
-        double fSum = capacity.Floor * perS + g.Latent[6] + g.FloorAir + g.FloorCurtain + g.CanopyFloor + g.FloorSky + groundPart
-            + Vector256.Sum(floorParts);
+        double fSum = (capacity.Floor * perS + g.Latent[6]) + (g.FloorAir + g.FloorCurtain) + ((g.CanopyFloor + g.FloorSky) + (groundPart
+            + Vector256.Sum(floorParts)));
         double fRight = (capacity.Floor * perS + g.Latent[6]) * t.Floor + gain.Floor + g.FloorSky * skyC + layerPart[0] * r0;
-        double aSum = capacity.AirAbove * perS + g.OutsideAbove + g.Upward + g.Exchange + g.CurtainAbove + innerAir.GetElement(0) + innerAir.GetElement(2);
+        double aSum = (capacity.AirAbove * perS + g.OutsideAbove) + (g.Upward + g.Exchange) + (g.CurtainAbove + (innerAir.GetElement(0) + innerAir.GetElement(2)));
         double aRight = capacity.AirAbove * perS * t.AirAbove + gain.AirAbove + g.OutsideAbove * outsideC;
-        double bSum = capacity.AirBelow * perS + g.OutsideBelow + g.IntakeBelow + g.Downward + g.Exchange + g.CurtainBelow + innerAir.GetElement(1) + innerAir.GetElement(3)
-            + g.FloorAir + g.CanopyAir + g.MassAir - g.MassAir * mPart;
+        double bSum = ((capacity.AirBelow * perS + g.OutsideBelow) + (g.IntakeBelow + g.Downward)) + ((g.Exchange + g.CurtainBelow) + (innerAir.GetElement(1) + innerAir.GetElement(3)))
+            + ((g.FloorAir + g.CanopyAir) + (g.MassAir - g.MassAir * mPart));
         double bRight = capacity.AirBelow * perS * t.AirBelow + gain.AirBelow + g.OutsideBelow * outsideC + g.IntakeBelow * bounds.IntakeC + mPart * mRight;
         // The nine's matrix turned in sign: links, and on its diagonal less than nothing the sums. Rows of the faces, first among themselves (lanes as in PerPart), then towards canopy, floor,
         // air above, air below; rows of these four among themselves. Taking out a node adds to each row that stays its share of the row taken out.
