@@ -20,7 +20,7 @@ internal sealed class YearRun
     public const int Minutes = 525_600;
     private const int SpinUpDays = 30;
     private const int SpinUpByMinuteDays = 3;
-    private const int SpinUpStride = 5;
+    private const int SpinUpStride = 10;
     private const double StepS = 60;
 
     private readonly YearInput input;

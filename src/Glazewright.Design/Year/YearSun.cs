@@ -31,7 +31,7 @@ internal sealed class YearSun
         clearAbove = house.ClearAboveFraction;
         opaqueAbove = house.OpaqueAboveFraction;
         faces = [.. house.OpaqueFaces];
-        bearingDeg = input.RangeBearingDeg;
+        bearingDeg = input.RangeBearingDeg - (360 * Math.Floor(input.RangeBearingDeg / 360));
         bearingSine = Elementary.Sin(bearingDeg * (Math.PI / 180));
         bearingCosine = Elementary.Cos(bearingDeg * (Math.PI / 180));
         albedo = input.AlbedoFraction;
@@ -129,7 +129,7 @@ internal sealed class YearSun
 
         double covered = plantedFraction * leavesCover;
         Vector256<double> absorbed = Vector256.MaxNative(now.Four, Vector256<double>.Zero);
-        double clear = absorbed.ToScalar(), crop = absorbed.GetElement(2), opaque = absorbed.GetElement(3), frame = Math.Max(now.Frame, 0);
+        double clear = absorbed.ToScalar(), crop = absorbed.GetElement(2), opaque = absorbed.GetElement(3), frame = double.MaxNative(now.Frame, 0);
         forcing.SunUpperClearW = clear * clearAbove;
         forcing.SunLowerClearW = clear * (1 - clearAbove);
         forcing.SunCurtainW = absorbed.GetElement(1);
@@ -174,10 +174,11 @@ internal sealed class YearSun
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Beam Place(double wm2, double azimuthDeg, double elevationDeg)
     {
-        azimuthDeg -= 360 * Math.Floor(azimuthDeg / 360);
-        double a = azimuthDeg * perAzimuthDeg, e = Math.Max(elevationDeg, 0) * perElevationDeg;
-        int i = (int)a, j = Math.Min((int)e, elevations - 2);
-        double fa = a - i, fe = Math.Min(e - j, 1);
+        // Both are within a turn.
+        azimuthDeg = azimuthDeg < 0 ? azimuthDeg + 360 : azimuthDeg;
+        double a = azimuthDeg * perAzimuthDeg, e = double.MaxNative(elevationDeg, 0) * perElevationDeg;
+        int i = double.ConvertToIntegerNative<int>(a), j = Math.Min(double.ConvertToIntegerNative<int>(e), elevations - 2);
+        double fa = a - i, fe = double.MinNative(e - j, 1);
         i = i >= azimuths ? i - azimuths : i;
         int next = i + 1 >= azimuths ? 0 : i + 1;
         return new Beam((i * elevations + j) * Parts, (next * elevations + j) * Parts, (1 - fa) * (1 - fe) * wm2, fa * (1 - fe) * wm2, (1 - fa) * fe * wm2, fa * fe * wm2);
