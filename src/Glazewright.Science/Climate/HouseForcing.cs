@@ -150,7 +150,7 @@ public struct HouseForcing
             (OutsideC + SkyC + SunUpperOpaqueInnerW + SunCurtainW + SunAirBelowW + FanBelowM3PerS + UpstreamHumidityRatio + SideVentM2 + HeatAboveFraction + LampW + CirculationFraction)
             + (OutsideHumidityRatio + DeepGroundC + SunLowerOpaqueInnerW + SunCanopyW + SunAirAboveW + FanAboveM3PerS + PositivePressureM3PerS + FogKgPerS + HeatRadiantFraction + LampRadiantFraction)
             + (PressurePa + SunUpperClearW + SunUpperOpaqueOuterW + SunFloorW + LeafAreaIndex + PadEffectiveness + UpperAirM3PerS + FogEfficiency + VapourKgPerS + CurtainClosedFraction)
-            + (WindMPerS + SunLowerClearW + SunLowerOpaqueOuterW + SunMassW + Co2Ppm + UpstreamC + RoofVentM2 + HeatW + DryingKgPerS + SecondCurtainClosedFraction));
+            + (WindMPerS + SunLowerClearW + SunLowerOpaqueOuterW + SunMassW + Co2Ppm + UpstreamC + RoofVentM2 + HeatW + DryingKgPerS + SecondCurtainClosedFraction + OutsideWetBulbC));
     }
 
     /// <summary>The same with a likely value wherever there is no number.</summary>
@@ -161,6 +161,7 @@ public struct HouseForcing
         f.IsWorkedOut = false;
         f.OutsideC = Or(OutsideC, 0.0);
         f.OutsideHumidityRatio = Or(OutsideHumidityRatio, 0.0);
+        f.OutsideWetBulbC = Or(OutsideWetBulbC, f.OutsideC);
         f.PressurePa = Or(PressurePa, 101_325.0);
         f.WindMPerS = Or(WindMPerS, 0.0);
         f.SkyC = Or(SkyC, f.OutsideC);

@@ -15,7 +15,7 @@ public static class PadToFan
     {
         if (!(transferUnits < 50.0))
         {
-            return 1.0 + 1.0 / Math.Max(transferUnits, 50.0);
+            return 1.0 + 1.0 / (Math.Max(transferUnits, 50.0) - 1.0); // e^(−50) is nothing beside 1
         }
 
         if (transferUnits < 1e-3)

@@ -26,6 +26,7 @@ public class OctaveTableTests
     [InlineData(8.0, 2.0), InlineData(0.125, 0.5), InlineData(512.0, 8.0), InlineData(1.0 / 512, 0.125)]
     public void Powers_of_two_are_exact(double x, double cubeRoot) => Assert.Equal(cubeRoot, OctaveTable.OfPower(1.0 / 3).Of(x), 1e-14);
 
+    // Chords over 1/64 octave miss a curve by at most N² f″ / (8 · 64²): at most 0.456, at N = 4.65, for this one, so 1.4e-5.
     // The house model's rise along the house by number of transfer units, N / (1 − N e^−N / (1 − e^−N)) in another form, by the runtime's own exponential.
     [Fact]
     public void Pieces_follow_the_rise_along_a_house()
@@ -36,7 +37,7 @@ public class OctaveTableTests
             {
                 double n = Math.Exp(log), gone = -double.ExpM1(-n), exact = gone / (1 - (gone / n));
                 // Below 1e-4 the fraction's own cancellation is larger than what is looked for.
-                Assert.Equal(n < 1e-4 ? 2 - (n / 3) : exact, table.Of(n), 1e-5);
+                Assert.Equal(n < 1e-4 ? 2 - (n / 3) : exact, table.Of(n), 1.4e-5);
             },
             iter: 5000);
         Assert.Equal(2.0, table.Of(0), 1e-12);
