@@ -83,6 +83,15 @@ public sealed record EquipmentChoice(
     /// <summary>What the job describes and switches off, in words.</summary>
     public EqList<string> SwitchedOff { get; init; } = [];
 
+    /// <summary>What a curtain that the job gives no height hangs on whole multiples of, m: inches, or centimetres in a metric job.</summary>
+    public double CurtainStepM { get; init; } = 0.0254;
+
+    /// <summary>Height of the first curtain, m: as given, else 15 cm (6 in) under the lower eave for its wires and drive, down to the whole inch or centimetre.</summary>
+    /// <param name="lowerEaveM">Lower eave, m.</param>
+    public double CurtainM(double lowerEaveM) => CurtainHeightM > 0
+        ? CurtainHeightM
+        : Math.Max(Math.Floor((lowerEaveM - 0.15) / CurtainStepM + 1e-6), 1) * CurtainStepM;
+
     /// <summary>Cloths of the first curtain that move together.</summary>
     public int Layers => SecondCurtain is null ? Curtains : 1;
 

@@ -13,7 +13,7 @@ namespace Glazewright.Design.Choices;
 public static class ChoicesStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 7;
+    public const int Version = 8;
 
     /// <summary>Compares.</summary>
     /// <param name="asked">What Choices reads of the job.</param>
@@ -189,7 +189,7 @@ public static class ChoicesStage
             return duty;
         }
 
-        double curtainM = e.CurtainHeightM > 0 ? e.CurtainHeightM : Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM) - 0.15;
+        double curtainM = e.CurtainM(Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM));
         double above = DutyStage.Above(duty.Losses, form, curtainM);
         double drawn = e.Curtains > 0 ? duty.LossWPerK - above + DutyStage.CurtainedWPerK(above, form.FloorAreaM2, e.Layers, e.SecondCurtain?.OpennessFraction) : duty.LossWPerK;
         return duty with { LossDrawnWPerK = drawn, HeatLossDrawnW = drawn * Math.Max(duty.NightTargetC - duty.Conditions.Heating996C, 0) };

@@ -16,7 +16,7 @@ namespace Glazewright.Design.Duty;
 /// <param name="AirtightnessPerHour">Air changes by leakage, 1/h.</param>
 /// <param name="EdgeInsulated">Slab edge insulated.</param>
 /// <param name="Curtains">Number of curtains.</param>
-/// <param name="CurtainHeightM">Height of the first, m; 0 for under the lower eave.</param>
+/// <param name="CurtainHeightM">Height of the first, m.</param>
 /// <param name="ShadeFraction">Shade counted when fans are sized.</param>
 /// <param name="TemperatureRiseK">Rise allowed from intake to fans, K.</param>
 /// <param name="WetWall">A wet wall is wanted.</param>
@@ -74,7 +74,7 @@ public sealed record DutyInput(
             h.AirtightnessPerHour,
             h.EdgeInsulated,
             h.Equipment.Curtains,
-            h.Equipment.CurtainHeightM,
+            h.Equipment.CurtainM(Math.Min(h.Roof.LeftEaveM, h.Roof.RightEaveM)),
             h.Equipment.ShadeFraction,
             h.Equipment.TemperatureRiseK,
             h.Equipment.WetWall,

@@ -15,7 +15,7 @@ namespace Glazewright.Design.Duty;
 public static class DutyStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 9;
+    public const int Version = 10;
 
     /// <summary>Pad effectiveness taken until Plant has chosen the pad.</summary>
     internal const double AssumedPadEffectiveness = 0.80;
@@ -50,9 +50,7 @@ public static class DutyStage
         DesignConditions conditions = DesignWeather.Of(input.Design, year);
         List<LossLine> lines = HeatPaths.Lines(input, form, pressurePa);
         double loss = lines.Sum(l => l.WPerK);
-        double curtainM = input.CurtainHeightM > 0
-            ? input.CurtainHeightM
-            : Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM) - 0.15;
+        double curtainM = input.CurtainHeightM;
         double above = Above(lines, form, curtainM);
         double drawn = input.Curtains > 0 ? loss - above + CurtainedWPerK(above, form.FloorAreaM2, input.Layers, input.SecondOpennessFraction) : loss;
         CropPeriod coldCrop = CropWeeks.WarmestInTheCold(input.Schedule, year, 8);

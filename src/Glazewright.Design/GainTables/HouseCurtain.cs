@@ -15,8 +15,6 @@ namespace Glazewright.Design.GainTables;
 public sealed record HouseCurtain(double HeightM, double TransmittanceFraction, double ReflectanceFraction, double OpennessFraction, double? ReflectanceBelowFraction = null)
 {
     /// <summary>Curtain under the lower eave when the job gives no height, m.</summary>
-    private const double UnderEaveM = 0.15;
-
     /// <summary>Projects the job.</summary>
     /// <param name="house">The house.</param>
     /// <param name="catalogue">For the cloth.</param>
@@ -49,9 +47,7 @@ public sealed record HouseCurtain(double HeightM, double TransmittanceFraction, 
         return heightM > 0 ? new HouseCurtain(heightM, transmittance, reflectance, Math.Min(openness, transmittance)) : null;
     }
 
-    private static double HeightOf(House house) => house.Equipment.CurtainHeightM > 0
-        ? house.Equipment.CurtainHeightM
-        : Math.Min(house.Roof.LeftEaveM, house.Roof.RightEaveM) - UnderEaveM;
+    private static double HeightOf(House house) => house.Equipment.CurtainM(Math.Min(house.Roof.LeftEaveM, house.Roof.RightEaveM));
 
     /// <summary>The second curtain, where it moves by itself.</summary>
     /// <param name="house">The house.</param>

@@ -203,13 +203,14 @@ internal static class FlueLayout
             {
                 PlacedKind.Louver or PlacedKind.UpperLouver => "louver",
                 PlacedKind.WetWall or PlacedKind.IntakeBox => "wet wall",
+                PlacedKind.ClothBox => "insect cloth",
                 PlacedKind.PressureFan => "filter intake",
                 PlacedKind.Fan or PlacedKind.UpperFan => AirOpening.ExhaustFan,
                 _ => "",
             };
             if (name.Length > 0)
             {
-                openings.Add(new AirOpening(name, p.Corner, p.Size, p.Kind == PlacedKind.PressureFan, p.Kind is PlacedKind.Louver or PlacedKind.UpperLouver or PlacedKind.WetWall or PlacedKind.IntakeBox));
+                openings.Add(new AirOpening(name, p.Corner, p.Size, p.Kind == PlacedKind.PressureFan, p.Kind is PlacedKind.Louver or PlacedKind.UpperLouver or PlacedKind.WetWall or PlacedKind.IntakeBox or PlacedKind.ClothBox));
             }
         }
 

@@ -33,7 +33,7 @@ internal static class IntakeLayout
         {
             findings.Add(new Finding(
                 "layout/wall-crowded", Severity.Miss, id,
-                LayoutFindings.Text($"A wet wall of {wetWall.WidthM / 0.3048:0.0} × {wetWall.HeightM / 0.3048:0.0} ft finds no free place on its wall of {wall.LengthM / 0.3048:0.0} ft: {wall.WidestRunM(WallPacking.Sill(wall, wetWall.HeightM), wetWall.HeightM) / 0.3048:0.0} ft are free side by side at that height. It is not drawn, nor are louvers before it; all that is told, counted and priced of its cooling holds only once it has a place."),
+                LayoutFindings.Text($"A wet wall of {wetWall.WidthM / 0.3048:0.0} × {wetWall.HeightM / 0.3048:0.0} ft finds no free place on its wall of {wall.LengthM / 0.3048:0.0} ft: {wall.WidestRunM(WallPacking.Sill(wall, wetWall.HeightM), wetWall.HeightM) / 0.3048:0.0} ft are free side by side at that height. It is not drawn, bought or priced, nor are louvers before it drawn; what is told of its cooling, water and power holds only once it has a place."),
                 "Move the door to another wall, or a lower and longer pad on a side wall.", LayoutFindings.Practice));
             return null;
         }

@@ -56,6 +56,9 @@ public enum PlacedKind
 
     /// <summary>Vent of a heater: the pipes outside a wall, or the pipe up through the roof.</summary>
     Vent,
+
+    /// <summary>Framed box of insect cloth before the intake.</summary>
+    ClothBox,
 }
 
 /// <summary>Where each piece of equipment of one house sits.</summary>

@@ -29,6 +29,7 @@ internal static class WallLayout
                 IntakeLayout.Louvers(house, exhaust, Wall(intakeFace), Wall, placed, findings);
             }
 
+            ClothBox.Place(form, house, plant, intakeFace, Wall(intakeFace), placed, findings);
             LayoutFindings.Alley(house, form, intakeFace, pad, plant.WetWall is not null, exhaust, findings);
         }
 

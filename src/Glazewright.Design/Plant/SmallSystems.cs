@@ -58,7 +58,7 @@ internal static class SmallSystems
         CurtainEntry cloth = e.CurtainEntry.Length > 0
             ? Pick.ById(catalogue.Curtains, e.CurtainEntry, c => c.Id, $"{input.Pointer}/equipment/curtain")
             : catalogue.Curtains[0];
-        double height = e.CurtainHeightM > 0 ? e.CurtainHeightM : Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM) - 0.15;
+        double height = e.CurtainM(Math.Min(form.Roof.LeftEaveM, form.Roof.RightEaveM));
         return new CurtainPlant(
             cloth.Id, height, WidthAtM(form, height) * form.LengthM, cloth.SolarTransmittanceFraction, cloth.SolarReflectanceFraction,
             cloth.EmissivityFraction, cloth.OpennessFraction, cloth.TravelS, cloth.DriveW, e.Layers);

@@ -50,7 +50,9 @@ public static class ControlNarrative
     private static string Say(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 
     private static string Period(ProgramPeriod p, Speech say) => Say(
-        $"{p.Id}, days {p.FromDay} to {p.ToDay}: {Target(p.Day, say)} from {Mark(p.DayStarts)} to {Mark(p.DayEnds)}, {Target(p.Night, say)} for the rest, ramp {p.RampMinutes} min; cooling from {say.Difference(p.CoolAboveK, 1)} above, heating from {say.Difference(p.HeatBelowK, 1)} below.");
+        $"{p.Id}, {Date(p.FromDay)} to {Date(p.ToDay)} (days {p.FromDay} to {p.ToDay} of the year): {Target(p.Day, say)} from {Mark(p.DayStarts)} to {Mark(p.DayEnds)}, {Target(p.Night, say)} for the rest, ramp {p.RampMinutes} min; cooling from {say.Difference(p.CoolAboveK, 1)} above, heating from {say.Difference(p.HeatBelowK, 1)} below.");
+
+    private static string Date(int day) => new DateOnly(2001, 1, 1).AddDays(day - 1).ToString("d MMM", CultureInfo.InvariantCulture);
 
     private static string Target(ClimateTarget t, Speech say) => t.VpdKPa > 0 ? Say($"{say.Temperature(t.TemperatureC, 1)} and {t.VpdKPa:0.0#} kPa of vapour pressure deficit") : t.HumidityPercent > 0 ? Say($"{say.Temperature(t.TemperatureC, 1)} and {t.HumidityPercent:0} %") : Say($"{say.Temperature(t.TemperatureC, 1)}");
 

@@ -69,7 +69,10 @@ internal static class FluidServices
         };
         double flow = inputW / heatJPerM3;
         double leastPa = fuel switch { LotFuel.Propane => 10.5 * 249.08891, LotFuel.NaturalGas => 5 * 249.08891, _ => 0 };
-        return new GasNeed(fuel, inputW, flow, perHour, input.Utilities.FuelPressurePa, leastPa, 0, 0, "");
+        return new GasNeed(fuel, inputW, flow, perHour, input.Utilities.FuelPressurePa, leastPa, 0, 0, "")
+        {
+            Tank = fuel == LotFuel.Propane && input.ColdestC is { } coldestC ? PropaneTank.For(inputW, coldestC) : null,
+        };
     }
 
     /// <summary>The burners with first sizes of their branches: by the longest run, as the main.</summary>

@@ -10,6 +10,9 @@ namespace Glazewright.Design.Services;
 /// <param name="Metric">The job's units are metric.</param>
 public sealed record ServicesInput(Utilities Utilities, EqList<ServedHouse> Houses, EqList<ServedLink> Links, bool Metric)
 {
+    /// <summary>Mean annual extreme minimum outside, °C; null where neither the job nor the weather file gives it.</summary>
+    public double? ColdestC { get; init; }
+
     /// <summary>Projects the job.</summary>
     /// <param name="job">The job.</param>
     /// <returns>Services' input.</returns>
@@ -29,7 +32,10 @@ public sealed record ServicesInput(Utilities Utilities, EqList<ServedHouse> Hous
             l.SizeYM,
             l.Kind == LinkKind.ControlRoom || l.Rooms.Any(r => Has(r, "control")),
             l.Rooms.Any(r => Has(r, "wash") || Has(r, "toilet")))).ToEqList(),
-        job.Units == UnitSystem.Metric);
+        job.Units == UnitSystem.Metric)
+    {
+        ColdestC = job.Site.Design?.ExtremeMinC,
+    };
 
     private static bool Has(Room room, string word) => room.Name.Contains(word, StringComparison.OrdinalIgnoreCase);
 }

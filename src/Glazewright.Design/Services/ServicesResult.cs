@@ -181,7 +181,11 @@ public sealed record GasLine(string House, string Id, string Entry, double Outpu
 /// <param name="PipeM">Inside diameter of the main for it, m; 0 when none serves or for oil.</param>
 /// <param name="PipeName">Its nominal size.</param>
 public sealed record GasNeed(
-    FuelKind Fuel, double InputW, double FlowM3PerS, double PerHour, double HasPa, double LeastPa, double RunM, double PipeM, string PipeName);
+    FuelKind Fuel, double InputW, double FlowM3PerS, double PerHour, double HasPa, double LeastPa, double RunM, double PipeM, string PipeName)
+{
+    /// <summary>An estimate of the propane supplier's tanks; null for another fuel, where the coldest is not known, or where only a vaporiser serves.</summary>
+    public PropaneTank? Tank { get; init; }
+}
 
 /// <summary>A water user.</summary>
 /// <param name="House">House id.</param>

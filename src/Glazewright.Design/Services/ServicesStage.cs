@@ -10,7 +10,7 @@ namespace Glazewright.Design.Services;
 public static class ServicesStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 10;
+    public const int Version = 11;
 
     /// <summary>Adds up the services of the range.</summary>
     /// <param name="input">What Services reads of the job.</param>

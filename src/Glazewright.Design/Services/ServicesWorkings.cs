@@ -118,6 +118,17 @@ internal static class ServicesWorkings
             Text($"All burners on: {KBtu(gas.InputW)} kBtu/h of {fuel}, {amount}.{(gas.PipeName.Length > 0 ? Text($" A first size of the main: {gas.PipeName} steel for {gas.RunM / 0.3048:0} ft at 0.5 in. w.c. of drop.") : "")}{(gas.HasPa > 0 && gas.LeastPa > 0 ? Text($" {gas.HasPa / 249.08891:0.0} in. w.c. at the building; such burners ask {gas.LeastPa / 249.08891:0.0} in. w.c. at the inlet.") : "")}"),
             low ? "A regulator of higher outlet pressure by the gas company." : "Leak test, sediment trap and shut-off at each burner, by a licensed fitter" + (input.Utilities.Fuel == FuelKind.Propane ? "; a tank must vaporise this in the coldest night." : "."),
             new Source.Standard("International Fuel Gas Code 2018", "low-pressure equation and table 402.4", Source.Mark.Read)));
+        if (gas.Fuel == FuelKind.Propane)
+        {
+            findings.Add(new Finding(
+                "services/propane-tank", Severity.Note, "",
+                (gas.Tank is { } tank
+                    ? Text($"Propane for {KBtu(gas.InputW)} kBtu/h at {tank.ColdestC * 1.8 + 32:0} °F: our estimate is {(tank.Count == 1 ? "one tank" : Text($"{tank.Count} tanks"))} of {tank.WaterM3 / 0.003785411784:0} gal, which vaporise {KBtu(tank.VaporisesW)} kBtu/h a fifth full and last {tank.SupplyDays:0} days from filled with all burners on half of the day.")
+                    : Text($"Propane for {KBtu(gas.InputW)} kBtu/h{(input.ColdestC is { } c ? Text($" at {c * 1.8 + 32:0} °F: tanks of up to 1,000 gal do not vaporise it, a vaporiser or more tanks are wanted.") : ": the coldest outside is not known here, so no tank is estimated.")}"))
+                    + " Tanks are by the supplier.",
+                "The supplier sizes, sets and fills by NFPA 58: usually 10 ft from buildings and lot lines for 125 to 500 gal, 25 ft for 501 to 2,000 gal, farther from air intakes and other sources of ignition; a pad clear of snow slides and machines.",
+                new Source.CommonPractice("vaporisation of above-ground tanks by diameter and length; NFPA 58 distances from memory: the edition adopted and the supplier govern")));
+        }
     }
 
     private static void Water(ServicesInput input, ServicesResult r, List<Figure> figures, List<Finding> findings)

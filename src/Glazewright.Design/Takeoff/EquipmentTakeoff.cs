@@ -9,9 +9,14 @@ namespace Glazewright.Design.Takeoff;
 /// <summary>The climate plant of one house.</summary>
 internal static class EquipmentTakeoff
 {
-    public static void Book(LineBook book, PlantResult plant, BuildingForm house)
+    /// <summary>Books the plant.</summary>
+    /// <param name="book">The lines.</param>
+    /// <param name="plant">The plant.</param>
+    /// <param name="house">The house.</param>
+    /// <param name="layout">Where things sit: a wet wall that found no place is not bought; null counts what Plant chose.</param>
+    public static void Book(LineBook book, PlantResult plant, BuildingForm house, LayoutResult? layout = null)
     {
-        Cooling(book, plant, house);
+        Cooling(book, layout is { Placed.Count: > 0 } && !layout.Placed.Any(p => p.Kind == PlacedKind.WetWall) ? plant with { WetWall = null } : plant, house);
         Heating(book, plant, house);
         string id = house.Id;
         if (plant.Curtain is { } curtain)

@@ -8,11 +8,9 @@ using Glazewright.Science.Optics;
 
 namespace Glazewright.Design.Takeoff;
 
-/// <summary>Controls, power, water, gas, permits and what the job costs as a whole. Lengths of pipe are those of the ways that Services leads, of circuits those of the panel schedules; without them by rule.</summary>
+/// <summary>Controls, power, water, gas, permits and what the job costs as a whole. Lengths of pipe are those of the ways that Services leads, of circuits those of the panel schedules.</summary>
 internal static class ServicesTakeoff
 {
-    private const double GasBranchM = 6;
-
     private static readonly Dictionary<string, string> s_sensors = new()
     {
         ["controls/sensor"] = "Sensor station: temperature and humidity, aspirated",
@@ -31,10 +29,6 @@ internal static class ServicesTakeoff
             string id = plant.House;
             book.Add(ScopeSystem.Controls, "controls/box", "Control box, wired and tested", 1, "each", id);
             book.Add(ScopeSystem.Controls, "controls/point", "Output with hand-off-auto switch", plant.Loads.Count, "each", $"{id}: lines of the load list");
-            if (points.Count == 0)
-            {
-                book.Add(ScopeSystem.Controls, "controls/sensor", s_sensors["controls/sensor"], 2, "each", $"{id}: crop and spare");
-            }
         }
 
         foreach (IGrouping<(string House, string Item), PointLine> sensors in points.Where(p => p.Item.Length > 0).GroupBy(p => (p.House, p.Item)))
@@ -46,11 +40,6 @@ internal static class ServicesTakeoff
 
         if (plants.Count > 0)
         {
-            if (points.Count == 0)
-            {
-                book.Add(ScopeSystem.Controls, "controls/outside", s_sensors["controls/outside"], 1, "each", "range");
-            }
-
             book.Add(ScopeSystem.Controls, "controls/alarm", "Independent alarm: high, low, power, water, CO; dialler with battery", 1, "each", "range");
         }
     }
@@ -60,13 +49,6 @@ internal static class ServicesTakeoff
         double feederM = panels.FirstOrDefault(p => p.Id == "main")?.Feeder.RunM ?? input.PoleDistanceM;
         foreach (PlantResult plant in plants)
         {
-            if (panels.Count == 0)
-            {
-                double circuits = plant.Loads.Sum(l => Math.Max(1, Math.Ceiling((l.Count * l.FullLoadA / TakeoffRules.CircuitA) - 1e-9)));
-                book.Add(ScopeSystem.Electrical, "electrical/circuit", "Branch circuit with breaker", circuits, "each", $"{plant.House}: each line of the load list over 16 A");
-                book.Add(ScopeSystem.Electrical, "electrical/conduit", "Conduit and wire", circuits * form.Building(plant.House).LengthM / 2, "m", $"{plant.House}: circuits × half the length");
-            }
-
             book.Add(ScopeSystem.Electrical, "electrical/disconnect", "Disconnect in sight, connection", plant.Loads.Sum(l => l.Count), "each", $"{plant.House}: loads");
         }
 
@@ -84,31 +66,15 @@ internal static class ServicesTakeoff
         }
 
         book.Add(ScopeSystem.Electrical, "electrical/feeder", "Feeder in trench from the pole", feederM, "m", feederM > input.PoleDistanceM ? "distance to the pole, and from the meter to the main panel" : "distance to the pole");
-        book.Add(ScopeSystem.Electrical, "electrical/panel", "Main and house panels, surge protection, generator inlet with transfer switch", panels.Count == 0 ? 1 + plants.Count : panels.Count, "each", panels.Count == 1 ? "the house's main panel" : "main and one a house");
+        book.Add(ScopeSystem.Electrical, "electrical/panel", "Main and house panels, surge protection, generator inlet with transfer switch", panels.Count, "each", panels.Count == 1 ? "the house's main panel" : "main and one a house");
     }
 
-    public static void Plumbing(LineBook book, TakeoffInput input, FormResult form, EqList<PlantResult> plants, ServicePlan plan)
+    public static void Plumbing(LineBook book, TakeoffInput input, FormResult form, ServicePlan plan)
     {
         Led(book, plan);
-        bool led = plan.Pieces.Count > 0;
-        foreach (BuildingForm house in form.Buildings.Where(b => b.IsHouse && !led))
-        {
-            book.Add(ScopeSystem.Plumbing, "plumbing/main", "Water main, valves, drain-down", house.LengthM, "m", house.Id);
-            book.Add(ScopeSystem.Plumbing, "plumbing/bib", "Hose bib with vacuum breaker", Math.Ceiling((house.LengthM / TakeoffRules.HoseBibM) - 1e-9), "each", house.Id);
-            book.Add(ScopeSystem.Plumbing, "plumbing/drain", "Floor drain line to where it may go", house.LengthM, "m", house.Id);
-        }
-
         foreach (TakeoffHouse house in input.Houses)
         {
             book.Add(ScopeSystem.Plumbing, "plumbing/irrigation", "Irrigation to benches: header, filter, valves", house.Benches.Sum(b => b.WidthM * b.LengthM), "m²", $"{house.Id}: bench area");
-        }
-
-        foreach (PlantResult plant in plants.Where(_ => !led))
-        {
-            bool burns = input.Fuel != FuelKind.None && plant.Heat?.Choice.Heaters.Any(h => !h.Electric) == true;
-            int burners = burns ? plant.Heat!.Choice.Heaters.Count(h => !h.Electric) : 0;
-            book.Add(ScopeSystem.Plumbing, "plumbing/gas", "Gas line with regulator and shut-off", burners == 0 ? 0 : form.Building(plant.House).LengthM + (GasBranchM * burners), "m",
-                $"{plant.House}: length and {book.Length(GasBranchM)} a burner");
         }
 
         int wet = input.Links.SelectMany(l => l.Rooms).Count(r => Has(r, "wash") || Has(r, "toilet"));

@@ -42,12 +42,6 @@ public static class TakeoffRules
     /// <summary>Curtain support wires stand so far apart (18 in).</summary>
     public const double CurtainWireM = 0.4572;
 
-    /// <summary>Current one branch circuit carries for long: 80 % of 20 A.</summary>
-    public const double CircuitA = 16;
-
-    /// <summary>One hose bib for so much house length (50 ft).</summary>
-    public const double HoseBibM = 15.24;
-
 
     /// <summary>A truck load, kg.</summary>
     public const double TruckLoadKg = 9_000;

@@ -12,7 +12,7 @@ namespace Glazewright.Design.Takeoff;
 public static class TakeoffStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 8;
+    public const int Version = 9;
 
     /// <summary>Takes off the range.</summary>
     /// <param name="input">What the job says of scope, piers, benches, links and services.</param>
@@ -20,10 +20,10 @@ public static class TakeoffStage
     /// <param name="body">Members, holes of walls framed.</param>
     /// <param name="plants">Plants of the houses.</param>
     /// <param name="layouts">Layouts of the houses: openings for fans, louvers and wet walls, vents of heaters.</param>
-    /// <param name="services">Panel schedules and ways of pipe; without them circuits, wire and pipe are counted by rule.</param>
+    /// <param name="services">Panel schedules, controls points and ways of pipe.</param>
     /// <returns>Marks, sheets and lines.</returns>
     public static TakeoffResult Run(
-        TakeoffInput input, FormResult form, BodyResult body, EqList<PlantResult> plants, EqList<LayoutResult> layouts, ServicesResult? services = null)
+        TakeoffInput input, FormResult form, BodyResult body, EqList<PlantResult> plants, EqList<LayoutResult> layouts, ServicesResult services)
     {
         LineBook book = new(input.Scope, input.Units);
         EqList<ShopMark> marks = ShopMarks.Of(body.Members, ShopTick.For(input.Units));
@@ -40,7 +40,7 @@ public static class TakeoffStage
         StructureTakeoff.Doors(book, input, form);
         foreach (PlantResult plant in plants)
         {
-            EquipmentTakeoff.Book(book, plant, form.Building(plant.House));
+            EquipmentTakeoff.Book(book, plant, form.Building(plant.House), layouts.FirstOrDefault(l => l.House == plant.House));
         }
 
         foreach (LayoutResult layout in layouts)
@@ -48,9 +48,9 @@ public static class TakeoffStage
             EquipmentTakeoff.Vents(book, layout);
         }
 
-        ServicesTakeoff.Controls(book, plants, services?.Points ?? []);
-        ServicesTakeoff.Electrical(book, input, form, plants, services?.Panels ?? []);
-        ServicesTakeoff.Plumbing(book, input, form, plants, services?.Plan ?? ServicePlan.None);
+        ServicesTakeoff.Controls(book, plants, services.Points);
+        ServicesTakeoff.Electrical(book, input, form, plants, services.Panels);
+        ServicesTakeoff.Plumbing(book, input, form, services.Plan);
         StructureTakeoff.Benches(book, input);
         ServicesTakeoff.Whole(book, form, body);
         EqList<TakeoffLine> lines = book.Finish();

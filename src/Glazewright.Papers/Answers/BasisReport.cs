@@ -19,9 +19,7 @@ public static class BasisReport
         if (findings.Length > 0)
         {
             blocks.Add(new Block.Heading(1, "What we found"));
-            blocks.Add(new Block.TableOf(new Table(
-                [new("", 16), new("Where", 24), new("What is so", 76), new("What would mend it", 61)],
-                [.. findings.Select(f => (IReadOnlyList<string>)[SeverityWord(f.Severity), f.Id, f.What, f.Mend])])));
+            blocks.AddRange(FindingTables.Of(findings));
         }
 
         string[] leftOut = [.. WhiteList.LeftOut(source)];
@@ -57,12 +55,4 @@ public static class BasisReport
     /// <summary>A field's place without list positions: what all houses and weeks share is said once.</summary>
     private static string FieldWords(string pointer) => string.Join(
         " / ", pointer.Split('/', StringSplitOptions.RemoveEmptyEntries).Where(part => !part.All(char.IsAsciiDigit) && part != "houses"));
-
-    internal static string SeverityWord(Severity severity) => severity switch
-    {
-        Severity.Danger => "danger",
-        Severity.Miss => "miss",
-        Severity.Near => "near",
-        _ => "note",
-    };
 }

@@ -39,9 +39,7 @@ public static class ReviewReport
         if (findings.Length > 0)
         {
             blocks.Add(new Block.Heading(1, "Findings on shape, structure and safety"));
-            blocks.Add(new Block.TableOf(new Table(
-                [new("", 16), new("Where", 24), new("What is so", 74), new("What would mend it", 60)],
-                [.. findings.Select(f => (IReadOnlyList<string>)[BasisReport.SeverityWord(f.Severity), f.Id, f.What, f.Mend])])));
+            blocks.AddRange(FindingTables.Of(findings));
         }
 
         blocks.Add(new Block.Heading(1, "Structure, first look"));

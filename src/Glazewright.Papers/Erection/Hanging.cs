@@ -28,7 +28,7 @@ internal static class Hanging
             .. CrewReport.Page(house, "hang and set equipment"),
             new Block.Paragraph("Distances to the middle of what hangs inside (a line: to its near end) and to the near corner of what is in a wall, as drawn; the hung weight of the frame's design and the maker's brackets rule. Guards on before power; disconnect in sight of each motor; heaters and vents at their clearances.", Quiet: true),
             new Block.TableOf(new Table(
-                [new("Piece", 42), new("Wall or floor", 20), new("From end 1", 34, Along.End), new("From left wall", 34, Along.End), new("Underside", 30, Along.End), new("Done", 14)],
+                [new("Piece", 58), new("Wall or floor", 20), new("From end 1", 28, Along.End), new("From left wall", 30, Along.End), new("Underside", 24, Along.End), new("Done", 14)],
                 [
                     .. items.Select(p => (IReadOnlyList<string>)
                     [

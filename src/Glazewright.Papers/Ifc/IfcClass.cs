@@ -46,6 +46,7 @@ internal sealed record IfcClass(string Name, string Predefined, string ObjectTyp
         PlacedKind.Louver => new("IFCDAMPER", "CONTROLDAMPER", System: "VENTILATION"),
         PlacedKind.WetWall => new("IFCEVAPORATIVECOOLER", "DIRECTEVAPORATIVERIGIDMEDIAAIRCOOLER", System: "VENTILATION"),
         PlacedKind.IntakeBox => new("IFCBUILDINGELEMENTPROXY", "USERDEFINED", "Intake box"),
+        PlacedKind.ClothBox => new("IFCBUILDINGELEMENTPROXY", "USERDEFINED", "Insect cloth box"),
         PlacedKind.Heater => new("IFCSPACEHEATER", "USERDEFINED", "Heater", "HEATING"),
         PlacedKind.Vent => new("IFCDUCTSEGMENT", "RIGIDSEGMENT", System: "EXHAUST"),
         PlacedKind.Curtain => new("IFCSHADINGDEVICE", "USERDEFINED", "Curtain"),

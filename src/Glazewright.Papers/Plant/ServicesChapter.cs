@@ -140,8 +140,11 @@ internal static class ServicesChapter
             ? $" A first size of the main: {gas.PipeName} steel pipe over {said.Round(gas.RunM, Unit.Metre)} at 0.5 in. w.c. of drop (fuel gas code's low-pressure equation)."
             : "";
         string pressure = gas is { LeastPa: > 0, HasPa: > 0 } ? $" At the building {Column(gas.HasPa)}; such burners ask {Column(gas.LeastPa)} at the inlet." : "";
+        string tank = gas.Tank is { } t
+            ? $" Tank by the supplier; our estimate: {(t.Count == 1 ? "one" : Whole(t.Count))} of {Volume(t.WaterM3, us)}, vaporising {said.Text(t.VaporisesW, Unit.Watt)} at {said.Text(t.ColdestC, Unit.Celsius)} a fifth full, {Whole(t.SupplyDays)} days of supply with all burners on half of the day; NFPA 58 distances (usually {(us ? "10 ft to 500 gal, 25 ft above" : "3 m to 1,900 L, 7.6 m above")}) to buildings and lot lines."
+            : "";
         string Column(double pa) => us ? $"{One(pa / 249.09)} in. w.c." : $"{pa.ToString("0", CultureInfo.InvariantCulture)} Pa";
-        return $"All burners on: {said.Text(gas.InputW, Unit.Watt)}, {hour}.{pipe}{pressure} Sediment trap, shut-off and leak test at each burner.";
+        return $"All burners on: {said.Text(gas.InputW, Unit.Watt)}, {hour}.{pipe}{pressure}{tank} Sediment trap, shut-off and leak test at each burner.";
     }
 
     internal static Table Water(ServicesResult services, bool us) => new(

@@ -242,9 +242,10 @@ public static class PlantPlan
         PlantResult plant = house.Plant;
         string Air(double m3PerS) => said.Round(m3PerS, Unit.CubicMetrePerSecond);
         string Power(double powerW) => string.Create(CultureInfo.InvariantCulture, $"{powerW:0} W");
+        string Length(double m) => style == LengthStyle.FeetInches ? LengthText.Of(m, style, parts: 1) : said.Text(m, Unit.Metre);
         string Span<T>(IReadOnlyCollection<T> items, Func<T, double> lengthM)
         {
-            (string least, string most) = (said.Text(items.Min(lengthM), Unit.Metre), said.Text(items.Max(lengthM), Unit.Metre));
+            (string least, string most) = (Length(items.Min(lengthM)), Length(items.Max(lengthM)));
             return least == most ? least : $"{least} to {most}";
         }
 
@@ -264,7 +265,7 @@ public static class PlantPlan
                 return $"{said.Text(unit.OutputW, Unit.Watt)} each{(unit.ThrowM > 0 ? $", throws {said.Round(unit.ThrowM, Unit.Metre)}" : "")}, {(unit.Electric ? "electric" : unit.SealedCombustion ? "sealed combustion" : "gravity vent")}{(unit.Part is { } part ? string.Create(CultureInfo.InvariantCulture, $", {(part.TwoStage ? "low fire" : "down to")} {100 * part.LeastFraction:0} %") : "")}";
             case PlacedKind.Vent when house.Layout.Flues.FirstOrDefault(f => item.Id.StartsWith(f.Heater + "/vent", StringComparison.Ordinal)) is { } flue:
                 FlueLine[] alike = [.. house.Layout.Flues.Where(f => f.Face is not null && f.VentM == flue.VentM && f.Gravity is null == flue.Gravity is null)];
-                return $"{LengthText.Of(flue.VentM, style)}{(flue.Gravity is null ? "" : " type B")}, {Span(alike, f => f.RunM)} of pipe, ends {Span(alike, f => f.HeightM)} above the floor";
+                return $"{LengthText.Of(flue.VentM, style)}{(flue.Gravity is null ? "" : " type B")}, {Span(alike, f => f.RunM)} of pipe, middle {Span(alike, f => f.HeightM)} above the floor";
             case PlacedKind.CirculationFan when plant.Circulation is { } c:
                 return $"{Air(c.FlowEachM3PerS)} and {Power(c.PowerEachW)} each, {said.Text(c.CropSpeedMs, Unit.MetrePerSecond)} around the loop";
             case PlacedKind.OscillatingFan when plant.Oscillating is { } o:
@@ -273,6 +274,8 @@ public static class PlantPlan
                 return string.Create(CultureInfo.InvariantCulture, $"{said.Round(c.AreaM2, Unit.SquareMetre)}, {c.Layers} cloth{(c.Layers > 1 ? "s" : "")}, drawn in {c.TravelS:0} s, drive M {c.DriveW:0} W");
             case PlacedKind.FogLine when plant.Fog?.Choice is { } f:
                 return string.Create(CultureInfo.InvariantCulture, $"{(item.IsFogAtIntake ? f.IntakeNozzles : f.Nozzles - f.IntakeNozzles)} of {f.Nozzles} nozzles on {count} line{(count > 1 ? "s" : "")}, one pump for all, {f.PumpW:0} W; high pressure injects: hospital at once");
+            case PlacedKind.ClothBox:
+                return $"{said.Round(plant.InsectClothM2, Unit.SquareMetre)} of cloth, vents' own included; front, sides and top; {Length(Math.Min(item.Size.XM, item.Size.YM))} deep";
             case PlacedKind.PressureFan when plant.Pressure is { } p:
                 return $"{(p.Fans > 1 ? string.Create(CultureInfo.InvariantCulture, $"{p.Fans} side by side, ") : "")}{Air(p.FlowM3PerS)} filtered, holds {said.Text(p.HeldPa, Unit.Pascal)} in calm air";
             case PlacedKind.LampRow when plant.LampW > 0:

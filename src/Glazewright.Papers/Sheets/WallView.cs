@@ -55,7 +55,7 @@ internal static class WallView
             all.Add(new Entity.Polyline([new(bay.FromM, eaveM), new(bay.ToM, 0)]) { Role = Role.Hidden, Source = id });
         }
 
-        foreach (PlacedItem box in house.Layout.Placed.Where(p => p.Face == face && p.Kind == PlacedKind.IntakeBox))
+        foreach (PlacedItem box in house.Layout.Placed.Where(p => p.Face == face && p.Kind is PlacedKind.IntakeBox or PlacedKind.ClothBox))
         {
             (double u, double wide) = IsEnd(face) ? (box.Corner.YM, box.Size.YM) : (box.Corner.XM, box.Size.XM);
             all.Add(new Entity.Polyline(new Box(u, box.Corner.ZM, wide, box.Size.ZM).Corners(), true) { Role = Role.Hidden, Source = box.Id });

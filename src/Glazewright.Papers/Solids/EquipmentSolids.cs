@@ -62,7 +62,7 @@ internal static class EquipmentSolids
         bool inWall = item.Face is FaceName.Left or FaceName.Right or FaceName.End1 or FaceName.End2;
         switch (item.Kind)
         {
-            case PlacedKind.Fan or PlacedKind.PressureFan or PlacedKind.Louver or PlacedKind.UpperFan or PlacedKind.UpperLouver or PlacedKind.IntakeBox when inWall:
+            case PlacedKind.Fan or PlacedKind.PressureFan or PlacedKind.Louver or PlacedKind.UpperFan or PlacedKind.UpperLouver or PlacedKind.IntakeBox or PlacedKind.ClothBox when inWall:
                 bool end = item.Face is FaceName.End1 or FaceName.End2;
                 SolidFrame wall = end
                     ? new SolidFrame(corner, new Point3(0, 1, 0), new Point3(1, 0, 0))
@@ -71,7 +71,7 @@ internal static class EquipmentSolids
                 return (wall, item.Kind switch
                 {
                     PlacedKind.Louver or PlacedKind.UpperLouver => Louver(wideM, size.ZM, deepM),
-                    PlacedKind.IntakeBox => Rim(wideM, size.ZM, deepM, 0.03),
+                    PlacedKind.IntakeBox or PlacedKind.ClothBox => Rim(wideM, size.ZM, deepM, 0.03),
                     _ => Fan(wideM, size.ZM, deepM),
                 });
             case PlacedKind.Vent:

@@ -10,6 +10,8 @@ using Glazewright.Design.Frame;
 using Glazewright.Design.Layout;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Price;
+using Glazewright.Design.Program;
+using Glazewright.Design.Services;
 using Glazewright.Design.Takeoff;
 using Glazewright.Design.Tests.Contracts;
 using Glazewright.Design.Tests.Duty;
@@ -31,7 +33,8 @@ public class DemoMoney
         EqList<PlantResult> plants = job.Houses.Select(h => PlantStage.Run(
             PlantInput.From(job, h.Id), form.Building(h.Id), DesignDay.Duty(job, h.Id), CatalogueReader.Generic)).ToEqList();
         EqList<LayoutResult> layouts = plants.Select(p => LayoutStage.Run(LayoutInput.From(job, p.House), form, p)).ToEqList();
-        TakeoffResult takeoff = TakeoffStage.Run(TakeoffInput.From(job), form, BodyStage.Run(form, frames), plants, layouts);
+        TakeoffResult takeoff = TakeoffStage.Run(TakeoffInput.From(job), form, BodyStage.Run(form, frames), plants, layouts,
+            ServicesStage.Run(ServicesInput.From(job), form, plants, plants.Select(p => ProgramStage.Run(ProgramInput.From(job, p.House), p)).ToEqList(), layouts));
         CutsResult cuts = CutsStage.Run(CutsInput.From(job), takeoff, CancellationToken.None);
         return (takeoff, cuts, PriceStage.Run(PriceInput.From(job), takeoff, cuts, PriceBook.Generic()));
     }

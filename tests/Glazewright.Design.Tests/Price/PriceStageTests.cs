@@ -65,7 +65,7 @@ public class PriceStageTests
     {
         TakeoffResult scoped = TakeoffStage.Run(
             TwoHouses.Input with { Scope = [new(ScopeSystem.Benches, ScopeBy.Owner, ""), new(ScopeSystem.Electrical, ScopeBy.Allowance, "")] },
-            TwoHouses.Form, TwoHouses.Body, TwoHouses.Plants, []);
+            TwoHouses.Form, TwoHouses.Body, TwoHouses.Plants, [], TwoHouses.Services);
         PriceResult price = Run(Pricing, scoped);
         PriceResult ours = Run(Pricing);
         Assert.All(price.Lines.Where(l => l.System == ScopeSystem.Benches), l => Assert.Equal((0, 0), (l.Cost, l.LabourHours)));

@@ -37,19 +37,10 @@ public class EquipmentCountedByHand
     [InlineData("controls/box", 2)]
     // A: 4 fans, 2 heaters, 6 circulation fans and 4; B: 2, 1, 4 and 4.
     [InlineData("controls/point", 16 + 11)]
-    [InlineData("controls/sensor", 4)]
-    // Each load a line of 3 A: a circuit and a disconnect each.
-    [InlineData("electrical/circuit", 27)]
+    // Each load a line: a disconnect each.
     [InlineData("electrical/disconnect", 27)]
-    [InlineData("electrical/conduit", ((16 * 52) + (11 * 36)) * Ft)]
     [InlineData("electrical/general", 5424 * Ft * Ft)]
-    [InlineData("electrical/feeder", 240 * Ft)]
     [InlineData("electrical/panel", 3)]
-    // 104 / 50 and 72 / 50, each up.
-    [InlineData("plumbing/bib", 3 + 2)]
-    [InlineData("plumbing/main", 176 * Ft)]
-    // Length and 6 m a burner: three burners.
-    [InlineData("plumbing/gas", (176 * Ft) + 18)]
     // A wash room and a toilet.
     [InlineData("plumbing/fixture", 2)]
     // Two doors of two leaves and two of one in the houses; corridors two each and a goods door; head house one out and one for each of four rooms.
@@ -61,19 +52,9 @@ public class EquipmentCountedByHand
     public void Quantity_is_what_the_plant_and_the_pencil_give(string item, double expected) =>
         Assert.Equal(expected, TwoHouses.Takeoff.Lines.Where(l => l.Item == item).Sum(l => l.Quantity), tolerance: 1e-6 * Math.Max(1, expected));
 
-    /// <summary>Six loads of 3 A in one line are 18 A: two circuits of 16 A, six disconnects, one output.</summary>
-    [Fact]
-    public void Loads_of_one_line_share_circuits_up_to_sixteen_amperes()
-    {
-        ElectricLoad six = TwoHouses.Plants[0].Loads[0] with { Count = 6 };
-        TakeoffResult takeoff = TakeoffStage.Run(TwoHouses.Input, TwoHouses.Form, TwoHouses.Body, [TwoHouses.Plants[0] with { Loads = [six] }], []);
-        double Of(string item) => takeoff.Lines.Single(l => l.Item == item).Quantity;
-        Assert.Equal((2, 6, 1), (Of("electrical/circuit"), Of("electrical/disconnect"), Of("controls/point")));
-    }
-
     [Fact]
     public void Electric_heat_and_no_fuel_need_no_gas_line() => Assert.DoesNotContain(
-        TakeoffStage.Run(TwoHouses.Input with { Fuel = FuelKind.None }, TwoHouses.Form, TwoHouses.Body, TwoHouses.Plants, []).Lines,
+        TakeoffStage.Run(TwoHouses.Input with { Fuel = FuelKind.None }, TwoHouses.Form, TwoHouses.Body, TwoHouses.Plants, [], TwoHouses.Served(FuelKind.None)).Lines,
         line => line.Item == "plumbing/gas");
 
     [Theory]
@@ -85,14 +66,14 @@ public class EquipmentCountedByHand
         EqList<PlantResult> plants = TwoHouses.Plants.Select(p => p.Fog is { } fog
             ? p with { Fog = new Answer<FogPlant>.Met(fog.Choice with { PressurePa = pressurePa }, 0) }
             : p).ToEqList();
-        Assert.Contains(TakeoffStage.Run(TwoHouses.Input, TwoHouses.Form, TwoHouses.Body, plants, []).Lines, line => line.Item == item);
+        Assert.Contains(TakeoffStage.Run(TwoHouses.Input, TwoHouses.Form, TwoHouses.Body, plants, [], TwoHouses.Services).Lines, line => line.Item == item);
     }
 
     [Fact]
     public void A_second_curtain_layer_doubles_cloth_wire_and_drives()
     {
         EqList<PlantResult> plants = TwoHouses.Plants.Select(p => p with { Curtain = p.Curtain is { } c ? c with { Layers = 2 } : null }).ToEqList();
-        TakeoffResult two = TakeoffStage.Run(TwoHouses.Input, TwoHouses.Form, TwoHouses.Body, plants, []);
+        TakeoffResult two = TakeoffStage.Run(TwoHouses.Input, TwoHouses.Form, TwoHouses.Body, plants, [], TwoHouses.Services);
         foreach (TakeoffLine line in TwoHouses.Takeoff.Lines.Where(l => l.System == ScopeSystem.Curtain))
         {
             Assert.Equal(2 * line.Quantity, two.Lines.Single(l => l.Item == line.Item).Quantity, tolerance: 1e-9);
@@ -122,7 +103,7 @@ public class EquipmentCountedByHand
                 Line("A/boiler", true, 5, null, 0, 0) with { Unplaced = true },
             ],
         };
-        TakeoffResult takeoff = TakeoffStage.Run(TwoHouses.Input, TwoHouses.Form, TwoHouses.Body, [], [layout]);
+        TakeoffResult takeoff = TakeoffStage.Run(TwoHouses.Input, TwoHouses.Form, TwoHouses.Body, [], [layout], TwoHouses.Services);
         Assert.Equal(expected, takeoff.Lines.Where(l => l.Item == item).Sum(l => l.Quantity), 9);
     }
 }

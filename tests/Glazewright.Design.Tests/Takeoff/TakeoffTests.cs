@@ -70,7 +70,7 @@ public class TakeoffTests
     {
         PlacedItem pad = new("A/wet-wall", PlacedKind.WetWall, "wet wall", new Point3(0, 0, 0.762), new Point3(4 * 4 * Ft, 0, 5 * Ft), FaceName.Left);
         TakeoffResult with = TakeoffStage.Run(
-            TwoHouses.Input, TwoHouses.Form, TwoHouses.Body, TwoHouses.Plants, [new LayoutResult("A", [pad], 0, StageReport.Empty)]);
+            TwoHouses.Input, TwoHouses.Form, TwoHouses.Body, TwoHouses.Plants, [new LayoutResult("A", [pad], 0, StageReport.Empty)], TwoHouses.Services);
         Assert.Equal(Sheets(TwoHouses.Takeoff) - 4, Sheets(with));
 
         static int Sheets(TakeoffResult takeoff) => takeoff.Sheets.Where(s => s.Zone == "A/left/cover").Sum(s => s.Count);
@@ -80,7 +80,7 @@ public class TakeoffTests
     public void Scope_is_stamped_on_every_line_of_the_system()
     {
         TakeoffResult owner = TakeoffStage.Run(
-            TwoHouses.Input with { Scope = [new ScopeLine(ScopeSystem.Benches, ScopeBy.Owner, "")] }, TwoHouses.Form, TwoHouses.Body, TwoHouses.Plants, []);
+            TwoHouses.Input with { Scope = [new ScopeLine(ScopeSystem.Benches, ScopeBy.Owner, "")] }, TwoHouses.Form, TwoHouses.Body, TwoHouses.Plants, [], TwoHouses.Services);
         Assert.All(owner.Lines, line => Assert.Equal(line.System == ScopeSystem.Benches ? ScopeBy.Owner : ScopeBy.Us, line.By));
         Assert.Contains(owner.Report.Findings, finding => finding.Code == "takeoff/not-ours");
     }
@@ -93,7 +93,7 @@ public class TakeoffTests
             Coverings = TwoHouses.A.Coverings.Select(c => c.Face == FaceName.RoofRight ? c with { Cover = TwoHouses.A.Coverings.First(o => o.Face == FaceName.RoofLeft).Cover } : c).ToEqList(),
         };
         FormResult form = FormStage.Run(new FormInput([clear, TwoHouses.B], TwoHouses.Links, 97, 42, new Lot(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, "")));
-        TakeoffResult takeoff = TakeoffStage.Run(TwoHouses.Input, form, TwoHouses.Body, TwoHouses.Plants, []);
+        TakeoffResult takeoff = TakeoffStage.Run(TwoHouses.Input, form, TwoHouses.Body, TwoHouses.Plants, [], TwoHouses.Services);
         double roofM2 = form.Building("A").Face(FaceName.RoofRight).AreaM2;
         Assert.Equal(roofM2, Sheet(takeoff) - Sheet(TwoHouses.Takeoff), tolerance: 1.0);
 
@@ -105,7 +105,7 @@ public class TakeoffTests
     {
         FormResult empty = FormStage.Run(new FormInput([], [], 90, 42, new Lot(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, "")));
         TakeoffResult takeoff = TakeoffStage.Run(
-            new TakeoffInput(UnitSystem.Us, [], [], [], FuelKind.None, 0), empty, new Design.Body.BodyResult([], StageReport.Empty), [], []);
+            new TakeoffInput(UnitSystem.Us, [], [], [], FuelKind.None, 0), empty, new Design.Body.BodyResult([], StageReport.Empty), [], [], Design.Services.ServicesResult.None);
         Assert.Empty(takeoff.Marks);
         Assert.Empty(takeoff.Sheets);
         Assert.DoesNotContain(takeoff.Lines, line => line.System is ScopeSystem.Frame or ScopeSystem.Glazing or ScopeSystem.General);
@@ -114,7 +114,7 @@ public class TakeoffTests
     [Fact]
     public void A_metric_job_is_measured_in_millimetres_and_covered_by_metric_modules()
     {
-        TakeoffResult metric = TakeoffStage.Run(TwoHouses.Input with { Units = UnitSystem.Metric }, TwoHouses.Form, TwoHouses.Body, TwoHouses.Plants, []);
+        TakeoffResult metric = TakeoffStage.Run(TwoHouses.Input with { Units = UnitSystem.Metric }, TwoHouses.Form, TwoHouses.Body, TwoHouses.Plants, [], TwoHouses.Services);
         Assert.All(metric.Marks, mark => Assert.Equal(Math.Round(mark.LengthM * 1000), mark.LengthM * 1000, tolerance: 1e-6));
         Assert.All(metric.Sheets.Where(s => s.CoverKind.StartsWith("poly", StringComparison.Ordinal)), sheet => Assert.Equal(1.2, sheet.ModuleM));
     }

@@ -5,6 +5,7 @@ using Glazewright.Design.Form;
 using Glazewright.Design.Frame;
 using Glazewright.Design.Layout;
 using Glazewright.Design.Plant;
+using Glazewright.Design.Services;
 using Glazewright.Design.Takeoff;
 
 namespace Glazewright.Design.Tests.Takeoff;
@@ -64,7 +65,18 @@ internal static class TwoHouses
         Plant("B", 1, 1, wetWallM: (0, 0), nozzles: 24, heaterKw: 22, heaters: 1, curtainM2: 0, circulation: 4, lampW: 4500, benchPipeW: 13_200),
     ]);
 
-    public static TakeoffResult Takeoff { get; } = TakeoffStage.Run(Input, Form, Body, Plants, EqList<LayoutResult>.Empty);
+    public static ServicesResult Services { get; } = Served(FuelKind.Propane);
+
+    public static TakeoffResult Takeoff { get; } = TakeoffStage.Run(Input, Form, Body, Plants, EqList<LayoutResult>.Empty, Services);
+
+    /// <summary>What Services says of the two houses with this fuel on the lot; nothing is laid out in them.</summary>
+    public static ServicesResult Served(FuelKind fuel) => ServicesStage.Run(
+        new ServicesInput(
+            new Utilities(Phase.Single, 240, 200, 240 * Ft, fuel, 2740, 1e-3, 3e5, 100, 100, "swale"),
+            [new ServedHouse("A", 26 * Ft, 104 * Ft, 0.6, 0), new ServedHouse("B", 20 * Ft, 72 * Ft, 0.6, 13_200)],
+            Links.Select(l => new ServedLink(l.Id, l.Kind, l.Name, l.SizeXM, l.SizeYM, l.Id == "H", l.Id == "H")).ToEqList(),
+            false),
+        Form, Plants, [], Plants.Select(p => new LayoutResult(p.House, [], 0, StageReport.Empty)).ToEqList());
 
     private static HouseShape Shape(string id, double originYM, double widthFt, double lengthFt, RoofWish wish, int bays, FaceName[] panels, Opening[] openings)
     {

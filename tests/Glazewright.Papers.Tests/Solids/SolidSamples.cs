@@ -42,7 +42,7 @@ internal static class SolidSamples
 
     public static PaperSource Taken(PaperSource source) => source with
     {
-        Takeoff = TakeoffStage.Run(TakeoffInput.From(source.Job), source.Form, source.Body, source.Houses.Select(h => h.Plant).ToEqList(), source.Houses.Select(h => h.Layout).ToEqList()),
+        Takeoff = TakeoffStage.Run(TakeoffInput.From(source.Job), source.Form, source.Body, source.Houses.Select(h => h.Plant).ToEqList(), source.Houses.Select(h => h.Layout).ToEqList(), source.Services),
     };
 
     // What the sample has inside; in the walls fans and pad in the openings typed for them, a louver and a filter fan where none is typed.

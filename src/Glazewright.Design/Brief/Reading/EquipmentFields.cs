@@ -47,7 +47,7 @@ internal static class EquipmentFields
         double pipeW = f.PowerW("benchPipe", "0 kBtu/h", "5000 kBtu/h", "0 kBtu/h", "Hot-water pipe under the benches, output.");
         int curtains = f.Whole("curtains", 0, 2, 1, "Number of curtains. Two are of one cloth and move alike, unless secondCurtain says otherwise.");
         string cloth = f.Word("curtainCloth", [.. c.Curtains.Select(e => e.Id)], "", "Curtain cloth.");
-        double curtainM = f.LengthMOrBlank("curtainHeight", "3 ft", "40 ft", "placed under the lower eave", "Height of the (first) curtain.") ?? 0;
+        double curtainM = f.LengthMOrBlank("curtainHeight", "3 ft", "40 ft", "6 in (15 cm) under the lower eave, down to the whole inch or centimetre", "Height of the (first) curtain.") ?? 0;
         if (curtains == 0 && cloth.Length > 0)
         {
             off.Add("a curtain (curtainCloth)");
@@ -85,6 +85,7 @@ internal static class EquipmentFields
         {
             UpperFans = upper,
             HeaterFire = fire,
+            CurtainStepM = context.EvenM,
             SwitchedOff = [.. off],
         };
     }

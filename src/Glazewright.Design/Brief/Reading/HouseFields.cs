@@ -14,6 +14,9 @@ namespace Glazewright.Design.Brief.Reading;
 /// <param name="Ground">The ground.</param>
 internal sealed record HouseContext(Catalogue Catalogue, Utilities Utilities, GroundSite Ground, LeeEnd Lee)
 {
+    /// <summary>What places are measured in whole multiples of, m.</summary>
+    public double EvenM { get; init; } = 0.0254;
+
     /// <summary>y behind the last house read, m.</summary>
     public double NextYM { get; set; }
 }

@@ -67,7 +67,7 @@ public static class JobReader
         Utilities utilities = f.Group("utilities", "Power, gas and water at the lot.", LotFields.Utilities);
         Occupancy occupancy = f.Group("occupancy", "Who enters, and under which codes.", LotFields.Occupancy);
         HeldBand band = f.Group("held", "What counts as held.", CropFields.Band);
-        HouseContext context = new(catalogue, utilities, site.Ground, LeeEnd.Of(hint?.WarmWind, site.RangeBearingDeg));
+        HouseContext context = new(catalogue, utilities, site.Ground, LeeEnd.Of(hint?.WarmWind, site.RangeBearingDeg)) { EvenM = units == Contracts.UnitSystem.Metric ? 0.01 : 0.0254 };
         int before = f.FaultCount;
         EqList<House> houses = f.Several("houses", 1, 12, null, "Greenhouses.", h => HouseFields.Read(h, context));
         EqList<LinkBuilding> links = f.Several("links", 0, 12, "no corridor, head house or control room", "Corridors, head house, control room.", LinkFields.Read);
