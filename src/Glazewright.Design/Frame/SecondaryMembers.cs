@@ -58,13 +58,19 @@ internal static class SecondaryMembers
 
     internal static SpanUse Girt(FrameInput input, FrameLoadSite site, TubeSection section, double spacingM, bool left)
     {
+        return Girt(input, site, section, spacingM, site.BayM, left ? site.LeftWallDeadPa : site.RightWallDeadPa, false, left ? "girt-left" : "girt-right").Use;
+    }
+
+    /// <summary>A girt of any wall as a simple span.</summary>
+    internal static (SpanUse Use, double WindPa) Girt(
+        FrameInput input, FrameLoadSite site, TubeSection section, double spacingM, double spanM, double deadPa, bool nearCorner, string name)
+    {
         // Effective wind area: span times the larger of spacing and a third of the span.
-        double areaM2 = site.BayM * Math.Max(spacingM, site.BayM / 3);
-        WallPressures p = WallCladdingWind.On(site.WindSite, Math.Min(18, site.Section.MeanRoofHeightM), areaM2, false, Enclosure.Enclosed);
-        double deadN = (left ? site.LeftWallDeadPa : site.RightWallDeadPa) * spacingM + section.MassKgPerM * Gravity;
-        MemberCapacity capacity = TubeCheck.CapacityOf(
-            section, FrameTrial.SteelOf(input, section), new MemberLengths(site.BayM, site.BayM, site.BayM), DesignMethod.Lrfd);
-        var worst = new Worst(capacity, site.BayM);
+        double areaM2 = spanM * Math.Max(spacingM, spanM / 3);
+        WallPressures p = WallCladdingWind.On(site.WindSite, Math.Min(18, site.Section.MeanRoofHeightM), areaM2, nearCorner, Enclosure.Enclosed);
+        double deadN = deadPa * spacingM + section.MassKgPerM * Gravity;
+        MemberCapacity capacity = TubeCheck.CapacityOf(section, FrameTrial.SteelOf(input, section), new MemberLengths(spanM, spanM, spanM), DesignMethod.Lrfd);
+        var worst = new Worst(capacity, spanM);
         foreach (LoadCombination c in LoadCombinations.Of(site.Snow.Edition, DesignMethod.Lrfd).Where(c => c.WindFactor == 1))
         {
             worst.Try(FrameWords.Combination(c, null, null), c.WindFactor * p.InwardPa * spacingM, c.DeadFactor * deadN, 0, 0);
@@ -72,8 +78,8 @@ internal static class SecondaryMembers
         }
 
         double servicePa = FrameService.ServiceWindFactor * Math.Max(p.InwardPa, -p.OutwardPa);
-        double sag = SimpleSpan.Of(site.BayM, servicePa * spacingM, 0, capacity.Steel.ElasticPa, section.StrongInertiaM4).DeflectionM;
-        return new SpanUse(left ? "girt-left" : "girt-right", MemberRole.Girt, worst.Use, worst.Name, sag, site.BayM, capacity.Gaps);
+        double sag = SimpleSpan.Of(spanM, servicePa * spacingM, 0, capacity.Steel.ElasticPa, section.StrongInertiaM4).DeflectionM;
+        return (new SpanUse(name, MemberRole.Girt, worst.Use, worst.Name, sag, spanM, capacity.Gaps), Math.Max(p.InwardPa, -p.OutwardPa));
     }
 
     /// <summary>Widest spacing that the members of a role really have on a slope or wall, m.</summary>

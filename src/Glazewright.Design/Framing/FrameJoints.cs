@@ -128,7 +128,15 @@ public static class FrameJoints
     private static IEnumerable<FrameJoint> Clips(BuildingForm house, MemberSolid[] own)
     {
         ILookup<double, MemberSolid> frames = own.Where(m => m.Line.Role is MemberRole.Column or MemberRole.Rafter).ToLookup(m => Math.Round((m.Line.A - house.Origin).Dot(house.AlongX), 6));
-        foreach (var line in own.Where(m => m.Line.Role is MemberRole.Purlin or MemberRole.Girt or MemberRole.Eave or MemberRole.Ridge)
+        foreach (MemberSolid girt in own.Where(m => m.Line.Role == MemberRole.Girt && To(m) - From(m) < NearM))
+        {
+            // A girt of an end wall: at both ends, to the upright or rafter there.
+            MemberSolid[] near = [.. own.Where(m => m.Line.Role is MemberRole.Column or MemberRole.Rafter or MemberRole.EndPost or MemberRole.Jamb)];
+            yield return new FrameJoint(girt.Line.Id + "/clip-start", JointKind.Clip, girt.Line.A, girt.Line.Id, near.MinBy(m => Away(m.Line, girt.Line.A))?.Line.Id ?? "");
+            yield return new FrameJoint(girt.Line.Id + "/clip-end", JointKind.Clip, girt.Line.B, girt.Line.Id, near.MinBy(m => Away(m.Line, girt.Line.B))?.Line.Id ?? "");
+        }
+
+        foreach (var line in own.Where(m => m.Line.Role is MemberRole.Purlin or MemberRole.Girt or MemberRole.Eave or MemberRole.Ridge && To(m) - From(m) >= NearM)
             .GroupBy(m => (m.Line.Role, Y: Math.Round((m.Line.A - house.Origin).Dot(house.AlongY), 6), Z: Math.Round(m.Line.A.ZM, 6))))
         {
             for (int i = 0; i < house.FrameLinesXM.Count; i++)

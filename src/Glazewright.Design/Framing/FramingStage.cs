@@ -11,7 +11,7 @@ namespace Glazewright.Design.Framing;
 public static class FramingStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     internal static readonly FaceName[] Walls = [FaceName.End1, FaceName.End2, FaceName.Left, FaceName.Right];
 
@@ -37,9 +37,16 @@ public static class FramingStage
             }
         }
 
-        EqList<MemberSolid> members = FramedMembers.Of(house, frame, before, walls).ToEqList();
         List<FramedOpening> openings = [];
         List<OpeningCheck> checks = [];
+        List<MemberSolid> girts = [];
+        List<Finding> weak = [];
+        foreach ((FaceName face, FramedWall w) in walls)
+        {
+            Girts(input.Frame, site, house, frame, face, w, girts, checks, weak);
+        }
+
+        EqList<MemberSolid> members = FramedMembers.Of(house, frame, before, walls).Concat(girts).ToEqList();
         foreach ((FaceName face, FramedWall w) in walls)
         {
             for (int h = 0; h < w.Wall.Holes.Count; h++)
@@ -61,6 +68,39 @@ public static class FramingStage
             }
         }
 
-        return new FramingResult(house.Id, members, openings.ToEqList(), checks.ToEqList(), FramingWorkings.Report(input, house, frame, before, members, walls));
+        return new FramingResult(house.Id, members, openings.ToEqList(), checks.ToEqList(), FramingWorkings.Report(input, house, frame, before, members, walls, checks, weak));
+    }
+
+    // One tube a wall, enough for its longest span in the corner zone.
+    private static void Girts(
+        FrameInput input, FrameLoadSite site, BuildingForm house, FrameResult frame, FaceName face, FramedWall w, List<MemberSolid> members, List<OpeningCheck> checks, List<Finding> weak)
+    {
+        SectionChoice side = frame.Section(MemberRole.Girt) ?? frame.Section(MemberRole.Purlin)!;
+        double pitch = Math.Max(house.Roof.LeftPitch, house.Roof.RightPitch);
+        double underM = (frame.Section(MemberRole.Rafter)?.DepthM ?? 0) * Math.Sqrt(1 + pitch * pitch);
+        List<EndGirt> girts = EndGirts.Of(
+            house, face, w.Wall, w.Grid.Sticks, i => ((TubeShape.Rectangular)w.Uses[i]!.Section.Shape).WidthM, input.Choice.PurlinSpacingM, side.WidthM, underM);
+        if (girts.Count == 0)
+        {
+            return;
+        }
+
+        double longM = girts.Max(g => g.SpanM);
+        (SpanUse Use, double WindPa) Of(TubeSection s) => SecondaryMembers.Girt(
+            input, site, s, input.Choice.PurlinSpacingM, longM, FrameLoadSite.WallPa(house, face), nearCorner: true, $"{house.Face(face).Id}/girt");
+        (TubeSection section, SpanUse use) = FrameSizing.Span(input.Choice.PurlinSection, s => Of(s).Use);
+        members.AddRange(EndGirts.Members(house, frame, face, girts, section, use));
+        EndGirt longest = girts.MaxBy(g => g.SpanM);
+        checks.Add(new OpeningCheck(
+            longest.Id, MemberRole.Girt, face, section.Name, longM, Of(section).WindPa, use.Combination, use.UseFraction, use.DeflectionUse,
+            use.DeflectionUse > use.UseFraction ? "deflection (simple span)"
+                : section.Standard == Mechanics.Sections.TubeStandard.Structural ? "AISC 360-16 F7, G4, H1 (simple span)" : "AISI S100 C3, C5 (simple span)"));
+        if (Math.Max(use.UseFraction, use.DeflectionUse) > 1)
+        {
+            weak.Add(new Finding(
+                "framing/girt-overworked", Severity.Miss, longest.Id,
+                $"The girts of {(face == FaceName.End1 ? "end 1" : "end 2")} are not enough for wind in the corner zone: {section.Name} over {FrameWords.Feet(longM)} is used {(100 * Math.Max(use.UseFraction, use.DeflectionUse)).ToString("0", System.Globalization.CultureInfo.InvariantCulture)} %.",
+                "A stronger purlin section, closer girts, or more posts.", FramingWorkings.Aisc));
+        }
     }
 }

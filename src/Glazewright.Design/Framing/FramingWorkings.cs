@@ -18,9 +18,18 @@ internal static class FramingWorkings
     private static readonly Source Limit = new Source.Standard("IBC", "table 1604.3 (wind: 0.42 of strength level); sag of heads and sills: common practice", Source.Mark.FromMemory);
 
     internal static StageReport Report(
-        FramingInput input, BuildingForm house, FrameResult frame, IReadOnlyList<MemberSolid> before, IReadOnlyList<MemberSolid> after, IReadOnlyList<(FaceName Face, FramedWall Wall)> walls)
+        FramingInput input, BuildingForm house, FrameResult frame, IReadOnlyList<MemberSolid> before, IReadOnlyList<MemberSolid> after, IReadOnlyList<(FaceName Face, FramedWall Wall)> walls,
+        IReadOnlyList<OpeningCheck> checks, IReadOnlyList<Finding> weak)
     {
         List<Figure> figures = [];
+        foreach (OpeningCheck girt in checks.Where(c => c.Role == MemberRole.Girt))
+        {
+            figures.Add(Figure.Observe(
+                $"{house.Id}/framing/{(girt.Face == FaceName.End1 ? "end1" : "end2")}-girt-use", $"Use of the girts of {(girt.Face == FaceName.End1 ? "end 1" : "end 2")}", Unit.Fraction, girt.UseFraction,
+                FormattableString.Invariant($"Simple span of {girt.SpanM:0.00} m, {girt.Section}, {girt.WindPa:0} Pa of components and cladding in the corner zone, {girt.Combination}"), [],
+                "The longest piece of the wall at the spacing asked for; deflection counted", Aisc, FrameWords.Preliminary));
+        }
+
         (Stick Stick, StickUse Use)[] all =
             [.. walls.SelectMany(w => w.Wall.Grid.Sticks.Select((s, i) => (Stick: s, Use: w.Wall.Uses[i]))).Where(p => p.Use is not null).Select(p => (p.Stick, p.Use!))];
         foreach ((string word, StickKind[] kinds) in new[]
@@ -46,14 +55,14 @@ internal static class FramingWorkings
         if (Math.Abs(addedKg) > 1e-9)
         {
             figures.Add(Figure.Observe(
-                $"{house.Id}/framing/steel-mass", "Tube added by the framing of openings, less what was cut out", Unit.Kilogram, addedKg,
+                $"{house.Id}/framing/steel-mass", "Tube added by girts of end walls and the framing of openings, less what was cut out", Unit.Kilogram, addedKg,
                 "Sum over members of cut length times mass per length, after less before", [], "Tube only", new Source.FirstPrinciples("mass of the sections"), FrameWords.Preliminary));
         }
 
         return new StageReport(
-            figures.ToEqList(), FramingFindings.Of(input.Frame, house, frame, walls).ToEqList(),
+            figures.ToEqList(), FramingFindings.Of(input.Frame, house, frame, walls).Concat(weak).ToEqList(),
             [
-                "Framing of openings is made of simple spans: joints, welds and screws, what holds the heads of posts and jambs at rafter and eave, anchors and piers under jambs, door guides and tracks are not designed. Doors and louvers are shut in the storm. The light these members take is not counted; posts they cut still shade.",
+                "Girts of end walls and the framing of openings are made of simple spans: joints, welds and screws, what holds the heads of posts and jambs at rafter and eave, anchors and piers under jambs, door guides and tracks are not designed. Doors and louvers are shut in the storm. The light these members take is not counted; posts they cut still shade.",
             ]);
     }
 

@@ -53,6 +53,7 @@ public static class HouseBars
             Vector3d depth = m.Line.Role switch
             {
                 MemberRole.EndPost => new Vector3d(1, 0, 0),
+                MemberRole.Girt when Math.Abs(b.X - a.X) < 1e-6 => new Vector3d(1, 0, 0),
                 MemberRole.Column or MemberRole.Girt => new Vector3d(0, 1, 0),
                 MemberRole.Purlin or MemberRole.Jamb or MemberRole.Header or MemberRole.Sill when against.Length > 0 => against[0].Normal,
                 _ => new Vector3d(0, 0, 1),

@@ -41,7 +41,7 @@ internal static class FlueLayout
             walls.Find(w => w.Name == item.Face)?.Add(OnWall(item));
         }
 
-        Dictionary<FaceName, WallSteel> steel = walls.ToDictionary(w => w.Name, w => new WallSteel(house, placed, w.Name, input.Metric ? UnitSystem.Metric : UnitSystem.Us));
+        Dictionary<FaceName, WallSteel> steel = walls.ToDictionary(w => w.Name, w => new WallSteel(house, placed, w.Name, input.Metric ? UnitSystem.Metric : UnitSystem.Us, input.GirtSpacingM));
         double leastM = SnowDepthM(input.GroundSnowPa) + FlueRules.AboveSnowM;
         List<FlueLine> lines = [];
         foreach (HeaterUnit burner in burners)

@@ -16,6 +16,9 @@ namespace Glazewright.Design.Layout;
 /// <param name="ElevationM">Above the sea, m: thin air draws less.</param>
 public sealed record LayoutInput(string House, string Pointer, FaceName FanFace, EqList<Bench> Benches, double MainAisleM, bool Metric, double GroundSnowPa, FuelKind Fuel, double ElevationM)
 {
+    /// <summary>Widest spacing of girts, m; 0 for none in end walls.</summary>
+    public double GirtSpacingM { get; init; }
+
     /// <summary>Projects the job.</summary>
     /// <param name="job">The job.</param>
     /// <param name="house">House id.</param>
@@ -31,7 +34,10 @@ public sealed record LayoutInput(string House, string Pointer, FaceName FanFace,
 
         Brief.House h = job.Houses[index];
         return new LayoutInput(h.Id, $"/houses/{index}", h.Equipment.FanFace, h.Benches, h.MainAisleM, job.Units == UnitSystem.Metric, job.Site.Snow.GroundPa,
-            job.Utilities.Fuel, job.Site.ElevationM);
+            job.Utilities.Fuel, job.Site.ElevationM)
+        {
+            GirtSpacingM = h.Frame.PurlinSpacingM,
+        };
     }
 
     /// <summary>The wall opposite a wall; other faces give themselves.</summary>

@@ -8,7 +8,7 @@ namespace Glazewright.Design.Layout;
 public static class LayoutStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 9;
+    public const int Version = 10;
 
     /// <summary>Places the equipment of one house.</summary>
     /// <param name="input">What Layout reads of the job.</param>

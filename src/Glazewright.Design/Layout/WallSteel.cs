@@ -26,11 +26,20 @@ internal sealed class WallSteel
     /// <param name="placed">What is placed so far: holes it stands in are framed.</param>
     /// <param name="face">The wall.</param>
     /// <param name="units">Which sheets are bought.</param>
-    public WallSteel(BuildingForm house, IReadOnlyList<PlacedItem> placed, FaceName face, UnitSystem units)
+    /// <param name="girtSpacingM">Widest spacing of girts, m.</param>
+    public WallSteel(BuildingForm house, IReadOnlyList<PlacedItem> placed, FaceName face, UnitSystem units, double girtSpacingM = 0)
     {
         FaceForm form = house.Face(face);
         WallFace wall = HoleList.Of(house, new LayoutResult(house.Id, placed.ToEqList(), 0, StageReport.Empty), face, _ => (WideM, WideM));
-        foreach (Stick s in WallGrid.Of(wall, form.Id, WideM).Sticks)
+        IReadOnlyList<Stick> sticks = WallGrid.Of(wall, form.Id, WideM).Sticks;
+
+        // Rows as Framing lays them; in whole rows, since where a header serves hangs on its true size.
+        foreach (double v in EndGirts.Of(house, face, wall with { Holes = [] }, [.. sticks.Where(s => s.Hole < 0)], _ => 0, girtSpacingM, WideM, 0).Select(g => g.VM).Distinct())
+        {
+            _steel.Add(new WallPlace(0, v - WideM / 2, wall.LengthM, WideM));
+        }
+
+        foreach (Stick s in sticks)
         {
             _steel.Add(s.IsUpright
                 ? new WallPlace(s.AtM - WideM / 2, s.FromM, WideM, s.ToM - s.FromM)

@@ -126,7 +126,7 @@ internal static class ServicesWorkings
                     ? Text($"Propane for {KBtu(gas.InputW)} kBtu/h at {tank.ColdestC * 1.8 + 32:0} °F: our estimate is {(tank.Count == 1 ? "one tank" : Text($"{tank.Count} tanks"))} of {tank.WaterM3 / 0.003785411784:0} gal, which vaporise {KBtu(tank.VaporisesW)} kBtu/h a fifth full and last {tank.SupplyDays:0} days from filled with all burners on half of the day.")
                     : Text($"Propane for {KBtu(gas.InputW)} kBtu/h{(input.ColdestC is { } c ? Text($" at {c * 1.8 + 32:0} °F: tanks of up to 1,000 gal do not vaporise it, a vaporiser or more tanks are wanted.") : ": the coldest outside is not known here, so no tank is estimated.")}"))
                     + " Tanks are by the supplier.",
-                "The supplier sizes, sets and fills by NFPA 58: usually 10 ft from buildings and lot lines for 125 to 500 gal, 25 ft for 501 to 2,000 gal, farther from air intakes and other sources of ignition; a pad clear of snow slides and machines.",
+                "The supplier sizes, sets and fills by NFPA 58: usually 10 ft from buildings and lot lines for 125 gal to 500 gal, 25 ft for 501 gal to 2,000 gal, farther from air intakes and other sources of ignition; a pad clear of snow slides and machines.",
                 new Source.CommonPractice("vaporisation of above-ground tanks by diameter and length; NFPA 58 distances from memory: the edition adopted and the supplier govern")));
         }
     }

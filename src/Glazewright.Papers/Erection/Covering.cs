@@ -44,7 +44,7 @@ internal static class Covering
         {
             blocks.Add(new Block.Heading(2, "Sheets and panels"));
             blocks.Add(new Block.TableOf(new Table(
-                [new("Mark", 12), new("What", 76), new("Where", 38), new("Length", 22, Along.End), new("Last one wide", 15, Along.End), new("Count", 12, Along.End)],
+                [new("Mark", 14), new("What", 56), new("Where", 40), new("Length", 32, Along.End), new("Last one wide", 20, Along.End), new("Count", 14, Along.End)],
                 [.. own.Select(s => (IReadOnlyList<string>)[s.Mark, CoverSheets.Name(s.CoverKind), CoverSheets.Place(house.Form, s.Zone), LengthText.Of(s.LengthM, style), LengthText.Of(s.TrimmedWidthM, style), s.Count.ToString(CultureInfo.InvariantCulture)])])));
         }
 

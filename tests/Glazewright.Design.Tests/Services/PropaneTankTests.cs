@@ -16,7 +16,7 @@ public class PropaneTankTests
     [InlineData(-20, 0)]
     [InlineData(-40, 0)]
     public void Vapour_follows_the_cold(double outsideF, double times) =>
-        Assert.Equal(times * 60 * 41 * 192 * BtuPerHourW, PropaneTank.VaporisesOneW(41 * 0.0254, 192 * 0.0254, (outsideF - 32) / 1.8), 60);
+        Assert.Equal(times * 60 * 41 * 192 * BtuPerHourW, PropaneTank.VaporisesOneW(41 * 0.0254, 192 * 0.0254, (outsideF - 32) / 1.8), 60.0);
 
     // 40 kBtu/h at 0 °F: 24 × 68 × 60 = 98 kBtu/h from 120 gal. 300 asks 1,000 gal (472), as 500 gal give 268; 1,000 asks three of them.
     [Theory]
