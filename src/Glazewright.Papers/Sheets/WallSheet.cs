@@ -33,7 +33,7 @@ public static class WallSheet
     {
         ArgumentNullException.ThrowIfNull(house);
         return WallView.IsEnd(house.House.Equipment.FanFace)
-            ? Draw(source, house, [FaceName.Left, FaceName.Right], number, "side-walls", "side walls and bracing")
+            ? Draw(source, house, [FaceName.Left, FaceName.Right], number, "side-walls", "side walls, rods")
             : Draw(source, house, [FaceName.End1, FaceName.End2], number, "end-walls", "end walls");
     }
 
