@@ -9,6 +9,7 @@ namespace Glazewright.Design.Program;
 internal sealed class DefaultStages
 {
     private const double CoolSpanK = 1.0;
+    private const double DeadbandK = 0.5;
     private const double HeatStepK = 0.6;
     private const double BandK = 2; // narrower starts the lag heater less often, wider is calmer (docs/methods/control-program.md)
     private const int ResetS = 900;
@@ -85,12 +86,12 @@ internal sealed class DefaultStages
     /// </summary>
     public EqList<ControlStage> Cooling()
     {
-        var stages = new List<(int DelayS, EqList<ActuatorSetting> Settings)>();
+        var stages = new List<(int DelayS, bool Water, EqList<ActuatorSetting> Settings)>();
         string[] vents = [.. OfKind(ActuatorKind.RoofVent), .. OfKind(ActuatorKind.SideVent)];
         if (vents.Length > 0)
         {
-            stages.Add((60, [.. vents.Select(v => new ActuatorSetting(v, 0.4))]));
-            stages.Add((120, [.. vents.Select(v => new ActuatorSetting(v, 1))]));
+            stages.Add((60, false, [.. vents.Select(v => new ActuatorSetting(v, 0.4))]));
+            stages.Add((120, false, [.. vents.Select(v => new ActuatorSetting(v, 1))]));
         }
 
         string[] louver = [.. OfKind(ActuatorKind.Louver)];
@@ -105,15 +106,16 @@ internal sealed class DefaultStages
         bool fogged = false;
         void Spray()
         {
-            stages.AddRange(fog.Select(f => (120, (EqList<ActuatorSetting>)[new ActuatorSetting(f, 1)])));
+            stages.AddRange(fog.Select(f => (120, false, (EqList<ActuatorSetting>)[new ActuatorSetting(f, 1)])));
             fogged = true;
         }
 
-        void Wet() => stages.AddRange(pumps.Select(pump => (300, (EqList<ActuatorSetting>)[new ActuatorSetting(pump, 1)])));
+        // A pad takes minutes to wet and to dry: water that stops half a kelvin below where it came on swings the house by kelvins (docs/methods/control-program.md).
+        void Wet() => stages.AddRange(pumps.Select(pump => (120, true, (EqList<ActuatorSetting>)[new ActuatorSetting(pump, 1)])));
 
         for (int k = 0; k < groups.Length; k++)
         {
-            stages.Add((60 + 60 * k, [.. louver.Select(l => new ActuatorSetting(l, 1)), .. groups[k].Select(fan => new ActuatorSetting(fan, 1))]));
+            stages.Add((60 + 60 * k, false, [.. louver.Select(l => new ActuatorSetting(l, 1)), .. groups[k].Select(fan => new ActuatorSetting(fan, 1))]));
             running += groups[k].Length;
             if (running == served)
             {
@@ -141,7 +143,7 @@ internal sealed class DefaultStages
         return stages.Select((s, k) =>
         {
             double on = Math.Round(0.2 + stepK * k, 2);
-            return new ControlStage(FormattableString.Invariant($"cool-{k + 1}"), on, Math.Round(on - 0.5, 2), s.DelayS, s.Settings);
+            return new ControlStage(FormattableString.Invariant($"cool-{k + 1}"), on, Math.Round(s.Water ? Math.Min(on - DeadbandK, 0) : on - DeadbandK, 2), s.DelayS, s.Settings);
         }).ToEqList();
     }
 

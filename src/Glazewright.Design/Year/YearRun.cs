@@ -48,6 +48,7 @@ internal sealed class YearRun
     private double ahead; // see MinuteWeather.ReachAhead
     private HeatBalance balance;
     private int coldAfterFansMinutes, frostAfterFansMinutes, minutesSinceFans, frostAfterCurtainMinutes, minutesSinceOpening = 1440;
+    private int overWithMoreMinutes;
     private double curtainBefore, secondBefore;
     private int month;
     private bool hottestPlanted;
@@ -157,6 +158,12 @@ internal sealed class YearRun
 
     /// <summary>Outside air then, °C.</summary>
     public double OutsideAtHighestOverC { get; private set; }
+
+    /// <summary>Cooling had something left in that minute.</summary>
+    public bool HighestOverHadMore { get; private set; }
+
+    /// <summary>Hours above their own limit in which cooling had something left.</summary>
+    public double OverWithMoreH => overWithMoreMinutes / 60.0;
 
     public int LowestMinute { get; private set; }
 
@@ -385,9 +392,13 @@ internal sealed class YearRun
             (HighestC, HighestMinute, hottestPlanted) = (airC, minute, planted);
         }
 
-        if (airC > neverAboveC && airC > HighestOverC)
+        if (airC > neverAboveC)
         {
-            (HighestOverC, OutsideAtHighestOverC) = (airC, forcing.OutsideC);
+            overWithMoreMinutes += seen.AllCooling ? 0 : 1;
+            if (airC > HighestOverC)
+            {
+                (HighestOverC, OutsideAtHighestOverC, HighestOverHadMore) = (airC, forcing.OutsideC, !seen.AllCooling);
+            }
         }
 
         m.HeatJ += Plant.HeatW * StepS;

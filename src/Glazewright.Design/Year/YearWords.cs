@@ -112,7 +112,7 @@ internal static class YearWords
         if (starts > ManyStarts && plant.Heat?.Choice.Heaters.Any(x => !x.Electric) == true)
         {
             yield return new Finding(
-                "year/heater-starts", Severity.Note, house,
+                "year/heater-starts", Severity.Near, house,
                 Text($"The busiest heater starts {starts:N0} times a year, the air swinging with it. Wear, and the fuel that a burner wastes while it purges and warms up, are not in the cost."),
                 "A smaller first heater, or one that burns at part of its fire." + part, Counted);
         }
@@ -168,10 +168,14 @@ internal static class YearWords
 
         if (h.AboveNeverH >= Shortest - 1e-9)
         {
+            bool mostly = cools && run.OverWithMoreH > 0.5 * h.AboveNeverH;
+            string more = cools && run.OverWithMoreH >= Shortest - 1e-9
+                ? Text($" For {Hours(run.OverWithMoreH)} of it{(run.HighestOverHadMore ? ", the hottest minute among them," : "")} cooling had something left: the program's thresholds, waits and least times let it come so far.")
+                : "";
             yield return new Finding(
                 "year/never-above", Severity.Miss, house,
-                Text($"The temperature never to be exceeded was exceeded for {Hours(h.AboveNeverH)}; the hottest of those minutes was {C(run.HighestOverC)} at {C(run.OutsideAtHighestOverC)} outside."),
-                "Air enters a house no cooler than the wet bulb outside: shade, flow and a later crop help, a chiller would settle it.", Counted);
+                Text($"The temperature never to be exceeded was exceeded for {Hours(h.AboveNeverH)}; the hottest of those minutes was {C(run.HighestOverC)} at {C(run.OutsideAtHighestOverC)} outside.{more}"),
+                mostly ? "Start cooling nearer to the target, with shorter waits; shade, flow and a later crop help besides." : "Air enters a house no cooler than the wet bulb outside: shade, flow and a later crop help, a chiller would settle it.", Counted);
         }
 
         if (h.FrostH > 0)

@@ -45,4 +45,15 @@ public class DampAirTests
         // Without a reading it runs: a sensor that fails must not cost the crop its cooling.
         Assert.Equal(10_000, Pump(int.MinValue).Level);
     }
+
+    // Water comes on with the last fan and stays until the air is back at the cooling threshold: half a kelvin of deadband swung houses by kelvins.
+    [Fact]
+    public void Water_stays_on_until_the_threshold()
+    {
+        ProgramDocument made = ProgramStage.Run(SampleProgram.Input(), SampleProgram.Plant());
+        ControlStage water = Assert.Single(made.Cooling, s => s.Settings.Any(x => x.Actuator == "A/wet-wall-pump"));
+        Assert.Equal((0, 120), (water.OffAtK, water.DelayS));
+        Assert.True(water.OnAtK >= 0.5);
+        Assert.All(made.Cooling.Where(s => s != water), s => Assert.Equal(0.5, s.OnAtK - s.OffAtK, 1e-9));
+    }
 }
