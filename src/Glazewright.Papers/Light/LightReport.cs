@@ -103,8 +103,8 @@ public static class LightReport
             yield return new Block.Paragraph("The member whose shadow is largest at noon, through the day in solar time; places are measured from end 1 and from the left wall.", Quiet: true);
         }
 
-        yield return new Block.TableOf(Framings(light, said, darkName, brightName));
         yield return new Block.Paragraph("The same house and frame lines with other members, sheet joints and equipment unchanged. Sizes are common for such widths, not designed for this site's loads.", Quiet: true);
+        yield return new Block.TableOf(Framings(light, said, darkName, brightName));
 
         foreach (LightPlane plane in light.Others)
         {
