@@ -150,7 +150,7 @@ internal static class DayRun
         desk.Out.WriteLine();
         foreach (CommandSpell spell in replay.Spells)
         {
-            desk.Out.WriteLine($"{DayReport.Clock(spell.FromMinute)}–{DayReport.Clock(spell.ToMinute)}  {spell.Because}");
+            desk.Out.WriteLine($"{DayReport.Clock(spell.FromMinute)}–{DayReport.Clock(spell.ToMinute)}  {UsReasons.Of(spell.Because, job.Units)}");
         }
 
         if (wish.OutPath is not null)

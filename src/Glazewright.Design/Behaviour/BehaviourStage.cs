@@ -16,7 +16,7 @@ public sealed record BehaviourInput(PlantInput Plant, DutyInput Duty);
 public static class BehaviourStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 11;
+    public const int Version = 12;
 
     /// <summary>Works it through.</summary>
     /// <param name="input">What Plant reads of the job.</param>

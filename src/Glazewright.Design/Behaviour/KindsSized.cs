@@ -28,7 +28,7 @@ internal static class KindsSized
             air.Alone
                 ? Text($"{Sqft(Math.Max(roofM2, sideM2))} ft² in the {(roofM2 > 0 ? "roof" : "side")} alone: air comes and goes by the same openings")
                 : Text($"{Sqft(roofM2)} ft² in the roof, {Sqft(sideM2)} ft² in the side{(plant.Vents is null ? ", 15 % of the floor each" : "")}"),
-            Text($"{Cfm(air.StackM3PerS)} cfm by warmth alone at 4 K, {Cfm(air.WindM3PerS)} cfm by a 4.5 mph wind alone, {Cfm(air.BothM3PerS)} cfm together: {100 * air.BothM3PerS / Math.Max(duty.VentilationM3PerS, 0.01):0} % of what the design day asks"),
+            Text($"{Cfm(air.StackM3PerS)} cfm by warmth alone at 7 F° (4 K), {Cfm(air.WindM3PerS)} cfm by a 4.5 mph wind alone, {Cfm(air.BothM3PerS)} cfm together: {100 * air.BothM3PerS / Math.Max(duty.VentilationM3PerS, 0.01):0} % of what the design day asks"),
             "Wind closes or tears them: the program holds them back by wind and rain; screens take half the air.");
         double pipeW = e.BenchPipeW > 0 ? e.BenchPipeW : duty.HeatLossDrawnW;
         yield return new KindSized(

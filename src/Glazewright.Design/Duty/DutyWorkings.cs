@@ -94,7 +94,7 @@ internal static class DutyWorkings
         figures.Add(Figure.Derive($"{house}/duty/heat-loss-drawn", "Heat loss on the 99.6 % night, curtain drawn", Unit.Watt, Term.Of("drawn", drawn) * difference, FirstLaw));
         Term extreme = Term.Of("outside", "Mean annual extreme minimum", f.Result.Conditions.ExtremeMinC, Unit.Celsius, f.Result.Conditions.Source);
         figures.Add(Figure.Derive(
-            $"{house}/duty/frost-loss", "Heat that keeps it at 2 °C on the year's coldest night", Unit.Watt,
+            $"{house}/duty/frost-loss", "Heat that keeps it at 2 °C (36 °F) on the year's coldest night", Unit.Watt,
             Term.Of("total", total) * Term.Max(2.0 - extreme, 0.0), FirstLaw));
     }
 

@@ -29,7 +29,7 @@ internal static class NightFindings
         {
             yield return new Finding(
                 "duty/night-condensation", Severity.Note, f.Input.House,
-                DutyFindings.Text($"Closed on the design night the house settles near {100 * b.House.RelativeHumidityFraction:0} % relative humidity; its dew point {DutyFindings.C(b.House.DewPointC)} lies above the coldest inner face, {b.ColdestZone} at {DutyFindings.C(b.CoverC)}: some {b.CondensationKgPerS * 3600:0.0} L ({b.CondensationKgPerS * 3600 / 3.785:0.0} gal) an hour condense and must run off to a gutter, not onto the crop."),
+                DutyFindings.Text($"Closed on the design night the house settles near {100 * b.House.RelativeHumidityFraction:0} % relative humidity; its dew point {DutyFindings.C(b.House.DewPointC)} lies above the coldest inner face, {b.ColdestZone} at {DutyFindings.C(b.CoverC)}: some {b.CondensationKgPerS * 3600 / 3.785:0.0} gal ({b.CondensationKgPerS * 3600:0.0} L) an hour condense and must run off to a gutter, not onto the crop."),
                 "Steep slopes, condensate gutters at eave and purlins, or air and heat before dawn.",
                 new Source.FirstPrinciples("moisture balance of the closed house"));
         }

@@ -137,7 +137,7 @@ internal static class YearWords
         {
             yield return new Finding(
                 "year/heat-thrown-out", Severity.Near, house,
-                Text($"In minutes with outside air more than 10 K below the target, exhaust fans carried out {run.WinterFanAirJ / 3.6e9:N0} MWh: {100 * run.WinterFanAirJ / run.Balance.HeatJ:0} % of the heat delivered. Drying and cooling by large fans in cold weather cost that much."),
+                Text($"In minutes with outside air more than 18 F° (10 K) below the target, exhaust fans carried out {run.WinterFanAirJ / 3.6e9:N0} MWh: {100 * run.WinterFanAirJ / run.Balance.HeatJ:0} % of the heat delivered. Drying and cooling by large fans in cold weather cost that much."),
                 "Allow more humidity in winter, dry with a vent or a small fan, or set heating and cooling further apart.", Counted);
         }
 
@@ -234,7 +234,7 @@ internal static class YearWords
             plant.Co2 is null
                 ? "Shared walls count as no loss; carbon dioxide is held at 420 ppm."
                 : "Shared walls count as no loss; the breathing of crop and substrate at night is not counted in the carbon dioxide.",
-            Text($"Sensors are the program's, with their lag and error, in steps of 0.1 K and 1 %; {(run.Sensors?.Any(s => (s.DriftPerYearValue ?? 0) != 0) == true ? "those that drift do so evenly from 1 January on" : "none of them is said to drift (hygrometers do, by a percent or two a year)")}, and what one without a fan reads low under a clear night sky is left out."),
+            Text($"Sensors are the program's, with their lag and error, in steps of 0.2 F° (0.1 K) and 1 %; {(run.Sensors?.Any(s => (s.DriftPerYearValue ?? 0) != 0) == true ? "those that drift do so evenly from 1 January on" : "none of them is said to drift (hygrometers do, by a percent or two a year)")}, and what one without a fan reads low under a clear night sky is left out."),
         ];
         if (plant.Curtain is { Layers: > 1 } || plant.SecondCurtain is not null)
         {

@@ -30,10 +30,10 @@ internal static class FailureAnswer
             new Block.TableOf(new Table(
                 [new Column("What fails", 58), new Column("Day", 22), new Column("What happens", 36), new Column("Program's alarm", 32), new Column("Worst air at the crop", 24, Along.End)],
                 [.. rehearsals.Select(r => (IReadOnlyList<string>)[Said.Capital(r.What), DayReport.Name(r.Day), Time(r, said), Told(r), Worst(r, said)])])),
-            .. Doings(rehearsals),
+            .. Doings(rehearsals, source.Job.Units),
             new Block.Picture(Trace(shown, said), $"{Said.Capital(shown.What)}: air at the crop from the failure on, as in the file and at both ends of what was tried."),
             new Block.Paragraph(
-                "Tried on the model on the typical year's coldest and hottest days with a crop, in calm (0.5 m/s) and windy (8 m/s) air, in a damp and a dry house, with the curtain open and shut, and as the file has it: the times are from the harshest to the mildest of these, rounded down to five minutes. A worse year is colder. The program's alarm reaches no one by itself: the independent alarm with its own thermostat, battery and dialler does. Alarms that reach someone, and backup heat or power, are what these times ask for.", Quiet: true),
+                $"Tried on the model on the typical year's coldest and hottest days with a crop, in calm ({(source.Job.Units == UnitSystem.Us ? "1 mph" : "0.5 m/s")}) and windy ({(source.Job.Units == UnitSystem.Us ? "18 mph" : "8 m/s")}) air, in a damp and a dry house, with the curtain open and shut, and as the file has it: the times are from the harshest to the mildest of these, rounded down to five minutes. A worse year is colder. The program's alarm reaches no one by itself: the independent alarm with its own thermostat, battery and dialler does. Alarms that reach someone, and backup heat or power, are what these times ask for.", Quiet: true),
         ];
         Standing standing = shown.Id is not ("heater-dead" or "boiler-dead") ? Standing.None : shown.SoonestMin is null ? Standing.Held : Standing.Miss;
         return new QuestionAnswered($"What if something fails in house {house.Form.Id}?", brief, $"In house {house.Form.Id}, {Short(shown)}: {Time(shown, said)}.", standing, blocks);
@@ -68,9 +68,9 @@ internal static class FailureAnswer
     private static string Exactly(int minutes) => minutes < 120 ? string.Create(CultureInfo.InvariantCulture, $"{minutes} min") : Span(minutes);
 
     // What the program does with a thermometer that tells wrong.
-    private static IEnumerable<Block> Doings(EqList<Rehearsal> rehearsals)
+    private static IEnumerable<Block> Doings(EqList<Rehearsal> rehearsals, UnitSystem units)
     {
-        string[] lines = [.. rehearsals.Where(r => r.Id.StartsWith("sensor-", StringComparison.Ordinal) && r.Runs[0].Does.Length > 0).Select(r => $"{Said.Capital(r.What)}: an hour later {r.Runs[0].Does}.")];
+        string[] lines = [.. rehearsals.Where(r => r.Id.StartsWith("sensor-", StringComparison.Ordinal) && r.Runs[0].Does.Length > 0).Select(r => $"{Said.Capital(r.What)}: an hour later {UsReasons.Of(r.Runs[0].Does, units)}.")];
         return lines.Length == 0 ? [] : [new Block.Bullets([.. lines])];
     }
 

@@ -42,7 +42,7 @@ public static class DayReport
             .. Pictures(replay, units),
             .. along is null ? [] : AlongReport.Blocks(along, units),
             new Block.Heading(1, "Every command and its reason"),
-            new Block.TableOf(Commands(replay)),
+            new Block.TableOf(Commands(replay, units)),
         ];
         if (replay.Spells.Count > MostRows)
         {
@@ -63,7 +63,7 @@ public static class DayReport
             new Block.Picture(Temperatures(replay, units), "Air at the crop against its target, air above the curtain, outside."),
             new Block.Picture(Humidity(replay), "Humidity at the crop against its target."),
             new Block.Picture(Light(replay), "Global light outside."),
-            new Block.Picture(CommandBars.Draw("commands", "Equipment", replay, Said.WidthMm), "What the control box told each piece of equipment: the bar's height is how far on, open or drawn."),
+            new Block.Picture(CommandBars.Draw("commands", "Equipment", UsReasons.Of(replay, units), Said.WidthMm), "What the control box told each piece of equipment: the bar's height is how far on, open or drawn."),
         ];
     }
 
@@ -123,9 +123,10 @@ public static class DayReport
 
     /// <summary>Every command with its reason, the first 240.</summary>
     /// <param name="replay">The day.</param>
-    public static Table Commands(DayReplay replay) => new(
+    /// <param name="units">Units of the reader.</param>
+    public static Table Commands(DayReplay replay, UnitSystem units) => new(
         [new Column("From", 16), new Column("To", 16), new Column("Command and reason", 140)],
-        [.. replay.Spells.Take(MostRows).Select(s => (IReadOnlyList<string>)[Clock(s.FromMinute), Clock(s.ToMinute), s.Because])]);
+        [.. replay.Spells.Take(MostRows).Select(s => (IReadOnlyList<string>)[Clock(s.FromMinute), Clock(s.ToMinute), UsReasons.Of(s.Because, units)])]);
 
     private static Sheet Temperatures(DayReplay replay, UnitSystem units)
     {

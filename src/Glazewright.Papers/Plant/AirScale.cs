@@ -11,6 +11,8 @@ internal sealed class AirScale(UnitSystem units)
 
     public string TemperatureUnit => _us ? "°F" : "°C";
 
+    public string Barometer(double pressurePa) => Shown.Of(pressurePa, Unit.Barometer, units).Text;
+
     public string RatioUnit => _us ? "gr/lb" : "g/kg";
 
     public double Temperature(double celsius) => _us ? celsius * 1.8 + 32 : celsius;

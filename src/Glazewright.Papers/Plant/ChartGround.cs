@@ -43,7 +43,7 @@ internal sealed class ChartGround(Box plot, AirScale scale, AxisTicks warm, Axis
             Pen = new Pen(0.25, [], Paint.Of(Tone.Edge)),
         };
         yield return Lettering(new(plot.Right, plot.Bottom + 9.4), $"Dry bulb, {scale.TemperatureUnit}; at the right water in the air, {scale.RatioUnit} dry air", Along.End);
-        yield return Lettering(new(plot.Left, plot.Bottom + 9.4), FormattableString.Invariant($"Barometer {pressurePa / 1000:0.0} kPa"), Along.Start);
+        yield return Lettering(new(plot.Left, plot.Bottom + 9.4), "Barometer " + scale.Barometer(pressurePa), Along.Start);
     }
 
     /// <summary>Lines of equal relative humidity, lettered where they leave the chart; 1 is saturation.</summary>

@@ -26,7 +26,7 @@ internal static class PanelChapter
             "Laid out to price from, by US practice. A licensed electrician designs, checks and connects under the local code. In a greenhouse: GFCI on receptacles, boxes and fittings for wet and corrosive places (NEC 547 where it applies), an equipment ground in every raceway, steel bonded, a disconnect in sight of each motor, power off and locked before hands go in.");
         yield return new Block.TableOf(Feeders(panels, us));
         yield return new Block.Paragraph(
-            "Runs go along walls and gutter: both level distances in the range's axes, up to the gutter, down to the load, and 3 m (10 ft) for ends; several loads on a circuit are reached one after the other, the nearest next. "
+            $"Runs go along walls and gutter: both level distances in the range's axes, up to the gutter, down to the load, and {(us ? "10 ft" : "3 m")} for ends; several loads on a circuit are reached one after the other, the nearest next. "
             + (panels.Any(p => p.PlaceIsDefault) ? "The job names no dry room for the panels: their place is a default of ours." : "Where the panels hang is a default of ours."),
             Quiet: true);
         foreach (PanelSchedule panel in panels)

@@ -39,7 +39,7 @@ internal static class ServicesChapter
         {
             yield return new Block.TableOf(PowerTable(power, source.Job.Utilities));
             yield return new Block.Paragraph(
-                "Louver, curtain and vent motors count a quarter (minutes an hour); cooling and heating do not add up, and the larger is taken with a quarter of its own largest motor and of what is on for hours (lamps, lights, electric heat, head-house equipment). Allowances: a 40 W work light each 20 m² (215 ft²) of house and 5 m² (54 ft²) of other rooms; a receptacle of 180 VA each 12 m (39 ft) of long wall, 4 m (13 ft) round head house and control room; 30 W/m² (2.8 W/ft²) of heat pump there; 1.4 kW of water heater at a wash or toilet room. Backup list: one heater, circulation, first fan with its louver, control and alarm, started one after another.",
+                $"Louver, curtain and vent motors count a quarter (minutes an hour); cooling and heating do not add up, and the larger is taken with a quarter of its own largest motor and of what is on for hours (lamps, lights, electric heat, head-house equipment). Allowances: a 40 W work light each {(us ? "215 ft²" : "20 m²")} of house and {(us ? "54 ft²" : "5 m²")} of other rooms; a receptacle of 180 VA each {(us ? "39 ft" : "12 m")} of long wall, {(us ? "13 ft" : "4 m")} round head house and control room; {(us ? "2.8 W/ft²" : "30 W/m²")} of heat pump there; 1.4 kW of water heater at a wash or toilet room. Backup list: one heater, circulation, first fan with its louver, control and alarm, started one after another.",
                 Quiet: true);
         }
 

@@ -110,7 +110,7 @@ public static class SitePlan
         {
             all.Add(new Entity.Polyline(lot, true) { Role = Role.Lot, Source = "lot" });
             double roomM = 5 / scale.MmPerM;
-            Box[] distances = [.. Distances(source, scale, style).OfType<Entity.Dimensions>().Select(d => Bounds([d.From, d.From + d.StationsM[^1] * d.Direction])).Select(d => new Box(d.Left - roomM, d.Top - roomM, d.Width + 2 * roomM, d.Height + 2 * roomM))];
+            Box[] distances = [.. Distances(source.Job.Lot, source.Form, scale, style).OfType<Entity.Dimensions>().Select(d => Bounds([d.From, d.From + d.StationsM[^1] * d.Direction])).Select(d => new Box(d.Left - roomM, d.Top - roomM, d.Width + 2 * roomM, d.Height + 2 * roomM))];
             all.AddRange(SetbackLines.Of(job.Lot, style, scale.MmPerM, taken: distances));
         }
 
@@ -139,15 +139,15 @@ public static class SitePlan
             RangePlan.Name(all, b, style, scale);
         }
 
-        all.AddRange(Distances(source, scale, style));
+        all.AddRange(Distances(source.Job.Lot, source.Form, scale, style));
         return all;
     }
 
     /// <summary>Clear distances: from house to house across, and from the outermost walls to the lot lines.</summary>
-    private static IEnumerable<Entity> Distances(PaperSource source, DrawingScale scale, LengthStyle style)
+    internal static IEnumerable<Entity> Distances(Lot land, FormResult form, DrawingScale scale, LengthStyle style)
     {
         List<(Spot From, Spot Way, double LengthM)> gaps = [];
-        (BuildingForm Form, Box Box)[] houses = [.. source.Form.Buildings.Where(b => b.IsHouse).Select(b => (b, Bounds(PlanSymbols.Footprint(b)))).OrderBy(b => b.Item2.Top)];
+        (BuildingForm Form, Box Box)[] houses = [.. form.Buildings.Where(b => b.IsHouse).Select(b => (b, Bounds(PlanSymbols.Footprint(b)))).OrderBy(b => b.Item2.Top)];
         for (int i = 0; i < houses.Length; i++)
         {
             foreach ((BuildingForm _, Box above) in houses.Skip(i + 1))
@@ -162,18 +162,18 @@ public static class SitePlan
             }
         }
 
-        if (RangePlan.LotRing(source.Job.Lot) is { } lot && source.Form.Buildings.Count > 0)
+        if (RangePlan.LotRing(land) is { } ring && form.Buildings.Count > 0)
         {
-            Box land = Bounds(lot);
-            (BuildingForm Form, Box Box)[] all = [.. source.Form.Buildings.Select(b => (b, Bounds(PlanSymbols.Footprint(b))))];
+            Box lot = Bounds(ring);
+            (BuildingForm Form, Box Box)[] all = [.. form.Buildings.Select(b => (b, Bounds(PlanSymbols.Footprint(b))))];
             Box low = all.MinBy(b => b.Box.Top).Box;
             Box high = all.MaxBy(b => b.Box.Bottom).Box;
             Box first = all.MinBy(b => b.Box.Left).Box;
             Box last = all.MaxBy(b => b.Box.Right).Box;
-            gaps.Add((new(low.Left + 0.4 * low.Width, land.Top), new(0, 1), low.Top - land.Top));
-            gaps.Add((new(high.Left + 0.4 * high.Width, high.Bottom), new(0, 1), land.Bottom - high.Bottom));
-            gaps.Add((new(land.Left, first.Top + 0.5 * first.Height), new(1, 0), first.Left - land.Left));
-            gaps.Add((new(last.Right, last.Top + 0.5 * last.Height), new(1, 0), land.Right - last.Right));
+            gaps.Add((new(low.Left + 0.4 * low.Width, lot.Top), new(0, 1), low.Top - lot.Top));
+            gaps.Add((new(high.Left + 0.4 * high.Width, high.Bottom), new(0, 1), lot.Bottom - high.Bottom));
+            gaps.Add((new(lot.Left, first.Top + 0.5 * first.Height), new(1, 0), first.Left - lot.Left));
+            gaps.Add((new(last.Right, last.Top + 0.5 * last.Height), new(1, 0), lot.Right - last.Right));
         }
 
         foreach ((Spot from, Spot way, double lengthM) in gaps)

@@ -52,7 +52,11 @@ public enum JobSubject
 /// <param name="Duty">Its design days.</param>
 /// <param name="Plant">Its equipment.</param>
 /// <param name="Program">Its control program.</param>
-public sealed record QuickSource(Design.Brief.Job Job, HouseLook Look, DutyResult Duty, PlantResult Plant, ProgramDocument Program);
+public sealed record QuickSource(Design.Brief.Job Job, HouseLook Look, DutyResult Duty, PlantResult Plant, ProgramDocument Program)
+{
+    /// <summary>Shapes of all buildings, for the lot's picture; null where it is not wanted.</summary>
+    public FormResult? Range { get; init; }
+}
 
 /// <summary>The words, tables and drawings of the papers, by subject: what a page shows of it.</summary>
 public static class SubjectBlocks
@@ -73,6 +77,7 @@ public static class SubjectBlocks
         UnitSystem units = source.Job.Units;
         return subject switch
         {
+            JobSubject.Brief when source.Range is { } range => [SectionOf(source), LotOf(source.Job, range)],
             JobSubject.Brief or JobSubject.Frame or JobSubject.Covering => [SectionOf(source)],
             JobSubject.Plant =>
             [
@@ -137,6 +142,12 @@ public static class SubjectBlocks
             HouseSection.Picture(source.Job, source.Look, WideMm, 112),
             $"House {form.Id}, looking {Compass.Word(form.Face(FaceName.End1).AzimuthDeg)}: {NoonSun.Caption(NoonSun.Solstices(source.Job.Site.LatitudeDeg, source.Job.Site.RangeBearingDeg))}.");
     }
+
+    private static Block LotOf(Design.Brief.Job job, FormResult range) => new Block.Picture(
+        LotPicture.Draw(job, range, WideMm, 112),
+        job.Lot.SizeXM > 0
+            ? $"The lot from above, as typed and not surveyed: lot lines, setbacks dashed, clear distances. Along the ridges (to the right) is {Compass.Word(job.Site.RangeBearingDeg)}."
+            : $"The houses from above. Give the lot below Power, gas, water to see its lines and setbacks. Along the ridges (to the right) is {Compass.Word(job.Site.RangeBearingDeg)}.");
 
     private static IEnumerable<Block> Air(string id, string title, AirWay[] ways, UnitSystem units) =>
     [

@@ -47,6 +47,10 @@ public static class FieldMap
         {
             "co2" => "CO₂",
             "vpd" => "VPD",
+            "sizeX" => "size along the ridges",
+            "sizeY" => "size across the ridges",
+            "x" => "along the ridges",
+            "y" => "across the ridges",
             _ => string.Concat(key.Select((c, i) => char.IsAsciiLetterUpper(c) ? " " + char.ToLowerInvariant(c)
                 : char.IsAsciiDigit(c) && i > 0 && char.IsAsciiLetter(key[i - 1]) ? " " + c
                 : c == '-' ? " " : c.ToString())),

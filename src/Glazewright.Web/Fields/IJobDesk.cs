@@ -23,7 +23,7 @@ public interface IJobDesk
 
     /// <summary>Names that a field's word may be, beyond what its shape says, as files of a library.</summary>
     /// <param name="pointer">The field.</param>
-    IReadOnlyList<string> Offers(string pointer);
+    IReadOnlyList<Offer> Offers(string pointer);
 
     /// <summary>Edits fields.</summary>
     /// <param name="edits">The edits.</param>

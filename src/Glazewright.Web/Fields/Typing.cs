@@ -103,14 +103,16 @@ public static class Typing
         _ => KindWords.Of(kind).Metric,
     };
 
-    /// <summary>The unit a bare number is taken in, in a field: lengths that stay below a foot are in inches, or millimetres.</summary>
+    /// <summary>The unit a bare number is taken in, in a field: lengths that stay below a foot are in inches, or millimetres; electric power is in kW.</summary>
     /// <param name="measure">What may stand in the field.</param>
     /// <param name="units">Units of the job.</param>
     public static string UsualUnit(FieldShape.Measure measure, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(measure);
         bool isSmall = measure.Kind == QuantityKind.Length && QuantityReader.TryRead(measure.Most, QuantityKind.Length, out Quantity most, out _) && most.Inside < 0.3048;
-        return !isSmall ? UsualUnit(measure.Kind, units) : units == UnitSystem.Us ? "in" : "mm";
+        // Lamps and the like are told by the power they draw, in the US too.
+        return measure.Kind == QuantityKind.Power && measure.Most.EndsWith("kW", StringComparison.Ordinal) ? "kW"
+            : !isSmall ? UsualUnit(measure.Kind, units) : units == UnitSystem.Us ? "in" : "mm";
     }
 
     /// <summary>What is understood of a quantity while it is typed into a field.</summary>

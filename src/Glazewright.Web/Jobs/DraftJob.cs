@@ -22,8 +22,11 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
     /// <summary>Something to show has changed.</summary>
     public event Action? Changed;
 
-    /// <summary>Where weather years of the library come from.</summary>
-    public IReadOnlyList<(LibraryFile File, WeatherStation Station)> Stations { get; private set; } = [];
+    /// <summary>Weather years of the library.</summary>
+    public IReadOnlyList<(LibraryFile File, WeatherYear Year)> Years { get; private set; } = [];
+
+    /// <summary>The same in words to choose from.</summary>
+    public IReadOnlyList<Offer> YearsTold => WeatherShelf.Told(Years, Document, Units);
 
     /// <inheritdoc/>
     public JobDocument Document { get; private set; } = JobDocument.Read("{\n  \"glazewright\": 1,\n  \"houses\": [\n    { \"id\": \"A\" }\n  ]\n}\n");
@@ -40,16 +43,16 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
     /// <inheritdoc/>
     public bool IsLocked => false;
 
-    /// <summary>The library's stations, anew.</summary>
+    /// <summary>The library's years, anew.</summary>
     /// <param name="cancel">Cancels.</param>
     public async Task LookAsync(CancellationToken cancel = default)
     {
-        Stations = await weather.StationsAsync(cancel);
+        Years = await weather.YearsAsync(cancel);
         await ReadAsync(cancel);
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> Offers(string pointer) => [];
+    public IReadOnlyList<Offer> Offers(string pointer) => [];
 
     /// <inheritdoc/>
     public async Task EditAsync(IReadOnlyList<Edit> edits, string what)
@@ -121,8 +124,8 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
             return;
         }
 
-        (LibraryFile File, WeatherStation Station)? nearest = Stations.Count == 0 ? null : Stations.MinBy(s => ApartKm(latitude, longitude, s.Station));
-        IReadOnlyList<Edit> edits = nearest is { } near && ApartKm(latitude, longitude, near.Station) <= FarthestKm ? [.. Taken("/site/weather"), Edit.Typed("/site/weather/file", near.File.Name)] : Taken("/site/weather");
+        (LibraryFile File, WeatherYear Year)? nearest = Years.Count == 0 ? null : Years.MinBy(s => YearWords.ApartKm(latitude, longitude, s.Year.Station));
+        IReadOnlyList<Edit> edits = nearest is { } near && YearWords.ApartKm(latitude, longitude, near.Year.Station) <= FarthestKm ? [.. Taken("/site/weather"), Edit.Typed("/site/weather/file", near.File.Name)] : Taken("/site/weather");
         if (edits.Count > 0 && Document.TryEdit(edits, out JobDocument edited, out _))
         {
             Document = edited;
@@ -143,7 +146,7 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
 
     // A longitude of America without its sign is in Asia.
     private Fault? MeantWest() =>
-        Degrees("/site/latitude") is { } latitude && Degrees("/site/longitude") is > 0 and { } east && Stations.Any(s => ApartKm(latitude, -east, s.Station) <= FarthestKm)
+        Degrees("/site/latitude") is { } latitude && Degrees("/site/longitude") is > 0 and { } east && Years.Any(s => YearWords.ApartKm(latitude, -east, s.Year.Station) <= FarthestKm)
             ? new Fault(
                 FaultKind.NotFound, "/site/longitude", "", 0, 0, string.Create(CultureInfo.InvariantCulture, $"{east:0.####} is east of Greenwich, and the library has no weather year near there"),
                 string.Create(CultureInfo.InvariantCulture, $"did you mean {-east:0.####} (west)?"))
@@ -155,14 +158,6 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
 
     private double? Degrees(string pointer) => Document.Find(pointer) is TextNode text
         && Design.Quantities.QuantityReader.TryRead(text.Text, Design.Quantities.QuantityKind.Angle, out Design.Quantities.Quantity angle, out _) ? angle.Inside : null;
-
-    private static double ApartKm(double latitudeDeg, double longitudeDeg, WeatherStation station)
-    {
-        const double Rad = Math.PI / 180;
-        double cosine = Math.Sin(latitudeDeg * Rad) * Math.Sin(station.LatitudeDeg * Rad)
-            + Math.Cos(latitudeDeg * Rad) * Math.Cos(station.LatitudeDeg * Rad) * Math.Cos((longitudeDeg - station.LongitudeDeg) * Rad);
-        return 6371 * Math.Acos(Math.Clamp(cosine, -1, 1));
-    }
 
     /// <summary>Widths and lengths that are usual for a floor.</summary>
     private static class HouseSizes

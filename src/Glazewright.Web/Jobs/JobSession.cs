@@ -6,6 +6,7 @@ using Glazewright.Design.Pipeline;
 using Glazewright.Design.Price;
 using Glazewright.Science.Weather;
 using Glazewright.Store.Jobs;
+using Glazewright.Store.Library;
 using Glazewright.Web.Fields;
 
 namespace Glazewright.Web.Jobs;
@@ -36,6 +37,7 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
     private Task _settled = Task.CompletedTask;
     private SessionView? _view;
     private Dictionary<string, IReadOnlyList<string>> _offers = [];
+    private IReadOnlyList<(LibraryFile File, WeatherYear Year)> _years = [];
     private bool _left;
 
     /// <summary>Something to show has changed; may come from any thread.</summary>
@@ -105,6 +107,7 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
         }
 
         _offers = await weather.OffersAsync(cancel);
+        _years = await weather.YearsAsync(cancel);
         _undo.Clear();
         _redo.Clear();
         lock (_seen)
@@ -119,7 +122,8 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> Offers(string pointer) => _offers.GetValueOrDefault(pointer) ?? [];
+    public IReadOnlyList<Offer> Offers(string pointer) =>
+        pointer == WeatherShelf.FilePointer ? WeatherShelf.Told(_years, Document, Units) : [.. (_offers.GetValueOrDefault(pointer) ?? []).Select(n => new Offer(n))];
 
     Task IJobDesk.EditAsync(IReadOnlyList<Edit> edits, string what) => EditAsync(edits, what);
 

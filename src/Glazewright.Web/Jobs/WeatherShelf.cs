@@ -7,6 +7,7 @@ using Glazewright.Design.Pipeline;
 using Glazewright.Design.Price;
 using Glazewright.Science.Weather;
 using Glazewright.Store.Library;
+using Glazewright.Web.Fields;
 
 namespace Glazewright.Web.Jobs;
 
@@ -14,7 +15,9 @@ namespace Glazewright.Web.Jobs;
 /// <param name="library">The library.</param>
 public sealed class WeatherShelf(LibraryStore library)
 {
-    private const string FilePointer = "/site/weather/file";
+    /// <summary>The field that names a job's year.</summary>
+    internal const string FilePointer = "/site/weather/file";
+
     // A year by the minute takes some 40 MB.
     private const int MostGrounds = 3;
 
@@ -72,20 +75,32 @@ public sealed class WeatherShelf(LibraryStore library)
         }
     }
 
-    /// <summary>The stations of the library's years.</summary>
-    /// <param name="cancel">Cancels.</param>
-    public async Task<IReadOnlyList<(LibraryFile File, WeatherStation Station)>> StationsAsync(CancellationToken cancel)
+    /// <summary>Years to choose from, in words: the nearest to the site first where that is known, else by name of their place.</summary>
+    /// <param name="years">The library's years.</param>
+    /// <param name="document">The job.</param>
+    /// <param name="units">Readers' units.</param>
+    public static IReadOnlyList<Offer> Told(IReadOnlyList<(LibraryFile File, WeatherYear Year)> years, JobDocument document, UnitSystem units)
     {
-        List<(LibraryFile, WeatherStation)> stations = [];
+        ArgumentNullException.ThrowIfNull(years);
+        (double LatitudeDeg, double LongitudeDeg)? site = YearWords.SiteOf(document);
+        return [.. years.OrderBy(y => site is { } here ? YearWords.ApartKm(here.LatitudeDeg, here.LongitudeDeg, y.Year.Station) : 0).ThenBy(y => y.Year.Station.Name, StringComparer.OrdinalIgnoreCase).ThenBy(y => y.File.Name, StringComparer.Ordinal)
+            .Select(y => new Offer(y.File.Name, YearWords.Of(y.File.Name, y.Year, site, units)))];
+    }
+
+    /// <summary>The library's years, each name once.</summary>
+    /// <param name="cancel">Cancels.</param>
+    public async Task<IReadOnlyList<(LibraryFile File, WeatherYear Year)>> YearsAsync(CancellationToken cancel)
+    {
+        List<(LibraryFile, WeatherYear)> stations = [];
         foreach (LibraryFile file in (await library.ListAsync(LibraryKind.Weather, cancel)).DistinctBy(f => f.Name))
         {
-            stations.Add((file, (await OfAsync(file, cancel)).Station));
+            stations.Add((file, await OfAsync(file, cancel)));
         }
 
         return stations;
     }
 
-    /// <summary>What can be named in the fields of a job's weather.</summary>
+    /// <summary>What can be named beside the year in a job's weather.</summary>
     /// <param name="cancel">Cancels.</param>
     /// <returns>Names of files, by the field's pointer.</returns>
     public async Task<Dictionary<string, IReadOnlyList<string>>> OffersAsync(CancellationToken cancel)
@@ -93,7 +108,6 @@ public sealed class WeatherShelf(LibraryStore library)
         async Task<IReadOnlyList<string>> NamesAsync(LibraryKind kind) => [.. (await library.ListAsync(kind, cancel)).Select(f => f.Name).Distinct()];
         return new()
         {
-            [FilePointer] = await NamesAsync(LibraryKind.Weather),
             ["/site/weather/designDays"] = await NamesAsync(LibraryKind.DesignDays),
             ["/site/weather/statistics"] = await NamesAsync(LibraryKind.Statistics),
         };

@@ -62,6 +62,43 @@ public sealed class EveryPageTests(OpenBrowser browser)
         await page.Context.CloseAsync();
     }
 
+    // A table wider than the phone is moved in its box, by keys too; what each row is about stays at the left edge.
+    [Fact]
+    public async Task A_wide_table_keeps_the_names_of_its_rows_on_a_phone()
+    {
+        IPage page = await browser.WindowAsync(ColorScheme.Light, widthPx: 390);
+        await page.OpenAsync("/");
+        await JobAsync(page);
+        int wide = 0;
+        foreach (JobPagePlan plan in PagePlan.All.Where(p => p.Key is "frame" or "plant" or "year"))
+        {
+            await GoAsync(page, plan);
+            string[] lost = await page.EvaluateAsync<string[]>("""
+                () => {
+                  const lost = [];
+                  for (const box of document.querySelectorAll('.picture .scroll')) {
+                    const table = box.querySelector(':scope > table');
+                    if (!table || box.closest('details:not([open])') || box.clientWidth === 0 || box.scrollWidth <= box.clientWidth + 1) { continue; }
+                    box.focus();
+                    if (document.activeElement !== box) { lost.push('no focus: ' + table.innerText.slice(0, 60)); }
+                    box.scrollLeft = box.scrollWidth;
+                    for (const row of table.querySelectorAll('tbody tr')) {
+                      const first = row.firstElementChild, left = first.getBoundingClientRect().left - box.getBoundingClientRect().left;
+                      if (left < -1 || left > 4 || first.offsetWidth > 0.5 * box.clientWidth || getComputedStyle(first).backgroundColor === 'rgba(0, 0, 0, 0)') { lost.push(left + ' ' + first.offsetWidth + ': ' + row.innerText.slice(0, 60)); break; }
+                    }
+                    lost.wide = (lost.wide || 0) + 1;
+                  }
+                  return [...lost, 'wide ' + (lost.wide || 0)];
+                }
+                """);
+            wide += int.Parse(lost[^1][5..], System.Globalization.CultureInfo.InvariantCulture);
+            Assert.True(lost.Length == 1, plan.Key + ": " + string.Join(" | ", lost));
+        }
+
+        Assert.True(wide > 0, "no table was wide");
+        await page.Context.CloseAsync();
+    }
+
     [Fact]
     public async Task The_theme_can_be_chosen_and_stays()
     {

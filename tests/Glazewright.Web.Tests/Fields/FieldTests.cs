@@ -130,6 +130,25 @@ public class FieldTests
         Assert.Equal("ft", Typing.UsualUnit((FieldShape.Measure)FieldMap.Find("/houses/0/width")!.Shape, UnitSystem.Us));
     }
 
+    // "X" and "Y" of a lot say nothing to who builds: along and across the ridges, with the wind it is.
+    [Theory]
+    [InlineData("90 deg", "More is to the east, less to the west.", "More is to the north, less to the south.", "West to east."), InlineData("0 deg", "More is to the north, less to the south.", "More is to the west, less to the east.", "South to north.")]
+    [InlineData("350 deg", "More is to the north, less to the south.", "More is to the west, less to the east.", "South to north."), InlineData(null, "More is to the east, less to the west.", "More is to the north, less to the south.", "West to east.")]
+    public void Places_on_the_lot_are_told_by_the_compass(string? bearing, string along, string across, string size)
+    {
+        JobDocument job = JobDocument.Read(bearing is null ? "{}" : $$"""{ "site": { "bearing": "{{bearing}}" } }""");
+        Assert.Equal((along, across, size, ""), (CompassHelp.Of("/lot/x", job), CompassHelp.Of("/houses/1/y", job), CompassHelp.Of("/lot/sizeX", job), CompassHelp.Of("/lot/fall", job)));
+        Assert.Equal("Lot, size across the ridges", FieldMap.Path("/lot/sizeY", job));
+    }
+
+    // A bare 4 at the lamps of a US job was 4 kBtu/h; lamps and dehumidifiers are told in kW there, heat is not.
+    [Fact]
+    public void Electric_power_is_in_kilowatts_everywhere()
+    {
+        string Unit(string key) => Typing.UsualUnit((FieldShape.Measure)FieldMap.Find("/houses/0/equipment/" + key)!.Shape, UnitSystem.Us);
+        Assert.Equal(("kW", "kW", "kBtu/h"), (Unit("lamps"), Unit("dehumidifier"), Unit("benchPipe")));
+    }
+
     [Fact]
     public void Every_usual_unit_is_read_back()
     {

@@ -84,7 +84,7 @@ public sealed class WeatherShelfTests
         await Task.WhenAll(named.Settled, plain.Settled);
         Assert.Equal(before, Of(plain));
         Assert.True(Of(named).LossW > before.LossW);
-        Assert.Contains("demo-continental-42N.ddy", plain.Offers("/site/weather/designDays").Concat((await desk.WindowAsync(plain.View!.Job.Id)).Offers("/site/weather/designDays")));
+        Assert.Contains("demo-continental-42N.ddy", (await desk.WindowAsync(plain.View!.Job.Id)).Offers("/site/weather/designDays").Select(o => o.Name));
 
         // Another file of the name does not take its place.
         LibraryAnswer.Refused refused = Assert.IsType<LibraryAnswer.Refused>(await desk.Library.AddBesideAsync(LibraryKind.DesignDays, "demo-continental-42N.ddy", Encoding.UTF8.GetBytes(DesignDays(42, "-19.5"))));

@@ -30,7 +30,7 @@ internal sealed class MemoryDesk : IJobDesk
 
     public bool IsLocked { get; init; }
 
-    public IReadOnlyList<string> Offers(string pointer) => pointer == "/site/weather/file" ? ["near.epw", "far.epw"] : [];
+    public IReadOnlyList<Offer> Offers(string pointer) => pointer == "/site/weather/file" ? [new("near.epw"), new("far.epw", "Far, EPW")] : [];
 
     public Task EditAsync(IReadOnlyList<Edit> edits, string what)
     {

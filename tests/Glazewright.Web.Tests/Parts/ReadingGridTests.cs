@@ -60,7 +60,7 @@ public class ReadingGridTests
         ReadingGrid grid = Assert.Single(ReadingGrid.Of(DayReport.Pictures(Minutes(day), UnitSystem.Us).OfType<Block.Picture>().Last().Drawing));
         Assert.Equal((1440, 2, "fan-1", "heater-1"), (grid.Columns, grid.Rows, grid.RowName(1), grid.RowName(0)));
         Assert.Equal("off: nothing asks for it (00:00 to 10:00)", grid.Told(599, 1));
-        Assert.Equal("on: 1.2 K above (10:00 to 24:00)", grid.Told(600, 1));
+        Assert.Equal("on: 2.2 F° above (10:00 to 24:00)", grid.Told(600, 1));
         Assert.Equal("off: nothing asks for it (00:00 to 24:00)", grid.Told(600, 0));
 
         static DayReplay Minutes(DayReplay day) => day with { Minutes = [.. Enumerable.Range(0, 1440).Select(m => new ReplayMinute(20, 60, 21, 5, 100, 20, 60, false, 0, 0, 0, 0, 0))] };

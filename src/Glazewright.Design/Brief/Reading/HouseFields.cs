@@ -39,8 +39,8 @@ internal static class HouseFields
         int before = f.FaultCount;
         double widthM = f.LengthM("width", "6 ft", "120 ft", null, "Across the ridge.");
         double lengthM = f.LengthM("length", "8 ft", "1000 ft", null, "Along the ridge.");
-        double xM = f.LengthM("x", "-3000 ft", "3000 ft", "0 ft", "x of its corner end 1 / left, in range axes.");
-        double yM = f.LengthMOrBlank("y", "-3000 ft", "3000 ft", f.Index == 0 ? "0 ft" : "12 ft behind the house before it", "y of that corner: a greater y lies to the right.") ?? context.NextYM;
+        double xM = f.LengthM("x", "-3000 ft", "3000 ft", "0 ft", "Its corner (end 1, left) from the range's zero point, along the ridges.");
+        double yM = f.LengthMOrBlank("y", "-3000 ft", "3000 ft", f.Index == 0 ? "0 ft" : "12 ft behind the house before it", "That corner across the ridges: more lies to the right.") ?? context.NextYM;
         context.NextYM = yM + widthM + GapM;
         bool sized = f.FaultCount == before;
         RoofProfile roof = f.Group("roof", "Eaves, ridge and pitches: four say the fifth.", r => RoofFields.Read(r, widthM, sized));

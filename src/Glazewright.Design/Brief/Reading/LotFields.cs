@@ -21,8 +21,8 @@ internal static class LotFields
     public static Lot Lot(FieldReader f) => new(
         f.LengthM("sizeX", "10 ft", "10000 ft", null, "Size along the ridges."),
         f.LengthM("sizeY", "10 ft", "10000 ft", null, "Size across the ridges."),
-        f.LengthM("x", "-5000 ft", "5000 ft", "0 ft", "x of the lot's corner nearest end 1 and the left side, in range axes (often negative)."),
-        f.LengthM("y", "-5000 ft", "5000 ft", "0 ft", "y of that corner."),
+        f.LengthM("x", "-5000 ft", "5000 ft", "0 ft", "From the first house's corner (end 1, left) to the lot's corner on that side, along the ridges: negative where the lot begins before the house."),
+        f.LengthM("y", "-5000 ft", "5000 ft", "0 ft", "The same across the ridges: negative where the lot begins left of the house."),
         f.LengthM("setbackEnd1", "0 ft", "500 ft", "0 ft", "Setback from the line before end 1."),
         f.LengthM("setbackEnd2", "0 ft", "500 ft", "0 ft", "Setback from the line behind end 2."),
         f.LengthM("setbackLeft", "0 ft", "500 ft", "0 ft", "Setback from the line on the left."),
@@ -52,8 +52,8 @@ internal static class LotFields
     };
 
     private static RangeSpot? Spot(FieldReader f, string key, string blank, string doc) => f.GroupOrBlank(key, blank, doc, s => new RangeSpot(
-        s.LengthM("x", "-5000 ft", "5000 ft", null, "Along the ridges, in range axes."),
-        s.LengthM("y", "-5000 ft", "5000 ft", null, "Across them.")));
+        s.LengthM("x", "-5000 ft", "5000 ft", null, "From the first house's corner (end 1, left), along the ridges."),
+        s.LengthM("y", "-5000 ft", "5000 ft", null, "From that corner, across the ridges.")));
 
     public static Occupancy Occupancy(FieldReader f)
     {

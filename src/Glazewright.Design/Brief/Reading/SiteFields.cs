@@ -43,8 +43,8 @@ internal static class SiteFields
             h.AngleDeg("elevation", "0 deg", "80 deg", null, "Height of the skyline there.")));
         EqList<NeighbourBox> neighbours = f.Several("neighbours", 0, 40, "nothing shades the range", "Buildings and trees that shade, as boxes in range axes.", n => new NeighbourBox(
             n.IdText("neighbour-" + (n.Index + 1).ToString(CultureInfo.InvariantCulture), "Id."),
-            n.LengthM("x", "-3000 ft", "3000 ft", null, "x of the corner with the least x."),
-            n.LengthM("y", "-3000 ft", "3000 ft", null, "y of the corner with the least y."),
+            n.LengthM("x", "-3000 ft", "3000 ft", null, "Its corner nearest end 1 and the left side, along the ridges from the range's zero point."),
+            n.LengthM("y", "-3000 ft", "3000 ft", null, "That corner across the ridges."),
             n.LengthM("sizeX", "1 ft", "3000 ft", null, "Size along x."),
             n.LengthM("sizeY", "1 ft", "3000 ft", null, "Size along y."),
             n.LengthM("height", "1 ft", "500 ft", null, "Height.")));
