@@ -30,9 +30,9 @@ internal static class GainWorkings
             Figure.Observe(
                 $"{id}/clear-area", "Clear covering against outdoor air", Unit.SquareMetre, clearM2,
                 "Sum of the clear zones less openings and shared pieces", [], "Planes through the dimension lines", Geometry),
-            FrameFigure("frame-share", $"Share of the clear covering behind {behind}, seen straight on", straightOn),
-            FrameFigure("frame-share-sky", $"Share of even sky light that {behind} take", sky),
-            SkyFigure("sky-to-crop", "Even sky light taken by the crop plane, over outdoors", table.CurtainOpen),
+            FrameFigure("frame-share", $"Of the clear covering's area, the share behind {behind}, seen straight on", straightOn),
+            FrameFigure("frame-share-sky", $"Of an even sky's light on the clear covering, the share that {behind} take", sky),
+            SkyFigure("sky-to-crop", "For the heat: even sky light that crop and floor take up, over outdoors", table.CurtainOpen),
         ];
         double aloneM2 = AloneM2(enclosure);
         if (aloneM2 > 0)
@@ -45,13 +45,13 @@ internal static class GainWorkings
 
         if (table.CurtainDrawn != table.CurtainOpen)
         {
-            figures.Add(SkyFigure("sky-to-crop-drawn", "The same with the curtain drawn", table.CurtainDrawn));
+            figures.Add(SkyFigure("sky-to-crop-drawn", "For the heat: the same with the curtain drawn", table.CurtainDrawn));
         }
 
         if (table is { SecondDrawn: { } second, BothDrawn: { } both })
         {
-            figures.Add(SkyFigure("sky-to-crop-second", "The same with the second curtain drawn", second));
-            figures.Add(SkyFigure("sky-to-crop-both", "The same with both drawn", both));
+            figures.Add(SkyFigure("sky-to-crop-second", "For the heat: the same with the second curtain drawn", second));
+            figures.Add(SkyFigure("sky-to-crop-both", "For the heat: the same with both drawn", both));
         }
 
         if (bare is not null)
@@ -64,9 +64,9 @@ internal static class GainWorkings
         GainField field = new(table, drawn: false);
         foreach ((string name, string label, double declinationDeg) in new[]
         {
-            ("noon-winter", "Noon beam taken by the crop plane at the winter solstice, over outdoors", -SolsticeDeclinationDeg),
-            ("noon-equinox", "Noon beam taken by the crop plane at the equinox, over outdoors", 0.0),
-            ("noon-summer", "Noon beam taken by the crop plane at the summer solstice, over outdoors", SolsticeDeclinationDeg),
+            ("noon-winter", "For the heat: noon beam at the winter solstice that crop and floor take up, over outdoors", -SolsticeDeclinationDeg),
+            ("noon-equinox", "For the heat: noon beam at the equinox that crop and floor take up, over outdoors", 0.0),
+            ("noon-summer", "For the heat: noon beam at the summer solstice that crop and floor take up, over outdoors", SolsticeDeclinationDeg),
         })
         {
             double declination = input.LatitudeDeg >= 0 ? declinationDeg : -declinationDeg;

@@ -13,7 +13,7 @@ namespace Glazewright.Design.LightMaps;
 public static class LightMapStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 8;
+    public const int Version = 9;
 
     /// <summary>Maps one house on its own.</summary>
     /// <param name="input">What the job says.</param>

@@ -34,14 +34,14 @@ internal static class LightMapWorkings
         {
             string word = Names[m].ToLowerInvariant();
             LightMonth month = map.Months[m];
-            Observe($"{word}-mean", $"{Names[m]} daily light, mean of the map", Unit.MolPerSquareMetreDay, month.MeanMolPerM2Day);
-            Observe($"{word}-least", $"{Names[m]} daily light at the darkest point", Unit.MolPerSquareMetreDay, month.LeastMolPerM2Day);
+            Observe($"{word}-mean", $"{Names[m]} daily light at the crop, mean of the map, without lamps", Unit.MolPerSquareMetreDay, month.MeanMolPerM2Day);
+            Observe($"{word}-least", $"{Names[m]} daily light at the crop's darkest point, without lamps", Unit.MolPerSquareMetreDay, month.LeastMolPerM2Day);
             Observe($"{word}-evenness", $"{Names[m]} evenness, darkest over mean", Unit.None, month.EvennessRatio);
             Observe($"{word}-outside", $"{Names[m]} daily light outdoors", Unit.MolPerSquareMetreDay, map.OutsideMolPerM2Day[m]);
             if (map.OutsideMolPerM2Day[m] > 0)
             {
                 figures.Add(Figure.Derive(
-                    $"{id}/{word}-share", $"{Names[m]} light inside over outdoors", Unit.Fraction,
+                    $"{id}/{word}-share", $"{Names[m]} daily light at the crop over outdoors", Unit.Fraction,
                     Term.Of("inside", figures[^4]) / Term.Of("outside", figures[^1]), new Source.FirstPrinciples("ratio")));
             }
         }
@@ -49,7 +49,7 @@ internal static class LightMapWorkings
         Observe($"{Names[dark].ToLowerInvariant()}-mean-even-sky", $"The same in {Names[dark]} if all diffuse light came from an evenly bright sky (Liu and Jordan), for comparison", Unit.MolPerSquareMetreDay, evenSkyMolPerM2Day);
         double yearMol = map.Months.Select((m, i) => m.MeanMolPerM2Day * CommonYear.DaysIn(i + 1)).Sum();
         double outsideMol = map.OutsideMolPerM2Day.Select((m, i) => m * CommonYear.DaysIn(i + 1)).Sum();
-        Observe("year-share", "Light inside over outdoors, whole year", Unit.Fraction, outsideMol > 0 ? yearMol / outsideMol : 0);
+        Observe("year-share", "Daily light at the crop over outdoors, whole year", Unit.Fraction, outsideMol > 0 ? yearMol / outsideMol : 0);
         Observe("strong-hours", $"Hours with the map's mean above {LightMap.StrongUmolPerM2S:0} µmol/m²s", Unit.Hour, map.Carpet.Mean.Count(v => v > LightMap.StrongUmolPerM2S));
         LightFate fate = map.Fates[dark];
         foreach ((string name, string label, double value) in new[]
@@ -82,7 +82,7 @@ internal static class LightMapWorkings
             foreach (int m in new[] { dark, bright })
             {
                 string word = Names[m].ToLowerInvariant();
-                Observe($"{word}-drawn-mean", $"{Names[m]} daily light, mean of the map, with the curtain drawn all day", Unit.MolPerSquareMetreDay, drawn.Months[m].MeanMolPerM2Day);
+                Observe($"{word}-drawn-mean", $"{Names[m]} daily light at the crop, mean of the map, with the curtain drawn all day", Unit.MolPerSquareMetreDay, drawn.Months[m].MeanMolPerM2Day);
                 if (map.Months[m].MeanMolPerM2Day > 0)
                 {
                     figures.Add(Figure.Derive(

@@ -37,7 +37,7 @@ internal static class LightAnswer
             LightWish? worst = wishes.MinBy(w => (w.DarkestMolPerM2Day + Lamps(house, w)) / w.Period.LightWishMolPerM2Day);
             double share = worst is null ? 1 : (worst.DarkestMolPerM2Day + Lamps(house, worst)) / worst.Period.LightWishMolPerM2Day;
             Standing standing = worst is null ? Standing.None : share >= 1 ? Standing.Held : share >= 0.9 ? Standing.Near : Standing.Miss;
-            sentences.Add(FormattableString.Invariant($"In {month} house {house.Form.Id} has {dark.MeanMolPerM2Day:0.0} mol/m² a day at the crop, {(house.Light.OutsideMolPerM2Day[darkest] > 0 ? $"{Said.Percent(gets)} % of the light outside" : "the sun staying down")}.")
+            sentences.Add(FormattableString.Invariant($"In {month} house {house.Form.Id} has {dark.MeanMolPerM2Day:0.0} mol/m² a day at the crop without lamps, {(house.Light.OutsideMolPerM2Day[darkest] > 0 ? $"{Said.Percent(gets)} % of the light outside" : "the sun staying down")}.")
                 + string.Concat(wishes.Select(w => FormattableString.Invariant(
                     $" {Said.Capital(Crop(w))} in weeks {w.Period.FromWeek} to {w.Period.ToWeek} wants {w.Period.LightWishMolPerM2Day:0.#}: {(w.MonthsEnough == w.MonthsAsked ? "it is there in all its months" : $"it is there in {w.MonthsEnough} of its {w.MonthsAsked} months; {Said.Month(w.DarkestMonth + 1)} gives {w.DarkestMolPerM2Day:0.0}{(Lamps(house, w) > 0.05 ? FormattableString.Invariant($", and the lamps add {Lamps(house, w):0.0} in the simulated year") : "")}")}."))));
             briefs.Add(FormattableString.Invariant($"{house.Form.Id} {dark.MeanMolPerM2Day:0.0}"));
