@@ -23,6 +23,7 @@ internal static class FailureAnswer
         }
 
         Said said = new(source.Job.Units);
+        rehearsals = rehearsals.Select(r => r with { What = UsReasons.Of(r.What, source.Job.Units) }).ToEqList();
         Rehearsal shown = rehearsals.FirstOrDefault(r => r.Id == "heater-dead") ?? rehearsals.FirstOrDefault(r => r.Id == "boiler-dead") ?? rehearsals[0];
         string brief = $"{Short(shown)}: {Time(shown, said)}";
         List<Block> blocks =

@@ -83,8 +83,8 @@ public sealed class EveryPageTests(OpenBrowser browser)
                     if (document.activeElement !== box) { lost.push('no focus: ' + table.innerText.slice(0, 60)); }
                     box.scrollLeft = box.scrollWidth;
                     for (const row of table.querySelectorAll('tbody tr')) {
-                      const first = row.firstElementChild, left = first.getBoundingClientRect().left - box.getBoundingClientRect().left;
-                      if (left < -1 || left > 4 || first.offsetWidth > 0.5 * box.clientWidth || getComputedStyle(first).backgroundColor === 'rgba(0, 0, 0, 0)') { lost.push(left + ' ' + first.offsetWidth + ': ' + row.innerText.slice(0, 60)); break; }
+                      const first = row.querySelector('th') ?? row.firstElementChild, left = first.getBoundingClientRect().left - box.getBoundingClientRect().left;
+                      if (row.querySelector('th') && (left < -1 || left > 4 ||  first.offsetWidth > 0.5 * box.clientWidth || getComputedStyle(first).backgroundColor === 'rgba(0, 0, 0, 0)')) { lost.push(left + ' ' + first.offsetWidth + ': ' + row.innerText.slice(0, 60)); break; }
                     }
                     lost.wide = (lost.wide || 0) + 1;
                   }
