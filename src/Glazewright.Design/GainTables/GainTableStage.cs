@@ -11,7 +11,7 @@ namespace Glazewright.Design.GainTables;
 public static class GainTableStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 8;
+    public const int Version = 9;
 
     private const int Azimuths = 72;
     private const int ElevationSteps = 36;
