@@ -28,6 +28,7 @@ public static class CommandLine
             CompareCommand.Make(desk),
             JobCheckCommand.Make(desk),
             JobSchemaCommand.Make(desk),
+            ProgramSchemaCommand.Make(desk),
             WeatherCommand.Make(desk),
             ExplainCommand.Make(desk),
         };

@@ -204,6 +204,8 @@ public sealed class CompiledProgram
         state[ExtrasAt + Extra.Period] = -1;
     }
 
+    internal const int RestartApartMs = 5000;
+
     /// <summary>Writes the state after a power cut: everything off, motors where they stood, least times off running, starts spread 5 s apart.</summary>
     /// <param name="before">State when the power went.</param>
     /// <param name="state">At least <see cref="StateLength"/> integers.</param>
@@ -217,7 +219,7 @@ public sealed class CompiledProgram
             state[level] = moves ? before[level] : 0;
             state[runtime] = before[runtime];
             state[hand] = before[hand];
-            state[Column * Since + i] = moves ? ProgramInterpreter.LongAgoMs : -5000 * i;
+            state[Column * Since + i] = moves ? ProgramInterpreter.LongAgoMs : -RestartApartMs * i;
             WriteMask(state, Extra.OnMask, ReadMask(state, Extra.OnMask) | (state[level] > 0 ? 1UL << i : 0));
         }
 

@@ -37,6 +37,11 @@ public static class ControlNarrative
                 $"Without any, the lead heater runs when it is {say.Difference(5, 0)} colder outside than the heating threshold (at night if that too is unknown), the first cooling stage in sun or heat. Mend it at once.",
                 .. d.Humidity.Fogging.Count + d.Humidity.Drying.Count == 0 ? [] : (string[])[$"Without humidity there is no {(d.Humidity.Fogging.Count == 0 ? "drying" : d.Humidity.Drying.Count == 0 ? "fog" : "fog and no drying")}."],
             ]),
+            new("By hand, and after a power cut", [
+                "What is put under hand at the box stays there until it is given back, through a power cut too. Interlocks, least times and stops by sensors hold for the hand as well: only the hard-wired switches go past them.",
+                "Without power nothing is told: what is switched is off, what travels stays where it is, and only the hard-wired thermostat with its own battery calls.",
+                Say($"When power comes back everything begins off and motors where they stand; each machine waits its least time off, and {CompiledProgram.RestartApartMs / 1000} s longer than the one named before it, so that no two start at once."),
+            ]),
             new("Hard-wired, outside this program", [
                 "High-limit thermostat and flame safeguard of each heater; fuel valve; CO alarm.",
                 .. WaterSafety(d),

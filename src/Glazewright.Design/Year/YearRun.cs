@@ -49,6 +49,7 @@ internal sealed class YearRun
     private HeatBalance balance;
     private int coldAfterFansMinutes, frostAfterFansMinutes, minutesSinceFans, frostAfterCurtainMinutes, minutesSinceOpening = 1440;
     private int overWithMoreMinutes;
+    private EndsBook ends;
     private double curtainBefore, secondBefore;
     private int month;
     private bool hottestPlanted;
@@ -164,6 +165,9 @@ internal sealed class YearRun
 
     /// <summary>Hours above their own limit in which cooling had something left.</summary>
     public double OverWithMoreH => overWithMoreMinutes / 60.0;
+
+    /// <summary>What the ends of the house missed.</summary>
+    public EndsBook Ends => ends;
 
     public int LowestMinute { get; private set; }
 
@@ -423,6 +427,11 @@ internal sealed class YearRun
 
         balance.Add(in x, Plant.FlowM3PerS > 0, StepS);
         bool fans = Plant.FlowM3PerS > 0;
+        if (ask.Period >= 0)
+        {
+            ends.Add(in ask, fans ? x.IntakeC : airC, fans ? x.FanEndC : airC, input.Band.TemperatureK, neverAboveC);
+        }
+
         minutesSinceFans = fans ? 0 : minutesSinceFans + 1;
         if (fans && ask.Period >= 0 && forcing.OutsideC < ask.TemperatureC - 10)
         {

@@ -60,6 +60,13 @@ internal static class YearWorkings
         Observe("too-wet", "Hours too wet", Unit.Hour, h.TooWetH);
         Observe("too-dry", "Hours too dry", Unit.Hour, h.TooDryH);
         Observe("above-never", "Hours above the temperature never to be exceeded", Unit.Hour, h.AboveNeverH);
+        if (plant.Exhaust is { Choice.Fans.Count: > 0 })
+        {
+            Observe("too-warm-hot-end", "Hours too warm at the hot end of the house (the mean while no fan runs)", Unit.Hour, run.Ends.TooWarmH);
+            Observe("too-cold-cold-end", "Hours too cold at its cold end", Unit.Hour, run.Ends.TooColdH);
+            Observe("above-never-hot-end", "Hours above the temperature never to be exceeded at its hot end", Unit.Hour, run.Ends.AboveNeverH);
+        }
+
         Observe("frost", "Hours at or below freezing", Unit.Hour, h.FrostH);
         Observe("condensation", "Hours with water on the covering", Unit.Hour, h.CondensationH);
         Observe("leaf-wet", h.LeafWetH > 0 ? "Hours with water on leaves" : "Hours with water on leaves (the model shows none; dew at sunrise on a real crop is not excluded)", Unit.Hour, h.LeafWetH);

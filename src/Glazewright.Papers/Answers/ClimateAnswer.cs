@@ -41,7 +41,7 @@ internal static class ClimateAnswer
 
         if (!double.IsNaN(neverC))
         {
-            figures.Add(new($"Hours above {said.Round(neverC, Unit.Celsius)}", Said.Hours(held.AboveNeverH), "h", "you wanted none; mean air of the house: the fan end is hotter by the rise along it", held.AboveNeverH < 0.5 ? Standing.Held : held.AboveNeverH < 50 ? Standing.Near : Standing.Miss));
+            figures.Add(new($"Hours above {said.Round(neverC, Unit.Celsius)}", Said.Hours(held.AboveNeverH), "h", "you wanted none; mean air of the house: " + (year.Report.Figures.FirstOrDefault(f => f.Id == year.House + "/year/above-never-hot-end") is { } end ? $"the fan end is hotter, above it for {Said.Hours(end.Value)} h" : "no fan draws air along it"), held.AboveNeverH < 0.5 ? Standing.Held : held.AboveNeverH < 50 ? Standing.Near : Standing.Miss));
         }
 
         figures.Add(said.Big("Coldest air at the crop", year.Extremes.LowestC, Unit.Celsius, $"with {said.Text(year.Extremes.OutsideAtLowestC, Unit.Celsius)} outside, {When(year.Extremes.LowestMinute)}"));

@@ -1,4 +1,6 @@
+using System.Globalization;
 using Glazewright.Design.Program;
+using Glazewright.Papers.Drawing;
 using Glazewright.Papers.Reports;
 using Glazewright.Papers.Sets;
 
@@ -32,6 +34,13 @@ public static class ControlReport
                 blocks.Add(new Block.Heading(2, part.Heading));
                 blocks.Add(new Block.Bullets([.. part.Lines]));
             }
+
+            blocks.Add(new Block.Heading(2, "What each machine did in the simulated year"));
+            blocks.Add(new Block.TableOf(new Table(
+                [new("Machine", 60), new("Hours", 25, Along.End), new("Starts", 25, Along.End)],
+                [.. house.Year.Motors.Select(m => (IReadOnlyList<string>)[m.Actuator, Count(m.RuntimeH), Count(m.Starts)])])));
+            blocks.Add(new Block.Paragraph("Hours on; of louver, vents and curtain the hours their motors travel. The program was run minute by minute through the job's weather year; real clouds start motors more often.", Quiet: true));
+            blocks.AddRange(YearCarpets.Of(house.Year, source.Job.Units));
         }
 
         return new Report(
@@ -42,4 +51,6 @@ public static class ControlReport
             PaperDate.Size(source.Job),
             blocks);
     }
+
+    private static string Count(double value) => Math.Round(value).ToString("N0", CultureInfo.InvariantCulture);
 }

@@ -85,6 +85,7 @@ internal static class PaperPlan
         foreach (HouseResults house in source.Houses)
         {
             yield return new($"control/program-{FileName(house.House.Id)}.json", $"Control program of {house.House.Name}", [Controls], () => Utf8(ProgramJson.Write(house.Program)));
+            yield return new($"control/year-{FileName(house.House.Id)}.csv", $"Simulated year of {house.House.Name} by hour", [Grower, Controls], () => Utf8(YearCsv.Hours(house.Year)));
         }
     }
 

@@ -12,7 +12,7 @@ public sealed class SmallCommandsTests : IDisposable
     [Fact]
     public void Each_command_has_help_with_an_example()
     {
-        foreach (string command in (string[])["demo", "design", "shape", "job-check", "job-schema", "weather", "explain"])
+        foreach (string command in (string[])["demo", "design", "shape", "job-check", "job-schema", "program-schema", "weather", "explain"])
         {
             Ran ran = Shell.Run(command, "--help");
             Assert.Equal(0, ran.Exit);
@@ -144,10 +144,11 @@ public sealed class SmallCommandsTests : IDisposable
         Assert.DoesNotContain("latitude", ran.Out, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void The_schema_is_JSON_and_names_its_draft()
+    [Theory]
+    [InlineData("job-schema"), InlineData("program-schema")]
+    public void The_schema_is_JSON_and_names_its_draft(string command)
     {
-        Ran ran = Shell.Run("job-schema");
+        Ran ran = Shell.Run(command);
         Assert.Equal(0, ran.Exit);
         using JsonDocument json = JsonDocument.Parse(ran.Out);
         Assert.Equal("https://json-schema.org/draft/2020-12/schema", json.RootElement.GetProperty("$schema").GetString());

@@ -24,6 +24,14 @@ public class NarrativeTests
         Assert.DoesNotContain(words, Text(without), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void It_says_what_the_hand_may_and_what_comes_after_a_power_cut()
+    {
+        string text = Text(SampleProgram.Document());
+        Assert.Contains("Interlocks, least times and stops by sensors hold for the hand as well", text, StringComparison.Ordinal);
+        Assert.Contains("5 s longer than the one named before it", text, StringComparison.Ordinal);
+    }
+
     // A dehumidifier throws no air out: what the air outside is like does not bind it. Without a curtain the second sensor serves.
     [Fact]
     public void Drying_by_machine_knows_no_outside_air()

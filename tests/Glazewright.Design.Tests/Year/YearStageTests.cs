@@ -41,6 +41,16 @@ public class YearStageTests
         Assert.True(h.WarmFreeCoolingLimitH <= h.TooWarmH && h.ColdPlantLimitH <= h.TooColdH);
     }
 
+    // While fans pull, one end is warmer and one colder than the mean that is held against the targets.
+    [Fact]
+    public void Both_ends_of_the_house_are_counted()
+    {
+        double Of(string name) => Base.Value.Report.Figures.Single(f => f.Id.EndsWith("/year/" + name, StringComparison.Ordinal)).Value;
+        Assert.InRange(Of("too-warm-hot-end"), Base.Value.Held.TooWarmH + 1, 8760);
+        Assert.InRange(Of("above-never-hot-end"), Base.Value.Held.AboveNeverH, 8760);
+        Assert.InRange(Of("too-cold-cold-end"), Base.Value.Held.TooColdH + 1, 8760);
+    }
+
     [Fact]
     public void Columns_and_sums_agree()
     {
