@@ -21,7 +21,7 @@ public static class YearCsv
         {
             DateTime at = first.AddHours(h);
             table.Cell(at.Month).Cell(at.Day).Cell(at.Hour + 1)
-                .Cell(of.OutsideC[h], 2).Cell(of.InsideC[h], 2).Cell(of.TargetC[h], 2).Cell(of.DepartureK[h], 2).Cell(of.InsideRhPercent[h], 1).Cell(of.UpperC[h], 2)
+                .Cell(of.OutsideC[h], 1).Cell(of.InsideC[h], 1).Cell(of.TargetC[h], 1).Cell(of.DepartureK[h], 1).Cell(of.InsideRhPercent[h], 1).Cell(of.UpperC[h], 1)
                 .Cell(of.HeatW[h], 0).Cell(of.AirFlowM3PerS[h], 3).Cell(of.CurtainFraction[h], 3).Cell(of.CoolingFraction[h], 3);
             if (of.SecondCurtainFraction is { } drawn)
             {
