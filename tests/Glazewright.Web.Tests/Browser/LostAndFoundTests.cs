@@ -86,6 +86,14 @@ public sealed class LostAndFoundTests(OpenBrowser browser)
         await page.GetByRole(AriaRole.Button, new() { Name = "Back to version 1" }).ClickAsync();
         await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("version 3");
         await page.Locator("#status").SelectOptionAsync("Sold");
+        // Asked about first where something is open, as when the answers are still being computed.
+        ILocator goOn = page.Locator("[data-go-on]");
+        await Assertions.Expect(goOn.Or(page.Locator(".jobname").Filter(new() { HasText = "sold, locked" })).First).ToBeVisibleAsync();
+        if (await goOn.CountAsync() > 0)
+        {
+            await goOn.ClickAsync();
+        }
+
         await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("sold, locked");
         await page.Locator(".pages a[href$='/shape']").ClickAsync();
         await Assertions.Expect(page.Locator(Field("/houses/0/width"))).ToHaveValueAsync("26 ft");
@@ -137,7 +145,7 @@ public sealed class LostAndFoundTests(OpenBrowser browser)
                 + "\tDesign Stat\tHottestMonth\tDBR\tDB004\tWB_DB004\tDB010\tWB_DB010\tDB020\tWB_DB020\tWB004\tDB_WB004\tWS_DB004\n\tCooling\t7\t12\t33\t22\t31\t21.5\t30\t21\t24\t30\t4\n"
                 + "\tDesign Stat\tWS010\tDBmin_mean\tDBmax_mean\tDBmin20years\tDBmax20years\n\tExtremes\t12\t-23\t36\t-28\t39\n"),
         });
-        await Assertions.Expect(page.Locator("#import-news .held")).ToContainTextAsync("no weather year has its name yet");
+        await Assertions.Expect(page.Locator("#import-news .held")).ToContainTextAsync("A job takes its design conditions once it names it");
         await page.Locator("#weather").SetInputFilesAsync(new FilePayload { Name = "rain.epw", MimeType = "text/plain", Buffer = "it rains"u8.ToArray() });
         await Assertions.Expect(news).ToContainTextAsync("rain.epw:");
         DirectoryInfo room = Directory.CreateTempSubdirectory("glazewright-large-");
