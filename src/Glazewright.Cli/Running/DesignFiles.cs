@@ -8,9 +8,6 @@ namespace Glazewright.Cli.Running;
 /// <summary>Finds the design-day and statistics files that a job names; where it names none, those of the weather file's name beside it.</summary>
 internal static class DesignFiles
 {
-    private const string Days = "/site/weather/designDays";
-    private const string Statistics = "/site/weather/statistics";
-
     /// <summary>The year with their design conditions.</summary>
     /// <param name="year">The year.</param>
     /// <param name="document">The job.</param>
@@ -20,47 +17,48 @@ internal static class DesignFiles
     public static WeatherYear Beside(WeatherYear year, JobDocument document, string weatherName, Func<string, byte[]?> open, List<Fault> faults)
     {
         string bare = weatherName.EndsWith(".gz", StringComparison.OrdinalIgnoreCase) ? weatherName[..^3] : weatherName;
-        bool isNamed = Named(document, Days) is not null || Named(document, Statistics) is not null;
+        bool isNamed = Named(document, PackedJob.DesignDaysPointer) is not null || Named(document, PackedJob.StatisticsPointer) is not null;
         int before = faults.Count;
-        DesignFile? Of(string pointer, string ending) => isNamed
-            ? Named(document, pointer) is { } named ? Content([named.Text], open, faults) ?? Missing(pointer, named, faults) : null
-            : Content([Path.ChangeExtension(bare, ending), Path.ChangeExtension(bare, ending + ".gz")], open, faults);
-        WeatherYear result = DesignValues.Beside(year, Of(Statistics, ".stat"), Of(Days, ".ddy"), faults);
+        DesignFile? Of(string pointer, string ending)
+        {
+            if (!isNamed)
+            {
+                return Open(Path.ChangeExtension(bare, ending), PackedJob.YearPointer, open, faults) ?? Open(Path.ChangeExtension(bare, ending + ".gz"), PackedJob.YearPointer, open, faults);
+            }
+
+            int told = faults.Count;
+            if (Named(document, pointer) is not { } named)
+            {
+                return null;
+            }
+
+            DesignFile? file = Open(named.Text, pointer, open, faults);
+            if (file is null && faults.Count == told)
+            {
+                faults.Add(new Fault(FaultKind.NotFound, pointer, "", named.Place.Line, named.Place.Column, $"the file '{named.Text}' is not beside the job", "the file beside the job or in a folder \"weather\" there"));
+            }
+
+            return file;
+        }
+
+        WeatherYear result = DesignValues.Beside(year, Of(PackedJob.StatisticsPointer, ".stat"), Of(PackedJob.DesignDaysPointer, ".ddy"), faults);
         return faults.Count > before ? year : result;
     }
 
     private static TextNode? Named(JobDocument document, string pointer) =>
         document.Find(pointer) is TextNode { Text.Length: > 0 } named && named.Text.AsSpan().IndexOfAny('/', '\\') < 0 && named.Text[0] != '.' ? named : null;
 
-    private static DesignFile? Missing(string pointer, TextNode named, List<Fault> faults)
+    // Null where there is none, and where it cannot be read: that is told.
+    private static DesignFile? Open(string name, string pointer, Func<string, byte[]?> open, List<Fault> faults)
     {
-        // Where it could not be read that was told.
-        if (!faults.Exists(f => f.Pointer == "/site/weather/file" && f.Wrong.StartsWith(named.Text, StringComparison.Ordinal)))
+        try
         {
-            faults.Add(new Fault(FaultKind.NotFound, pointer, "", named.Place.Line, named.Place.Column, $"the file '{named.Text}' is not beside the job", "the file beside the job or in a folder \"weather\" there"));
+            return open(name) is { } content ? new DesignFile(Path.GetFileName(name), content) : null;
         }
-
-        return null;
-    }
-
-    private static DesignFile? Content(string[] names, Func<string, byte[]?> open, List<Fault> faults)
-    {
-        foreach (string name in names)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            try
-            {
-                if (open(name) is { } content)
-                {
-                    return new DesignFile(Path.GetFileName(name), content);
-                }
-            }
-            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-            {
-                faults.Add(new Fault(FaultKind.NotFound, "/site/weather/file", "", 0, 0, $"{Path.GetFileName(name)}: it cannot be read: {e.Message}", "a file that you may read"));
-                return null;
-            }
+            faults.Add(new Fault(FaultKind.NotFound, pointer, "", 0, 0, $"{Path.GetFileName(name)}: it cannot be read: {e.Message}", "a file that you may read"));
+            return null;
         }
-
-        return null;
     }
 }

@@ -28,8 +28,17 @@ public static class PackedJob
     /// <param name="content">The bytes.</param>
     public static bool IsZip(ReadOnlySpan<byte> content) => content.StartsWith("PK"u8);
 
+    /// <summary>The field that names the weather file.</summary>
+    public const string YearPointer = "/site/weather/file";
+
+    /// <summary>The field that names the design-day file.</summary>
+    public const string DesignDaysPointer = "/site/weather/designDays";
+
+    /// <summary>The field that names the statistics file.</summary>
+    public const string StatisticsPointer = "/site/weather/statistics";
+
     /// <summary>Fields of a job that name files beside it.</summary>
-    public static IReadOnlyList<string> Pointers { get; } = ["/site/weather/file", "/site/weather/designDays", "/site/weather/statistics"];
+    public static IReadOnlyList<string> Pointers { get; } = [YearPointer, DesignDaysPointer, StatisticsPointer];
 
     /// <summary>Names and contents as they stand in the zip.</summary>
     /// <param name="jobName">Name of the job's file.</param>

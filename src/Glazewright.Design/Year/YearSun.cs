@@ -58,7 +58,7 @@ internal sealed class YearSun
         }
     }
 
-    /// <summary>Puts the sun of a minute into the forcing.</summary>
+    /// <summary>Puts the sun of a minute into the forcing; not to be asked in the dark.</summary>
     /// <param name="minute">Minute of the year.</param>
     /// <param name="curtainFraction">How far the curtain is drawn.</param>
     /// <param name="secondFraction">How far the second curtain is drawn.</param>
@@ -68,16 +68,7 @@ internal sealed class YearSun
     [MethodImpl(MethodImplOptions.NoInlining)]
     public void Into(int minute, double curtainFraction, double secondFraction, double plantedFraction, double leafAreaIndex, ref HouseForcing forcing)
     {
-        double global = weather.GhiWm2[minute];
-        if (global <= 0)
-        {
-            forcing.SunUpperClearW = forcing.SunLowerClearW = forcing.SunUpperOpaqueInnerW = forcing.SunLowerOpaqueInnerW = 0;
-            forcing.SunUpperOpaqueOuterW = forcing.SunLowerOpaqueOuterW = forcing.SunCurtainW = forcing.SunCanopyW = forcing.SunFloorW = 0;
-            forcing.SunAirBelowW = forcing.SunAirAboveW = 0;
-            return;
-        }
-
-        double fromSun = weather.FromSunWm2[minute], dome = weather.DomeWm2[minute], horizon = weather.HorizonWm2[minute], ground = global * albedo;
+        double fromSun = weather.FromSunWm2[minute], dome = weather.DomeWm2[minute], horizon = weather.HorizonWm2[minute], ground = weather.GhiWm2[minute] * albedo;
         Absorbed now = default;
         double uncovered = 1 - curtainFraction, secondShare = 0, bothShare = 0;
         if (second is not null)

@@ -27,9 +27,10 @@ public static class YearCarpets
         List<Block.Picture> all = [Draw("humidity", "humidity at the crop", "% RH", of.InsideRhPercent, 1, 40, 10, 7)];
         if (of.AirFlowM3PerS.Any(v => v > 0))
         {
-            double toShown = units == UnitSystem.Us ? 2118.88 : 1;
+            Shown one = Shown.Of(1, Unit.CubicMetrePerSecond, units);
+            double toShown = one.Value;
             double step = Even(of.AirFlowM3PerS.Max() * toShown / 5);
-            all.Add(Draw("exhaust", "exhaust air, mean of the hour", units == UnitSystem.Us ? "cfm" : "m³/s", of.AirFlowM3PerS, toShown, step, step, 5));
+            all.Add(Draw("exhaust", "exhaust air, mean of the hour", one.Unit, of.AirFlowM3PerS, toShown, step, step, 5));
         }
 
         foreach ((string id, string what, IReadOnlyList<float>? drawn) in (ReadOnlySpan<(string, string, IReadOnlyList<float>?)>)[

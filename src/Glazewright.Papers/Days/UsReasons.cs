@@ -8,9 +8,6 @@ namespace Glazewright.Papers.Days;
 /// <summary>The control box thinks in SI and says its reasons so: a US reader hears them in °F, F°, mph and inches of water. Light stays in W/m², as sensors for greenhouses are read in the US too.</summary>
 public static partial class UsReasons
 {
-    private const double MsPerMph = 0.44704;
-    private const double PaPerInchOfWater = 249.08891;
-
     /// <summary>A reason as a reader hears it.</summary>
     /// <param name="reason">As the program said it.</param>
     /// <param name="units">Units of the reader.</param>
@@ -22,10 +19,10 @@ public static partial class UsReasons
             double value = double.Parse(match.Groups[1].Value, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
             return match.Groups[2].Value switch
             {
-                "K" => FormattableString.Invariant($"{1.8 * value:0.0} F°"),
-                "°C" => FormattableString.Invariant($"{1.8 * value + 32:0.0} °F"),
-                "m/s" => FormattableString.Invariant($"{value / MsPerMph:0} mph"),
-                _ => FormattableString.Invariant($"{value / PaPerInchOfWater:0.00} in. w.g."),
+                "K" => FormattableString.Invariant($"{Us(value, Unit.Kelvin):0.0} F°"),
+                "°C" => FormattableString.Invariant($"{Us(value, Unit.Celsius):0.0} °F"),
+                "m/s" => FormattableString.Invariant($"{Us(value, Unit.MetrePerSecond):0} mph"),
+                _ => FormattableString.Invariant($"{Us(value, Unit.Pascal):0.00} in. w.g."),
             };
         });
     }
@@ -38,6 +35,8 @@ public static partial class UsReasons
         ArgumentNullException.ThrowIfNull(day);
         return units == UnitSystem.Metric ? day : day with { Spells = day.Spells.Select(s => s with { Because = Of(s.Because, units) }).ToEqList() };
     }
+
+    private static double Us(double value, Unit unit) => Shown.Of(value, unit, UnitSystem.Us).Value;
 
     [GeneratedRegex(@"(-?[0-9]+(?:\.[0-9]+)?) (K|°C|m/s|Pa)(?![\w/])", RegexOptions.CultureInvariant)]
     private static partial Regex Quantity();

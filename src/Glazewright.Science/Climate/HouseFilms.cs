@@ -31,20 +31,8 @@ public static class HouseFilms
     public static double FloorWPerM2K(double floorAboveAirK) =>
         floorAboveAirK > 0.0 ? 1.7 * Elementary.Cbrt(floorAboveAirK) : 1.3 * Math.Sqrt(Math.Sqrt(-floorAboveAirK));
 
-    /// <summary>Vapour conductance that goes with a film, kg/(s m² Pa) for each W/(m² K): the Lewis relation with Le 0.87.</summary>
-    /// <param name="pressurePa">Barometric pressure, Pa.</param>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static double VapourPerFilm(double pressurePa) =>
-        VapourPerFilmAtPascal / pressurePa;
-
-    /// <summary>The same times the pressure.</summary>
+    /// <summary>Vapour conductance that goes with a film times the pressure, kg/(s m² Pa) · Pa for each W/(m² K): the Lewis relation with Le 0.87, 0.622 / (Le^⅔ c).</summary>
     internal const double VapourPerFilmAtPascal = 0.621945 / (LewisToTwoThirds * AirConstants.SpecificHeatJPerKgK);
-
-    /// <summary>Psychrometric constant, Pa/K: 66 at sea level.</summary>
-    /// <param name="pressurePa">Barometric pressure, Pa.</param>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static double PsychrometricPaPerK(double pressurePa) =>
-        AirConstants.SpecificHeatJPerKgK * pressurePa / (0.621945 * AirConstants.LatentHeatJPerKg);
 
     private const double LewisToTwoThirds = 0.911; // 0.87^(2/3)
 }

@@ -14,13 +14,7 @@ public static class LeafResistance
     /// <param name="absorbedWPerM2">Radiation absorbed per leaf area, W/m²; up to 1 counts as night.</param>
     /// <param name="co2Ppm">Carbon dioxide, ppm.</param>
     /// <param name="deficitPa">Leaf's saturation pressure less the air's vapour pressure, Pa.</param>
-    public static double StomatalSPerM(double leastSPerM, double absorbedWPerM2, double co2Ppm, double deficitPa)
-    {
-        (double resistance, double over) = Stomatal(leastSPerM, absorbedWPerM2, co2Ppm, deficitPa);
-        return resistance / over;
-    }
-
-    /// <summary>The same as a fraction that is not yet divided.</summary>
+    /// <returns>The resistance as a fraction that is not yet divided, s/m: what it is over what.</returns>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static (double Resistance, double Over) Stomatal(double leastSPerM, double absorbedWPerM2, double co2Ppm, double deficitPa)
     {
@@ -31,15 +25,9 @@ public static class LeafResistance
         return (leastSPerM * (absorbedWPerM2 + 4.3) * (byCo2 * byDeficit), absorbedWPerM2 + 0.54);
     }
 
-    /// <summary>Vapour conductance of a canopy before its resistances, so that conductance ÷ (r_b + r_s) is kg/(s Pa) for each m² of floor.</summary>
+    /// <summary>Vapour conductance of a canopy before its resistances, times the pressure, so that it ÷ pressure ÷ (r_b + r_s) is kg/(s Pa) for each m² of floor: 2 LAI ρ c / (γ L) with γ = c p / (0.622 L).</summary>
     /// <param name="leafAreaIndex">Leaf area per floor area; both sides count.</param>
     /// <param name="densityKgPerM3">Density of the air, kg/m³.</param>
-    /// <param name="pressurePa">Barometric pressure, Pa.</param>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static double CanopyFactor(double leafAreaIndex, double densityKgPerM3, double pressurePa) =>
-        CanopyFactorAtPascal(leafAreaIndex, densityKgPerM3) / pressurePa;
-
-    /// <summary>The same times the pressure: 2 LAI ρ c / (γ L) with γ = c p / (0.622 L).</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static double CanopyFactorAtPascal(double leafAreaIndex, double densityKgPerM3) => 2.0 * 0.621945 * leafAreaIndex * densityKgPerM3;
 }

@@ -89,7 +89,19 @@ public sealed record WeatherYear
 /// <param name="ElevationM">Above sea level, m.</param>
 public sealed record WeatherStation(
     string Name, string Region, string Country, string Source, string StationId,
-    double LatitudeDeg, double LongitudeDeg, double ZoneH, double ElevationM);
+    double LatitudeDeg, double LongitudeDeg, double ZoneH, double ElevationM)
+{
+    /// <summary>From a place to the station along the ground, km.</summary>
+    /// <param name="latitudeDeg">North positive.</param>
+    /// <param name="longitudeDeg">East positive.</param>
+    public double ApartKm(double latitudeDeg, double longitudeDeg)
+    {
+        const double Rad = Math.PI / 180, EarthKm = 6371;
+        double cosine = Math.Sin(latitudeDeg * Rad) * Math.Sin(LatitudeDeg * Rad)
+            + Math.Cos(latitudeDeg * Rad) * Math.Cos(LatitudeDeg * Rad) * Math.Cos((longitudeDeg - LongitudeDeg) * Rad);
+        return EarthKm * Math.Acos(Math.Clamp(cosine, -1, 1));
+    }
+}
 
 /// <summary>Where a weather year comes from.</summary>
 /// <param name="Kind">File or synthetic.</param>

@@ -1,4 +1,5 @@
 using Glazewright.Design.Document;
+using Glazewright.Design.Form;
 using Glazewright.Design.Quantities;
 
 namespace Glazewright.Web.Fields;
@@ -7,7 +8,6 @@ namespace Glazewright.Web.Fields;
 public static class CompassHelp
 {
     private const double UsualBearingDeg = 90;
-    private static readonly string[] s_winds = ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"];
 
     /// <summary>A sentence to stand below the field; empty for any other field.</summary>
     /// <param name="pointer">The field.</param>
@@ -19,16 +19,13 @@ public static class CompassHelp
         double bearing = document.Find("/site/bearing") is TextNode typed && QuantityReader.TryRead(typed.Text, QuantityKind.Angle, out Quantity angle, out _) ? angle.Inside : UsualBearingDeg;
         return pointer[(pointer.LastIndexOf('/') + 1)..] switch
         {
-            "x" => $"More is to the {Wind(bearing)}, less to the {Wind(bearing + 180)}.",
-            "y" => $"More is to the {Wind(bearing - 90)}, less to the {Wind(bearing + 90)}.",
-            "sizeX" => $"{Capital(Wind(bearing + 180))} to {Wind(bearing)}.",
-            "sizeY" => $"{Capital(Wind(bearing + 90))} to {Wind(bearing - 90)}.",
+            "x" => $"More is to the {Compass.Word(bearing)}, less to the {Compass.Word(bearing + 180)}.",
+            "y" => $"More is to the {Compass.Word(bearing - 90)}, less to the {Compass.Word(bearing + 90)}.",
+            "sizeX" => $"{Capital(Compass.Word(bearing + 180))} to {Compass.Word(bearing)}.",
+            "sizeY" => $"{Capital(Compass.Word(bearing + 90))} to {Compass.Word(bearing - 90)}.",
             _ => "",
         };
     }
-
-    // Of eight winds the nearest.
-    private static string Wind(double bearingDeg) => s_winds[(int)Math.Round(((bearingDeg % 360 + 360) % 360) / 45) % 8];
 
     private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 }

@@ -31,7 +31,7 @@ public static class YearWords
         string[] all =
         [
             place.Length > 0 ? string.Join(", ", place) : name, degrees, Kind(year), Years(year.Provenance.RowYears),
-            site is { } here ? Far(ApartKm(here.LatitudeDeg, here.LongitudeDeg, at), units) : "",
+            site is { } here ? Far(at.ApartKm(here.LatitudeDeg, here.LongitudeDeg), units) : "",
         ];
         return string.Join(" · ", all.Where(w => w.Length > 0));
     }
@@ -42,19 +42,6 @@ public static class YearWords
     {
         ArgumentNullException.ThrowIfNull(document);
         return Angle(document, "/site/latitude") is { } latitude && Angle(document, "/site/longitude") is { } longitude ? (latitude, longitude) : null;
-    }
-
-    /// <summary>From a place to a station along the ground, km.</summary>
-    /// <param name="latitudeDeg">North positive.</param>
-    /// <param name="longitudeDeg">East positive.</param>
-    /// <param name="station">The station.</param>
-    public static double ApartKm(double latitudeDeg, double longitudeDeg, WeatherStation station)
-    {
-        ArgumentNullException.ThrowIfNull(station);
-        const double Rad = Math.PI / 180;
-        double cosine = Math.Sin(latitudeDeg * Rad) * Math.Sin(station.LatitudeDeg * Rad)
-            + Math.Cos(latitudeDeg * Rad) * Math.Cos(station.LatitudeDeg * Rad) * Math.Cos((longitudeDeg - station.LongitudeDeg) * Rad);
-        return 6371 * Math.Acos(Math.Clamp(cosine, -1, 1));
     }
 
     private static double? Angle(JobDocument document, string pointer) =>

@@ -75,7 +75,7 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
     public Task TakeStationAsync(string name) => EditAsync(
         name.Length == 0
             ? Taken("/site/weather")
-            : [.. Taken("/site/latitude"), .. Taken("/site/longitude"), .. Taken("/site/weather"), Edit.Typed("/site/weather/file", name)],
+            : [.. Taken("/site/latitude"), .. Taken("/site/longitude"), .. Taken("/site/weather"), Edit.Typed(PackedJob.YearPointer, name)],
         "weather");
 
     /// <summary>Names a design-day or statistics file in the job, where it bears the name of the job's year.</summary>
@@ -84,10 +84,10 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
     /// <returns>Whether the job names it now.</returns>
     public async Task<bool> TakeDesignAsync(LibraryKind kind, string name)
     {
-        bool isOurs = Document.Find("/site/weather/file") is TextNode { Text: var year } && WeatherShelf.Stem(year).Equals(WeatherShelf.Stem(name), StringComparison.OrdinalIgnoreCase);
+        bool isOurs = Document.Find(PackedJob.YearPointer) is TextNode { Text: var year } && WeatherShelf.Stem(year).Equals(WeatherShelf.Stem(name), StringComparison.OrdinalIgnoreCase);
         if (isOurs)
         {
-            await EditAsync([Edit.Typed(kind == LibraryKind.DesignDays ? "/site/weather/designDays" : "/site/weather/statistics", name)], "design days");
+            await EditAsync([Edit.Typed(kind == LibraryKind.DesignDays ? PackedJob.DesignDaysPointer : PackedJob.StatisticsPointer, name)], "design days");
         }
 
         return isOurs;
@@ -124,8 +124,8 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
             return;
         }
 
-        (LibraryFile File, WeatherYear Year)? nearest = Years.Count == 0 ? null : Years.MinBy(s => YearWords.ApartKm(latitude, longitude, s.Year.Station));
-        IReadOnlyList<Edit> edits = nearest is { } near && YearWords.ApartKm(latitude, longitude, near.Year.Station) <= FarthestKm ? [.. Taken("/site/weather"), Edit.Typed("/site/weather/file", near.File.Name)] : Taken("/site/weather");
+        (LibraryFile File, WeatherYear Year)? nearest = Years.Count == 0 ? null : Years.MinBy(s => s.Year.Station.ApartKm(latitude, longitude));
+        IReadOnlyList<Edit> edits = nearest is { } near && near.Year.Station.ApartKm(latitude, longitude) <= FarthestKm ? [.. Taken("/site/weather"), Edit.Typed(PackedJob.YearPointer, near.File.Name)] : Taken("/site/weather");
         if (edits.Count > 0 && Document.TryEdit(edits, out JobDocument edited, out _))
         {
             Document = edited;
@@ -146,14 +146,14 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
 
     // A longitude of America without its sign is in Asia.
     private Fault? MeantWest() =>
-        Degrees("/site/latitude") is { } latitude && Degrees("/site/longitude") is > 0 and { } east && Years.Any(s => YearWords.ApartKm(latitude, -east, s.Year.Station) <= FarthestKm)
+        Degrees("/site/latitude") is { } latitude && Degrees("/site/longitude") is > 0 and { } east && Years.Any(s => s.Year.Station.ApartKm(latitude, -east) <= FarthestKm)
             ? new Fault(
                 FaultKind.NotFound, "/site/longitude", "", 0, 0, string.Create(CultureInfo.InvariantCulture, $"{east:0.####} is east of Greenwich, and the library has no weather year near there"),
                 string.Create(CultureInfo.InvariantCulture, $"did you mean {-east:0.####} (west)?"))
             : null;
 
     private static Fault NoneNear() => new(
-        FaultKind.NotFound, "/site/weather/file", "", 0, 0, string.Create(CultureInfo.InvariantCulture, $"the library has no weather year from within {FarthestKm:0} km of that place"),
+        FaultKind.NotFound, PackedJob.YearPointer, "", 0, 0, string.Create(CultureInfo.InvariantCulture, $"the library has no weather year from within {FarthestKm:0} km of that place"),
         "a weather file (EPW or TMY3) of a station near it, brought in below");
 
     private double? Degrees(string pointer) => Document.Find(pointer) is TextNode text

@@ -16,7 +16,7 @@ namespace Glazewright.Web.Jobs;
 public sealed class WeatherShelf(LibraryStore library)
 {
     /// <summary>The field that names a job's year.</summary>
-    internal const string FilePointer = "/site/weather/file";
+    internal const string FilePointer = PackedJob.YearPointer;
 
     // A year by the minute takes some 40 MB.
     private const int MostGrounds = 3;
@@ -83,7 +83,7 @@ public sealed class WeatherShelf(LibraryStore library)
     {
         ArgumentNullException.ThrowIfNull(years);
         (double LatitudeDeg, double LongitudeDeg)? site = YearWords.SiteOf(document);
-        return [.. years.OrderBy(y => site is { } here ? YearWords.ApartKm(here.LatitudeDeg, here.LongitudeDeg, y.Year.Station) : 0).ThenBy(y => y.Year.Station.Name, StringComparer.OrdinalIgnoreCase).ThenBy(y => y.File.Name, StringComparer.Ordinal)
+        return [.. years.OrderBy(y => site is { } here ? y.Year.Station.ApartKm(here.LatitudeDeg, here.LongitudeDeg) : 0).ThenBy(y => y.Year.Station.Name, StringComparer.OrdinalIgnoreCase).ThenBy(y => y.File.Name, StringComparer.Ordinal)
             .Select(y => new Offer(y.File.Name, YearWords.Of(y.File.Name, y.Year, site, units)))];
     }
 
@@ -108,8 +108,8 @@ public sealed class WeatherShelf(LibraryStore library)
         async Task<IReadOnlyList<string>> NamesAsync(LibraryKind kind) => [.. (await library.ListAsync(kind, cancel)).Select(f => f.Name).Distinct()];
         return new()
         {
-            ["/site/weather/designDays"] = await NamesAsync(LibraryKind.DesignDays),
-            ["/site/weather/statistics"] = await NamesAsync(LibraryKind.Statistics),
+            [PackedJob.DesignDaysPointer] = await NamesAsync(LibraryKind.DesignDays),
+            [PackedJob.StatisticsPointer] = await NamesAsync(LibraryKind.Statistics),
         };
     }
 
@@ -138,8 +138,8 @@ public sealed class WeatherShelf(LibraryStore library)
     private async Task<(WeatherYear? Year, EqList<Fault> Faults)> WithDesignAsync(JobDocument document, LibraryFile file, WeatherYear year, CancellationToken cancel)
     {
         List<Fault> faults = [];
-        LibraryFile? statistics = await NamedAsync(document, LibraryKind.Statistics, "/site/weather/statistics", faults, cancel);
-        LibraryFile? days = await NamedAsync(document, LibraryKind.DesignDays, "/site/weather/designDays", faults, cancel);
+        LibraryFile? statistics = await NamedAsync(document, LibraryKind.Statistics, PackedJob.StatisticsPointer, faults, cancel);
+        LibraryFile? days = await NamedAsync(document, LibraryKind.DesignDays, PackedJob.DesignDaysPointer, faults, cancel);
         if (faults.Count > 0 || (statistics is null && days is null))
         {
             return (faults.Count > 0 ? null : year, faults.ToEqList());
@@ -189,7 +189,7 @@ public sealed class WeatherShelf(LibraryStore library)
                 continue;
             }
 
-            LibraryKind kind = pointer switch { FilePointer => LibraryKind.Weather, "/site/weather/designDays" => LibraryKind.DesignDays, _ => LibraryKind.Statistics };
+            LibraryKind kind = pointer switch { FilePointer => LibraryKind.Weather, PackedJob.DesignDaysPointer => LibraryKind.DesignDays, _ => LibraryKind.Statistics };
             string pinned = pointer == FilePointer && document.Find("/site/weather/sha256") is TextNode { Text.Length: 64 } hash ? hash.Text.ToLowerInvariant() : "";
             byte[]? content = !PackedJob.IsPlainName(named.Text) ? null : pinned.Length > 0 ? await library.ByHashAsync(kind, pinned, cancel) : await library.ByNameAsync(kind, named.Text, cancel);
             if (content is null)

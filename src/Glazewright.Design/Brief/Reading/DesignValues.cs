@@ -88,7 +88,7 @@ public static class DesignValues
     {
         switch (DesignDayFile.Read(file.Content.ToArray()))
         {
-            case DesignFileReading.Read read when read.Station is { } place && ApartKm(place, year.Station) is > FarthestKm and var apartKm:
+            case DesignFileReading.Read read when read.Station is { } place && year.Station.ApartKm(place.LatitudeDeg, place.LongitudeDeg) is > FarthestKm and var apartKm:
                 faults.Add(Wrong(file, "", string.Create(CultureInfo.InvariantCulture, $"its place is {apartKm:N0} km from the weather file's station"), "the design-day file of the same station"));
                 return null;
             case DesignFileReading.Read read:
@@ -103,14 +103,6 @@ public static class DesignValues
             default:
                 return null;
         }
-    }
-
-    private static double ApartKm(DesignPlace place, WeatherStation station)
-    {
-        const double Rad = Math.PI / 180;
-        double cosine = Math.Sin(place.LatitudeDeg * Rad) * Math.Sin(station.LatitudeDeg * Rad)
-            + Math.Cos(place.LatitudeDeg * Rad) * Math.Cos(station.LatitudeDeg * Rad) * Math.Cos((place.LongitudeDeg - station.LongitudeDeg) * Rad);
-        return 6371 * Math.Acos(Math.Clamp(cosine, -1, 1));
     }
 
     private static Fault Wrong(DesignFile file, string place, string what, string right) =>
