@@ -57,6 +57,9 @@ internal sealed record BoxCase
     /// <summary>The standard's own constants in place of the product's laws of inner films: what the laws do to a figure.</summary>
     public bool ConstantInnerFilms { get; init; }
 
+    /// <summary>The wind film of glass on every outer face, as the greenhouse model has it.</summary>
+    public bool SmoothOutside { get; init; }
+
     public required AirZone[] Zones { get; init; }
 
     public required OpaqueFace[] Opaque { get; init; }

@@ -11,14 +11,14 @@ namespace Glazewright.Published.Tests.Science.Standard140;
 /// Handbook's combined film less its radiation as for the night loss of walls. Only the floor over open air, without wind, takes the standard's constant. Long wave outside: the
 /// file's sky by view (1 + cos tilt)/2, the rest of the view at air temperature.
 /// </summary>
-internal sealed class BoxModel
+internal sealed class BoxModel : ISteppedBox
 {
     private const double RaisedFloorWPerM2K = 0.8; // Standard 140-2020, table 5-7, convection alone
     private const double SliceM = 0.026;
     private const double Kelvin = 273.15;
 
     // Middle of a wall in open country, power law as in the year of the product.
-    private static readonly double WindAtBox = Elementary.Pow(1.35 / 10, 0.14);
+    public static readonly double WindAtBox = Elementary.Pow(1.35 / 10, 0.14);
 
     private readonly BoxCase box;
     private readonly BoxSky sky;
@@ -54,7 +54,7 @@ internal sealed class BoxModel
         airChange = [.. box.Zones.Select((zone, z) => (plan.Advect(outside, Air[z]), zone.VolumeM3 * box.InfiltrationPerH / 3600 * BoxCase.AirJPerM3K))];
         nightFan = plan.Advect(outside, Air[0]);
         Network = plan.Compile();
-        State = Network.NewState();
+        (State, Before) = (Network.NewState(), Network.NewState());
         Array.Fill(State.TemperatureC, 20.0);
         capacities.AddRange(box.Zones.Select((zone, z) => (Air[z], zone.VolumeM3 * BoxCase.AirJPerM3K)));
         foreach ((NodeId node, double jPerK) in capacities)
@@ -68,11 +68,13 @@ internal sealed class BoxModel
         }
     }
 
-    public CompiledNetwork Network { get; }
+    private CompiledNetwork Network { get; }
 
-    public NetworkState State { get; }
+    private NetworkState State { get; }
 
-    public NodeId[] Air { get; }
+    private NetworkState Before { get; }
+
+    private NodeId[] Air { get; }
 
     private NodeId[] Star { get; }
 
@@ -100,7 +102,7 @@ internal sealed class BoxModel
 
             double emissivity = face.Glass is null ? box.Emissivity : ClearGlass.Emissivity;
             double windMPerS = sky.WindMPerS[step] * WindAtBox;
-            double film = face.Glass is not null ? HouseFilms.OuterWPerM2K(OuterWindLaw.Gabled, windMPerS)
+            double film = face.Glass is not null || box.SmoothOutside ? HouseFilms.OuterWPerM2K(OuterWindLaw.Gabled, windMPerS)
                 : face.Facing == Facing.Floor ? RaisedFloorWPerM2K
                 : SurfaceFilm.OutdoorWPerM2K(windMPerS) - SkyExposedWall.RadiationInFilmWPerM2K;
             double skyView = face.Facing switch { Facing.Roof => 1, Facing.Floor => 0, _ => 0.5 };
@@ -126,6 +128,17 @@ internal sealed class BoxModel
         double hour = (step + 1) * BoxSky.StepMinutes / 60.0 % 24;
         rate[nightFan.Index] = box.Control.NightFan(hour == 0 ? 24 : hour) ? BoxCase.NightFanM3PerH / 3600 * BoxCase.AirJPerM3K : 0;
     }
+
+    public void Keep() => Before.CopyFrom(State);
+
+    public void GoBack() => State.CopyFrom(Before);
+
+    public double Step(double setPointC, double leastW, double mostW) =>
+        Network.Step(State, BoxSky.StepMinutes * 60, new TrackingPlant(Air[0], Air[0], setPointC, leastW, mostW));
+
+    public double AirC(int zone) => State.TemperatureC[Air[zone].Index];
+
+    public double ImbalanceW(double plantW) => Network.LargestImbalanceW(State, plantW, Air[0]);
 
     private static double InnerFilm(Facing facing, double airAboveFaceK) => facing switch
     {

@@ -80,9 +80,11 @@ public class BuildingEnvelopeCases
         In(1.791, 1.802).Holds("195, greatest hour of heating, kW", conduction.PeakHeatKw);
     }
 
-    private static BoxYear Loads(BoxCase box, Figure heatMWh, Figure coolMWh, Figure peakHeatKw, Figure peakCoolKw)
+    private static BoxYear Loads(BoxCase box, Figure heatMWh, Figure coolMWh, Figure peakHeatKw, Figure peakCoolKw) =>
+        Loads(BoxYear.Run(box, BoxSky.OrSkip()), heatMWh, coolMWh, peakHeatKw, peakCoolKw);
+
+    internal static BoxYear Loads(BoxYear year, Figure heatMWh, Figure coolMWh, Figure peakHeatKw, Figure peakCoolKw)
     {
-        BoxYear year = BoxYear.Run(box, BoxSky.OrSkip());
         heatMWh.Holds("heating, MWh", year.HeatMWh);
         coolMWh.Holds("cooling, MWh", year.CoolMWh);
         peakHeatKw.Holds("greatest hour of heating, kW", year.PeakHeatKw);
@@ -91,7 +93,7 @@ public class BuildingEnvelopeCases
         return year;
     }
 
-    private static void Floats(ZoneAir air, Figure leastC, Figure mostC, Figure meanC)
+    internal static void Floats(ZoneAir air, Figure leastC, Figure mostC, Figure meanC)
     {
         leastC.Holds("coldest hour, °C", air.LeastC);
         mostC.Holds("warmest hour, °C", air.MostC);
