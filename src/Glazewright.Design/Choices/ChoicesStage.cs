@@ -44,14 +44,15 @@ public static class ChoicesStage
     /// <param name="duty">What the design days ask.</param>
     /// <param name="plant">The plant as chosen.</param>
     /// <param name="catalogue">Equipment to choose from.</param>
-    internal static IEnumerable<(string Label, PlantResult Plant)> Plants(ChoicesInput asked, BuildingForm form, DutyResult duty, PlantResult plant, Catalogue catalogue)
+    /// <returns>What each is called and how it is sized: nothing is sized before it is asked for.</returns>
+    internal static IEnumerable<(string Label, Func<PlantResult> Size)> Plants(ChoicesInput asked, BuildingForm form, DutyResult duty, PlantResult plant, Catalogue catalogue)
     {
         PlantInput input = asked.Plant;
         EquipmentChoice chosen = AsChosen(input.Equipment, plant);
-        yield return ("As chosen", plant);
+        yield return ("As chosen", () => plant);
         foreach ((_, string label, EquipmentChoice e) in Others(input, chosen, plant, duty, catalogue))
         {
-            yield return (label, PlantStage.Run(input with { Equipment = e }, form, Asked(input, e, form, duty), catalogue));
+            yield return (label, () => PlantStage.Run(input with { Equipment = e }, form, Asked(input, e, form, duty), catalogue));
         }
     }
 

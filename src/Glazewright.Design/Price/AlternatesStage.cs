@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Glazewright.Design.Body;
 using Glazewright.Design.Brief;
 using Glazewright.Design.Catalogues;
@@ -76,7 +77,7 @@ public static class AlternatesStage
     /// <summary>Raise when results change.</summary>
     public const int Version = 1;
 
-    /// <summary>Prices the alternatives of all houses, one at a time.</summary>
+    /// <summary>Prices the alternatives of all houses, each for itself: whose turn is first does not matter.</summary>
     /// <param name="input">What Alternates reads of the job.</param>
     /// <param name="quoted">The job as quoted.</param>
     /// <param name="catalogue">Equipment to choose from.</param>
@@ -89,28 +90,43 @@ public static class AlternatesStage
         ArgumentNullException.ThrowIfNull(quoted);
         HashSet<string> unpriced = [.. Unpriced(quoted.Price)];
         Dictionary<(string, string), double> more = Bought(quoted);
-        List<PricedAlternate> all = [];
-        for (int i = 0; i < input.Choices.Count; i++)
+        BuildingForm[] houses = [.. quoted.Plants.Select(p => quoted.Form.Building(p.House))];
+        Asked[] asked =
+        [
+            .. houses.SelectMany((house, i) => ChoicesStage.Plants(input.Choices[i], house, quoted.Duties[i], quoted.Plants[i], catalogue).Skip(1)
+                .Select(other => new Asked(i, other.Label, other.Size))),
+        ];
+        PricedAlternate[] all = new PricedAlternate[asked.Length];
+        ConcurrentDictionary<(int House, EqList<EqList<WallOpening>> Holes), Lazy<FramingResult>> framed = new();
+        Parallel.For(0, all.Length, new ParallelOptions { CancellationToken = cancel, TaskScheduler = TaskScheduler.Current }, k => all[k] = Priced(asked[k]));
+        return new AlternatesResult(EqList.Own(all));
+
+        PricedAlternate Priced(Asked other)
         {
-            BuildingForm house = quoted.Form.Building(quoted.Plants[i].House);
-            foreach ((string label, PlantResult plant) in ChoicesStage.Plants(input.Choices[i], house, quoted.Duties[i], quoted.Plants[i], catalogue).Skip(1))
-            {
-                cancel.ThrowIfCancellationRequested();
-                EqList<PlantResult> plants = Put(quoted.Plants, i, plant);
-                LayoutResult layout = LayoutStage.Run(input.Layouts[i], quoted.Form, plant);
-                EqList<LayoutResult> layouts = Put(quoted.Layouts, i, layout);
-                FramingResult framing = FramingStage.Run(input.Framings[i], house, quoted.Frames[i], quoted.Body, layout);
-                BodyResult body = quoted.FramedBody with { Members = [.. quoted.FramedBody.Members.Where(m => m.House != house.Id), .. framing.Members] };
-                ServicesResult services = ServicesStage.Run(input.Services, quoted.Form, plants, Put(quoted.Programs, i, ProgramStage.Run(input.Programs[i], plant)), layouts);
-                TakeoffResult takeoff = TakeoffStage.Run(input.Takeoff, quoted.Form, body, plants, layouts, services);
-                PriceResult price = PriceStage.Run(
-                    input.Price, takeoff, takeoff.Lines.Select(l => more.TryGetValue((l.Item, l.Label), out double share) ? l with { Quantity = share * l.Quantity } : l).ToEqList(), book);
-                all.Add(new PricedAlternate(house.Id, label, price.Quote.Price - quoted.Price.Quote.Price, Unpriced(price).All(unpriced.Contains)));
-            }
+            int i = other.House;
+            BuildingForm house = houses[i];
+            PlantResult plant = other.Size();
+            EqList<PlantResult> plants = Put(quoted.Plants, i, plant);
+            LayoutResult layout = LayoutStage.Run(input.Layouts[i], quoted.Form, plant);
+            EqList<LayoutResult> layouts = Put(quoted.Layouts, i, layout);
+            FramingResult framing = Framed(i, layout);
+            BodyResult body = quoted.FramedBody with { Members = [.. quoted.FramedBody.Members.Where(m => m.House != house.Id), .. framing.Members] };
+            ServicesResult services = ServicesStage.Run(input.Services, quoted.Form, plants, Put(quoted.Programs, i, ProgramStage.Run(input.Programs[i], plant)), layouts);
+            TakeoffResult takeoff = TakeoffStage.Run(input.Takeoff, quoted.Form, body, plants, layouts, services);
+            PriceResult price = PriceStage.Run(
+                input.Price, takeoff, takeoff.Lines.Select(l => more.TryGetValue((l.Item, l.Label), out double share) ? l with { Quantity = share * l.Quantity } : l).ToEqList(), book);
+            return new PricedAlternate(house.Id, other.Label, price.Quote.Price - quoted.Price.Quote.Price, Unpriced(price).All(unpriced.Contains));
         }
 
-        return new AlternatesResult(all.ToEqList());
+        // Alternatives with the same holes in the walls have the same framing, which takes longest.
+        FramingResult Framed(int i, LayoutResult layout)
+        {
+            EqList<EqList<WallOpening>> holes = FramingStage.Walls.Select(face => WallFraming.Openings(houses[i], layout, face).ToEqList()).ToEqList();
+            return framed.GetOrAdd((i, holes), _ => new Lazy<FramingResult>(() => FramingStage.Run(input.Framings[i], houses[i], quoted.Frames[i], quoted.Body, layout))).Value;
+        }
     }
+
+    private sealed record Asked(int House, string Label, Func<PlantResult> Size);
 
     // How much more of a line is bought than is net in the takeoff.
     private static Dictionary<(string Item, string Label), double> Bought(QuotedJob quoted)

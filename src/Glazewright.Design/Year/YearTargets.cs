@@ -38,11 +38,9 @@ internal sealed class YearTargets
         this.schedule = schedule;
         SunriseMinute = new int[Days];
         SunsetMinute = new int[Days];
-        double[] up = new double[MinutesInDay];
         for (int day = 0; day < Days; day++)
         {
-            weather.CosZenith.CopyTo(day * MinutesInDay, up);
-            SunHours sun = SunHours.Of(up);
+            SunHours sun = weather.SunByDay[day];
             (SunriseMinute[day], SunsetMinute[day]) = (sun.RiseMinute, sun.SetMinute);
             DaysWithoutSun += sun.StaysDown ? 1 : 0;
             DaysWithoutNight += sun.StaysUp ? 1 : 0;

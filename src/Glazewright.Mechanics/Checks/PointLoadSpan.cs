@@ -95,24 +95,57 @@ public static class PointLoadSpan
             return xM <= spanM / 2 ? side : 0.625 * spanM * spanM * spanM * spanM - side;
         }
 
-        double MomentAt(double xM) => startN * xM
-            - points.Where(p => p.AtM < xM).Sum(p => p.ForceN * (xM - p.AtM))
-            - strips.Where(s => s.FromM < xM).Sum(s => s.LineNPerM * (Math.Min(xM, s.ToM) - s.FromM) * (xM - (Math.Min(xM, s.ToM) + s.FromM) / 2));
-        double worst = 0;
-        double fromM = 0;
-        foreach (double toM in points.Select(p => p.AtM).Concat(strips.SelectMany(s => (double[])[s.FromM, s.ToM])).Append(spanM).Distinct().Order())
+        double MomentAt(double xM)
         {
-            // Between two breaks the moment turns where the shear is zero.
-            double shearN = startN - points.Where(p => p.AtM <= fromM).Sum(p => p.ForceN) - strips.Sum(s => s.LineNPerM * (Math.Clamp(fromM, s.FromM, s.ToM) - s.FromM));
-            double lineNPerM = strips.Where(s => s.FromM <= fromM && s.ToM >= toM).Sum(s => s.LineNPerM);
-            double zeroM = lineNPerM == 0 ? toM : Math.Clamp(fromM + shearN / lineNPerM, fromM, toM);
-            foreach (double xM in (double[])[zeroM, toM])
+            double ofPoints = 0, ofStrips = 0;
+            foreach (SpanPoint p in points)
             {
-                double moment = MomentAt(xM);
-                worst = Math.Abs(moment) > Math.Abs(worst) ? moment : worst;
+                ofPoints += p.AtM < xM ? p.ForceN * (xM - p.AtM) : 0;
             }
 
+            foreach (SpanStrip s in strips)
+            {
+                ofStrips += s.FromM < xM ? s.LineNPerM * (Math.Min(xM, s.ToM) - s.FromM) * (xM - (Math.Min(xM, s.ToM) + s.FromM) / 2) : 0;
+            }
+
+            return startN * xM - ofPoints - ofStrips;
+        }
+
+        List<double> breaks = [.. points.Select(p => p.AtM), spanM];
+        foreach (SpanStrip s in strips)
+        {
+            breaks.Add(s.FromM);
+            breaks.Add(s.ToM);
+        }
+
+        breaks.Sort();
+        double worst = 0;
+        double fromM = 0;
+        foreach (double toM in breaks)
+        {
+            // Between two breaks the moment turns where the shear is zero.
+            double pushedN = 0, restingN = 0, lineNPerM = 0;
+            foreach (SpanPoint p in points)
+            {
+                pushedN += p.AtM <= fromM ? p.ForceN : 0;
+            }
+
+            foreach (SpanStrip s in strips)
+            {
+                restingN += s.LineNPerM * (Math.Clamp(fromM, s.FromM, s.ToM) - s.FromM);
+                lineNPerM += s.FromM <= fromM && s.ToM >= toM ? s.LineNPerM : 0;
+            }
+
+            double shearN = startN - pushedN - restingN;
+            Try(lineNPerM == 0 ? toM : Math.Clamp(fromM + shearN / lineNPerM, fromM, toM));
+            Try(toM);
             fromM = toM;
+        }
+
+        void Try(double xM)
+        {
+            double moment = MomentAt(xM);
+            worst = Math.Abs(moment) > Math.Abs(worst) ? moment : worst;
         }
 
         return new PointSpanResult(startN, endN, worst, sagM);

@@ -11,19 +11,15 @@ namespace Glazewright.Papers.Pdf;
 /// </summary>
 internal static partial class PdfStamp
 {
-    /// <summary>The settled bytes.</summary>
+    /// <summary>The settled bytes, which are the given ones: no second copy of a long paper is made.</summary>
     public static byte[] Settle(byte[] pdf, DateOnly? date)
     {
-        // Latin-1 keeps every byte, so that offsets in the text are offsets in the file.
+        // Latin-1 keeps every byte, so that places in the text are places in the file. It is read only: what is found is overwritten in the bytes.
         string text = Encoding.Latin1.GetString(pdf);
-        text = PlainDate().Replace(text, m => date is DateOnly day
-            ? m.Groups[1].Value + Midnight(day, "yyyyMMdd", "000000", m.Groups[2].Value) + m.Groups[3].Value
-            : new string(' ', m.Length));
-        text = XmpDate().Replace(text, m => date is DateOnly day
-            ? m.Groups[1].Value + Midnight(day, "yyyy-MM-dd", "T00:00:00", m.Groups[2].Value) + m.Groups[3].Value
-            : new string(' ', m.Length));
+        Date(PlainDate(), "yyyyMMdd", "000000");
+        Date(XmpDate(), "yyyy-MM-dd", "T00:00:00");
         Dictionary<string, string> tags = [];
-        text = SubsetTag().Replace(text, m =>
+        foreach (Match m in SubsetTag().Matches(text))
         {
             if (!tags.TryGetValue(m.Groups[1].Value, out string? tag))
             {
@@ -31,16 +27,47 @@ internal static partial class PdfStamp
                 tags.Add(m.Groups[1].Value, tag);
             }
 
-            return m.Value.Replace(m.Groups[1].Value, tag, StringComparison.Ordinal);
-        });
-        string blank = FileId().Replace(Uuid().Replace(text, m => "uuid:" + new string('0', m.Length - 5)), m => Zeros(m.Value));
-        string hash = Convert.ToHexString(SHA256.HashData(Encoding.Latin1.GetBytes(blank)));
+            Put(m.Groups[1].Index, tag);
+        }
+
+        Match[] uuids = Uuid().Matches(text).ToArray(), ids = FileId().Matches(text).ToArray();
+        foreach (Match m in uuids)
+        {
+            Put(m.Index, "uuid:" + new string('0', m.Length - 5));
+        }
+
+        foreach (Match m in ids)
+        {
+            Put(m.Index, Filled(m.Value, "0"));
+        }
+
+        string hash = Convert.ToHexString(SHA256.HashData(pdf));
         string uuid = string.Create(
             CultureInfo.InvariantCulture,
             $"uuid:{hash[..8]}-{hash[8..12]}-{hash[12..16]}-{hash[16..20]}-{hash[20..32]}").ToLowerInvariant();
-        text = Uuid().Replace(text, uuid);
-        text = FileId().Replace(text, m => Filled(m.Value, hash));
-        return Encoding.Latin1.GetBytes(text);
+        foreach (Match m in uuids)
+        {
+            Put(m.Index, uuid);
+        }
+
+        foreach (Match m in ids)
+        {
+            Put(m.Index, Filled(m.Value, hash));
+        }
+
+        return pdf;
+
+        void Date(Regex written, string format, string time)
+        {
+            foreach (Match m in written.Matches(text))
+            {
+                Put(m.Index, date is DateOnly day
+                    ? m.Groups[1].Value + Midnight(day, format, time, m.Groups[2].Value) + m.Groups[3].Value
+                    : new string(' ', m.Length));
+            }
+        }
+
+        void Put(int at, string instead) => Encoding.Latin1.GetBytes(instead, pdf.AsSpan(at));
     }
 
     /// <summary>The day at 0:00 in the same number of characters, in universal time.</summary>
@@ -62,8 +89,6 @@ internal static partial class PdfStamp
 
         return new string(letters);
     }
-
-    private static string Zeros(string id) => Filled(id, "0");
 
     private static string Filled(string id, string digits)
     {

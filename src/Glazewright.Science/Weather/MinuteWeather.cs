@@ -90,9 +90,14 @@ public sealed class MinuteWeather
     /// <summary>Rain in each hour of the year, 8,760 values: 1 rain, 0 dry, not-a-number where the file does not say.</summary>
     public ReadOnlySpan<double> RainByHour => Rained;
 
+    /// <summary>Sunrise and sunset of each day, 365 values: every run over the year begins with them, and a day rehearsed a hundred times is a hundred runs.</summary>
+    public ReadOnlySpan<SunHours> SunByDay => SunDays;
+
     internal double[] SnowFallen { get; set; } = [];
 
     internal double[] Rained { get; set; } = [];
+
+    internal SunHours[] SunDays { get; set; } = [];
 
     internal MinuteColumn DryBulb => new(air, 0);
 
@@ -161,6 +166,7 @@ public sealed class MinuteWeather
         minutes.Rained = [.. year.RainFraction.Span];
         SunExpansion.Fill(year, minutes);
         SkyExpansion.Fill(minutes);
+        minutes.SunDays = SunHours.ByDay(minutes.CosZenith);
         minutes.AllNumbers = double.IsFinite(minutes.air.Sum()) && double.IsFinite(minutes.sun.Sum());
         return minutes;
     }

@@ -10,7 +10,13 @@ namespace Glazewright.Science.Light.Shadows;
 /// </summary>
 internal sealed class BitRows
 {
+    // Words after the last line: a narrow stretch is set in two words, whether it reaches the second or not.
+    private const int Spare = 2;
+
     private readonly ulong[] bits;
+    /// <summary>Stretches below this are set in two words: rounded up at both ends, they stay within 63 spots.</summary>
+    private const double NarrowSpots = 62.0;
+
     private readonly double[] from;
     private readonly double[] to;
 
@@ -18,7 +24,7 @@ internal sealed class BitRows
     {
         Lines = lines;
         Words = words;
-        bits = new ulong[lines * words];
+        bits = new ulong[(lines * words) + Spare];
         from = new double[lines];
         to = new double[lines];
     }
@@ -159,12 +165,22 @@ internal sealed class BitRows
             }
 
             ref ulong row = ref bits[k * Words];
+            bool narrow = right - left < NarrowSpots;
             int i = 0;
             for (; i + 4 <= shiftsSpots.Length; i += 4)
             {
                 var shift = Vector256.LoadUnsafe(ref shifts, (nuint)i);
                 Vector256<long> a = Held(Vector256.Create(left) + shift, spots);
                 Vector256<long> b = Held(Vector256.Create(right) + shift, spots);
+                if (narrow)
+                {
+                    SetNarrow(ref row, (uint)a.GetElement(0), (int)b.GetElement(0));
+                    SetNarrow(ref row, (uint)a.GetElement(1), (int)b.GetElement(1));
+                    SetNarrow(ref row, (uint)a.GetElement(2), (int)b.GetElement(2));
+                    SetNarrow(ref row, (uint)a.GetElement(3), (int)b.GetElement(3));
+                    continue;
+                }
+
                 Set(ref row, (int)a.GetElement(0), (int)b.GetElement(0));
                 Set(ref row, (int)a.GetElement(1), (int)b.GetElement(1));
                 Set(ref row, (int)a.GetElement(2), (int)b.GetElement(2));
@@ -183,6 +199,17 @@ internal sealed class BitRows
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector256<long> Held(Vector256<double> value, Vector256<double> high) =>
         (Vector256.Ceiling(Vector256.Min(Vector256.Max(value, Vector256<double>.Zero), high)) + Vector256.Create(4503599627370496.0)).AsInt64();
+
+    // The same for a stretch of 63 spots at most, without a question on the way: bars are a few spots wide, and where they lie no processor can guess.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void SetNarrow(ref ulong row, uint from, int to)
+    {
+        ulong stretch = (1UL << (to - (int)from)) - 1;
+        int at = (int)(from & 63);
+        ref ulong first = ref Unsafe.Add(ref row, from >> 6);
+        first |= stretch << at;
+        Unsafe.Add(ref first, 1) |= stretch >> 1 >> (63 - at);
+    }
 
     // Spots from one (inclusive) to another (exclusive) of a row.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
