@@ -19,15 +19,17 @@ internal static class PackageTimes
 {
     internal const string Word = "package";
 
-    internal static void Run(int repeats, string? jobPath, string? weatherPath)
+    internal static void Run(int repeats, string? jobPath, string? weatherPath) =>
+        RunText(repeats, File.ReadAllText(jobPath ?? Path.Combine(StudyYear.RepoRoot(), "examples", "two-ridge-herb-yard.json")), weatherPath);
+
+    internal static void RunText(int repeats, string jobText, string? weatherPath)
     {
         string examples = Path.Combine(StudyYear.RepoRoot(), "examples");
-        string jobFile = jobPath ?? Path.Combine(examples, "two-ridge-herb-yard.json");
         string weatherFile = weatherPath ?? Path.Combine(examples, "weather", "demo-continental-42N.epw.gz");
         for (int round = 0; round < repeats; round++)
         {
             TimeSpan start = Spent();
-            JobDocument document = JobDocument.Read(File.ReadAllText(jobFile));
+            JobDocument document = JobDocument.Read(jobText);
             WeatherYear year = ((WeatherReading.Read)WeatherFile.Read(File.ReadAllBytes(weatherFile))).Year;
             var reading = JobReader.Read(document, SiteWeather.HintOf(year));
             Job job = reading.Value ?? throw new InvalidOperationException("The job has faults.");
