@@ -6,6 +6,7 @@ namespace Glazewright.Science.Climate;
 public sealed partial class HouseModel
 {
     private const double Gravity = 9.80665;
+    private const double WetBulbKelvin = AirConstants.LatentHeatJPerKg / AirConstants.SpecificHeatJPerKgK; // what evaporating a kilogram a kilogram cools air by, K
     private const double StoreKgPerM3 = 101_325.0 / (AirConstants.GasConstantJPerKgK * 293.15); // the air that is in the house, as at 20 °C
     /// <summary>Mass of dry air that a volume is taken to hold, kg.</summary>
     internal static double StoredAirKg(double volumeM3) => StoreKgPerM3 * volumeM3;
@@ -17,7 +18,7 @@ public sealed partial class HouseModel
     {
         public double PressurePa, OutsideC, OutsideHumidity, WindMPerS, SkyC, DeepC;
         public double BelowC, AboveC, Closed, LeafAreaIndex, Circulation;
-        public double PerPa, OutsideDensity, OutsideDensityInverse, AirKgBelow, AirKgAbove;
+        public double PerPa, BelowDensity, OutsideDensity, OutsideDensityInverse, AirKgBelow, AirKgAbove;
         public double OutsideBelow, OutsideAbove, Intake, IntakeFromOutside, BelowShare, Upward, Downward, Exchange;
         public double IntakeC, IntakeHumidity, HeatEndOverMean, WaterEndOverMean;
         public double ForcedFilm, FogEvaporated, FogFallen, Dried;
@@ -59,7 +60,8 @@ public sealed partial class HouseModel
             KappaAbove = four.GetElement(3);
             VapourBelowPa = KappaBelow * state.WaterBelow;
             VapourAbovePa = KappaAbove * state.WaterAbove;
-            Streams(in f, model, four.ToScalar(), four.GetElement(1));
+            BelowDensity = four.ToScalar();
+            Streams(in f, model, BelowDensity, four.GetElement(1));
             // A machine dries no further than a fifth of what the air holds in one step: the book stays positive whatever is asked.
             Dried = f.DryingKgPerS > 0.0 ? double.MinNative(f.DryingKgPerS, 0.2 * state.WaterBelow * AirKgBelow / stepS) : 0.0;
             if (f.FogKgPerS > 0.0)
@@ -173,8 +175,11 @@ public sealed partial class HouseModel
             // Room for water until 95 % along the wet-bulb line: in the air that is there and in the air that comes.
             double saturatedPa = state.SaturationBelowPa, slope = state.SlopeBelow;
             double saturated = VapourTable.SaturatedHumidityRatio(BelowC, PressurePa), perK = saturated * slope / saturatedPa;
-            double room = Math.Max(0.0, (0.95 * saturated - state.WaterBelow)
-                / (1.0 + 0.95 * perK * AirConstants.LatentHeatJPerKg / AirConstants.SpecificHeatJPerKgK));
+            double room = Math.Max(0.0, (0.95 * saturated - state.WaterBelow) / (1.0 + 0.95 * perK * WetBulbKelvin));
+            // Saturation bends along that line: once more from where the tangent led (without it a hundredth and a half too little fog evaporated).
+            double cooledC = BelowC - WetBulbKelvin * room, cooledPa = VapourTable.PressurePa(cooledC, out double cooledSlope);
+            double cooled = VapourTable.SaturatedHumidityRatio(cooledC, PressurePa);
+            room = Math.Max(0.0, room + (0.95 * cooled - state.WaterBelow - room) / (1.0 + 0.95 * cooled * cooledSlope / cooledPa * WetBulbKelvin));
             double deficitPa = Math.Max(0.0, saturatedPa - VapourBelowPa);
             double dry = Math.Min(1.0, 1.0 / 3.0 + 2.0 / 3.0 * Math.Max(0.0, deficitPa - 200.0) / 600.0);
             double most = room * (AirKgBelow / stepS + Intake + OutsideBelow);

@@ -76,7 +76,7 @@ public sealed partial class HouseModel
         }
 
         double boundary = LeafResistance.BoundarySPerM(d.Moving);
-        double leaves = house.FloorAreaM2 * LeafResistance.CanopyFactorAtPascal(d.LeafAreaIndex, d.OutsideDensity) * d.PerPa;
+        double leaves = house.FloorAreaM2 * LeafResistance.CanopyFactorAtPascal(d.LeafAreaIndex, d.BelowDensity) * d.PerPa;
         if (deficitPa <= 0.0 || filmKg > 1e-6 * house.FloorAreaM2)
         {
             return leaves / boundary;

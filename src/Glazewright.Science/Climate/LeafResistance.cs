@@ -27,7 +27,7 @@ public static class LeafResistance
 
     /// <summary>Vapour conductance of a canopy before its resistances, times the pressure, so that it ÷ pressure ÷ (r_b + r_s) is kg/(s Pa) for each m² of floor: 2 LAI ρ c / (γ L) with γ = c p / (0.622 L).</summary>
     /// <param name="leafAreaIndex">Leaf area per floor area; both sides count.</param>
-    /// <param name="densityKgPerM3">Density of the air, kg/m³.</param>
+    /// <param name="densityKgPerM3">Density of the air among the leaves, kg/m³.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static double CanopyFactorAtPascal(double leafAreaIndex, double densityKgPerM3) => 2.0 * 0.621945 * leafAreaIndex * densityKgPerM3;
 }

@@ -10,6 +10,7 @@ using Glazewright.Design.Layout;
 using Glazewright.Design.Plant;
 using Glazewright.Design.Tests.Duty;
 using Glazewright.Science.Weather;
+using DesignDay = Glazewright.Design.Tests.Duty.DesignDay;
 
 namespace Glazewright.Design.Tests.Behaviour;
 

@@ -1,0 +1,68 @@
+using Glazewright.Design.Brief;
+using Glazewright.Design.Contracts;
+using Glazewright.Design.Year;
+
+namespace Glazewright.Design.Tests.Year;
+
+/// <summary>What some days of a house came to, counted step by step.</summary>
+internal sealed class LoopSum
+{
+    private HeldTally held;
+
+    public double TemperatureH { get; private set; }
+
+    public double HumidityH { get; private set; }
+
+    public double JointlyH { get; private set; }
+
+    public double HeatJ { get; private set; }
+
+    public double FuelJ { get; private set; }
+
+    public double PowerJ { get; private set; }
+
+    /// <summary>Starts by motor.</summary>
+    public Dictionary<string, int> Starts { get; } = [];
+
+    /// <summary>Hours run by motor.</summary>
+    public Dictionary<string, double> RuntimeH { get; } = [];
+
+    public void Add(YearRun run, int minute, HeldBand band, double percent, double stepS)
+    {
+        Asked ask = run.Targets.At(minute);
+        MinuteSeen seen = new(run.State.AirBelowC, percent, run.State.SaturationBelowPa, false, false, false, false);
+        held = default;
+        held.Add(in ask, in seen, band, double.MaxValue);
+        HeldCounters one = held.Hours();
+        TemperatureH += one.HeldTemperatureH * stepS / 60;
+        HumidityH += one.HeldHumidityH * stepS / 60;
+        JointlyH += one.HeldJointlyH * stepS / 60;
+        HeatJ += run.Plant.HeatW * stepS;
+        FuelJ += run.Plant.FuelW * stepS;
+        PowerJ += run.Plant.PowerW * stepS;
+    }
+
+    public void Add(IReadOnlyList<MotorCounters> motors)
+    {
+        foreach (MotorCounters motor in motors)
+        {
+            Starts[motor.Actuator] = Starts.GetValueOrDefault(motor.Actuator) + motor.Starts;
+            RuntimeH[motor.Actuator] = RuntimeH.GetValueOrDefault(motor.Actuator) + motor.RuntimeH;
+        }
+    }
+
+    public void Add(LoopSum other)
+    {
+        TemperatureH += other.TemperatureH;
+        HumidityH += other.HumidityH;
+        JointlyH += other.JointlyH;
+        HeatJ += other.HeatJ;
+        FuelJ += other.FuelJ;
+        PowerJ += other.PowerJ;
+        foreach ((string id, int starts) in other.Starts)
+        {
+            Starts[id] = Starts.GetValueOrDefault(id) + starts;
+            RuntimeH[id] = RuntimeH.GetValueOrDefault(id) + other.RuntimeH[id];
+        }
+    }
+}
