@@ -20,6 +20,9 @@ internal sealed record LoopScene(string Id, YearInput Input, BuildingForm Form, 
 {
     private static readonly Lazy<LoopScene[]> Demo = new(OpenDemo);
 
+    private readonly Lock opening = new();
+    private IReadOnlyList<YearSnapshot>? midnights;
+
     /// <summary>The invented house of the year's other tests.</summary>
     public static LoopScene Invented { get; } =
         new("invented", YearScenes.Input, YearScenes.Form, YearScenes.Gains, YearScenes.Plant, YearScenes.Program, YearScenes.Weather);
@@ -30,23 +33,30 @@ internal sealed record LoopScene(string Id, YearInput Input, BuildingForm Form, 
     /// <summary>A run of it, not begun.</summary>
     public YearRun Start() => new(Input, Form, Gains, Plant, Program, Weather, ProgramControl.Of(Program));
 
-    /// <summary>Midnights of its year in steps of a minute.</summary>
+    /// <summary>Midnights of its year in steps of a minute, run once for all tests.</summary>
     public IReadOnlyList<YearSnapshot> Midnights()
     {
-        YearRun year = Start();
-        year.Go(null, TestContext.Current.CancellationToken);
-        return year.Midnights;
+        lock (opening)
+        {
+            if (midnights is null)
+            {
+                YearRun year = Start();
+                year.Go(null, TestContext.Current.CancellationToken);
+                midnights = year.Midnights;
+            }
+
+            return midnights;
+        }
     }
 
     /// <summary>Some days from a midnight on, a day to settle first.</summary>
-    /// <param name="from">State at the midnight.</param>
-    /// <param name="day">That day of the year, 0 to 364.</param>
+    /// <param name="day">The day of the year that it begins with, 0 to 364.</param>
     /// <param name="days">Days that count.</param>
     /// <param name="stepS">A whole part of a minute, s.</param>
-    public LoopSum Go(YearSnapshot from, int day, int days, double stepS)
+    public LoopSum Go(int day, int days, double stepS)
     {
         YearRun run = Start();
-        run.Load(from);
+        run.Load(Midnights()[day]);
         int steps = (int)Math.Round(60 / stepS);
         LoopSum sum = new();
         for (int minute = day * 1440; minute < (day + 1 + days) * 1440; minute++)

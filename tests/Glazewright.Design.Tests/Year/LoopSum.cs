@@ -7,8 +7,6 @@ namespace Glazewright.Design.Tests.Year;
 /// <summary>What some days of a house came to, counted step by step.</summary>
 internal sealed class LoopSum
 {
-    private HeldTally held;
-
     public double TemperatureH { get; private set; }
 
     public double HumidityH { get; private set; }
@@ -31,7 +29,7 @@ internal sealed class LoopSum
     {
         Asked ask = run.Targets.At(minute);
         MinuteSeen seen = new(run.State.AirBelowC, percent, run.State.SaturationBelowPa, false, false, false, false);
-        held = default;
+        HeldTally held = default;
         held.Add(in ask, in seen, band, double.MaxValue);
         HeldCounters one = held.Hours();
         TemperatureH += one.HeldTemperatureH * stepS / 60;

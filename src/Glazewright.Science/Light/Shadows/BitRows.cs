@@ -10,13 +10,13 @@ namespace Glazewright.Science.Light.Shadows;
 /// </summary>
 internal sealed class BitRows
 {
+    // Stretches below this are set in two words: rounded up at both ends, they stay within 63 spots.
+    private const double NarrowSpots = 62.0;
+
     // Words after the last line: a narrow stretch is set in two words, whether it reaches the second or not.
     private const int Spare = 2;
 
     private readonly ulong[] bits;
-    /// <summary>Stretches below this are set in two words: rounded up at both ends, they stay within 63 spots.</summary>
-    private const double NarrowSpots = 62.0;
-
     private readonly double[] from;
     private readonly double[] to;
 
