@@ -10,13 +10,14 @@ namespace Glazewright.Design.Behaviour;
 /// <summary>What Behaviour reads of the job for one house.</summary>
 /// <param name="Plant">What Plant reads.</param>
 /// <param name="Duty">What Duty reads.</param>
-public sealed record BehaviourInput(PlantInput Plant, DutyInput Duty);
+/// <param name="HumidityBandFraction">Half width of the humidity band that counts as held, 0 to 1.</param>
+public sealed record BehaviourInput(PlantInput Plant, DutyInput Duty, double HumidityBandFraction);
 
 /// <summary>Behaviour: the chosen and placed plant away from its one sizing point.</summary>
 public static class BehaviourStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 12;
+    public const int Version = 13;
 
     /// <summary>Works it through.</summary>
     /// <param name="input">What Plant reads of the job.</param>

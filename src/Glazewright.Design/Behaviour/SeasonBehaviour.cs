@@ -16,7 +16,8 @@ namespace Glazewright.Design.Behaviour;
 /// <param name="Duty">What Duty reads of the job.</param>
 /// <param name="Gains">The house's gain table, bare.</param>
 /// <param name="Year">Weather.</param>
-public sealed record SeasonGround(DutyInput Duty, GainTable Gains, WeatherYear Year);
+/// <param name="HumidityBandFraction">Half width of the humidity band that counts as held, 0 to 1.</param>
+public sealed record SeasonGround(DutyInput Duty, GainTable Gains, WeatherYear Year, double HumidityBandFraction);
 
 /// <summary>Counts, month by month, the hours fans, wet wall and fog hold. Like hours are gathered in bins and each bin is marched once.</summary>
 internal static class SeasonBehaviour
@@ -24,7 +25,6 @@ internal static class SeasonBehaviour
     private const double BinK = 3;
     private const double BinWm2 = 200;
     private const double DaylightWm2 = 20;
-    private const double BandFraction = 0.10;
     private const double SupposedBleedFraction = 0.3;
 
     private readonly record struct Key(int Month, int Period, int Dry, int Dew, int Sun);
@@ -90,7 +90,7 @@ internal static class SeasonBehaviour
                 AirRun run = fogKgPerS > 0 ? FogHold.All(inlet, flow, load, fogKgPerS, FogSizing.DampestFraction).Run : AlongHouse.March(inlet, flow, load);
                 double rh = run.Stations.Average(s => s.RelativeHumidityFraction);
                 bool warm = run.HottestC <= wishC + ground.Duty.TemperatureRiseK;
-                return new Held(warm, warm && (humidity <= 0 || Math.Abs(rh - humidity) <= BandFraction));
+                return new Held(warm, warm && (humidity <= 0 || Math.Abs(rh - humidity) <= ground.HumidityBandFraction));
             }
 
             bool frost = dryC <= 5;

@@ -384,10 +384,10 @@ public sealed class Evaluation
             "behaviour",
             BehaviourStage.Version,
             house,
-            new BehaviourInput(PlantInput.From(Job, house), DutyInput.From(Job, house)),
+            new BehaviourInput(PlantInput.From(Job, house), DutyInput.From(Job, house), Job.Band.HumidityPercent / 100),
             [form.Hash, duty.Hash, plant.Hash, layout.Hash, gains.Hash, _ground.Weather.Hash, _ground.Catalogue.Hash],
             (i, _) => BehaviourStage.Run(
-                i.Plant, form.Value.Building(house), duty.Value, plant.Value, layout.Value, Catalogue, new SeasonGround(i.Duty, gains.Value, Weather)));
+                i.Plant, form.Value.Building(house), duty.Value, plant.Value, layout.Value, Catalogue, new SeasonGround(i.Duty, gains.Value, Weather, i.HumidityBandFraction)));
     });
 
     /// <summary>Light in a house.</summary>

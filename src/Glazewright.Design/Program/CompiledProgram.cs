@@ -20,7 +20,7 @@ public sealed class CompiledProgram
     internal const int PerStage = 2;
     internal const int PerAlarm = 2;
     internal const int PerWeather = 3; // what is held back, 0 to 10 000, ms since the weather asked for it, and whether rain did
-    internal const int Extras = 27;
+    internal const int Extras = 28;
     internal const int ExtrasOfSecondCurtain = 4;
 
     private readonly HumidityPart _humidity;
@@ -279,7 +279,8 @@ public sealed class CompiledProgram
         public const int CoolBusy = 24; // a stage is on or its delay runs
         public const int HeatBusy = 25;
         public const int AlarmBusy = 26; // an alarm sounds or its delay runs
-        public const int SecondCurtain = 27; // four, where there is one
+        public const int PurgeMs = 27; // since a purge began
+        public const int SecondCurtain = 28; // four, where there is one
     }
 
     /// <summary>What a curtain remembers, counted from its own place.</summary>
@@ -309,11 +310,13 @@ public sealed class CompiledProgram
 
     internal readonly record struct HumidityPart(
         int DryAbove, int DryDeadband, Settings Drying, int DryOnlyAboveOutside, bool DriesByOutsideAir,
-        int FogBelow, int FogDeadband, int FogCeiling, Settings Fogging, int FogOnMs, int FogOffMs);
+        int FogBelow, int FogDeadband, int FogCeiling, Settings Fogging, int FogOnMs, int FogOffMs,
+        int DryHeat, int PurgeOnMs, int PurgeMs, int PurgeLeastBelow, Settings Purging);
 
     internal sealed record CurtainPart(
         int Actuator, int DrawBelowLight, int DrawBelowOutside, int ShadeAboveLight, int ShadeAboveInside, int ShadeLevel,
-        int Gap, int OpenStep, int OpenStepMs, bool HoldOpenOnSnow, MarkPart DarkFrom, MarkPart DarkTo, bool Darkens);
+        int Gap, int OpenStep, int OpenStepMs, bool HoldOpenOnSnow, MarkPart DarkFrom, MarkPart DarkTo, bool Darkens,
+        int WarmGap, int WarmPast, int WarmDeadband);
 
     internal sealed record LampPart(int Actuator, int[] WindowMinByPeriod, int OffAboveLight);
 

@@ -86,6 +86,16 @@ public static class ControlNarrative
             lines.Add(Say($"Drying {h.DryAbovePercent:0} % above target until {h.DryDeadbandPercent:0} % lower: {Settings(h.Drying)}{(h.Drying.All(x => d.Actuators.Any(a => a.Id == x.Actuator && a.Kind == ActuatorKind.Dehumidifier)) ? string.Empty : Say($"; not below {say.Temperature(h.DryOnlyAboveOutsideC, 0)} outside, nor when the outside air holds as much vapour"))}."));
         }
 
+        if (h.Purge is { OnS: > 0 } purge)
+        {
+            lines.Add(Say($"In colder air outside it dries in turns, where that air holds less vapour: {Settings(purge.Settings)} for {purge.OnS} s while the heaters rest, then {purge.PauseS / 60.0:0.#} min of heat; a turn ends early, or does not begin, {say.Difference(purge.LeastBelowK, 1)} below the heating threshold."));
+        }
+
+        if (h.DryHeatK is > 0)
+        {
+            lines.Add(Say($"While outside air dries, the heating threshold is {say.Difference(h.DryHeatK.Value, 1)} higher."));
+        }
+
         if (h.Fogging.Count > 0)
         {
             lines.Add(Say($"Fog {h.FogBelowPercent:0} % below target until {h.FogDeadbandPercent:0} % higher, pulses {h.FogOnS} s on, {h.FogOffS} s off; never above {h.FogCeilingPercent:0} %."));
@@ -139,7 +149,10 @@ public static class ControlNarrative
         string shade = c.ShadeFraction > 0
             ? Say($"drawn {c.ShadeFraction * 100:0} % for shade above {c.ShadeAboveLightWm2:0} W/m² when {(c.ShadeAboveInsideK < 0 ? say.Difference(-c.ShadeAboveInsideK, 1) + " below" : say.Difference(c.ShadeAboveInsideK, 1) + " past")} the cooling threshold")
             : "never for shade";
-        return Say($"{c.Actuator}: {dark}drawn for warmth below {c.DrawBelowLightWm2:0} W/m² and {say.Temperature(c.DrawBelowOutsideC, 0)} outside, gap {c.GapFraction * 100:0} % while drying; {shade}; opens in steps of {c.OpenStepFraction * 100:0} % every {c.OpenStepS} s{(c.HoldOpenOnSnow ? "; open while snow lies or falls" : string.Empty)}.");
+        string heat = c.Warm is { MostFraction: > 0 } warm
+            ? Say($", opening in its steps up to {warm.MostFraction * 100:0} % while no heater is asked for and it is {say.Difference(warm.PastK, 1)} or more past the cooling threshold (as it is in mild air), drawn again {say.Difference(warm.DeadbandK, 1)} lower")
+            : string.Empty;
+        return Say($"{c.Actuator}: {dark}drawn for warmth below {c.DrawBelowLightWm2:0} W/m² and {say.Temperature(c.DrawBelowOutsideC, 0)} outside, gap {c.GapFraction * 100:0} % while drying{heat}; {shade}; opens in steps of {c.OpenStepFraction * 100:0} % every {c.OpenStepS} s{(c.HoldOpenOnSnow ? "; open while snow lies or falls" : string.Empty)}.");
     }
 
     private static EqList<string> Interlocks(ProgramDocument d, Speech say)

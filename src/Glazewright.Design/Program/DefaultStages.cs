@@ -195,13 +195,21 @@ internal sealed class DefaultStages
             : [];
         EqList<ActuatorSetting> fogging = OfKind(ActuatorKind.Fog).Select(f => new ActuatorSetting(f, 1)).ToEqList();
 
-        // A single-speed fan changes the air in three minutes: in colder air it chills the house more than it dries it.
-        return new HumidityControl(6, 4, drying, vents.Length > 0 ? -5 : 2, 6, 4, 100 * FogSizing.DampestFraction, fogging, 40, 20);
+        // A single-speed fan changes the air in three minutes: in cold air it chills the house more than it dries it. There the louver half open for a minute lets out as much as the heaters can
+        // warm (docs/methods/control-program.md has what it brings).
+        string[] louver = [.. OfKind(ActuatorKind.Louver)];
+        bool inTurns = dryers.Length == 0 && vents.Length == 0 && fan is not null && louver.Length > 0;
+        return new HumidityControl(
+            5, 4, drying, vents.Length > 0 ? -5 : inTurns ? 8 : 2, 6, 4, 100 * FogSizing.DampestFraction, fogging, 40, 20, dryers.Length > 0 ? null : inTurns ? 0.2 : 0,
+            inTurns ? new PurgeRule(60, 60, 0.2, [.. louver.Select(l => new ActuatorSetting(l, 0.5))]) : null);
     }
+
+    // Lamps may warm the house past its target with the curtain drawn; without them a drawn curtain that opens is heat lost to a heater's last degree.
+    private WarmGap ForHeat => new(_plant.LampW > 0 ? 0.3 : 0, 0.2, 0.5);
 
     public CurtainControl? Curtain() => OfKind(ActuatorKind.Curtain).FirstOrDefault() is { } id
         // Where a cloth of its own shades, this one keeps to the nights.
-        ? new CurtainControl(id, 15, 12, 700, 1.0, _plant.SecondCurtain is { Purpose: CurtainPurpose.Shade } ? 0 : 0.6, 0.04, 0.05, 120, true)
+        ? new CurtainControl(id, 15, 12, 700, 1.0, _plant.SecondCurtain is { Purpose: CurtainPurpose.Shade } ? 0 : 0.6, 0.04, 0.05, 120, true, Warm: ForHeat)
         : null;
 
     /// <summary>
@@ -218,8 +226,8 @@ internal sealed class DefaultStages
         return cloth.Purpose switch
         {
             CurtainPurpose.Shade => new CurtainControl(id, 15, 5, 600, 0.5, 0.95, 0.04, 0.05, 120, true),
-            CurtainPurpose.Blackout => new CurtainControl(id, 15, 5, 700, 1, 0, 0.04, 0.05, 120, true, new DarkHours(cloth.DarkFrom!, cloth.DarkTo!)),
-            _ => new CurtainControl(id, 15, 5, 700, 1, 0, 0.04, 0.05, 120, true),
+            CurtainPurpose.Blackout => new CurtainControl(id, 15, 5, 700, 1, 0, 0.04, 0.05, 120, true, new DarkHours(cloth.DarkFrom!, cloth.DarkTo!), ForHeat),
+            _ => new CurtainControl(id, 15, 5, 700, 1, 0, 0.04, 0.05, 120, true, Warm: ForHeat),
         };
     }
 

@@ -259,6 +259,23 @@ internal static class ProgramChecks
         Range(faults, "/humidity/fogCeilingPercent", h.FogCeilingPercent, 0, 98, "fog ceiling, %,");
         Range(faults, "/humidity/fogOnS", h.FogOnS, 0, 3600, "fog pulse, s,");
         Range(faults, "/humidity/fogOffS", h.FogOffS, 0, 3600, "fog pause, s,");
+        if (h.DryHeatK is { } lift)
+        {
+            Range(faults, "/humidity/dryHeatK", lift, 0, 10, "heat while drying, K,");
+            if (d.Periods.FirstOrDefault(p => lift > 0 && p.CoolAboveK + p.HeatBelowK > 0 && lift >= p.CoolAboveK + p.HeatBelowK) is { } p)
+            {
+                Add(faults, FaultKind.Contradiction, "/humidity/dryHeatK", $"in {p.Id} heating while drying would begin above where cooling begins", FormattableString.Invariant($"below {p.CoolAboveK + p.HeatBelowK:0.##} K, the distance of the two thresholds"));
+            }
+        }
+
+        if (h.Purge is { } purge)
+        {
+            Settings(faults, known, "/humidity/purge/settings", purge.Settings);
+            Range(faults, "/humidity/purge/onS", purge.OnS, 0, 3600, "purge, s,");
+            Range(faults, "/humidity/purge/pauseS", purge.PauseS, 60, 86_400, "heat after a purge, s,");
+            Range(faults, "/humidity/purge/leastBelowK", purge.LeastBelowK, 0, 10, "end of a purge below the heating threshold, K,");
+        }
+
         if (h.Fogging.Count > 0 && h.FogDeadbandPercent - h.FogBelowPercent >= h.DryAbovePercent - h.DryDeadbandPercent)
         {
             Add(faults, FaultKind.Contradiction, "/humidity", "fogging stops above where drying stops: they would drive each other", "fogBelow − fogDeadband above dryDeadband − dryAbove");

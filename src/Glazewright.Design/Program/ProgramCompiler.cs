@@ -141,7 +141,8 @@ public static class ProgramCompiler
             Humidity = new CompiledProgram.HumidityPart(
                 PerMille(h.DryAbovePercent), PerMille(h.DryDeadbandPercent), SettingsOf(h.Drying, index), Centi(h.DryOnlyAboveOutsideC),
                 DriesByOutsideAir(d),
-                PerMille(h.FogBelowPercent), PerMille(h.FogDeadbandPercent), PerMille(h.FogCeilingPercent), SettingsOf(h.Fogging, index), h.FogOnS * 1000, h.FogOffS * 1000),
+                PerMille(h.FogBelowPercent), PerMille(h.FogDeadbandPercent), PerMille(h.FogCeilingPercent), SettingsOf(h.Fogging, index), h.FogOnS * 1000, h.FogOffS * 1000,
+                Centi(h.DryHeatK ?? 0), (h.Purge?.OnS ?? 0) * 1000, ((h.Purge?.OnS ?? 0) + (h.Purge?.PauseS ?? 0)) * 1000, Centi(h.Purge?.LeastBelowK ?? 0), SettingsOf(h.Purge?.Settings ?? [], index)),
             Curtain = CurtainOf(d.Curtain, index),
             SecondCurtain = CurtainOf(d.SecondCurtain, index),
             Lamps = d.Lamps is { } l
@@ -215,7 +216,8 @@ public static class ProgramCompiler
     private static CompiledProgram.CurtainPart? CurtainOf(CurtainControl? c, Dictionary<string, int> index) => c is null ? null : new CompiledProgram.CurtainPart(
         index[c.Actuator], (int)Math.Round(c.DrawBelowLightWm2), Centi(c.DrawBelowOutsideC), (int)Math.Round(c.ShadeAboveLightWm2), Centi(c.ShadeAboveInsideK),
         LevelOf(c.ShadeFraction), LevelOf(c.GapFraction), Math.Max(1, LevelOf(c.OpenStepFraction)), c.OpenStepS * 1000, c.HoldOpenOnSnow,
-        c.Dark is { } from ? MarkOf(from.From) : default, c.Dark is { } to ? MarkOf(to.To) : default, c.Dark is not null);
+        c.Dark is { } from ? MarkOf(from.From) : default, c.Dark is { } to ? MarkOf(to.To) : default, c.Dark is not null,
+        LevelOf(c.Warm?.MostFraction ?? 0), Centi(c.Warm?.PastK ?? 0), Centi(c.Warm?.DeadbandK ?? 0));
 
     private static CompiledProgram.MarkPart MarkOf(DayMark mark) => mark switch
     {

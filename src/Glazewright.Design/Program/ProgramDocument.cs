@@ -166,6 +166,8 @@ public sealed record ActuatorSetting(string Actuator, double LevelFraction);
 /// <param name="Fogging">Actuators driven while fogging.</param>
 /// <param name="FogOnS">Pulse on, s.</param>
 /// <param name="FogOffS">Pulse off, s.</param>
+/// <param name="DryHeatK">The heating threshold rises by this while the air is too wet and drying by outside air helps, K; null for not at all.</param>
+/// <param name="Purge">How it dries by outside air that is too cold to do it on end; null for not at all.</param>
 public sealed record HumidityControl(
     double DryAbovePercent,
     double DryDeadbandPercent,
@@ -176,7 +178,16 @@ public sealed record HumidityControl(
     double FogCeilingPercent,
     EqList<ActuatorSetting> Fogging,
     int FogOnS,
-    int FogOffS);
+    int FogOffS,
+    [property: LeftOutWhenNone] double? DryHeatK = null,
+    [property: LeftOutWhenNone] PurgeRule? Purge = null);
+
+/// <summary>Drying in turns: wet air is thrown out, then the heaters warm what came in.</summary>
+/// <param name="OnS">Time for the outside air once it flows, s; the heaters rest meanwhile.</param>
+/// <param name="PauseS">Time for the heat after it, s.</param>
+/// <param name="LeastBelowK">Ends early, or never starts, this far below the heating threshold, K.</param>
+/// <param name="Settings">Actuators driven meanwhile, gentler ones than in mild air.</param>
+public sealed record PurgeRule(int OnS, int PauseS, double LeastBelowK, EqList<ActuatorSetting> Settings);
 
 /// <summary>Curtain rules.</summary>
 /// <param name="Actuator">Actuator id.</param>
@@ -190,6 +201,7 @@ public sealed record HumidityControl(
 /// <param name="OpenStepS">Wait between the steps, s.</param>
 /// <param name="HoldOpenOnSnow">Opened (never drawn) while snow lies or falls.</param>
 /// <param name="Dark">Hours that it darkens, whatever light and air; null for none.</param>
+/// <param name="Warm">How far it opens at night to let heat go; null for not at all.</param>
 public sealed record CurtainControl(
     string Actuator,
     double DrawBelowLightWm2,
@@ -201,7 +213,17 @@ public sealed record CurtainControl(
     double OpenStepFraction,
     int OpenStepS,
     bool HoldOpenOnSnow,
-    [property: LeftOutWhenNone] DarkHours? Dark = null);
+    [property: LeftOutWhenNone] DarkHours? Dark = null,
+    [property: LeftOutWhenNone] WarmGap? Warm = null);
+
+/// <summary>
+/// A drawn curtain as a valve for heat: while no heater is asked for and the air is past the cooling threshold, as it is before cold air raises it, the curtain opens step by step; below that it stays,
+/// and a deadband lower it is drawn again.
+/// </summary>
+/// <param name="MostFraction">Opens at most this far, 0 to 1.</param>
+/// <param name="PastK">From this far past the cooling threshold, K.</param>
+/// <param name="DeadbandK">Drawn again this far below that, K.</param>
+public sealed record WarmGap(double MostFraction, double PastK, double DeadbandK);
 
 /// <summary>When a curtain darkens the house.</summary>
 /// <param name="From">Drawn from here.</param>

@@ -24,6 +24,12 @@ public enum ReasonCode
     /// <summary>Curtain drawn for shade: light W/m², 0.01 K above the cooling threshold, 0.</summary>
     CurtainForShade,
 
+    /// <summary>Drawn curtain opened to let heat go: 0.01 K past the cooling threshold, how far it is open and at most is, 0 to 10 000.</summary>
+    CurtainLetsHeatGo,
+
+    /// <summary>Drying in turns with heat: humidity 0.1 %, where it started 0.1 %, outside vapour over inside 0.1 %.</summary>
+    Purging,
+
     /// <summary>Curtain held open for snow.</summary>
     CurtainForSnow,
 

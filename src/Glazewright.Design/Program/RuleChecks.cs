@@ -37,6 +37,13 @@ internal static class RuleChecks
             ProgramChecks.Add(faults, FaultKind.Contradiction, at + "/shadeAboveLightWm2", "the curtain would be drawn for shade in light that still counts as dark", "well above drawBelowLightWm2");
         }
 
+        if (c.Warm is { } warm)
+        {
+            ProgramChecks.Range(faults, at + "/warm/mostFraction", warm.MostFraction, 0, 1, "opening for heat");
+            ProgramChecks.Range(faults, at + "/warm/pastK", warm.PastK, 0, 20, "past the cooling threshold, K,");
+            ProgramChecks.Range(faults, at + "/warm/deadbandK", warm.DeadbandK, 0.1, 20, "deadband, K,");
+        }
+
         if (c.Dark is { } dark)
         {
             ProgramChecks.Mark(faults, at + "/dark/from", dark.From);

@@ -14,27 +14,86 @@ internal ref partial struct StepRun
     /// <summary>How long a new wish must last before the curtain follows it, ms: our choice against hunting under passing clouds.</summary>
     private const int CurtainDelayMs = 300_000;
 
-    private void AskHumidity()
+    /// <summary>How long the heaters rest at most before the outside air flows, ms: a louver's travel and a burner's least time on, our choice.</summary>
+    private const int LongestWaitForAirMs = 300_000;
+
+    /// <summary>Whether it is too wet, whether outside air helps, and whether a purge runs: known before heat is asked for.</summary>
+    private void FindDrying()
     {
         ref readonly CompiledProgram.HumidityPart h = ref _p.HumidityRef;
         if (_humidity == Missing || _targetHumidity <= 0)
         {
             SetX(Extra.Drying, 0);
             SetX(Extra.Fogging, 0);
+            SetX(Extra.PurgeMs, 0);
             return;
         }
 
         int dryAt = _targetHumidity + h.DryAbove;
         // Wet is wet in any cold: the curtain's gap dries against the cold cover when outside air must stay out.
-        bool wet = X(Extra.Drying) != 0 ? _humidity > dryAt - h.DryDeadband : _humidity > dryAt;
-        SetX(Extra.Drying, wet ? 1 : 0);
-        if (wet)
+        _wet = X(Extra.Drying) != 0 ? _humidity > dryAt - h.DryDeadband : _humidity > dryAt;
+        SetX(Extra.Drying, _wet ? 1 : 0);
+        _vapourShare = _wet ? VapourShare() : Missing;
+        bool helps = _wet && h.DriesByOutsideAir && _outside != Missing && _vapourShare < 950;
+        bool mild = helps && _outside >= h.DryOnlyAboveOutside;
+        if (h.PurgeOnMs > 0)
         {
-            int vapourShare = VapourShare();
-            if (!h.DriesByOutsideAir || (vapourShare < 950 && _outside != Missing && _outside >= h.DryOnlyAboveOutside))
+            AskPurge(in h, helps && !mild && _inside != Missing);
+        }
+
+        _isMild = mild;
+        _heatAt += helps && (mild || h.PurgeOnMs > 0) ? h.DryHeat : 0;
+    }
+
+    /// <summary>
+    /// Outside air for a while, counted from when it flows, for a louver takes its time; then heat for a while. One that has flowed keeps its pause, so that they never follow each other closer;
+    /// one that is kept from flowing gives its turn up.
+    /// </summary>
+    private void AskPurge(in CompiledProgram.HumidityPart h, bool may)
+    {
+        int since = X(Extra.PurgeMs); // below nothing: what it has waited for its air
+        _purges = may && since < h.PurgeOnMs && _inside > _heatAt - h.PurgeLeastBelow;
+        if (since <= 0)
+        {
+            since = !_purges ? 0 : Flows(h.Purging) ? _dt : since - _dt < -LongestWaitForAirMs ? h.PurgeOnMs : since - _dt;
+        }
+        else
+        {
+            since = ProgramInterpreter.Later(_purges ? since : Math.Max(since, h.PurgeOnMs), _dt);
+            since = since >= h.PurgeMs ? 0 : since;
+        }
+
+        SetX(Extra.PurgeMs, since);
+    }
+
+    private readonly bool Flows(in CompiledProgram.Settings settings)
+    {
+        foreach (int actuator in settings.Actuators)
+        {
+            if (At(actuator, CompiledProgram.Level) <= 0)
             {
-                AskAll(h.Drying, ReasonCode.Drying, _humidity, dryAt, vapourShare);
+                return false;
             }
+        }
+
+        return true;
+    }
+
+    private void AskHumidity()
+    {
+        ref readonly CompiledProgram.HumidityPart h = ref _p.HumidityRef;
+        if (_humidity == Missing || _targetHumidity <= 0)
+        {
+            return;
+        }
+
+        if (_purges)
+        {
+            AskAll(h.Purging, ReasonCode.Purging, _humidity, _targetHumidity + h.DryAbove, _vapourShare);
+        }
+        else if (_wet && (!h.DriesByOutsideAir || _isMild))
+        {
+            AskAll(h.Drying, ReasonCode.Drying, _humidity, _targetHumidity + h.DryAbove, _vapourShare);
         }
 
         int fogAt = _targetHumidity - h.FogBelow;
@@ -101,12 +160,22 @@ internal ref partial struct StepRun
         }
 
         SetX(at + Held.Mode, mode);
-        int gap = X(Extra.Drying) != 0 && (mode != CurtainDark || (_light != Missing && _light < c.DrawBelowLight)) ? c.Gap : 0;
+        bool outsideIsDark = mode != CurtainDark || (_light != Missing && _light < c.DrawBelowLight);
+        int gap = X(Extra.Drying) != 0 && outsideIsDark ? c.Gap : 0;
+        bool warms = false;
+        if (c.WarmGap > 0 && outsideIsDark && mode is CurtainWarm or CurtainDark)
+        {
+            int forHeat = GapForHeat(c, X(at + Held.Target));
+            warms = forHeat > gap;
+            gap = Math.Max(gap, forHeat);
+        }
+
         int goal = mode switch { CurtainWarm or CurtainDark => 10_000 - gap, CurtainShade => c.ShadeLevel, _ => 0 };
         bool held = waitsFor >= 0 && goal < X(at + Held.Target) && mode == CurtainOpen && !snow;
         int target = held ? X(at + Held.Target) : Stepped(c, at, goal);
         ReasonCode reason = snow ? ReasonCode.CurtainForSnow
             : held ? ReasonCode.WaitsFor
+            : warms ? ReasonCode.CurtainLetsHeatGo
             : target > goal ? ReasonCode.CurtainInSteps
             : mode == CurtainWarm ? ReasonCode.CurtainForWarmth
             : mode == CurtainShade ? ReasonCode.CurtainForShade
@@ -117,6 +186,7 @@ internal ref partial struct StepRun
             ReasonCode.WaitsFor => (waitsFor, 0, 0),
             ReasonCode.CurtainInSteps => (target, c.OpenStep, Math.Max(0, c.OpenStepMs - X(at + Held.StepMs)) / 1000),
             ReasonCode.CurtainForWarmth => (_light, _outside, gap),
+            ReasonCode.CurtainLetsHeatGo => (_inside - _warmAt, 10_000 - target, c.WarmGap),
             ReasonCode.CurtainForShade => (_light, _inside == Missing ? Missing : _inside - _coolAt, 0),
             ReasonCode.CurtainForDark => (_clock / 60_000, (MarkMs(c.DarkTo) + DayMs) % DayMs / 60_000, gap),
             _ => (0, 0, 0),
@@ -124,6 +194,13 @@ internal ref partial struct StepRun
         _want[c.Actuator] = target;
         _wanted = target > 0 ? _wanted | 1UL << c.Actuator : _wanted & ~(1UL << c.Actuator);
         _commands[c.Actuator] = new Command(0, (int)reason, a, b, third);
+    }
+
+    /// <summary>How far a drawn curtain opens for heat: on towards its most while it is too warm, as it is within the deadband, not at all below, without a reading, or with a heater asked for.</summary>
+    private readonly int GapForHeat(CompiledProgram.CurtainPart c, int target)
+    {
+        int past = _inside == Missing || X(Extra.HeatBusy) != 0 ? Missing : _inside - _warmAt - c.WarmPast;
+        return past >= 0 ? c.WarmGap : past != Missing && past > -c.WarmDeadband ? Math.Clamp(10_000 - target, 0, c.WarmGap) : 0;
     }
 
     private readonly int WishedCurtain(CompiledProgram.CurtainPart c, int mode)

@@ -31,6 +31,7 @@ internal ref partial struct StepRun
     private int _target;
     private int _targetHumidity;
     private int _coolAt;
+    private int _warmAt; // the cooling threshold, not raised in the cold
     private int _heatAt;
     private ulong _wanted;
     private ulong _on;
@@ -39,6 +40,10 @@ internal ref partial struct StepRun
     private int _proofAllowed;
     private int _pulse;
     private bool _moved;
+    private int _vapourShare;
+    private bool _wet;
+    private bool _isMild;
+    private bool _purges; // heaters rest
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public StepRun(CompiledProgram program, ReadOnlySpan<int> readings, int dtMs, Span<int> state, Span<Command> commands, Span<int> want)
@@ -59,6 +64,7 @@ internal ref partial struct StepRun
         _commands.Clear();
         ReadSanely();
         FindTarget();
+        FindDrying();
         AskTemperature();
         AskHumidity();
         AskCurtain();
@@ -149,7 +155,8 @@ internal ref partial struct StepRun
             SetX(Extra.BlendMs, Math.Max(0, blend - _dt));
         }
 
-        _coolAt = _target + period.CoolAbove + ColdRaise();
+        _warmAt = _target + period.CoolAbove;
+        _coolAt = _warmAt + ColdRaise();
         _heatAt = _target - period.HeatBelow;
         SetX(Extra.TargetTemperature, _target);
         SetX(Extra.TargetHumidity, _targetHumidity);

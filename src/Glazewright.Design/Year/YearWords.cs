@@ -201,7 +201,7 @@ internal static class YearWords
 
         yield return new Finding(
             "year/cost", Severity.Note, house,
-            Text($"Energy{(r.Co2Kg > 0 ? ", water and carbon dioxide" : " and water")} about ${r.CostLow:N0} to ${r.CostHigh:N0} a year at the job's tariffs; dearest month {MonthNames[r.WorstMonth - 1]} (${r.Months[r.WorstMonth - 1].Cost:N0}); peak demand {r.PeakPowerW / 1000:0.0} kW."),
+            Text($"Energy{(r.Co2Kg > 0 ? ", water and carbon dioxide" : " and water")} about ${r.CostLow:N0} to ${r.CostHigh:N0} a year at the job's tariffs; dearest month {MonthNames[r.WorstMonth - 1]} (${r.Months[r.WorstMonth - 1].Cost:N0}); peak demand {r.PeakPowerW / 1000:0.0} kW{(input.Tariffs.DemandPerWattMonth > 0 ? Text($", demand charge ${r.Months.Sum(m => m.PeakPowerW) * input.Tariffs.DemandPerWattMonth:N0} a year") : string.Empty)}."),
             "", Counted);
     }
 

@@ -32,6 +32,14 @@ internal static class EnergyAnswer
         string sentence = $"Running it costs {Said.Money(low)} to {Said.Money(high)} a year in {Said.Listed(bought)} at the tariffs of the job; the dearest month is {Said.Month(worst + 1)} with about {Said.Money(monthly[worst])}.";
         (string Sentence, BigFigure Figure)? burnt = Burnt(source, years);
         sentence += burnt?.Sentence ?? "";
+        double[] peaksW = [.. Enumerable.Range(0, 12).Select(m => years.Sum(y => y.Months[m].PeakPowerW))];
+        double demand = peaksW.Sum() * source.Job.Tariffs.DemandPerWattMonth;
+        int highest = Enumerable.Range(0, 12).MaxBy(m => peaksW[m]);
+        if (demand > 0)
+        {
+            sentence += $" The demand charge is {Said.Money(demand)} of it, by the highest quarter hour of each month and house.";
+        }
+
         double backupW = source.Houses.SelectMany(h => h.Plant.Loads).Where(l => l.Backup).Sum(l => l.Count * l.RunningW);
         List<BigFigure> figures =
         [
@@ -39,6 +47,9 @@ internal static class EnergyAnswer
             burnt is { } fuel ? fuel.Figure : said.Big("Heat in the fuel burnt", years.Sum(y => y.FuelJ), Unit.Joule),
             said.Big("Electric energy", years.Sum(y => y.PowerJ), Unit.ElectricJoule),
             said.Big("Sum of the houses' peak demands", years.Sum(y => y.PeakPowerW), Unit.ElectricWatt, "quarter hour each"),
+            .. demand > 0
+                ? (BigFigure[])[new("Demand charge a year", Said.Money(demand), "", $"most in {Said.Month(highest + 1)}: {Said.Money(peaksW[highest] * source.Job.Tariffs.DemandPerWattMonth)}")]
+                : [],
             said.Big("Water for cooling", waterM3, Unit.WaterCubicMetre, Wet(source)),
             said.Big("Stays on when the mains fail", backupW, Unit.ElectricWatt, "running power; starting needs more"),
         ];

@@ -19,7 +19,7 @@ public class SeasonTests
     private sealed record Scene(DutyInput Input, BuildingForm Form, DutyResult Duty, PlantResult Plant)
     {
         public SeasonResult In(WeatherYear year, GainTable? gains = null, DutyInput? input = null) =>
-            SeasonBehaviour.Of(Form, Duty, Plant, new SeasonGround(input ?? Input, gains ?? DesignDay.Gains(Form), year))!;
+            SeasonBehaviour.Of(Form, Duty, Plant, new SeasonGround(input ?? Input, gains ?? DesignDay.Gains(Form), year, 0.1))!;
     }
 
     private static Scene Set(Func<EquipmentChoice, EquipmentChoice>? change = null)

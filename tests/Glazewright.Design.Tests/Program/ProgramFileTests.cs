@@ -67,11 +67,12 @@ public class ProgramFileTests
         JsonObject defs = schema["$defs"]!.AsObject();
         // Every part that may be left out is there.
         ProgramDocument whole = SampleProgram.Document(true, true);
-        CurtainControl curtain = whole.Curtain! with { Dark = new DarkHours(new DayMark.Clock(1080), new DayMark.Sunrise(30)) };
+        CurtainControl curtain = whole.Curtain! with { Dark = new DarkHours(new DayMark.Clock(1080), new DayMark.Sunrise(30)), Warm = new WarmGap(0.3, 0.2, 0.5) };
         ClimateTarget deficit = new(22, 0, 0.8);
         ControlStage Turned(ControlStage s) => s with { Modulates = new Modulation(2, 900, 0.05) };
         whole = whole with
         {
+            Humidity = whole.Humidity with { DryHeatK = 0.2, Purge = new PurgeRule(60, 60, 0.2, [new ActuatorSetting("A/louver", 0.5)]) },
             Sensors = whole.Sensors!.Select(s => s with { DriftPerYearValue = 0 }).ToEqList(),
             Actuators = whole.Actuators.Select(a => a with { LeastFraction = 0.25 }).ToEqList(),
             Cooling = whole.Cooling.Select(Turned).ToEqList(),
