@@ -20,8 +20,8 @@ public sealed class CompiledProgram
     internal const int PerStage = 2;
     internal const int PerAlarm = 2;
     internal const int PerWeather = 3; // what is held back, 0 to 10 000, ms since the weather asked for it, and whether rain did
-    internal const int Extras = 28;
-    internal const int ExtrasOfSecondCurtain = 4;
+    internal const int Extras = 29;
+    internal const int ExtrasOfSecondCurtain = 5;
 
     private readonly HumidityPart _humidity;
 
@@ -263,24 +263,24 @@ public sealed class CompiledProgram
         public const int Drying = 3;
         public const int Fogging = 4;
         public const int FogPhaseMs = 5;
-        public const int Curtain = 6; // four of them, see CurtainAt
-        public const int ProofMissingMs = 10;
-        public const int GuardLockedMs = 11;
-        public const int LampsOn = 12;
-        public const int LastInside = 13;
-        public const int SameInsideMs = 14;
-        public const int ClockMs = 15;
-        public const int Day = 16;
-        public const int OnMask = 17;
-        public const int HandMask = 19;
-        public const int BlendFrom = 21;
-        public const int BlendMs = 22;
-        public const int Dosing = 23;
-        public const int CoolBusy = 24; // a stage is on or its delay runs
-        public const int HeatBusy = 25;
-        public const int AlarmBusy = 26; // an alarm sounds or its delay runs
-        public const int PurgeMs = 27; // since a purge began
-        public const int SecondCurtain = 28; // four, where there is one
+        public const int Curtain = 6; // five of them, see CurtainAt
+        public const int ProofMissingMs = 11;
+        public const int GuardLockedMs = 12;
+        public const int LampsOn = 13;
+        public const int LastInside = 14;
+        public const int SameInsideMs = 15;
+        public const int ClockMs = 16;
+        public const int Day = 17;
+        public const int OnMask = 18;
+        public const int HandMask = 20;
+        public const int BlendFrom = 22;
+        public const int BlendMs = 23;
+        public const int Dosing = 24;
+        public const int CoolBusy = 25; // a stage is on or its delay runs
+        public const int HeatBusy = 26;
+        public const int AlarmBusy = 27; // an alarm sounds or its delay runs
+        public const int PurgeMs = 28; // since a purge began
+        public const int SecondCurtain = 29; // five, where there is one
     }
 
     /// <summary>What a curtain remembers, counted from its own place.</summary>
@@ -290,6 +290,7 @@ public sealed class CompiledProgram
         public const int TimerMs = 1;
         public const int StepMs = 2;
         public const int Target = 3;
+        public const int HeatMs = 4; // since it opens to let heat go; below nothing: since it no longer does
     }
 
     internal readonly record struct Settings(int[] Actuators, int[] Levels);

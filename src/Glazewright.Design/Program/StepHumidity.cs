@@ -163,9 +163,9 @@ internal ref partial struct StepRun
         bool outsideIsDark = mode != CurtainDark || (_light != Missing && _light < c.DrawBelowLight);
         int gap = X(Extra.Drying) != 0 && outsideIsDark ? c.Gap : 0;
         bool warms = false;
-        if (c.WarmGap > 0 && outsideIsDark && mode is CurtainWarm or CurtainDark)
+        if (c.WarmGap > 0)
         {
-            int forHeat = GapForHeat(c, X(at + Held.Target));
+            int forHeat = GapForHeat(c, at, outsideIsDark && mode is CurtainWarm or CurtainDark);
             warms = forHeat > gap;
             gap = Math.Max(gap, forHeat);
         }
@@ -196,11 +196,31 @@ internal ref partial struct StepRun
         _commands[c.Actuator] = new Command(0, (int)reason, a, b, third);
     }
 
-    /// <summary>How far a drawn curtain opens for heat: on towards its most while it is too warm, as it is within the deadband, not at all below, without a reading, or with a heater asked for.</summary>
-    private readonly int GapForHeat(CompiledProgram.CurtainPart c, int target)
+    /// <summary>
+    /// How far a drawn curtain opens for heat: on towards its most while it is too warm, as it is within the deadband, not at all below, without a
+    /// reading, or with a heater asked for. It turns at most every five minutes, and not while another use of the curtain is waited for.
+    /// </summary>
+    private readonly int GapForHeat(CompiledProgram.CurtainPart c, int at, bool drawn)
     {
+        int since = X(at + Held.HeatMs);
+        if (!drawn)
+        {
+            SetX(at + Held.HeatMs, 0);
+            return 0;
+        }
+
+        bool opens = since > 0;
         int past = _inside == Missing || X(Extra.HeatBusy) != 0 ? Missing : _inside - _warmAt - c.WarmPast;
-        return past >= 0 ? c.WarmGap : past != Missing && past > -c.WarmDeadband ? Math.Clamp(10_000 - target, 0, c.WarmGap) : 0;
+        bool wished = past != Missing && past >= (opens ? -c.WarmDeadband + 1 : 0);
+        if (wished != opens && Math.Abs(since) >= CurtainDelayMs && X(at + Held.TimerMs) == 0)
+        {
+            opens = wished;
+            since = 0;
+        }
+
+        since = opens ? Math.Min(CurtainDelayMs, since + Math.Max(1, _dt)) : Math.Max(-CurtainDelayMs, since - _dt);
+        SetX(at + Held.HeatMs, since);
+        return !opens ? 0 : past >= 0 ? c.WarmGap : Math.Clamp(10_000 - X(at + Held.Target), 0, c.WarmGap);
     }
 
     private readonly int WishedCurtain(CompiledProgram.CurtainPart c, int mode)
