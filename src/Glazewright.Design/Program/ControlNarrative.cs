@@ -88,7 +88,7 @@ public static class ControlNarrative
 
         if (h.Purge is { OnS: > 0 } purge)
         {
-            lines.Add(Say($"In colder air outside it dries in turns, where that air holds less vapour: {Settings(purge.Settings)} for {purge.OnS} s while the heaters rest, then {purge.PauseS / 60.0:0.#} min of heat; a turn ends early, or does not begin, {say.Difference(purge.LeastBelowK, 1)} below the heating threshold."));
+            lines.Add(Say($"In colder air outside it dries in turns, where that air holds less vapour: {Settings(purge.Settings)} for {purge.OnS} s, then shut for {purge.PauseS} s, heat on as it is needed; a turn ends early, or does not begin, {say.Difference(purge.LeastBelowK, 1)} below the heating threshold."));
         }
 
         if (h.DryHeatK is > 0)

@@ -200,7 +200,7 @@ internal sealed class DefaultStages
         string[] louver = [.. OfKind(ActuatorKind.Louver)];
         bool inTurns = dryers.Length == 0 && vents.Length == 0 && fan is not null && louver.Length > 0;
         return new HumidityControl(
-            5, 4, drying, vents.Length > 0 ? -5 : inTurns ? 8 : 2, 6, 4, 100 * FogSizing.DampestFraction, fogging, 40, 20, dryers.Length > 0 ? null : inTurns ? 0.2 : 0,
+            5, 4, drying, vents.Length > 0 ? -5 : inTurns ? 8 : 2, 6, 4, 100 * FogSizing.DampestFraction, fogging, 40, 20, dryers.Length > 0 ? null : inTurns ? 0.4 : 0,
             inTurns ? new PurgeRule(60, 60, 0.2, [.. louver.Select(l => new ActuatorSetting(l, 0.5))]) : null);
     }
 

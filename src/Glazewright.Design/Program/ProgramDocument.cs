@@ -183,7 +183,7 @@ public sealed record HumidityControl(
     [property: LeftOutWhenNone] PurgeRule? Purge = null);
 
 /// <summary>Drying in turns: wet air is thrown out, then the heaters warm what came in.</summary>
-/// <param name="OnS">Time for the outside air once it flows, s; the heaters rest meanwhile.</param>
+/// <param name="OnS">Time for the outside air once it flows, s; heat goes on by its own thresholds.</param>
 /// <param name="PauseS">Time for the heat after it, s.</param>
 /// <param name="LeastBelowK">Ends early, or never starts, this far below the heating threshold, K.</param>
 /// <param name="Settings">Actuators driven meanwhile, gentler ones than in mild air.</param>

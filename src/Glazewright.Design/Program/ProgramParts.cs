@@ -31,7 +31,7 @@ public static class ProgramParts
             Way<HumidityControl>("fogOn", "pulse of fog", Time, "0 s", "1 h", h => Fogs(h, h.FogOnS), (h, v) => h with { FogOnS = (int)v }),
             Way<HumidityControl>("fogOff", "pause between pulses", Time, "0 s", "1 h", h => Fogs(h, h.FogOffS), (h, v) => h with { FogOffS = (int)v }),
             Way<HumidityControl>("dryHeat", "the heating threshold rises by this while outside air dries", Difference, "0 K", "10 K", h => h.DryHeatK, (h, v) => h with { DryHeatK = v }),
-            Way<HumidityControl>("purge", "in colder air outside it dries in turns: wet air goes out, the heaters rest", Time, "0 s", "1 h", h => h.Purge?.OnS, (h, v) => h with { Purge = h.Purge! with { OnS = (int)v } }),
+            Way<HumidityControl>("purge", "in colder air outside it dries in turns: wet air goes out for so long", Time, "0 s", "1 h", h => h.Purge?.OnS, (h, v) => h with { Purge = h.Purge! with { OnS = (int)v } }),
             Way<HumidityControl>("purgePause", "then heat, before the next turn", Time, "1 min", "24 h", h => h.Purge?.PauseS, (h, v) => h with { Purge = h.Purge! with { PauseS = (int)v } }),
             Way<HumidityControl>("purgeLeast", "a turn ends early this far below the heating threshold", Difference, "0 K", "10 K", h => h.Purge?.LeastBelowK, (h, v) => h with { Purge = h.Purge! with { LeastBelowK = v } })),
         Curtain("curtain", "Curtain", "When the curtain is drawn and how it opens.", d => d.Curtain, (d, c) => d with { Curtain = c }),

@@ -113,7 +113,7 @@ public static class ProgramWords
             ReasonCode.CurtainForShade => Text($"drawn for shade: light {Light(c.A)}, {c.B / 100.0:0.0} K above the cooling threshold"),
             ReasonCode.CurtainForDark => Text($"drawn to darken until {c.B / 60:00}:{c.B % 60:00}{(c.C > 0 ? Text($", gap {c.C / 100.0:0} %") : string.Empty)}"),
             ReasonCode.CurtainLetsHeatGo => Text($"opened {c.B / 100.0:0} % of at most {c.C / 100.0:0} % to let heat go: {c.A / 100.0:0.0} K past the cooling threshold"),
-            ReasonCode.Purging => Text($"throws wet air out, the heaters rest: {c.A / 10.0:0.0} % RH, starts at {c.B / 10.0:0.0} %, outside air holds {Share(c.C)} of the vapour inside"),
+            ReasonCode.Purging => Text($"throws wet air out for a while: {c.A / 10.0:0.0} % RH, starts at {c.B / 10.0:0.0} %, outside air holds {Share(c.C)} of the vapour inside"),
             ReasonCode.CurtainForSnow => "held open for snow",
             ReasonCode.CurtainInSteps => Text($"opening in steps of {c.B / 100.0:0} %, {c.A / 100.0:0} % drawn, next step in {Span(c.C)}"),
             ReasonCode.Photoperiod => Text($"making up the day: {c.A} of {c.C} min, outside light {Light(c.B)}"),

@@ -14,7 +14,7 @@ internal ref partial struct StepRun
     /// <summary>How long a new wish must last before the curtain follows it, ms: our choice against hunting under passing clouds.</summary>
     private const int CurtainDelayMs = 300_000;
 
-    /// <summary>How long the heaters rest at most before the outside air flows, ms: a louver's travel and a burner's least time on, our choice.</summary>
+    /// <summary>How long a turn waits at most for the outside air to flow, ms: a louver's travel and whoever keeps it shut, our choice.</summary>
     private const int LongestWaitForAirMs = 300_000;
 
     /// <summary>Whether it is too wet, whether outside air helps, and whether a purge runs: known before heat is asked for.</summary>

@@ -43,7 +43,7 @@ internal ref partial struct StepRun
     private int _vapourShare;
     private bool _wet;
     private bool _isMild;
-    private bool _purges; // heaters rest
+    private bool _purges;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public StepRun(CompiledProgram program, ReadOnlySpan<int> readings, int dtMs, Span<int> state, Span<Command> commands, Span<int> want)

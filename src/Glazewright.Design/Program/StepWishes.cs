@@ -15,12 +15,6 @@ internal ref partial struct StepRun
 
         AskStages(_p.CoolAt, _p.CoolOn, _p.CoolOff, _p.CoolDelayMs, _p.CoolSettings, _inside - _coolAt, _p.FirstCoolOn, Extra.CoolBusy, ReasonCode.Cooling, false,
             _outside != Missing && _target - _outside > _p.Cold.Full ? _p.Cold.Stages : int.MaxValue);
-        // While wet air is thrown out the heaters rest: what they burn would go out with it.
-        if (_purges)
-        {
-            return;
-        }
-
         AskStages(_p.HeatAt, _p.HeatOn, _p.HeatOff, _p.HeatDelayMs, _p.HeatSettings, _heatAt - _inside, _p.FirstHeatOn, Extra.HeatBusy, ReasonCode.Heating, _p.Modulates, int.MaxValue);
     }
 

@@ -33,21 +33,20 @@ public class DryingTurnsTests
     }
 
     [Fact]
-    public void Heaters_rest_in_a_turn_and_their_threshold_is_higher_between()
+    public void Heat_goes_on_in_a_turn_and_its_threshold_is_higher_than_in_dry_air()
     {
         ProgramPeriod period = SampleProgram.Document().Periods[0];
         int threshold = 2200 - (int)Math.Round(100 * period.HeatBelowK);
         Bench bench = Wet(2, threshold + 10);
-        bool heated = false;
+        bool both = false;
         for (int s = 0; s < 1800; s += 5)
         {
             bench.Run(5);
-            heated |= bench.Why("A/heater-1") == ReasonCode.Heating;
-            Assert.False(bench.Why("A/heater-1") == ReasonCode.Heating && bench.Why("A/louver") == ReasonCode.Purging, $"both at {s} s");
+            both |= bench.Why("A/heater-1") == ReasonCode.Heating && bench.Why("A/louver") == ReasonCode.Purging;
         }
 
-        Assert.True(heated, "a tenth of a kelvin above the threshold of dry air heat is asked for");
-        Assert.Equal(ReasonCode.Idle, Wet(2, threshold + 30).Set(Reading.InsideHumidity, 600).Run(600).Why("A/heater-1"));
+        Assert.True(both, "a tenth of a kelvin above the threshold of dry air heat is asked for, turn or not");
+        Assert.Equal(ReasonCode.Idle, Wet(2, threshold + 10).Set(Reading.InsideHumidity, 600).Run(600).Why("A/heater-1"));
     }
 
     [Fact]
