@@ -109,7 +109,7 @@ public sealed record Datum(PlanDatum Plan, HeightDatum Heights, EaveDatum Eave);
 /// <param name="TemperatureK">Half width of the temperature band, K.</param>
 /// <param name="HumidityPercent">Half width of the humidity band, % RH.</param>
 /// <param name="VpdKPa">Half width of the band where a vapour pressure deficit is asked, kPa.</param>
-public sealed record HeldBand(double TemperatureK, double HumidityPercent, double VpdKPa = 0.25);
+public sealed record HeldBand(double TemperatureK, double HumidityPercent, double VpdKPa = 0.18);
 
 /// <summary>Who supplies or does a thing.</summary>
 public enum ScopeBy

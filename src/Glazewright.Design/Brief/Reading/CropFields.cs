@@ -15,7 +15,7 @@ internal static class CropFields
     public static HeldBand Band(FieldReader f) => new(
         f.DifferenceK("temperature", "0.5 F°", "15 F°", "2.7 F°", "Half width of the temperature band that counts as held."),
         100 * f.Fraction("humidity", "1 %", "40 %", "7 %", "Half width of the humidity band that counts as held."),
-        f.Quantity("vpd", QuantityKind.VapourDeficit, "0.05 kPa", "2 kPa", "0.25 kPa", "Half width of the band where a vapour pressure deficit is asked."));
+        f.Quantity("vpd", QuantityKind.VapourDeficit, "0.05 kPa", "2 kPa", "0.18 kPa", "Half width of the band where a vapour pressure deficit is asked."));
 
     public static EqList<CropPeriod> Schedule(FieldReader house)
     {
