@@ -144,7 +144,8 @@ public static class BarCutter
     private static bool IsCheapest(CutCase reduced, Relaxation root, long setUpCents, Packing best, CutBound bound) =>
         CandidatePatterns.TryList(reduced, root, best.TotalCents(reduced, setUpCents) - 1 - bound.SetUpsCents, out List<Pattern> all)
         && all.Count <= SetUpMaster.MostForProof
-        && SetUpMaster.Refutes(reduced, all, setUpCents, best, bound.TotalCents);
+        && (SetUpCover.Refutes(reduced, root, all, setUpCents, best.TotalCents(reduced, setUpCents) - 1, bound.SticksCents)
+            || SetUpMaster.Refutes(reduced, all, setUpCents, best, bound.TotalCents));
 
     /// <summary>With few patterns left, the program with set-up charges over all of them can end: then the total is proved.</summary>
     private static bool CloseSetUpGap(CutCase reduced, Relaxation root, long setUpCents, ref Packing best, CutBound bound)
