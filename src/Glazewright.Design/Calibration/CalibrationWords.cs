@@ -68,7 +68,7 @@ internal static class CalibrationWords
 
         if (!log.Has(LoggedQuantity.NetSkyRadiation))
         {
-            findings.Add(Note("fit/no-sky", "long wave of the sky is not logged: a sky 8 K below the air", Severity.Note, ""));
+            findings.Add(Note("fit/no-sky", "long wave of the sky is not logged: a sky 14 F° (8 K) below the air", Severity.Note, ""));
         }
 
         if (scores[0].SkillRatio < 0)

@@ -22,7 +22,7 @@ internal static class DutyFindings
         {
             yield return new Finding(
                 "duty/typical-year-conditions", Severity.Near, house,
-                Text($"Design temperatures are computed from one typical year: 99.6 % {C(r.Conditions.Heating996C)}, coldest hour {C(r.Conditions.ExtremeMinC)}. A typical year leaves the extremes out; published values run 3 to 4 K colder."),
+                Text($"Design temperatures are computed from one typical year: 99.6 % {C(r.Conditions.Heating996C)}, coldest hour {C(r.Conditions.ExtremeMinC)}. A typical year leaves the extremes out; published values run 5 to 7 F° (3 to 4 K) colder."),
                 "Type the published design conditions of the nearest station.",
                 r.Conditions.Source);
         }

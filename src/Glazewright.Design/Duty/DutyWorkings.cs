@@ -33,7 +33,7 @@ internal static class DutyWorkings
     private static void Conditions(DutyFacts f, List<Figure> figures)
     {
         Brief.DesignConditions c = f.Result.Conditions;
-        string caution = c.Source is Source.Default ? "Computed from one typical year, which leaves the extremes out: 3 to 4 K too mild is usual." : "";
+        string caution = c.Source is Source.Default ? "Computed from one typical year, which leaves the extremes out: 5 to 7 F° (3 to 4 K) too mild is usual." : "";
         void State(string name, string label, double value) =>
             figures.Add(Figure.State($"{f.Input.House}/duty/{name}", label, Unit.Celsius, value, c.Source, caution));
         State("heating-99.6", "99.6 % heating dry bulb", c.Heating996C);

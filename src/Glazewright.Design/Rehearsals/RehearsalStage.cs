@@ -15,7 +15,7 @@ namespace Glazewright.Design.Rehearsals;
 public static class RehearsalStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 8;
+    public const int Version = 9;
 
     /// <summary>Step of the runs that are shown, s.</summary>
     public const double StepS = 5;
@@ -179,8 +179,8 @@ public static class RehearsalStage
 
         all.Add(Cold("sensor-dead-cold", "the temperature sensor fails at two in the coldest night", s => new Deaf(s, curtains)));
         all.Add(Cold("sensor-sticks-cold", "the crop's thermometer sticks at two in the coldest night, where neither heat nor cooling is called", Wrong(Night, new WrongReading.Sticks(targets.At((cold * MinutesInDay) + Night).TemperatureC + QuietK(program, cold, heated: true)))));
-        all.Add(Cold("sensor-drifts-cold", "the crop's thermometer drifts high from two in the coldest night, by 0.5 K an hour up to 5 K", Wrong(Night, new WrongReading.Drifts(0.5, 5))));
-        all.Add(Cold("sensor-high-cold", "the crop's thermometer reads 5 K high from two in the coldest night", Wrong(Night, new WrongReading.Off(5))));
+        all.Add(Cold("sensor-drifts-cold", "the crop's thermometer drifts high from two in the coldest night, by 0.9 F° (0.5 K) an hour up to 9 F° (5 K)", Wrong(Night, new WrongReading.Drifts(0.5, 5))));
+        all.Add(Cold("sensor-high-cold", "the crop's thermometer reads 9 F° (5 K) high from two in the coldest night", Wrong(Night, new WrongReading.Off(5))));
         all.Add(Hot("power-out-hot", "power fails at noon of the hottest day for four hours: fans and water stop, louver and curtain stay as they are", s => new Outage(s, curtains, travels)) with { BoxRuns = false });
         all.Add(Hot("sensor-sticks-hot", "the crop's thermometer sticks at noon of the hottest day, where neither cooling nor heat is called", Wrong(Noon, new WrongReading.Sticks(targets.At((hot * MinutesInDay) + Noon).TemperatureC + QuietK(program, hot, heated: false)))));
         if (pump >= 0)

@@ -107,7 +107,7 @@ internal static class YearWorkings
         Observe("water-books", "Error of the water books over water turned over", Unit.None, r.WaterClosureFraction);
         Observe("peak", "Peak quarter-hour demand", Unit.ElectricWatt, r.PeakPowerW);
         Observe("frost-fans", "Hours at or below freezing within ten minutes of an exhaust fan", Unit.Hour, run.FrostAfterFansH);
-        Observe("winter-fan-loss", "Heat carried out by exhaust fans with outside air more than 10 K below the target", Unit.Joule, run.WinterFanAirJ);
+        Observe("winter-fan-loss", "Heat carried out by exhaust fans with outside air more than 18 F° (10 K) below the target", Unit.Joule, run.WinterFanAirJ);
         Observe("filter-fan-loss", "Heat that the filter fan's air takes", Unit.Joule, run.FilterFanJ);
         Balance(run.Balance, Observe, Derive);
         Costs(r, input, Observe, Derive);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Glazewright.Papers.Drawing;
 
@@ -18,9 +19,22 @@ internal static class CsvTable
             rows = [.. rows.Select(r => (IReadOnlyList<string>)[.. places.Select(p => r[p])])];
         }
 
-        bool[] numbers = [.. rows[0].Select((_, c) => rows.Count > 1 && rows.Skip(1).All(r => r[c].Length == 0 || double.TryParse(r[c], System.Globalization.NumberStyles.Float, System.Globalization.CultureInfo.InvariantCulture, out double _)))];
+        bool[] numbers = [.. rows[0].Select((_, c) => rows.Count > 1 && rows.Skip(1).All(r => r[c].Length == 0 || double.TryParse(r[c], NumberStyles.Float, CultureInfo.InvariantCulture, out double _)))];
         return new Table([.. rows[0].Select((h, c) => new Column(Words(h), 20, numbers[c] ? Along.End : Along.Start))], [.. rows.Skip(1)]);
     }
+
+    /// <summary>The same table with columns of money said as money.</summary>
+    /// <param name="table">One of our own.</param>
+    /// <param name="heads">Headings of those columns, in words.</param>
+    public static Table InMoney(this Table table, params string[] heads)
+    {
+        bool[] isMoney = [.. table.Columns.Select(c => heads.Contains(c.Head))];
+        return new Table(table.Columns, [.. table.Rows.Select(r => (IReadOnlyList<string>)[.. r.Select((text, c) => isMoney[c] ? Money(text) : text)])]);
+    }
+
+    // To the cent, as the table has it: its rows are added up by eye.
+    private static string Money(string number) =>
+        decimal.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal amount) ? (amount < 0 ? "−$" : "$") + Math.Abs(amount).ToString("#,0.00", CultureInfo.InvariantCulture) : number;
 
     private static string Words(string head) => head.Length == 0 ? "" : char.ToUpperInvariant(head[0]) + head[1..].Replace('_', ' ');
 

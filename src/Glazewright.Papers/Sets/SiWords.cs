@@ -67,6 +67,7 @@ public static partial class SiWords
     /// <returns>The same with SI alone.</returns>
     public static StageReport Of(StageReport report) => report with
     {
+        Figures = report.Figures.Select(f => f with { Label = Of(f.Label), Caution = Of(f.Caution) }).ToEqList(),
         Findings = report.Findings.Select(f => f with { What = Of(f.What), Mend = Of(f.Mend) }).ToEqList(),
         LeftOut = report.LeftOut.Select(Of).ToEqList(),
     };
@@ -76,6 +77,7 @@ public static partial class SiWords
     /// <returns>The sentence in SI.</returns>
     public static string Of(string text)
     {
+        text = PairOfRanges().Replace(text, "${si}");
         // The first number of "0.4 to 1.1 mph" and "3 × 4 ft" has its unit only behind the second.
         text = Range().Replace(text, "${a} ${us}${w}${b} ${us}");
         string one = Behind().Replace(Pair().Replace(text, "${si}"), "${si}");
@@ -137,6 +139,9 @@ public static partial class SiWords
 
     [GeneratedRegex(@"(?<![\w.'])(?<a>" + Number + ")(?<w> to | × | of the |–)(?<b>" + Number + ") ?(?<us>" + UsUnit + @")(?![\w/·²³])", RegexOptions.CultureInvariant)]
     private static partial Regex Range();
+
+    [GeneratedRegex("(?<![\\w.])" + Number + " to " + Number + " ?" + UsUnit + @" \((?<si>" + Number + " to " + Number + " ?" + SiUnit + @")\)", RegexOptions.CultureInvariant)]
+    private static partial Regex PairOfRanges();
 
     [GeneratedRegex(@"(?:" + Number + " ?" + UsUnit + @"|\d+'-\d+(?: \d+/\d+)?""|\d+(?: \d+/\d+)?""|\d+/\d+ in a foot) \((?<si>" + Number + " ?(?:" + SiUnit + @"|%))\)", RegexOptions.CultureInvariant)]
     private static partial Regex Pair();

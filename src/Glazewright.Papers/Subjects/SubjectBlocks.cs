@@ -63,7 +63,7 @@ public static class SubjectBlocks
 {
     private const double WideMm = 190;
 
-    // Bars need no more: on a phone they are read whole.
+    // Bars and plans need no more: on a phone they are read whole.
     private const double NarrowMm = 128;
 
     /// <summary>What is known at once.</summary>
@@ -109,7 +109,7 @@ public static class SubjectBlocks
         string per = source.Job.Units == UnitSystem.Us ? "ft" : "m";
         return subject switch
         {
-            JobSubject.Brief => [new Block.Heading(2, "Answers in short"), AnswersReport.ShortTable(AnswersReport.Answers(source)), new Block.Picture(RangePlan.Picture(source, WideMm, 96), "The range from above.")],
+            JobSubject.Brief => [new Block.Heading(2, "Answers in short"), AnswersReport.ShortTable(AnswersReport.Answers(source)), new Block.Picture(RangePlan.Picture(source, NarrowMm, 96), "The range from above.")],
             JobSubject.Shape => [.. Shades(source), .. LightReport.Chapter(source, house).Where(b => b is not (Block.NewPage or Block.Heading { Level: 1 }))],
             JobSubject.Frame => [.. Answered(StructureAnswer.Of(source)), Drawn(TypicalFrame.Draw(source, house, "")), Drawn(FramingPlan.Draw(source, house, "")), Drawn(FoundationPlan.Draw(source, house, ""))],
             JobSubject.Covering => [Drawn(ElevationSheet.Draw(source, house, "")), Drawn(CoverSheets.Roof(source, house, "")), Drawn(CoverSheets.Sides(source, house, "")), Drawn(CoverSheets.Ends(source, house, ""))],
@@ -128,8 +128,8 @@ public static class SubjectBlocks
                 .. Answered(PriceAnswer.Of(source)),
                 new Block.Caution("Yours alone", "What follows holds costs and margin. It is on no paper but your own."),
                 Costs(source.Price),
-                new Block.Heading(2, "From direct cost to price"), new Block.TableOf(CsvTable.Of(ContractorCsv.Summary(source.Price))),
-                new Block.Heading(2, "Lines"), new Block.TableOf(CsvTable.Of(ContractorCsv.Lines(source.Price, source.Job.Units), "description", "quantity", "unit", "unit_cost", "cost", "labour_hours", "by")),
+                new Block.Heading(2, "From direct cost to price"), new Block.TableOf(CsvTable.Of(ContractorCsv.Summary(source.Price)).InMoney("Part", "Sum so far", "To compare")),
+                new Block.Heading(2, "Lines"), new Block.TableOf(CsvTable.Of(ContractorCsv.Lines(source.Price, source.Job.Units), "description", "quantity", "unit", "unit_cost", "cost", "labour_hours", "by").InMoney("Unit cost", "Cost")),
             ],
             _ => throw new ArgumentOutOfRangeException(nameof(subject), subject, "No such subject."),
         };
@@ -144,7 +144,7 @@ public static class SubjectBlocks
     }
 
     private static Block LotOf(Design.Brief.Job job, FormResult range) => new Block.Picture(
-        LotPicture.Draw(job, range, WideMm, 112),
+        LotPicture.Draw(job, range, NarrowMm, 112),
         job.Lot.SizeXM > 0
             ? $"The lot from above, as typed and not surveyed: lot lines, setbacks dashed, clear distances. Along the ridges (to the right) is {Compass.Word(job.Site.RangeBearingDeg)}."
             : $"The houses from above. Give the lot below Power, gas, water to see its lines and setbacks. Along the ridges (to the right) is {Compass.Word(job.Site.RangeBearingDeg)}.");

@@ -1,3 +1,4 @@
+using Glazewright.Design.Contracts;
 using Glazewright.Papers.Sets;
 
 namespace Glazewright.Papers.Tests.Sets;
@@ -21,10 +22,21 @@ public class SiWordsTests
     [InlineData("3 in insulated metal panel", "76 mm insulated metal panel")]
     [InlineData("1-1/2 in steel for 154 ft", "DN 40 steel for 46.9 m")]
     [InlineData("the gap is 14'-6 1/2\" wide", "the gap is 4.43 m wide")]
+    [InlineData("values run 5 to 7 F° (3 to 4 K) colder", "values run 3 to 4 K colder")]
+    [InlineData("drifts by 0.9 F° (0.5 K) an hour up to 9 F° (5 K)", "drifts by 0.5 K an hour up to 5 K")]
     [InlineData("145 psi", "1.00 MPa")]
     [InlineData("air of 14 °F", "air of −10.0 °C")]
     [InlineData("slope 1/4 in a foot (2 %) to it", "slope 2 % to it")]
     [InlineData("12.7 mol/m² in June and 2.1 in December: 3 in the house, 2 in all", "12.7 mol/m² in June and 2.1 in December: 3 in the house, 2 in all")]
     [InlineData("R 2.0 (h·ft²·F°/Btu), house A, 4 fans", "R 2.0 (h·ft²·F°/Btu), house A, 4 fans")]
     public void A_metric_job_hears_the_SI_alone(string said, string heard) => Assert.Equal(heard, SiWords.Of(said));
+
+    [Fact]
+    public void Labels_and_cautions_of_figures_are_heard_too()
+    {
+        Figure figure = Figure.State("A/year/fans", "Heat lost with air more than 18 F° (10 K) below the target", Unit.Joule, 1, new Source.FirstPrinciples("a test"), "5 to 7 F° (3 to 4 K) too mild is usual");
+        Figure heard = SiWords.Of(new StageReport([figure], [], [])).Figures[0];
+        Assert.Equal(("Heat lost with air more than 10 K below the target", "3 to 4 K too mild is usual"), (heard.Label, heard.Caution));
+        Assert.Equal(figure.Value, heard.Value);
+    }
 }
