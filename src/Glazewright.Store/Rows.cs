@@ -50,6 +50,17 @@ internal sealed class RevisionRow
     public required long AtMs { get; init; }
 }
 
+internal sealed class MadePapersRow
+{
+    public required string JobId { get; init; }
+
+    public required int Version { get; init; }
+
+    public required string Sha256 { get; init; }
+
+    public required long AtMs { get; init; }
+}
+
 internal sealed class LibraryRow
 {
     public required string Kind { get; init; }

@@ -12,6 +12,8 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
 
     public DbSet<RevisionRow> Revisions => Set<RevisionRow>();
 
+    public DbSet<MadePapersRow> MadePapers => Set<MadePapersRow>();
+
     public DbSet<LibraryRow> Library => Set<LibraryRow>();
 
     public DbSet<EndedSignInRow> EndedSignIns => Set<EndedSignInRow>();
@@ -48,6 +50,14 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
             t.Property(r => r.Version).HasColumnName("version").ValueGeneratedNever();
             t.Property(r => r.Mark).HasColumnName("mark");
             t.Property(r => r.Note).HasColumnName("note");
+            t.Property(r => r.AtMs).HasColumnName("at_ms");
+        });
+        modelBuilder.Entity<MadePapersRow>(t =>
+        {
+            t.ToTable("made_papers").HasKey(r => new { r.JobId, r.Version });
+            t.Property(r => r.JobId).HasColumnName("job_id");
+            t.Property(r => r.Version).HasColumnName("version").ValueGeneratedNever();
+            t.Property(r => r.Sha256).HasColumnName("sha256");
             t.Property(r => r.AtMs).HasColumnName("at_ms");
         });
         modelBuilder.Entity<LibraryRow>(t =>

@@ -22,6 +22,9 @@ internal static class StoreSchema
         [
             "CREATE TABLE ended_sign_ins (id TEXT PRIMARY KEY, until_ms BIGINT NOT NULL)",
         ],
+        [
+            "CREATE TABLE made_papers (job_id TEXT NOT NULL, version INTEGER NOT NULL, sha256 TEXT NOT NULL, at_ms BIGINT NOT NULL, PRIMARY KEY (job_id, version), FOREIGN KEY (job_id, version) REFERENCES edits(job_id, version))",
+        ],
     ];
 
     /// <summary>Number of the newest step.</summary>
