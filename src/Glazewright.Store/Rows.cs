@@ -74,6 +74,36 @@ internal sealed class LibraryRow
     public required byte[] Content { get; init; }
 }
 
+internal sealed class LibraryYearRow
+{
+    public required string Sha256 { get; init; }
+
+    /// <summary>How it was read: a row of another form is read anew from the file.</summary>
+    public required int Form { get; init; }
+
+    public required string Name { get; init; }
+
+    public required string Region { get; init; }
+
+    public required string Country { get; init; }
+
+    public required string Source { get; init; }
+
+    public required string StationId { get; init; }
+
+    public required double LatitudeDeg { get; init; }
+
+    public required double LongitudeDeg { get; init; }
+
+    public required double ZoneH { get; init; }
+
+    public required double ElevationM { get; init; }
+
+    public required string Origin { get; init; }
+
+    public required string RowYears { get; init; }
+}
+
 internal sealed class EndedSignInRow
 {
     public required string Id { get; init; }

@@ -16,6 +16,8 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
 
     public DbSet<LibraryRow> Library => Set<LibraryRow>();
 
+    public DbSet<LibraryYearRow> LibraryYears => Set<LibraryYearRow>();
+
     public DbSet<EndedSignInRow> EndedSignIns => Set<EndedSignInRow>();
 
     protected override void OnModelCreating(ModelBuilder modelBuilder)
@@ -68,6 +70,23 @@ internal sealed class StoreContext(DbContextOptions<StoreContext> options) : DbC
             t.Property(r => r.Name).HasColumnName("name");
             t.Property(r => r.AtMs).HasColumnName("at_ms");
             t.Property(r => r.Content).HasColumnName("content");
+        });
+        modelBuilder.Entity<LibraryYearRow>(t =>
+        {
+            t.ToTable("library_years").HasKey(r => r.Sha256);
+            t.Property(r => r.Sha256).HasColumnName("sha256");
+            t.Property(r => r.Form).HasColumnName("form");
+            t.Property(r => r.Name).HasColumnName("name");
+            t.Property(r => r.Region).HasColumnName("region");
+            t.Property(r => r.Country).HasColumnName("country");
+            t.Property(r => r.Source).HasColumnName("source");
+            t.Property(r => r.StationId).HasColumnName("station_id");
+            t.Property(r => r.LatitudeDeg).HasColumnName("latitude_deg");
+            t.Property(r => r.LongitudeDeg).HasColumnName("longitude_deg");
+            t.Property(r => r.ZoneH).HasColumnName("zone_h");
+            t.Property(r => r.ElevationM).HasColumnName("elevation_m");
+            t.Property(r => r.Origin).HasColumnName("origin");
+            t.Property(r => r.RowYears).HasColumnName("row_years");
         });
         modelBuilder.Entity<EndedSignInRow>(t =>
         {

@@ -25,6 +25,9 @@ internal static class StoreSchema
         [
             "CREATE TABLE made_papers (job_id TEXT NOT NULL, version INTEGER NOT NULL, sha256 TEXT NOT NULL, at_ms BIGINT NOT NULL, PRIMARY KEY (job_id, version), FOREIGN KEY (job_id, version) REFERENCES edits(job_id, version))",
         ],
+        [
+            "CREATE TABLE library_years (sha256 TEXT PRIMARY KEY, form INTEGER NOT NULL, name TEXT NOT NULL, region TEXT NOT NULL, country TEXT NOT NULL, source TEXT NOT NULL, station_id TEXT NOT NULL, latitude_deg DOUBLE PRECISION NOT NULL, longitude_deg DOUBLE PRECISION NOT NULL, zone_h DOUBLE PRECISION NOT NULL, elevation_m DOUBLE PRECISION NOT NULL, origin TEXT NOT NULL, row_years TEXT NOT NULL)",
+        ],
     ];
 
     /// <summary>Number of the newest step.</summary>

@@ -72,7 +72,7 @@ public sealed class LibraryStore(StoreDoor door, TimeProvider clock)
     private async Task<LibraryAnswer> AddAsync(LibraryKind kind, string name, byte[] content, bool keepsNames, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(content);
-        if (!TryRead(kind, content, out string hash, out string[] wrongs))
+        if (!TryRead(kind, content, out string hash, out string[] wrongs, out WeatherYear? year))
         {
             return new LibraryAnswer.Refused(wrongs);
         }
@@ -92,6 +92,11 @@ public sealed class LibraryStore(StoreDoor door, TimeProvider clock)
         LibraryRow row = new() { Kind = word, Sha256 = hash, Name = name, AtMs = clock.GetUtcNow().ToUnixTimeMilliseconds(), Content = content };
         context.Library.Add(row);
         await context.SaveChangesAsync(cancel);
+        if (year is not null)
+        {
+            await YearSummaries.KeepAsync(context, hash, YearSummary.Of(year), cancel);
+        }
+
         return new LibraryAnswer.Kept(Of(row));
     }
 
@@ -105,6 +110,25 @@ public sealed class LibraryStore(StoreDoor door, TimeProvider clock)
         var rows = await context.Library.AsNoTracking().Where(r => r.Kind == word).OrderByDescending(r => r.AtMs).ThenBy(r => r.Sha256)
             .Select(r => new { r.Name, r.Sha256, r.AtMs }).ToArrayAsync(cancel);
         return [.. rows.Select(r => new LibraryFile(kind, r.Name, r.Sha256, DateTimeOffset.FromUnixTimeMilliseconds(r.AtMs)))];
+    }
+
+    /// <summary>The weather years, the newest first, with what one chooses them by: kept beside them, so that no file is read for it. Those of an older program are read once.</summary>
+    /// <param name="cancel">Cancels.</param>
+    /// <exception cref="InvalidOperationException">A file that was read when it came in can no longer be.</exception>
+    public async Task<IReadOnlyList<(LibraryFile File, YearSummary Year)>> YearsAsync(CancellationToken cancel = default)
+    {
+        IReadOnlyList<LibraryFile> files = await ListAsync(LibraryKind.Weather, cancel);
+        await using StoreContext context = door.Context();
+        Dictionary<string, YearSummary> known = await YearSummaries.AllAsync(context, cancel);
+        foreach (LibraryFile file in files.Where(f => !known.ContainsKey(f.Sha256)))
+        {
+            byte[] content = await ByHashAsync(LibraryKind.Weather, file.Sha256, cancel) ?? throw new InvalidOperationException($"The library lost {file.Name}.");
+            YearSummary year = WeatherFile.Read(content) is WeatherReading.Read read ? YearSummary.Of(read.Year) : throw new InvalidOperationException($"The library's {file.Name} can no longer be read.");
+            await YearSummaries.KeepAsync(context, file.Sha256, year, cancel);
+            known[file.Sha256] = year;
+        }
+
+        return [.. files.Select(f => (f, known[f.Sha256]))];
     }
 
     /// <summary>The newest file of a name, or null.</summary>
@@ -128,15 +152,17 @@ public sealed class LibraryStore(StoreDoor door, TimeProvider clock)
         return (await Find(context, kind, sha256, cancel))?.Content;
     }
 
-    private static bool TryRead(LibraryKind kind, byte[] content, out string hash, out string[] wrongs)
+    private static bool TryRead(LibraryKind kind, byte[] content, out string hash, out string[] wrongs, out WeatherYear? year)
     {
+        year = null;
         hash = Convert.ToHexStringLower(SHA256.HashData(content));
         wrongs = [];
         switch (kind)
         {
             case LibraryKind.Weather:
                 WeatherReading reading = WeatherFile.Read(content);
-                hash = reading is WeatherReading.Read read ? read.Year.Provenance.ContentSha256.ToLowerInvariant() : hash;
+                year = (reading as WeatherReading.Read)?.Year;
+                hash = year?.Provenance.ContentSha256.ToLowerInvariant() ?? hash;
                 wrongs = reading is WeatherReading.Refused refused ? [.. refused.Problems.Select(p => $"{p.What}. Right: {p.Right}")] : [];
                 break;
             case LibraryKind.Catalogue:

@@ -3,6 +3,7 @@ using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
 using Glazewright.Design.Quantities;
 using Glazewright.Science.Weather;
+using Glazewright.Store.Library;
 
 namespace Glazewright.Web.Fields;
 
@@ -21,7 +22,7 @@ public static class YearWords
     /// <param name="year">The year.</param>
     /// <param name="site">Latitude and longitude of the site, °, north and east positive; null where they are not known.</param>
     /// <param name="units">Readers' units.</param>
-    public static string Of(string name, WeatherYear year, (double LatitudeDeg, double LongitudeDeg)? site, UnitSystem units)
+    public static string Of(string name, YearSummary year, (double LatitudeDeg, double LongitudeDeg)? site, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(name);
         ArgumentNullException.ThrowIfNull(year);
@@ -30,7 +31,7 @@ public static class YearWords
         string degrees = $"{Degrees(at.LatitudeDeg, "N", "S")} {Degrees(at.LongitudeDeg, "E", "W")}";
         string[] all =
         [
-            place.Length > 0 ? string.Join(", ", place) : name, degrees, Kind(year), Years(year.Provenance.RowYears),
+            place.Length > 0 ? string.Join(", ", place) : name, degrees, Kind(year), Years(year.RowYears),
             site is { } here ? Far(at.ApartKm(here.LatitudeDeg, here.LongitudeDeg), units) : "",
         ];
         return string.Join(" · ", all.Where(w => w.Length > 0));
@@ -48,7 +49,7 @@ public static class YearWords
         document.Find(pointer) is TextNode text && QuantityReader.TryRead(text.Text, QuantityKind.Angle, out Quantity angle, out _) ? angle.Inside : null;
 
     // An EPW file says what it was made from.
-    private static string Kind(WeatherYear year) => year.Provenance.Kind switch
+    private static string Kind(YearSummary year) => year.Kind switch
     {
         WeatherOrigin.Tmy3File => "TMY3",
         WeatherOrigin.EpwFile when year.Station.Source.Any(char.IsLetterOrDigit) => $"EPW of {year.Station.Source}",

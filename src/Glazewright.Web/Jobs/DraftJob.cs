@@ -23,7 +23,7 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
     public event Action? Changed;
 
     /// <summary>Weather years of the library.</summary>
-    public IReadOnlyList<(LibraryFile File, WeatherYear Year)> Years { get; private set; } = [];
+    public IReadOnlyList<(LibraryFile File, YearSummary Year)> Years { get; private set; } = [];
 
     /// <summary>The same in words to choose from.</summary>
     public IReadOnlyList<Offer> YearsTold => WeatherShelf.Told(Years, Document, Units);
@@ -124,7 +124,7 @@ public sealed class DraftJob(WeatherShelf weather) : IJobDesk
             return;
         }
 
-        (LibraryFile File, WeatherYear Year)? nearest = Years.Count == 0 ? null : Years.MinBy(s => s.Year.Station.ApartKm(latitude, longitude));
+        (LibraryFile File, YearSummary Year)? nearest = Years.Count == 0 ? null : Years.MinBy(s => s.Year.Station.ApartKm(latitude, longitude));
         IReadOnlyList<Edit> edits = nearest is { } near && near.Year.Station.ApartKm(latitude, longitude) <= FarthestKm ? [.. Taken("/site/weather"), Edit.Typed(PackedJob.YearPointer, near.File.Name)] : Taken("/site/weather");
         if (edits.Count > 0 && Document.TryEdit(edits, out JobDocument edited, out _))
         {

@@ -37,7 +37,7 @@ public sealed class JobSession(JobStore store, WeatherShelf weather, JobBell bel
     private Task _settled = Task.CompletedTask;
     private SessionView? _view;
     private Dictionary<string, IReadOnlyList<string>> _offers = [];
-    private IReadOnlyList<(LibraryFile File, WeatherYear Year)> _years = [];
+    private IReadOnlyList<(LibraryFile File, YearSummary Year)> _years = [];
     private bool _left;
 
     /// <summary>Something to show has changed; may come from any thread.</summary>

@@ -1,7 +1,11 @@
 using System.Reflection;
+using System.Security.Cryptography;
+using System.Text;
 using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Pipeline;
+using Glazewright.Papers.Package;
 using Glazewright.Papers.Sets;
+using Glazewright.Store.Jobs;
 
 namespace Glazewright.Web.Jobs;
 
@@ -55,7 +59,8 @@ public sealed class WholeShelf
 /// <param name="lane">Where heavy work is done.</param>
 /// <param name="shelf">Where made papers lie until they are fetched.</param>
 /// <param name="computed">What other windows computed of the same job.</param>
-public sealed class JobWork(JobSession session, BehindLane lane, PackageShelf shelf, WholeShelf computed) : IDisposable
+/// <param name="made">Keeps which version papers were made of.</param>
+public sealed class JobWork(JobSession session, BehindLane lane, PackageShelf shelf, WholeShelf computed, MadePapers made) : IDisposable
 {
     // Who changes a number often changes another at once; and its answer is painted before the processors are given something else.
     private static readonly TimeSpan s_rest = TimeSpan.FromMilliseconds(300);
@@ -149,7 +154,11 @@ public sealed class JobWork(JobSession session, BehindLane lane, PackageShelf sh
             try
             {
                 await Task.Delay(papers ? TimeSpan.Zero : s_rest, turn.Cancel);
-                await lane.RunAsync(() => Compute(job, light, papers, turn), turn.Cancel);
+                if (await lane.RunAsync(() => Compute(job, light, papers, turn), turn.Cancel) is { Length: > 0 } manifest)
+                {
+                    // They lie on the shelf: that is kept even if the window is closed now.
+                    await made.AddAsync(job, light.Version, manifest, CancellationToken.None);
+                }
             }
             finally
             {
@@ -158,7 +167,9 @@ public sealed class JobWork(JobSession session, BehindLane lane, PackageShelf sh
         });
     }
 
-    private bool Compute(string job, LightResults light, bool papers, OneAtATime.Turn turn)
+    /// <summary>Computes, and makes the papers if they are asked for.</summary>
+    /// <returns>Hash of the papers' manifest; empty where none were made.</returns>
+    private string Compute(string job, LightResults light, bool papers, OneAtATime.Turn turn)
     {
         CancellationToken cancel = turn.Cancel;
         PaperSource source = Whole is { } known && known.Job == job && known.Version == light.Version ? known.Source : SourceOf(session, light.Loaded, cancel);
@@ -170,15 +181,17 @@ public sealed class JobWork(JobSession session, BehindLane lane, PackageShelf sh
             }
         });
         computed.Put(new WholeResults(job, light.Version, source));
-        if (papers)
+        if (!papers)
         {
-            turn.Say("Writing papers");
-            IReadOnlyList<PaperFile> files = PaperWriter.Write(source, cancel);
-            turn.Say("Packing");
-            shelf.Put(job, new MadePackage(light.Version, source, [.. files.Select(f => new ListedFile(f.Path, f.Title, f.Bytes.Length, f.Readers))], Packing.Zip(files.Select(f => (f.Path, f.Bytes)))));
+            return "";
         }
 
-        return true;
+        turn.Say("Writing papers");
+        IReadOnlyList<PaperFile> files = PaperWriter.Write(source, cancel);
+        turn.Say("Packing");
+        shelf.Put(job, new MadePackage(light.Version, source, [.. files.Select(f => new ListedFile(f.Path, f.Title, f.Bytes.Length, f.Readers))], Packing.Zip(files.Select(f => (f.Path, f.Bytes)))));
+        string manifest = new PackageManifest([.. files.Select(f => PackageManifest.Entry(f.Path, f.Bytes.Span))]).Write();
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(manifest)));
     }
 
     /// <summary>Everything of a job, computed where it is not yet.</summary>

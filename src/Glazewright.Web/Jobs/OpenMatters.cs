@@ -25,7 +25,7 @@ public static class OpenMatters
     /// <summary>What is open.</summary>
     /// <param name="view">What the window shows.</param>
     /// <param name="whole">What was computed of the job behind the page, or null.</param>
-    /// <param name="papersOf">Version that the papers at hand were made of; null where there are none.</param>
+    /// <param name="papersOf">Version that papers were last made of; null where none ever were.</param>
     /// <param name="status">The status that is to be set.</param>
     /// <returns>By kind, the gravest first; none where the status does not rise.</returns>
     public static IReadOnlyList<OpenKind> Of(SessionView view, WholeResults? whole, int? papersOf, JobStatus status)
@@ -58,7 +58,7 @@ public static class OpenMatters
         if (papersOf is { } made && made != version)
         {
             string told = string.Create(CultureInfo.InvariantCulture, $"papers of version {made}, job at {version}");
-            open.Add(new OpenKind("Papers older than the job", [new OpenMatter(string.Create(CultureInfo.InvariantCulture, $"The papers are of version {made}; the job is at version {version}."), told, $"/jobs/{view.Job.Id}/papers#make")]));
+            open.Add(new OpenKind("Papers older than the job", [new OpenMatter(string.Create(CultureInfo.InvariantCulture, $"The papers that were made last are of version {made}; the job is at version {version}."), told, $"/jobs/{view.Job.Id}/papers#make")]));
         }
 
         return open;

@@ -79,7 +79,7 @@ public sealed class WeatherShelf(LibraryStore library)
     /// <param name="years">The library's years.</param>
     /// <param name="document">The job.</param>
     /// <param name="units">Readers' units.</param>
-    public static IReadOnlyList<Offer> Told(IReadOnlyList<(LibraryFile File, WeatherYear Year)> years, JobDocument document, UnitSystem units)
+    public static IReadOnlyList<Offer> Told(IReadOnlyList<(LibraryFile File, YearSummary Year)> years, JobDocument document, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(years);
         (double LatitudeDeg, double LongitudeDeg)? site = YearWords.SiteOf(document);
@@ -87,18 +87,10 @@ public sealed class WeatherShelf(LibraryStore library)
             .Select(y => new Offer(y.File.Name, YearWords.Of(y.File.Name, y.Year, site, units)))];
     }
 
-    /// <summary>The library's years, each name once.</summary>
+    /// <summary>The library's years, each name once; no file is read for it.</summary>
     /// <param name="cancel">Cancels.</param>
-    public async Task<IReadOnlyList<(LibraryFile File, WeatherYear Year)>> YearsAsync(CancellationToken cancel)
-    {
-        List<(LibraryFile, WeatherYear)> stations = [];
-        foreach (LibraryFile file in (await library.ListAsync(LibraryKind.Weather, cancel)).DistinctBy(f => f.Name))
-        {
-            stations.Add((file, await OfAsync(file, cancel)));
-        }
-
-        return stations;
-    }
+    public async Task<IReadOnlyList<(LibraryFile File, YearSummary Year)>> YearsAsync(CancellationToken cancel) =>
+        [.. (await library.YearsAsync(cancel)).DistinctBy(y => y.File.Name)];
 
     /// <summary>What can be named beside the year in a job's weather.</summary>
     /// <param name="cancel">Cancels.</param>

@@ -48,6 +48,7 @@ public static class WebServer
         builder.Services.AddSingleton(clock);
         builder.Services.AddSingleton(StoreDoor.Of(wish.Store));
         builder.Services.AddSingleton<JobStore>();
+        builder.Services.AddSingleton<MadePapers>();
         builder.Services.AddSingleton<LibraryStore>();
         builder.Services.AddSingleton<WeatherShelf>();
         builder.Services.AddSingleton<JobBell>();

@@ -136,7 +136,7 @@ public sealed class JobStoreTests(PostgresServer server)
         using Shelf shelf = new(kind, server);
         JobStore store = new(shelf.Open(), TimeProvider.System);
         StoredJob job = await store.CreateAsync(Text, "ann", TestContext.Current.CancellationToken);
-        shelf.Sql("DROP TABLE library; DROP TABLE ended_sign_ins; DROP TABLE made_papers; DELETE FROM schema_steps WHERE step > 1");
+        shelf.Sql("DROP TABLE library; DROP TABLE ended_sign_ins; DROP TABLE made_papers; DROP TABLE library_years; DELETE FROM schema_steps WHERE step > 1");
         JobStore up = new(shelf.Open(), TimeProvider.System);
         Assert.Equal(Text, (await up.FindAsync(job.Id, TestContext.Current.CancellationToken))!.Text);
         shelf.Sql("SELECT COUNT(*) FROM library");

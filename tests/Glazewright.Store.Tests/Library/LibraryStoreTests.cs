@@ -1,6 +1,7 @@
 using System.Text;
 using Glazewright.Design.Catalogues;
 using Glazewright.Design.Price;
+using Glazewright.Science.Weather;
 using Glazewright.Store.Library;
 using Glazewright.Store.Tests.Databases;
 
@@ -28,6 +29,39 @@ public sealed class LibraryStoreTests(PostgresServer server)
         Assert.Equal(["spring", "summer"], (await later.ListAsync(LibraryKind.PriceBook, cancel)).Select(f => f.Name).Order());
         Assert.Empty(await later.ListAsync(LibraryKind.Catalogue, cancel));
         Assert.Null(await later.ByHashAsync(LibraryKind.Catalogue, first.Sha256, cancel));
+    }
+
+    [Theory]
+    [MemberData(nameof(Shelf.Both), MemberType = typeof(Shelf))]
+    public async Task Years_are_told_without_reading_their_files_and_those_of_an_older_program_are_read_once(Kind kind)
+    {
+        using Shelf shelf = new(kind, server);
+        CancellationToken cancel = TestContext.Current.CancellationToken;
+        byte[] content = await File.ReadAllBytesAsync(DemoYear(), cancel);
+        YearSummary right = YearSummary.Of(Assert.IsType<WeatherReading.Read>(WeatherFile.Read(content)).Year);
+        Assert.NotEmpty(right.Station.Name);
+        LibraryFile kept = Assert.IsType<LibraryAnswer.Kept>(await new LibraryStore(shelf.Open(), TimeProvider.System).AddAsync(LibraryKind.Weather, "demo.epw.gz", content, cancel)).File;
+        async Task CheckAsync()
+        {
+            (LibraryFile file, YearSummary year) = Assert.Single(await new LibraryStore(shelf.Open(), TimeProvider.System).YearsAsync(cancel));
+            Assert.Equal(kept, file);
+            Assert.Equal((right.Station, right.Kind), (year.Station, year.Kind));
+            Assert.Equal(right.RowYears, year.RowYears);
+        }
+
+        await CheckAsync();
+
+        // As an older program left it: no row, or one read otherwise.
+        shelf.Sql("DELETE FROM library_years");
+        await CheckAsync();
+        shelf.Sql("UPDATE library_years SET form = 0, name = 'old', latitude_deg = 0");
+        await CheckAsync();
+
+        // The file itself is not touched any more.
+        shelf.Sql(kind == Kind.Sqlite ? "UPDATE library SET content = x'00'" : "UPDATE library SET content = '\\x00'");
+        await CheckAsync();
+        shelf.Sql("DELETE FROM library_years");
+        await Assert.ThrowsAsync<InvalidOperationException>(CheckAsync);
     }
 
     [Theory]
@@ -70,5 +104,16 @@ public sealed class LibraryStoreTests(PostgresServer server)
         using MemoryStream copy = new();
         stream.CopyTo(copy);
         return copy.ToArray();
+    }
+
+    private static string DemoYear()
+    {
+        DirectoryInfo? folder = new(AppContext.BaseDirectory);
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Glazewright.slnx")))
+        {
+            folder = folder.Parent;
+        }
+
+        return Path.Combine(folder?.FullName ?? throw new InvalidOperationException("The tests run inside the repository."), "examples", "weather", "demo-continental-42N.epw.gz");
     }
 }

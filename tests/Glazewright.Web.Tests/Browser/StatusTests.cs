@@ -1,5 +1,8 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
+using Glazewright.Design.Document;
+using Glazewright.Store;
+using Glazewright.Store.Jobs;
 using Microsoft.Playwright;
 
 namespace Glazewright.Web.Tests.Browser;
@@ -49,6 +52,29 @@ public sealed class StatusTests(OpenBrowser browser)
         // Back to draft is asked by nobody.
         await status.SelectOptionAsync("Draft");
         await Assertions.Expect(page.Locator(".jobname")).ToContainTextAsync("draft");
+        await page.Context.CloseAsync();
+    }
+
+    // The papers lie nowhere on this server: that they were made is in the store.
+    [Fact]
+    public async Task A_server_started_anew_asks_about_papers_made_before()
+    {
+        Assert.SkipWhen(OpenBrowser.Chromium is null, "NOT TESTED: no Chromium on this machine. Install Debian's package 'chromium'.");
+        await using RunningServer server = new();
+        StoreDoor door = StoreDoor.Sqlite(Path.Combine(server.Data, "jobs.db"));
+        JobStore jobs = new(door, TimeProvider.System);
+        StoredJob job = await jobs.CreateAsync(Jobs.Desk.Example("three-lines.json"), "ann");
+        Assert.True(await new MadePapers(door, TimeProvider.System).AddAsync(job.Id, 1, "a1"));
+        Assert.IsType<SaveAnswer.Saved>(await jobs.SaveAsync(job.Id, 1, [Edit.Typed("/name", "Renamed")], "name", "ann"));
+        await server.StartAsync();
+        IPage page = await browser.WindowAsync();
+        await page.GotoAsync($"{server.Url}/jobs/{job.Id}/papers");
+        await page.AnsweredAsync();
+        await Assertions.Expect(page.Locator("[data-papers-of='1']")).ToContainTextAsync("Papers were last made of version 1");
+        await page.Locator("#status").SelectOptionAsync("Quoted");
+        await Assertions.Expect(page.Locator("[data-open-matters]")).ToContainTextAsync("The papers that were made last are of version 1; the job is at version 2.");
+        AxeResult axe = await page.RunAxe();
+        Assert.True(axe.Violations.Length == 0, string.Join("\n", axe.Violations.Select(v => v.Id + " " + v.Help)));
         await page.Context.CloseAsync();
     }
 }

@@ -15,6 +15,8 @@ public sealed class Desk : IAsyncLifetime
 
     public JobStore Store { get; private set; } = null!;
 
+    public MadePapers Papers { get; private set; } = null!;
+
     public JobBell Bell { get; } = new();
 
     public WeatherShelf Weather => _weather;
@@ -27,6 +29,7 @@ public sealed class Desk : IAsyncLifetime
     {
         StoreDoor door = StoreDoor.Sqlite(Path.Combine(_room.FullName, "jobs.db"));
         Store = new JobStore(door, TimeProvider.System);
+        Papers = new MadePapers(door, TimeProvider.System);
         LibraryStore library = new(door, TimeProvider.System);
         Library = library;
         _weather = new WeatherShelf(library);

@@ -51,6 +51,26 @@ public sealed class OpenMattersTests : IAsyncLifetime
         Assert.DoesNotContain(OpenMatters.Of(window.View!, null, null, JobStatus.Quoted), k => k.Heading.StartsWith("Papers", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public async Task That_papers_were_made_is_kept_in_the_store()
+    {
+        JobSession window = await OpenAsync();
+        PackageShelf shelf = new();
+        using JobWork work = new(window, _desk.Behind, shelf, new WholeShelf(), _desk.Papers);
+        string job = window.View!.Job.Id;
+        work.AskPapers();
+        while (work.View.IsRunning)
+        {
+            await Task.Delay(100, TestContext.Current.CancellationToken);
+        }
+
+        Assert.Equal("", work.View.Failure);
+        PapersMade kept = (await _desk.Papers.LastAsync(job, TestContext.Current.CancellationToken))!;
+        Assert.Equal(window.View.Job.Version, kept.Version);
+        Assert.Equal(shelf.Find(job)!.Version, kept.Version);
+        Assert.Matches("^[0-9a-f]{64}$", kept.ManifestSha256);
+    }
+
     // A year that is not run may find what the quick answers cannot.
     [Fact]
     public async Task What_is_not_computed_is_told()
