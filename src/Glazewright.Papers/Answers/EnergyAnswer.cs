@@ -63,7 +63,7 @@ internal static class EnergyAnswer
         [
             new Block.Figures(figures),
             new Block.Picture(
-                MonthBars.Draw("running-cost", "Running cost by month", "$", series, null, Said.WidthMm, 50),
+                MonthBars.Draw("running-cost", "Running cost by month", "$", series, null, Said.WidthMm, 33),
                 Said.Capital(Said.Listed(bought)) + " by month at the tariffs of the job.") { Numbers = MonthBars.Numbers("$", series, 0) },
             new Block.Paragraph($"Tariffs: {source.Job.Tariffs.FuelShown}{(source.Job.Tariffs.PriceDate.Length > 0 ? ", " + source.Job.Tariffs.PriceDate : ", undated")}. Tariffs change; the range is the spread the job states.", Quiet: true),
         ];

@@ -48,7 +48,14 @@ public static class WorkingWords
 
     private static string Inputs(EqList<WorkingInput> inputs) => inputs.Count == 0
         ? ""
-        : "; " + string.Join(", ", inputs.Select(i => string.Create(CultureInfo.InvariantCulture, $"{i.Symbol} = {i.Value:0.######}"))) + ".";
+        : "; " + string.Join(", ", inputs.Select(i => $"{i.Symbol} = {Digits(i.Value)}")) + ".";
+
+    /// <summary>Five digits that count, and never fewer than stand before the point: enough to work the figure out again to all the digits it is told with.</summary>
+    private static string Digits(double value)
+    {
+        int decimals = value == 0 ? 0 : Math.Clamp(4 - (int)Math.Floor(Math.Log10(Math.Abs(value))), 0, 12);
+        return Math.Round(value, decimals).ToString("0.############", CultureInfo.InvariantCulture);
+    }
 
     private static string Seen(Source.Mark mark) => mark switch
     {
