@@ -22,7 +22,12 @@ public static class ProgramInterpreter
     /// <returns>False when every actuator stands as it stood: no level changed, and no fog pulses.</returns>
     /// <exception cref="ArgumentException">A span too short.</exception>
     public static bool Step(
-        CompiledProgram compiled, ReadOnlySpan<int> before, ReadOnlySpan<int> readings, int dtMs, Span<int> after, Span<Command> commands)
+        CompiledProgram compiled, ReadOnlySpan<int> before, ReadOnlySpan<int> readings, int dtMs, Span<int> after, Span<Command> commands) =>
+        Step(compiled, before, readings, dtMs, after, commands, out _);
+
+    /// <summary>The same, and what may change the box's mind before it is asked again.</summary>
+    internal static bool Step(
+        CompiledProgram compiled, ReadOnlySpan<int> before, ReadOnlySpan<int> readings, int dtMs, Span<int> after, Span<Command> commands, out Outlook soon)
     {
         ArgumentNullException.ThrowIfNull(compiled);
         int n = compiled.Count, length = compiled.StateLength;
@@ -51,7 +56,9 @@ public static class ProgramInterpreter
 
         Span<int> want = stackalloc int[compiled.Column];
         var run = new StepRun(compiled, seen, Math.Clamp(dtMs, 1, 86_400_000), after[..length], commands[..n], want);
-        return run.Go();
+        bool moved = run.Go();
+        soon = run.Soon;
+        return moved;
     }
 
     internal static int Later(int timerMs, int dtMs) => timerMs >= LongAgoMs - dtMs ? LongAgoMs : timerMs + dtMs;

@@ -6,6 +6,7 @@ namespace Glazewright.Design.Program;
 /// <summary>Drying, fogging and the curtain's wishes.</summary>
 internal ref partial struct StepRun
 {
+    private const int DriesBelowVapour = 950; // outside air dries while it holds less than this share of the vapour inside, 0.1 %
     private const int CurtainOpen = 0;
     private const int CurtainWarm = 1;
     private const int CurtainShade = 2;
@@ -34,7 +35,7 @@ internal ref partial struct StepRun
         _wet = X(Extra.Drying) != 0 ? _humidity > dryAt - h.DryDeadband : _humidity > dryAt;
         SetX(Extra.Drying, _wet ? 1 : 0);
         _vapourShare = _wet ? VapourShare() : Missing;
-        bool helps = _wet && h.DriesByOutsideAir && _outside != Missing && _vapourShare < 950;
+        bool helps = _wet && h.DriesByOutsideAir && _outside != Missing && _vapourShare < DriesBelowVapour;
         bool mild = helps && _outside >= h.DryOnlyAboveOutside;
         if (h.PurgeOnMs > 0)
         {
@@ -51,7 +52,7 @@ internal ref partial struct StepRun
     /// </summary>
     private void AskPurge(in CompiledProgram.HumidityPart h, bool may)
     {
-        int since = X(Extra.PurgeMs); // below nothing: what it has waited for its air
+        int before = X(Extra.PurgeMs), since = before; // below nothing: what it has waited for its air
         _purges = may && since < h.PurgeOnMs && _inside > _heatAt - h.PurgeLeastBelow;
         if (since <= 0)
         {
@@ -64,6 +65,10 @@ internal ref partial struct StepRun
         }
 
         SetX(Extra.PurgeMs, since);
+        if (_purges || before > 0)
+        {
+            Due(_purges ? h.PurgeOnMs - Math.Max(0, before) : h.PurgeMs - before);
+        }
     }
 
     private readonly bool Flows(in CompiledProgram.Settings settings)
@@ -103,6 +108,53 @@ internal ref partial struct StepRun
         {
             AskAll(h.Fogging, ReasonCode.Fogging, _humidity, fogAt, h.FogCeiling);
         }
+
+        LookOut(in h, fogAt, fogging);
+        if (_purges)
+        {
+            _soon.Colder = Math.Min(_soon.Colder, Math.Max(1, _inside - _heatAt + h.PurgeLeastBelow));
+        }
+
+        if (_wet && h.DriesByOutsideAir)
+        {
+            LookOutForVapour();
+        }
+    }
+
+    /// <summary>How far humidity or temperature must go for the outside air to become drier than the air inside, or no more; each of them alone.</summary>
+    private void LookOutForVapour()
+    {
+        long share = _vapourShare;
+        if (share == Missing || share >= 100_000)
+        {
+            return;
+        }
+
+        // Vapour inside at which the outside air stands at the limit, over the vapour inside now, 0.1 %; a kelvin is about 6.2 % of it.
+        int off = (int)(share * 1000 / DriesBelowVapour) - 1000;
+        int percents = Math.Max(1, Math.Abs(off) * Math.Max(_humidity, 1) / 1000), kelvins = Math.Max(1, Math.Abs(off) * 100 / 62);
+        if (off >= 0)
+        {
+            (_soon.Damper, _soon.Warmer) = (Math.Min(_soon.Damper, percents), Math.Min(_soon.Warmer, kelvins));
+        }
+        else
+        {
+            (_soon.Drier, _soon.Colder) = (Math.Min(_soon.Drier, percents), Math.Min(_soon.Colder, kelvins));
+        }
+    }
+
+    /// <summary>How much damper or drier it must get for drying or fog to begin or end.</summary>
+    private void LookOut(in CompiledProgram.HumidityPart h, int fogAt, bool fogging)
+    {
+        int dryAt = _targetHumidity + h.DryAbove;
+        int up = _wet ? int.MaxValue : dryAt - _humidity + 1, down = _wet ? _humidity - dryAt + h.DryDeadband : int.MaxValue;
+        if (h.Fogging.Actuators.Length > 0)
+        {
+            up = fogging ? Math.Min(up, Math.Min(fogAt + h.FogDeadband, _humidity < h.FogCeiling ? h.FogCeiling : int.MaxValue) - _humidity) : up;
+            down = fogging ? down : Math.Min(down, _humidity - fogAt + 1);
+        }
+
+        (_soon.Damper, _soon.Drier) = (Math.Max(1, up), Math.Max(1, down));
     }
 
     /// <summary>Vapour of the outside air over that inside, 0.1 %; without an outside humidity the worst is taken.</summary>

@@ -44,6 +44,7 @@ internal ref partial struct StepRun
     private bool _wet;
     private bool _isMild;
     private bool _purges;
+    private Outlook _soon;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public StepRun(CompiledProgram program, ReadOnlySpan<int> readings, int dtMs, Span<int> state, Span<Command> commands, Span<int> want)
@@ -56,7 +57,11 @@ internal ref partial struct StepRun
         _commands = commands;
         _want = want;
         _column = want.Length;
+        _soon = Outlook.Quiet;
     }
+
+    /// <summary>What may change the box's mind before it is asked again.</summary>
+    public readonly Outlook Soon => _soon;
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public bool Go()

@@ -114,6 +114,7 @@ internal ref partial struct StepRun
         else if (At(i, CompiledProgram.Since) < _p.MinOnMs[i] && !Has(_p.MovingMask, i))
         {
             Why(i, ReasonCode.LeastTimeOn, At(i, CompiledProgram.Since) / 1000, _p.MinOnMs[i] / 1000, 0);
+            Due(_p.MinOnMs[i] - At(i, CompiledProgram.Since));
         }
         else if (!Has(_p.MovingMask, i))
         {
@@ -160,6 +161,7 @@ internal ref partial struct StepRun
         if (At(i, CompiledProgram.Since) < _p.MinOffMs[i])
         {
             Why(i, ReasonCode.LeastTimeOff, At(i, CompiledProgram.Since) / 1000, _p.MinOffMs[i] / 1000, 0);
+            Due(_p.MinOffMs[i] - At(i, CompiledProgram.Since));
             return;
         }
 
@@ -236,6 +238,7 @@ internal ref partial struct StepRun
             on |= (ulong)now.ExtractMostSignificantBits() << at;
         }
 
+        _soon.Switched = moved != none;
         _moved = moved != none || (on & _p.FogMask) != 0;
         for (ulong rest = on; rest != 0; rest &= rest - 1)
         {
@@ -266,6 +269,13 @@ internal ref partial struct StepRun
         if (goal == level)
         {
             return level;
+        }
+
+        if (_p.TravelMs[i] > 0 && (Has(_p.NeededMask, i) || _p.Partners[i] != 0))
+        {
+            // Others wait for it to stand far enough, to be proved open, or to be shut.
+            int way = level < EnoughLevel && goal >= EnoughLevel ? EnoughLevel - level : Math.Abs(goal - level);
+            Due((int)Math.Min(way * (long)_p.TravelMs[i] / 10_000, ProgramInterpreter.LongAgoMs));
         }
 
         long reach = _p.TravelMs[i] <= 0 ? 10_000 : Math.Max(1, 10_000L * _dt / _p.TravelMs[i]);

@@ -13,20 +13,23 @@ internal ref partial struct StepRun
             return;
         }
 
-        AskStages(_p.CoolAt, _p.CoolOn, _p.CoolOff, _p.CoolDelayMs, _p.CoolSettings, _inside - _coolAt, _p.FirstCoolOn, Extra.CoolBusy, ReasonCode.Cooling, false,
+        (int Up, int Down) cool, heat;
+        cool = AskStages(_p.CoolAt, _p.CoolOn, _p.CoolOff, _p.CoolDelayMs, _p.CoolSettings, _inside - _coolAt, _p.FirstCoolOn, Extra.CoolBusy, ReasonCode.Cooling, false,
             _outside != Missing && _target - _outside > _p.Cold.Full ? _p.Cold.Stages : int.MaxValue);
-        AskStages(_p.HeatAt, _p.HeatOn, _p.HeatOff, _p.HeatDelayMs, _p.HeatSettings, _heatAt - _inside, _p.FirstHeatOn, Extra.HeatBusy, ReasonCode.Heating, _p.Modulates, int.MaxValue);
+        heat = AskStages(_p.HeatAt, _p.HeatOn, _p.HeatOff, _p.HeatDelayMs, _p.HeatSettings, _heatAt - _inside, _p.FirstHeatOn, Extra.HeatBusy, ReasonCode.Heating, _p.Modulates, int.MaxValue);
+        (_soon.Warmer, _soon.Colder) = (Math.Min(cool.Up, heat.Down), Math.Min(cool.Down, heat.Up));
     }
 
-    private void AskStages(int at, int[] on, int[] off, int[] delayMs, CompiledProgram.Settings[] settings, int past, int firstOn, int busyAt, ReasonCode reason, bool modulates, int most)
+    /// <returns>How far the distance past the threshold must grow, and how far it must fall, for a stage to change its mind; 0.01 K.</returns>
+    private (int Up, int Down) AskStages(int at, int[] on, int[] off, int[] delayMs, CompiledProgram.Settings[] settings, int past, int firstOn, int busyAt, ReasonCode reason, bool modulates, int most)
     {
         // Nothing on, no delay running, nothing asked: nothing changes.
         if (past < firstOn && X(busyAt) == 0)
         {
-            return;
+            return (firstOn == int.MaxValue ? int.MaxValue : firstOn - past, int.MaxValue);
         }
 
-        int busy = 0;
+        int busy = 0, up = int.MaxValue, down = int.MaxValue;
         for (int k = 0; k < on.Length; k++)
         {
             ref int isOn = ref _s[at + k * CompiledProgram.PerStage];
@@ -41,11 +44,14 @@ internal ref partial struct StepRun
                 if (past < on[k])
                 {
                     timer = 0;
+                    up = Math.Min(up, on[k] - past);
                     continue;
                 }
 
                 if (timer < delayMs[k])
                 {
+                    down = Math.Min(down, past - on[k] + 1);
+                    Due(delayMs[k] - timer);
                     timer = ProgramInterpreter.Later(timer, _dt);
                     busy = 1;
                     continue;
@@ -62,6 +68,7 @@ internal ref partial struct StepRun
             {
                 isOn = 0;
                 timer = 0;
+                up = Math.Min(up, Math.Max(1, on[k] - past));
                 continue;
             }
 
@@ -79,12 +86,17 @@ internal ref partial struct StepRun
                 AskAll(settings[k], reason, past, timer / 1000, k + 1);
             }
 
+            down = Math.Min(down, Math.Max(1, past - off[k]));
             timer = ProgramInterpreter.Later(timer, _dt);
             busy = 1;
         }
 
         SetX(busyAt, busy);
+        return (up, down);
     }
+
+    /// <summary>Something will be decided when a time is over.</summary>
+    private void Due(int inMs) => _soon.DueMs = Math.Min(_soon.DueMs, inMs);
 
     /// <summary>
     /// A heating stage that is on, in proportion to how far the air is from where it is to be held, and by what has added up. It adds up only while that can still move the burner, so that

@@ -39,21 +39,22 @@ public sealed record DayReplay(
         YearRun run = new(input, form, gains, plant, program, weather, box);
         run.Load(year.Midnights[day]);
         ReplayMinute[] minutes = new ReplayMinute[1440];
-        SpellBook spells = new(box.Compiled);
+        SpellBook spells = new(box.Compiled, YearRun.PartsAMinute);
         for (int m = 0; m < minutes.Length; m++)
         {
             int minute = (day * 1440) + m;
-            run.Step(minute, out HouseForcing forcing);
-            spells.Note(m, run.Commands);
+            run.Minute(minute, counts: false, spells);
+            ref readonly HouseForcing forcing = ref run.Acted;
+            ref readonly MinuteMeans means = ref run.Means;
             Asked ask = run.Targets.At(minute);
             minutes[m] = new ReplayMinute(
                 run.State.AirBelowC, run.State.RelativeHumidityBelowPercent(forcing.PressurePa), run.State.AirAboveC, forcing.OutsideC,
                 weather.GhiWm2[minute], ask.Period < 0 ? double.NaN : ask.TemperatureC, HumidityAsked(in ask, run.State.SaturationBelowPa),
-                ask.Empty, run.Plant.HeatW, run.Plant.FlowM3PerS, run.Plant.CurtainFraction, run.Plant.CoolingFraction, run.Plant.PowerW,
-                run.Plant.SecondCurtainFraction);
+                ask.Empty, means.HeatW, means.FlowM3PerS, means.CurtainFraction, means.CoolingFraction, means.PowerW,
+                means.SecondCurtainFraction);
         }
 
-        return new DayReplay(input.House, day, EqList.Own(minutes), program.Actuators.Select(a => a.Id).ToEqList(), spells.Close(minutes.Length));
+        return new DayReplay(input.House, day, EqList.Own(minutes), program.Actuators.Select(a => a.Id).ToEqList(), spells.Close(minutes.Length * YearRun.PartsAMinute));
     }
 
     // A deficit as the humidity it means at the moment's temperature.
@@ -92,10 +93,10 @@ public readonly record struct ReplayMinute(
     double PowerW,
     double SecondCurtainFraction = 0);
 
-/// <summary>A stretch of minutes in which an actuator was told one thing for one kind of reason.</summary>
+/// <summary>A stretch of a day in which an actuator was told one thing for one kind of reason.</summary>
 /// <param name="Actuator">Its place in the program's order.</param>
-/// <param name="FromMinute">First minute of the day.</param>
-/// <param name="ToMinute">The minute after the last.</param>
+/// <param name="FromMinute">Minutes of the day at which it began, to 5 s.</param>
+/// <param name="ToMinute">And ended.</param>
 /// <param name="LevelFraction">0 off, shut or open curtain, to 1.</param>
 /// <param name="Because">The command in a sentence, with the numbers of its first minute.</param>
-public sealed record CommandSpell(int Actuator, int FromMinute, int ToMinute, double LevelFraction, string Because);
+public sealed record CommandSpell(int Actuator, double FromMinute, double ToMinute, double LevelFraction, string Because);

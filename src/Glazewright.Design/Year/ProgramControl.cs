@@ -5,17 +5,20 @@ namespace Glazewright.Design.Year;
 /// <summary>The program's interpreter as the year's control box, with its memory.</summary>
 internal sealed class ProgramControl
 {
+    private int[] next; // what it would remember after a step that is only tried
+
     private ProgramControl(CompiledProgram compiled)
     {
         Compiled = compiled;
         State = new int[compiled.StateLength];
+        next = new int[compiled.StateLength];
         compiled.Rest(State);
     }
 
     public CompiledProgram Compiled { get; }
 
     /// <summary>What the box remembers between two steps.</summary>
-    public int[] State { get; }
+    public int[] State { get; private set; }
 
     /// <summary>A control box at rest that runs a program.</summary>
     /// <param name="program">A program without faults: those are told when it is read or edited.</param>
@@ -32,4 +35,12 @@ internal sealed class ProgramControl
     /// <returns>False when all stands as it stood.</returns>
     public bool Step(ReadOnlySpan<int> readings, int stepMs, Span<Command> commands) =>
         ProgramInterpreter.Step(Compiled, State, readings, stepMs, State, commands);
+
+    /// <summary>Tries a step: what it asks, and what may change its mind; nothing is remembered until <see cref="Accept"/>.</summary>
+    /// <returns>False when all stands as it stood.</returns>
+    public bool Try(ReadOnlySpan<int> readings, int stepMs, Span<Command> commands, out Outlook soon) =>
+        ProgramInterpreter.Step(Compiled, State, readings, stepMs, next, commands, out soon);
+
+    /// <summary>What was tried last becomes what it remembers.</summary>
+    public void Accept() => (State, next) = (next, State);
 }

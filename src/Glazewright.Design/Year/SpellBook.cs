@@ -3,16 +3,18 @@ using Glazewright.Design.Program;
 
 namespace Glazewright.Design.Year;
 
-/// <summary>Turns commands minute by minute into stretches of one level and one reason.</summary>
-internal sealed class SpellBook(CompiledProgram program)
+/// <summary>Turns commands, step by step, into stretches of one level and one reason.</summary>
+/// <param name="program">What commands mean.</param>
+/// <param name="stepsAMinute">So many of its steps make a minute; 1 to give times back in steps.</param>
+internal sealed class SpellBook(CompiledProgram program, double stepsAMinute = 1)
 {
     private readonly List<CommandSpell> spells = [];
     private readonly Command[] open = new Command[program.Actuators.Count];
     private readonly int[] since = new int[program.Actuators.Count];
     private bool started;
 
-    /// <summary>Notes what was told in a minute.</summary>
-    public void Note(int minute, ReadOnlySpan<Command> commands)
+    /// <summary>Notes what was told from a step on.</summary>
+    public void Note(int step, ReadOnlySpan<Command> commands)
     {
         for (int i = 0; i < open.Length; i++)
         {
@@ -23,27 +25,27 @@ internal sealed class SpellBook(CompiledProgram program)
 
             if (started)
             {
-                End(i, minute);
+                End(i, step);
             }
 
             open[i] = commands[i];
-            since[i] = minute;
+            since[i] = step;
         }
 
         started = true;
     }
 
     /// <summary>Ends what is open and gives all back by time, then by actuator.</summary>
-    public EqList<CommandSpell> Close(int minute)
+    public EqList<CommandSpell> Close(int step)
     {
         for (int i = 0; started && i < open.Length; i++)
         {
-            End(i, minute);
+            End(i, step);
         }
 
         return spells.OrderBy(s => s.FromMinute).ThenBy(s => s.Actuator).ToEqList();
     }
 
-    private void End(int i, int minute) =>
-        spells.Add(new CommandSpell(i, since[i], minute, open[i].Level / 10_000.0, ProgramWords.Say(program, i, open[i])));
+    private void End(int i, int step) =>
+        spells.Add(new CommandSpell(i, since[i] / stepsAMinute, step / stepsAMinute, open[i].Level / 10_000.0, ProgramWords.Say(program, i, open[i])));
 }

@@ -190,6 +190,7 @@ internal sealed class YearPlant
     {
         CountGoneOn();
         Means m = default;
+        double louverAt = 0;
         bool allCooling = true, allFans = true, allHeating = true, anyHeater = false;
         settled = true;
         Motor[] all = motors;
@@ -198,7 +199,7 @@ internal sealed class YearPlant
             ref Motor motor = ref all[i];
             int asked = commands[i].Level;
             double level = asked <= 0 ? 0 : asked >= 10_000 ? 1 : asked / 10_000.0;
-            double mean = motor.TravelS > 0 ? Travel(ref motor, level, stepS) : Switch(ref motor, level, stepS);
+            double ranShare = 0, mean = motor.TravelS > 0 ? Travel(ref motor, level, stepS, out ranShare) : Switch(ref motor, level, stepS, commands[i].Reason);
             settled &= motor.TravelS <= 0 || !motor.Moving;
             if (motor.Kind == ActuatorKind.Fan)
             {
@@ -216,6 +217,7 @@ internal sealed class YearPlant
                     break;
                 case ActuatorKind.Louver:
                     m.Louver = Math.Max(m.Louver, mean);
+                    louverAt = Math.Max(louverAt, motor.Position);
                     break;
                 case ActuatorKind.WetWallPump:
                     m.Pump = Math.Max(m.Pump, mean);
@@ -246,11 +248,11 @@ internal sealed class YearPlant
                     break;
                 case ActuatorKind.Curtain:
                     m.Curtain = mean;
-                    m.Electric += motor.Moving ? curtainDriveW : 0;
+                    m.Electric += ranShare * curtainDriveW;
                     break;
                 case ActuatorKind.SecondCurtain:
                     m.SecondCurtain = mean;
-                    m.Electric += motor.Moving ? secondDriveW : 0;
+                    m.Electric += ranShare * secondDriveW;
                     break;
                 case ActuatorKind.Circulation:
                     m.Circulation = mean;
@@ -280,6 +282,7 @@ internal sealed class YearPlant
         }
 
         m.Fans = Math.Min(m.Fans, fanCount);
+        LouverOpen = !hasLouver || louverAt >= 0.95;
         Draw(ref m);
         LampW = m.Lamps * fullLampW;
         m.StirW = m.Circulation * fullStirW + m.Dryer * dryerFullW;
@@ -298,7 +301,6 @@ internal sealed class YearPlant
     private void Draw(ref Means m)
     {
         double fans = m.Fans, pump = m.Pump;
-        LouverOpen = !hasLouver || m.Louver >= 0.95;
         int n = (int)fans, next = Math.Min(n + 1, fanCount);
         double part = fans - n;
         double dry = flow[n] + part * (flow[next] - flow[n]), wet = flowWet[n] + part * (flowWet[next] - flowWet[n]);
@@ -348,7 +350,7 @@ internal sealed class YearPlant
         for (int i = 0; i < motors.Length; i++)
         {
             into[i] = motors[i].Position;
-            into[motors.Length + i] = motors[i].Moving ? 1 : 0;
+            into[motors.Length + i] = !motors[i].Moving ? 0 : motors[i].TravelS <= 0 || motors[i].Opens ? 1 : -1;
         }
 
         (into[^4], into[^3], into[^2], into[^1]) = (pipeNowW, padWet, LouverOpen ? 1 : 0, StaticPa);
@@ -360,7 +362,7 @@ internal sealed class YearPlant
         for (int i = 0; i < motors.Length; i++)
         {
             motors[i].Position = saved[i];
-            motors[i].Moving = saved[motors.Length + i] > 0;
+            (motors[i].Moving, motors[i].Opens) = (saved[motors.Length + i] != 0, saved[motors.Length + i] > 0);
         }
 
         settled = false;
@@ -387,11 +389,12 @@ internal sealed class YearPlant
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static double Switch(ref Motor motor, double level, double stepS)
+    private static double Switch(ref Motor motor, double level, double stepS, int reason)
     {
         if (level <= 0)
         {
-            motor.Moving = false;
+            // Between two pulses of a call fog has not stopped.
+            motor.Moving &= reason == (int)ReasonCode.Fogging && motor.Kind == ActuatorKind.Fog;
             motor.Position = 0;
             return 0;
         }
@@ -404,28 +407,32 @@ internal sealed class YearPlant
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static double Travel(ref Motor motor, double level, double stepS)
+    private static double Travel(ref Motor motor, double level, double stepS, out double ranShare)
     {
         double from = motor.Position, way = level - from;
         if (way == 0)
         {
             motor.Moving = false;
+            ranShare = 0;
             return level;
         }
 
-        motor.Starts += motor.Moving ? 0 : 1;
-        motor.Moving = true;
+        // From rest, or the other way round. A level asked is where it stands at the end of a step: that it stays there is seen in the next.
+        motor.Starts += motor.Moving && way > 0 == motor.Opens ? 0 : 1;
+        (motor.Moving, motor.Opens) = (true, way > 0);
         double needS = Math.Abs(way) * motor.TravelS;
         if (needS <= stepS)
         {
             motor.Position = level;
             motor.RuntimeS += needS;
-            return level - 0.5 * way * needS / stepS;
+            ranShare = needS / stepS;
+            return level - 0.5 * way * ranShare;
         }
 
         double to = from + Math.Sign(way) * stepS / motor.TravelS;
         motor.Position = to;
         motor.RuntimeS += stepS;
+        ranShare = 1;
         return 0.5 * (from + to);
     }
 
@@ -440,7 +447,7 @@ internal sealed class YearPlant
     private struct Motor
     {
         public ActuatorKind Kind;
-        public bool Moving;
+        public bool Moving, Opens; // a travelling motor: on its way still, and which
         public int Starts;
         public double TravelS, Position, RuntimeS;
         public double FullLevel; // with every cooling stage on, a hundredth less; below 0 where cooling does not use it

@@ -2,6 +2,7 @@ using System.Runtime.CompilerServices;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Program;
 using Glazewright.Science.Climate;
+using Glazewright.Science.Maths;
 using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.Year;
@@ -10,7 +11,7 @@ namespace Glazewright.Design.Year;
 internal sealed class YearSensors
 {
     /// <summary>Length of a saved state.</summary>
-    public const int SavedLength = 10;
+    public const int SavedLength = 14;
 
     private readonly int[] missing; // readings without a sensor
     private readonly bool outsideLags;
@@ -71,9 +72,9 @@ internal sealed class YearSensors
     /// <summary>Starts in balance with the house and its weather.</summary>
     public void Settle(HouseState state, MinuteWeather weather)
     {
-        crop.Shown = second.Shown = state.AirBelowC;
-        humidity.Shown = state.RelativeHumidityBelowPercent(weather.PressurePa[0]);
-        upper.Shown = state.AirAboveC;
+        crop.Was = second.Was = crop.Shown = second.Shown = state.AirBelowC;
+        humidity.Was = humidity.Shown = state.RelativeHumidityBelowPercent(weather.PressurePa[0]);
+        upper.Was = upper.Shown = state.AirAboveC;
         outside.Shown = weather.DryBulbC[0];
         outsideHumidity.Shown = weather.RelativeHumidityPercent[0];
         (wind.Shown, light.Shown, co2.Shown) = (weather.WindMs[0], weather.GhiWm2[0], Co2Ppm);
@@ -84,6 +85,7 @@ internal sealed class YearSensors
     {
         (into[0], into[1], into[2], into[3], into[4]) = (crop.Shown, humidity.Shown, upper.Shown, second.Shown, outside.Shown);
         (into[5], into[6], into[7], into[8], into[9]) = (outsideHumidity.Shown, wind.Shown, light.Shown, co2.Shown, pressure.Shown);
+        (into[10], into[11], into[12], into[13]) = (crop.Was, humidity.Was, upper.Was, second.Was);
     }
 
     /// <summary>Reads what was written.</summary>
@@ -91,6 +93,7 @@ internal sealed class YearSensors
     {
         (crop.Shown, humidity.Shown, upper.Shown, second.Shown, outside.Shown) = (saved[0], saved[1], saved[2], saved[3], saved[4]);
         (outsideHumidity.Shown, wind.Shown, light.Shown, co2.Shown, pressure.Shown) = (saved[5], saved[6], saved[7], saved[8], saved[9]);
+        (crop.Was, humidity.Was, upper.Was, second.Was) = (saved[10], saved[11], saved[12], saved[13]);
     }
 
     /// <summary>Follows the house for one step.</summary>
@@ -115,10 +118,10 @@ internal sealed class YearSensors
         }
         else
         {
-            crop.Follow(state.AirBelowC);
-            humidity.Follow(percent);
-            second.Follow(state.AirBelowC);
-            upper.Follow(state.AirAboveC);
+            crop.FollowRamp(state.AirBelowC);
+            humidity.FollowRamp(percent);
+            second.FollowRamp(state.AirBelowC);
+            upper.FollowRamp(state.AirAboveC);
         }
 
         if (outsideLags)
@@ -132,10 +135,10 @@ internal sealed class YearSensors
     {
         double airC = state.AirBelowC, upperC = state.AirAboveC;
         double among = RadiationError.OfK(sun.CropWm2, airC, sun.InsideMs, sun.PressurePa);
-        crop.Follow(crop.FeelsSun ? airC + among : airC);
-        humidity.Follow(humidity.FeelsSun ? RadiationError.Percent(percent, airC, among) : percent);
-        second.Follow(second.FeelsSun ? airC + RadiationError.OfK(sun.OverCropWm2, airC, sun.InsideMs, sun.PressurePa) : airC);
-        upper.Follow(upper.FeelsSun ? upperC + RadiationError.OfK(sun.AboveWm2, upperC, sun.InsideMs, sun.PressurePa) : upperC);
+        crop.FollowRamp(crop.FeelsSun ? airC + among : airC);
+        humidity.FollowRamp(humidity.FeelsSun ? RadiationError.Percent(percent, airC, among) : percent);
+        second.FollowRamp(second.FeelsSun ? airC + RadiationError.OfK(sun.OverCropWm2, airC, sun.InsideMs, sun.PressurePa) : airC);
+        upper.FollowRamp(upper.FeelsSun ? upperC + RadiationError.OfK(sun.AboveWm2, upperC, sun.InsideMs, sun.PressurePa) : upperC);
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
@@ -150,6 +153,12 @@ internal sealed class YearSensors
         co2.Follow(Co2Ppm);
         pressure.Follow(staticPa);
     }
+
+    /// <summary>How long until the box, as it looks out, would see the air past a threshold, s; what is left where it would not.</summary>
+    public double CrossesAfterS(in Program.Outlook soon, ReadOnlySpan<int> readings, HouseState state, double percent, double airKPerS, double percentPerS, double leftS) =>
+        Math.Min(
+            crop.CrossesAfterS(state.AirBelowC, airKPerS, readings[(int)Reading.InsideTemperature], soon.Warmer, soon.Colder, 100, 10, leftS),
+            humidity.CrossesAfterS(percent, percentPerS, readings[(int)Reading.InsideHumidity], soon.Damper, soon.Drier, 10, 10, leftS));
 
     private void SetShares(double stepS)
     {
@@ -249,6 +258,8 @@ internal sealed class YearSensors
     {
         public bool FeelsSun;
         public double LagS, Error, Shown, Share;
+        public double Was; // what it measured at the end of the last step
+        private double shareOfChange;
 
         /// <summary>What it tells.</summary>
         public readonly double Value
@@ -260,7 +271,52 @@ internal sealed class YearSensors
         [MethodImpl(MethodImplOptions.AggressiveInlining)]
         public void Follow(double truth) => Shown += Share * (truth - Shown);
 
-        public void SetShare(double stepS) => Share = stepS / (LagS + stepS);
+        /// <summary>When what it shows gets past a threshold, s.</summary>
+        /// <param name="truth">What it measures now.</param>
+        /// <param name="perS">How fast that changes.</param>
+        /// <param name="reading">What was read.</param>
+        /// <param name="up">How far the reading must rise.</param>
+        /// <param name="down">How far it must fall.</param>
+        /// <param name="perUnit">Reading's units in one of the truth's.</param>
+        /// <param name="print">It prints in steps of so many.</param>
+        /// <param name="leftS">Looked ahead so far.</param>
+        public readonly double CrossesAfterS(double truth, double perS, int reading, int up, int down, double perUnit, int print, double leftS)
+        {
+            double least = Math.Max(reading - (double)down, -1e9), most = Math.Min(reading + (double)up, 1e9);
+            // The print that is past it, and where printing goes over to it.
+            double above = (Math.Ceiling(most / print) - 0.5) * print / perUnit - Error, below = (Math.Floor(least / print) + 0.5) * print / perUnit - Error;
+            double reach = Math.Abs(truth - Shown) + Math.Abs(perS) * leftS;
+            if (Shown + reach < above && Shown - reach > below)
+            {
+                return leftS;
+            }
+
+            for (double at = 5; at < leftS; at += 5)
+            {
+                double gone = LagS > 0 ? 1 - Math.Exp(-at / LagS) : 1;
+                double shown = Shown + (truth - Shown) * gone + perS * (at - LagS * gone);
+                if (shown >= above || shown <= below)
+                {
+                    return at;
+                }
+            }
+
+            return leftS;
+        }
+
+        /// <summary>Follows what goes evenly from what it was to what it is: the first-order lag's own answer to a ramp, the same in steps of any length.</summary>
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public void FollowRamp(double truth)
+        {
+            Shown += (Share * (Was - Shown)) + (shareOfChange * (truth - Was));
+            Was = truth;
+        }
+
+        public void SetShare(double stepS)
+        {
+            Share = LagS > 0 ? 1 - Elementary.Exp(-stepS / LagS) : 1;
+            shareOfChange = LagS > 0 ? 1 - (LagS / stepS * Share) : 1;
+        }
     }
 }
 
