@@ -150,7 +150,7 @@ internal static class DayRun
         desk.Out.WriteLine();
         foreach (CommandSpell spell in replay.Spells)
         {
-            desk.Out.WriteLine($"{DayReport.Clock(spell.FromMinute)}–{DayReport.Clock(spell.ToMinute)}  {UsReasons.Of(spell.Because, job.Units)}");
+            desk.Out.WriteLine($"{DayReport.ToTheSecond(spell.FromMinute)}–{DayReport.ToTheSecond(spell.ToMinute)}  {UsReasons.Of(spell.Because, job.Units)}");
         }
 
         if (wish.OutPath is not null)
@@ -172,7 +172,7 @@ internal static class DayRun
         text.Append("\n  ],\n  \"commands\": [\n");
         text.AppendJoin(",\n", replay.Spells.Select(s => string.Create(
             CultureInfo.InvariantCulture,
-            $"    {{ \"from\": \"{DayReport.Clock(s.FromMinute)}\", \"to\": \"{DayReport.Clock(s.ToMinute)}\", \"equipment\": {JsonText.Quote(replay.Actuators[s.Actuator])}, \"levelFraction\": {s.LevelFraction:0.000}, \"reason\": {JsonText.Quote(s.Because)} }}")));
+            $"    {{ \"from\": \"{DayReport.ToTheSecond(s.FromMinute)}\", \"to\": \"{DayReport.ToTheSecond(s.ToMinute)}\", \"equipment\": {JsonText.Quote(replay.Actuators[s.Actuator])}, \"levelFraction\": {s.LevelFraction:0.000}, \"reason\": {JsonText.Quote(s.Because)} }}")));
         text.Append("\n  ]");
         if (detail is not null)
         {

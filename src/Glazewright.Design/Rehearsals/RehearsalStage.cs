@@ -91,7 +91,7 @@ public static class RehearsalStage
         for (int m = 0; m < plan.FromMinute; m++)
         {
             failure.CurtainIsSet = m >= plan.FromMinute - Lead;
-            run.Step(first + m, out _);
+            run.Minute(first + m, counts: false);
         }
 
         failure.IsOn = true;

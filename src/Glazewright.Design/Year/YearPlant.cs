@@ -394,7 +394,7 @@ internal sealed class YearPlant
         if (level <= 0)
         {
             // Between two pulses of a call fog has not stopped.
-            motor.Moving &= reason == (int)ReasonCode.Fogging && motor.Kind == ActuatorKind.Fog;
+            motor.Moving &= motor.Kind == ActuatorKind.Fog && reason is (int)ReasonCode.Fogging or (int)ReasonCode.LeastTimeOn;
             motor.Position = 0;
             return 0;
         }

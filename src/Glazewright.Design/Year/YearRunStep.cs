@@ -19,7 +19,7 @@ internal sealed partial class YearRun
     public const int PartsAMinute = (int)(StepS / QuantumS);
 
     /// <summary>Parts of a minute are whole multiples of it, s.</summary>
-    private const double QuantumS = 5;
+    internal const double QuantumS = 5;
 
     /// <summary>How long the first part after a switch lasts at most, s: the air then goes another way than it went.</summary>
     private const double SwitchedS = 15;
@@ -50,7 +50,6 @@ internal sealed partial class YearRun
         {
             double partS = Part(minute, leftS);
             spells?.Note((minute % 1440 * PartsAMinute) + (int)((StepS - leftS) / QuantumS), commands);
-            means.Add(Plant, partS / StepS);
             if (counts)
             {
                 Book(in ask, partS);
@@ -80,6 +79,7 @@ internal sealed partial class YearRun
         control.Accept();
         double airBeforeC = state.AirBelowC, percentBefore = percentNow;
         Act(minute, moved, out acted, stepS);
+        means.Add(Plant, stepS / StepS);
         airKPerS = (state.AirBelowC - airBeforeC) / stepS;
         percentPerS = (percentNow - percentBefore) / stepS;
         return stepS;

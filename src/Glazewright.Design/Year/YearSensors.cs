@@ -13,6 +13,9 @@ internal sealed class YearSensors
     /// <summary>Length of a saved state.</summary>
     public const int SavedLength = 14;
 
+    /// <summary>Looked ahead in steps of so many seconds, as long as the year's shortest.</summary>
+    private const double QuantumS = YearRun.QuantumS;
+
     private readonly int[] missing; // readings without a sensor
     private readonly bool outsideLags;
     private readonly bool feelsSun;
@@ -26,8 +29,8 @@ internal sealed class YearSensors
     public YearSensors(EqList<Sensor>? sensors)
     {
         Probe For(Reading reading) => SensorPoints.For(sensors, reading) is { } s
-            ? new Probe { LagS = s.LagS, Error = s.ErrorValue, FeelsSun = !s.Aspirated && s.Quantity is (SensorQuantity.Temperature or SensorQuantity.Humidity) }
-            : default;
+            ? new Probe(s.LagS) { Error = s.ErrorValue, FeelsSun = !s.Aspirated && s.Quantity is (SensorQuantity.Temperature or SensorQuantity.Humidity) }
+            : new Probe(0);
         crop = For(Reading.InsideTemperature);
         humidity = For(Reading.InsideHumidity);
         second = For(Reading.SecondTemperature);
@@ -167,6 +170,11 @@ internal sealed class YearSensors
         humidity.SetShare(stepS);
         second.SetShare(stepS);
         upper.SetShare(stepS);
+        if (!outsideLags)
+        {
+            return;
+        }
+
         outside.SetShare(stepS);
         outsideHumidity.SetShare(stepS);
         wind.SetShare(stepS);
@@ -257,9 +265,11 @@ internal sealed class YearSensors
     private struct Probe
     {
         public bool FeelsSun;
-        public double LagS, Error, Shown, Share;
+        public double Error, Shown, Share;
+        public readonly double LagS;
         public double Was; // what it measured at the end of the last step
         private double shareOfChange;
+        private double[] goneShare; // of the way to what it measures, after so many times 5 s
 
         /// <summary>What it tells.</summary>
         public readonly double Value
@@ -282,22 +292,29 @@ internal sealed class YearSensors
         /// <param name="leftS">Looked ahead so far.</param>
         public readonly double CrossesAfterS(double truth, double perS, int reading, int up, int down, double perUnit, int print, double leftS)
         {
-            double least = Math.Max(reading - (double)down, -1e9), most = Math.Min(reading + (double)up, 1e9);
-            // The print that is past it, and where printing goes over to it.
-            double above = (Math.Ceiling(most / print) - 0.5) * print / perUnit - Error, below = (Math.Floor(least / print) + 0.5) * print / perUnit - Error;
-            double reach = Math.Abs(truth - Shown) + Math.Abs(perS) * leftS;
-            if (Shown + reach < above && Shown - reach > below)
+            double off = truth - Shown, reach = Math.Abs(off) + (Math.Abs(perS) * leftS);
+            // Most often it cannot come so far; what it prints stands within half a print of what it shows.
+            if (up > (reach * perUnit) + print && down > (reach * perUnit) + print)
             {
                 return leftS;
             }
 
-            for (double at = 5; at < leftS; at += 5)
+            double least = Math.Max(reading - (double)down, -1e9), most = Math.Min(reading + (double)up, 1e9);
+            // The print that is past it, and where printing goes over to it.
+            double above = (((Math.Ceiling(most / print) - 0.5) * print) / perUnit) - Value, below = (((Math.Floor(least / print) + 0.5) * print) / perUnit) - Value;
+            if (reach < above && -reach > below)
             {
-                double gone = LagS > 0 ? 1 - Math.Exp(-at / LagS) : 1;
-                double shown = Shown + (truth - Shown) * gone + perS * (at - LagS * gone);
-                if (shown >= above || shown <= below)
+                return leftS;
+            }
+
+            ReadOnlySpan<double> gone = goneShare;
+            int steps = (int)(leftS / QuantumS);
+            for (int k = 1; k < steps; k++)
+            {
+                double goes = (off * gone[k]) + (perS * ((k * QuantumS) - (LagS * gone[k])));
+                if (goes >= above || goes <= below)
                 {
-                    return at;
+                    return k * QuantumS;
                 }
             }
 
@@ -312,11 +329,26 @@ internal sealed class YearSensors
             Was = truth;
         }
 
+        /// <summary>A sensor that follows with a lag.</summary>
+        /// <param name="lagS">Its time constant, s; none for one that follows at once.</param>
+        public Probe(double lagS)
+        {
+            LagS = lagS;
+            goneShare = new double[(int)(60 / QuantumS) + 1];
+            for (int k = 0; k < goneShare.Length; k++)
+            {
+                goneShare[k] = Gone(k * QuantumS);
+            }
+        }
+
         public void SetShare(double stepS)
         {
-            Share = LagS > 0 ? 1 - Elementary.Exp(-stepS / LagS) : 1;
+            int k = (int)(stepS / QuantumS);
+            Share = k < goneShare.Length && k * QuantumS == stepS ? goneShare[k] : Gone(stepS);
             shareOfChange = LagS > 0 ? 1 - (LagS / stepS * Share) : 1;
         }
+
+        private readonly double Gone(double s) => LagS > 0 ? 1 - Elementary.Exp(-s / LagS) : 1;
     }
 }
 

@@ -78,13 +78,12 @@ public static class AlongReport
         CsvText table = new("from", "to", "equipment", "level_fraction", "reason");
         foreach (DetailSpell s in day.Spells)
         {
-            table.Cell(Clock(s.FromS)).Cell(Clock(s.ToS)).Cell(day.Whole.Actuators[s.Actuator]).Cell(s.LevelFraction, 3).Cell(s.Because).End();
+            table.Cell(DayReport.ToTheSecond(s.FromS / 60)).Cell(DayReport.ToTheSecond(s.ToS / 60)).Cell(day.Whole.Actuators[s.Actuator]).Cell(s.LevelFraction, 3).Cell(s.Because).End();
         }
 
         return table.ToString();
     }
 
-    private static string Clock(double s) => string.Create(CultureInfo.InvariantCulture, $"{(int)s / 3600:00}:{(int)s / 60 % 60:00}:{(int)s % 60:00}");
 
     private static double Spread(DetailDay day, int minute) => day.Cells.Max(c => c.AirC[minute]) - day.Cells.Min(c => c.AirC[minute]);
 

@@ -60,19 +60,19 @@ internal static class CommandBars
         };
     }
 
-    // What each was told in a minute, and why; the numbers of a reason are those of the minute in which it began.
+    // What each was told in the middle of a minute, and why; the numbers of a reason are those of its beginning.
     private static ReadingGrid Reasons(DayReplay day, string[] names, Box plot)
     {
         CommandSpell?[,] at = new CommandSpell?[1440, names.Length];
         foreach (CommandSpell spell in day.Spells)
         {
-            for (int minute = spell.FromMinute; minute < Math.Min(spell.ToMinute, 1440); minute++)
+            for (int minute = (int)Math.Ceiling(spell.FromMinute - 0.5); minute + 0.5 < spell.ToMinute && minute < 1440; minute++)
             {
                 at[minute, spell.Actuator] = spell;
             }
         }
 
-        Dictionary<CommandSpell, string> said = day.Spells.Distinct().ToDictionary(s => s, s => $"{Bare(s.Because, day.Actuators[s.Actuator])} ({DayReport.Clock(s.FromMinute)} to {DayReport.Clock(s.ToMinute)})");
+        Dictionary<CommandSpell, string> said = day.Spells.Distinct().ToDictionary(s => s, s => $"{Bare(s.Because, day.Actuators[s.Actuator])} ({DayReport.ToTheSecond(s.FromMinute)} to {DayReport.ToTheSecond(s.ToMinute)})");
         // Rows are counted from the bottom, the equipment from the top.
         int Of(int row) => names.Length - 1 - row;
         return new ReadingGrid("", plot, 1440, names.Length, (minute, row) => at[minute, Of(row)]?.LevelFraction ?? double.NaN, DayReport.Clock, row => names[Of(row)], "", 2)

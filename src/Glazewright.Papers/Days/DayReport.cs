@@ -110,7 +110,7 @@ public static class DayReport
         CsvText table = new("from", "to", "equipment", "level_fraction", "reason");
         foreach (CommandSpell s in replay.Spells)
         {
-            table.Cell(Clock(s.FromMinute)).Cell(Clock(s.ToMinute)).Cell(replay.Actuators[s.Actuator]).Cell(s.LevelFraction, 3).Cell(s.Because).End();
+            table.Cell(ToTheSecond(s.FromMinute)).Cell(ToTheSecond(s.ToMinute)).Cell(replay.Actuators[s.Actuator]).Cell(s.LevelFraction, 3).Cell(s.Because).End();
         }
 
         return table.ToString();
@@ -121,12 +121,21 @@ public static class DayReport
     /// <returns>For example 05:42.</returns>
     public static string Clock(int minute) => string.Create(CultureInfo.InvariantCulture, $"{minute / 60:00}:{minute % 60:00}");
 
+    /// <summary>A time of the day with its seconds.</summary>
+    /// <param name="minutes">0 to 1440, with fractions.</param>
+    /// <returns>For example 05:42:15.</returns>
+    public static string ToTheSecond(double minutes)
+    {
+        int seconds = (int)Math.Round(60 * minutes);
+        return string.Create(CultureInfo.InvariantCulture, $"{Clock(seconds / 60)}:{seconds % 60:00}");
+    }
+
     /// <summary>Every command with its reason, the first 240.</summary>
     /// <param name="replay">The day.</param>
     /// <param name="units">Units of the reader.</param>
     public static Table Commands(DayReplay replay, UnitSystem units) => new(
         [new Column("From", 16), new Column("To", 16), new Column("Command and reason", 140)],
-        [.. replay.Spells.Take(MostRows).Select(s => (IReadOnlyList<string>)[Clock(s.FromMinute), Clock(s.ToMinute), UsReasons.Of(s.Because, units)])]);
+        [.. replay.Spells.Take(MostRows).Select(s => (IReadOnlyList<string>)[ToTheSecond(s.FromMinute), ToTheSecond(s.ToMinute), UsReasons.Of(s.Because, units)])]);
 
     private static Sheet Temperatures(DayReplay replay, UnitSystem units)
     {

@@ -6,8 +6,8 @@ using Glazewright.Design.Year;
 namespace Glazewright.Design.Tests.Year;
 
 /// <summary>
-/// The year's step with the program in the loop: weeks of houses run in steps of a minute, as the year runs, and of 5 s. The marks were set before: hours held and energy within 0.5 %, starts within 5 %.
-/// They are missed; what is asserted is what was measured, so that it gets no worse unseen (docs/methods/climate-model.md, Steps with the program in the loop).
+/// The year's minutes in parts with the program in the loop: weeks of houses run as the year runs, and in steps of 5 s. The marks were set before: hours held and energy within 0.5 %, starts within 5 %.
+/// Not all are met; what is asserted is what was measured, so that it gets no worse unseen (docs/methods/climate-model.md, Steps with the program in the loop).
 /// </summary>
 public class ClosedLoopTests
 {
@@ -16,30 +16,35 @@ public class ClosedLoopTests
     // First days of weeks spread over the year, the day before each to settle.
     private static readonly int[] Weeks = [10, 94, 136, 220, 304];
 
-    // The most that the minute's step may miss against 5 s, as a share of hours held, fuel, electricity and starts of heaters: measured, rounded up.
+    // The most that the year may miss against 5 s, as a share of hours held, fuel, electricity and starts of heaters and of fans: measured, rounded up.
     [Theory]
-    [InlineData("A", 0.02, 0.04, 0.01, 0.015, 0.20)]
-    [InlineData("B", 0.03, 0.06, 0.15, 0.01, 0.35)]
-    [InlineData("invented", 0.03, 0.04, 0.02, 0.01, 0.25)]
-    public void A_minute_s_step_misses_no_more_than_was_measured(string house, double temperature, double jointly, double heat, double power, double starts)
+    [InlineData("A", 0.005, 0.02, 0.005, 0.005, 0.05, 0.05)]
+    [InlineData("B", 0.005, 0.015, 0.015, 0.005, 0.05, 0.05)]
+    [InlineData("invented", 0.005, 0.005, 0.005, 0.005, 0.05, 0.05)]
+    public void The_year_misses_no_more_than_was_measured(string house, double temperature, double jointly, double heat, double power, double heaters, double fans)
     {
         LoopScene scene = LoopScene.Of(house);
-        LoopSum minute = Sum(scene, 60), fine = Sum(scene, 5);
-        string said = Table(scene, [("60 s", minute), ("5 s", fine)]);
-        Assert.True(Math.Abs(Off(minute.TemperatureH, fine.TemperatureH)) <= temperature, said);
-        Assert.True(Math.Abs(Off(minute.JointlyH, fine.JointlyH)) <= jointly, said);
-        Assert.True(Math.Abs(Off(minute.FuelJ, fine.FuelJ)) <= heat, said);
-        Assert.True(Math.Abs(Off(minute.PowerJ, fine.PowerJ)) <= power, said);
-        Assert.True(Math.Abs(Off(HeaterStarts(scene, minute), HeaterStarts(scene, fine))) <= starts, said);
+        LoopSum year = Sum(scene, LoopScene.AsTheYear), fine = Sum(scene, 5);
+        string said = Table(scene, [("as the year", year), ("5 s", fine)]);
+        Assert.True(Math.Abs(Off(year.TemperatureH, fine.TemperatureH)) <= temperature, said);
+        Assert.True(Math.Abs(Off(year.JointlyH, fine.JointlyH)) <= jointly, said);
+        Assert.True(Math.Abs(Off(year.FuelJ, fine.FuelJ)) <= heat, said);
+        Assert.True(Math.Abs(Off(year.PowerJ, fine.PowerJ)) <= power, said);
+        // Equal machines take turns, so that their sum is what counts.
+        Assert.True(Math.Abs(Off(Starts(scene, year, ActuatorKind.Heater), Starts(scene, fine, ActuatorKind.Heater))) <= heaters, said);
+        Assert.True(Math.Abs(Off(Starts(scene, year, ActuatorKind.Fan), Starts(scene, fine, ActuatorKind.Fan))) <= fans, said);
     }
 
-    // Half of a minute misses less than a minute: it is the step that makes the difference, nothing else.
-    [Fact]
-    public void Shorter_steps_come_nearer()
+    // What parts are for: whole minutes miss several times as much.
+    [Theory]
+    [InlineData("A"), InlineData("B"), InlineData("invented")]
+    public void Whole_minutes_miss_far_more(string house)
     {
-        LoopScene scene = LoopScene.Of("B");
-        LoopSum minute = Sum(scene, 60), half = Sum(scene, 30), fine = Sum(scene, 5);
-        Assert.True(Math.Abs(Off(half.FuelJ, fine.FuelJ)) < 0.5 * Math.Abs(Off(minute.FuelJ, fine.FuelJ)), Table(scene, [("60 s", minute), ("30 s", half), ("5 s", fine)]));
+        LoopScene scene = LoopScene.Of(house);
+        LoopSum year = Sum(scene, LoopScene.AsTheYear), minute = Sum(scene, 60), fine = Sum(scene, 5);
+        string said = Table(scene, [("as the year", year), ("60 s", minute), ("5 s", fine)]);
+        Assert.True(Math.Abs(Off(year.JointlyH, fine.JointlyH)) < 0.5 * Math.Abs(Off(minute.JointlyH, fine.JointlyH)), said);
+        Assert.True(Math.Abs(Off(year.FuelJ, fine.FuelJ)) < 0.25 * Math.Abs(Off(minute.FuelJ, fine.FuelJ)), said);
     }
 
     /// <summary>The whole year by hand, for docs/methods: written to the folder of the test.</summary>
@@ -48,15 +53,15 @@ public class ClosedLoopTests
     public void Whole_year(string house)
     {
         LoopScene scene = LoopScene.Of(house);
-        double[] stepsS = [60, 20, 10, 5, 2];
-        string table = Table(scene, [.. stepsS.Select(s => ($"{s} s", scene.Go(0, 364, s)))]);
+        double[] stepsS = [LoopScene.AsTheYear, 60, 20, 10, 2, 5];
+        string table = Table(scene, [.. stepsS.Select(s => (s == LoopScene.AsTheYear ? "as the year" : $"{s} s", scene.Go(0, 364, s)))]);
         File.WriteAllText(Path.Combine(AppContext.BaseDirectory, $"closed-loop-{house}.txt"), table);
     }
 
     private static double Off(double coarse, double fine) => (coarse / fine) - 1;
 
-    private static int HeaterStarts(LoopScene scene, LoopSum sum) =>
-        scene.Program.Actuators.Where(a => a.Kind == ActuatorKind.Heater).Sum(a => sum.Starts[a.Id]);
+    private static int Starts(LoopScene scene, LoopSum sum, ActuatorKind kind) =>
+        scene.Program.Actuators.Where(a => a.Kind == kind).Sum(a => sum.Starts[a.Id]);
 
     private static LoopSum Sum(LoopScene scene, double stepS)
     {

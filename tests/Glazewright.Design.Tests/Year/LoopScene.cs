@@ -20,6 +20,9 @@ internal sealed record LoopScene(string Id, YearInput Input, BuildingForm Form, 
 {
     private static readonly Lazy<LoopScene[]> Demo = new(OpenDemo);
 
+    /// <summary>In place of a step: minutes in parts, as the year runs.</summary>
+    public const double AsTheYear = 0;
+
     private readonly Lock opening = new();
     private IReadOnlyList<YearSnapshot>? midnights;
 
@@ -52,7 +55,7 @@ internal sealed record LoopScene(string Id, YearInput Input, BuildingForm Form, 
     /// <summary>Some days from a midnight on, a day to settle first.</summary>
     /// <param name="day">The day of the year that it begins with, 0 to 364.</param>
     /// <param name="days">Days that count.</param>
-    /// <param name="stepS">A whole part of a minute, s.</param>
+    /// <param name="stepS">A whole part of a minute, s, or <see cref="AsTheYear"/>.</param>
     public LoopSum Go(int day, int days, double stepS)
     {
         YearRun run = Start();
@@ -67,6 +70,17 @@ internal sealed record LoopScene(string Id, YearInput Input, BuildingForm Form, 
                 run.Plant.StartCounting();
             }
 
+            if (stepS == AsTheYear)
+            {
+                run.Minute(minute, counts);
+                if (counts)
+                {
+                    sum.AddHeld(run, minute, Input.Band, run.State.AirBelowC, run.State.RelativeHumidityBelowPercent(run.Acted.PressurePa), 60);
+                }
+
+                continue;
+            }
+
             for (int s = 0; s < steps; s++)
             {
                 run.Step(minute, out Science.Climate.HouseForcing forcing, stepS);
@@ -77,6 +91,7 @@ internal sealed record LoopScene(string Id, YearInput Input, BuildingForm Form, 
             }
         }
 
+        sum.Add(run.Months[0]); // nothing where steps were added one by one
         sum.Add(run.Plant.Motors());
         return sum;
     }

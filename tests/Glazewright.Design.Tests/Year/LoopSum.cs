@@ -27,17 +27,29 @@ internal sealed class LoopSum
 
     public void Add(YearRun run, int minute, HeldBand band, double percent, double stepS)
     {
+        AddHeld(run, minute, band, run.State.AirBelowC, percent, stepS);
+        HeatJ += run.Plant.HeatW * stepS;
+        FuelJ += run.Plant.FuelW * stepS;
+        PowerJ += run.Plant.PowerW * stepS;
+    }
+
+    public void AddHeld(YearRun run, int minute, HeldBand band, double airC, double percent, double stepS)
+    {
         Asked ask = run.Targets.At(minute);
-        MinuteSeen seen = new(run.State.AirBelowC, percent, run.State.SaturationBelowPa, false, false, false, false);
+        MinuteSeen seen = new(airC, percent, run.State.SaturationBelowPa, false, false, false, false);
         HeldTally held = default;
         held.Add(in ask, in seen, band, double.MaxValue);
         HeldCounters one = held.Hours();
         TemperatureH += one.HeldTemperatureH * stepS / 60;
         HumidityH += one.HeldHumidityH * stepS / 60;
         JointlyH += one.HeldJointlyH * stepS / 60;
-        HeatJ += run.Plant.HeatW * stepS;
-        FuelJ += run.Plant.FuelW * stepS;
-        PowerJ += run.Plant.PowerW * stepS;
+    }
+
+    public void Add(MonthTally booked)
+    {
+        HeatJ += booked.HeatJ;
+        FuelJ += booked.FuelJ;
+        PowerJ += booked.PowerJ;
     }
 
     public void Add(IReadOnlyList<MotorCounters> motors)

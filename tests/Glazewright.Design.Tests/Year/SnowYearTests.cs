@@ -51,7 +51,7 @@ public class SnowYearTests
         ProgramDocument program = Opens(true);
         DayReplay day = DayReplay.Of(YearScenes.Input, YearScenes.Form, YearScenes.Gains, YearScenes.Plant, program, s_snowy.Value, s_held.Value, 10);
         int curtain = day.Actuators.ToList().IndexOf("A/curtain");
-        int first = day.Spells.First(s => s.Actuator == curtain && s.Because.Contains("snow", StringComparison.Ordinal)).FromMinute;
+        int first = (int)day.Spells.First(s => s.Actuator == curtain && s.Because.Contains("snow", StringComparison.Ordinal)).FromMinute;
         Assert.InRange(first, (18 * 60) + 1, (18 * 60) + 10);
         double[] drawn = [.. day.Minutes.Select(m => m.CurtainFraction)];
         Assert.True(drawn[first - 1] > 0.9 && drawn[(23 * 60) + 30] == 0, $"{drawn[first - 1]} and {drawn[(23 * 60) + 30]}");
