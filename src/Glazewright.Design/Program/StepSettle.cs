@@ -299,6 +299,7 @@ internal ref partial struct StepRun
         }
 
         int phase = X(Extra.FogPhaseMs) % cycle;
+        Due(phase < h.FogOnMs ? h.FogOnMs - phase : cycle - phase);
         long end = (long)phase + _dt;
         long on = end / cycle * h.FogOnMs + Math.Min(end % cycle, h.FogOnMs) - Math.Min(phase, h.FogOnMs);
         SetX(Extra.FogPhaseMs, (int)(end % cycle));
