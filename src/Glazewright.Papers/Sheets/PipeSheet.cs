@@ -52,7 +52,7 @@ public static class PipeSheet
         });
         draft.North(new(room.Right - 10, view.Top + 12), 6);
         draft.Paper.AddRange(WaysDrawn.Legend(
-            [.. kinds.Where(k => plan.Pieces.Any(p => p.Utility == k)).Select(k => (WaysDrawn.PenOf(k), $"{WaysDrawn.Letter(k)}  {Means(k)}"))], new(room.Right - 54, view.Top + 22)));
+            [.. kinds.Where(k => plan.Pieces.Any(p => p.Utility == k)).Select(k => (WaysDrawn.PenOf(k), $"{WaysDrawn.Letter(k)}  {WaysDrawn.Means(k)}"))], new(room.Right - 54, view.Top + 22)));
         double y = draft.Table("Where they enter and leave", entries, new(room.Left, view.Bottom + 3)) + 5;
         draft.Table("Pipe by size", MemberSchedule.Cut(sizes, room.Bottom - y - 7), new(room.Left, y));
         draft.Table("What is served, and the run to it", MemberSchedule.Cut(points, stripMm - 9), new(room.Left + sizes.WidthMm + GapMm, view.Bottom + 3));
@@ -61,8 +61,6 @@ public static class PipeSheet
             "To price from: design and work by licensed trades under the code adopted locally. Ways follow walls, the ends of houses and the aisle; have the utilities located before digging.",
             "Rings: hose bibs; squares: floor drains; spots: what is piped. Gas outdoors by the supplier's clearances from openings, tanks and meters.");
     }
-
-    private static string Means(UtilityKind utility) => utility switch { UtilityKind.Fuel => "fuel", UtilityKind.Water => "water", _ => "drain" };
 
     internal static string Short(string id) => id.Length <= 3 ? id : id[..3];
 

@@ -232,6 +232,7 @@ public static class ServiceSheets
             all.AddRange(WaysDrawn.Taps(services.Plan.Points.Where(p => p.House == b.Id), mm));
             all.AddRange(house.Layout.Flues.Where(f => f.Face is not null && f.Gravity is null).SelectMany(f => Vent(b, f, Placed(f.Heater))));
             all.AddRange(Tags.Draw(tags, scale.MmPerM, Inner(window, mm)));
+            all.AddRange(WaysLeaving.Words(services.Plan, window, mm, [.. all]));
             return all;
         });
         draft.North(new(room.Right - 10, plan.Bottom - 22), 6);

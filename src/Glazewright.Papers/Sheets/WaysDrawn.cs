@@ -24,12 +24,18 @@ internal static class WaysDrawn
     /// <summary>Letter of a utility on plans.</summary>
     public static string Letter(UtilityKind utility) => utility switch { UtilityKind.Water => "W", UtilityKind.Fuel => "G", UtilityKind.Drain => "D", _ => "E" };
 
+    /// <summary>What a pipe is, in a word.</summary>
+    public static string Means(UtilityKind utility) => utility switch { UtilityKind.Fuel => "fuel", UtilityKind.Water => "water", UtilityKind.Drain => "drain", _ => "power" };
+
+    /// <summary>How far beside its way a pipe is drawn, model.</summary>
+    public static Spot Aside(UtilityKind utility, double mm) => utility == UtilityKind.Fuel ? mm * new Spot(1, 1) : new Spot(0, 0);
+
     /// <summary>Pipe of some utilities; lines that share a trench lie beside each other on paper.</summary>
     public static IEnumerable<Entity> Pipe(ServicePlan plan, double mm)
     {
         foreach (PipePiece piece in plan.Pieces)
         {
-            Spot shift = piece.Utility == UtilityKind.Fuel ? mm * new Spot(1, 1) : new Spot(0, 0);
+            Spot shift = Aside(piece.Utility, mm);
             yield return new Entity.Polyline([.. piece.Way.Select(p => SheetStyle.Flat(p) + shift)])
             {
                 Role = Role.Curve,
@@ -45,7 +51,7 @@ internal static class WaysDrawn
     {
         foreach (UtilityPoint p in points)
         {
-            Spot at = SheetStyle.Flat(p.At) + (p.Utility == UtilityKind.Fuel ? mm * new Spot(1, 1) : new Spot(0, 0));
+            Spot at = SheetStyle.Flat(p.At) + Aside(p.Utility, mm);
             if (p.Kind == TapKind.FloorDrain)
             {
                 double r = 0.9 * mm;

@@ -201,6 +201,28 @@ public class DrawingSetTests
         Assert.All(source.Services.Points.Where(p => p.House == "A"), p => Assert.Contains(p.Label, piping, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void A_pipe_that_runs_off_a_house_s_piping_plan_is_named_where_it_does()
+    {
+        PaperSource source = SampleSource.Make();
+        int named = 0;
+        foreach (HouseResults house in source.Houses)
+        {
+            View plan = ServiceSheets.Piping(source, house, "P-2").Views[0];
+            Box room = plan.WindowM;
+            bool IsIn(Spot s) => s.X > room.Left && s.X < room.Right && s.Y > room.Top && s.Y < room.Bottom;
+            string[] words = ["water", "fuel", "drain"];
+            Entity.Label[] said = [.. plan.Entities.OfType<Entity.Label>().Where(l => words.Contains(l.Text))];
+            Assert.All(said, l => Assert.True(IsIn(l.At), l.Text));
+            Entity.Polyline[] off = [.. plan.Entities.OfType<Entity.Polyline>().Where(p => words.Contains(p.Layer) && p.Points.Any(IsIn) && !p.Points.All(IsIn))];
+            Assert.All(off, p => Assert.Contains(said, l => l.Text == p.Layer));
+            Assert.Equal(off.Length > 0, said.Length > 0);
+            named += said.Length;
+        }
+
+        Assert.True(named > 0, "no pipe leaves a plan: the sample tests nothing");
+    }
+
     // Pipe on the plan is as long as the lists say it is, less what rises; in metres of the view, so at any scale.
     [Theory]
     [InlineData(UnitSystem.Us), InlineData(UnitSystem.Metric)]
