@@ -32,8 +32,8 @@ public static class ProgramParts
             Way<HumidityControl>("fogOff", "pause between pulses", Time, "0 s", "1 h", h => Fogs(h, h.FogOffS), (h, v) => h with { FogOffS = (int)v }),
             Way<HumidityControl>("dryHeat", "the heating threshold rises by this while outside air dries", Difference, "0 K", "10 K", h => h.DryHeatK, (h, v) => h with { DryHeatK = v }),
             Way<HumidityControl>("purge", "in colder air outside it dries in turns: wet air goes out for so long", Time, "0 s", "1 h", h => h.Purge?.OnS, (h, v) => h with { Purge = h.Purge! with { OnS = (int)v } }),
-            Way<HumidityControl>("purgePause", "then heat, before the next turn", Time, "1 min", "24 h", h => h.Purge?.PauseS, (h, v) => h with { Purge = h.Purge! with { PauseS = (int)v } }),
-            Way<HumidityControl>("purgeLeast", "a turn ends early this far below the heating threshold", Difference, "0 K", "10 K", h => h.Purge?.LeastBelowK, (h, v) => h with { Purge = h.Purge! with { LeastBelowK = v } })),
+            Way<HumidityControl>("purgePause", "pause for heating before the next turn", Time, "1 min", "24 h", h => h.Purge?.PauseS, (h, v) => h with { Purge = h.Purge! with { PauseS = (int)v } }),
+            Way<HumidityControl>("purgeLeast", "a turn ends early with air this far below the heating threshold", Difference, "0 K", "10 K", h => h.Purge?.LeastBelowK, (h, v) => h with { Purge = h.Purge! with { LeastBelowK = v } })),
         Curtain("curtain", "Curtain", "When the curtain is drawn and how it opens.", d => d.Curtain, (d, c) => d with { Curtain = c }),
         Curtain("secondCurtain", "Second curtain", "The same for a second curtain that moves by itself.", d => d.SecondCurtain, (d, c) => d with { SecondCurtain = c }),
         new ProgramPart<ColdAirRule>(
@@ -122,7 +122,7 @@ public static class ProgramParts
         Way<CurtainControl>("openStep", "opens in steps of", Share, "0.1 %", "100 %", c => c.OpenStepFraction, (c, v) => c with { OpenStepFraction = v }),
         Way<CurtainControl>("openWait", "wait between the steps", Time, "0 s", "1 h", c => c.OpenStepS, (c, v) => c with { OpenStepS = (int)v }),
         Way<CurtainControl>("warmGap", "drawn at night it opens at most this far to let heat go", Share, "0 %", "100 %", c => c.Warm?.MostFraction, (c, v) => c with { Warm = c.Warm! with { MostFraction = v } }),
-        Way<CurtainControl>("warmGapPast", "from this far past the cooling threshold", Difference, "0 K", "20 K", c => c.Warm?.PastK, (c, v) => c with { Warm = c.Warm! with { PastK = v } }));
+        Way<CurtainControl>("warmGapPast", "heat is let go so from this far past the cooling threshold", Difference, "0 K", "20 K", c => c.Warm?.PastK, (c, v) => c with { Warm = c.Warm! with { PastK = v } }));
 
     private static ProgramPart<ProgramDocument>.Way Alarm(string key, string words, ProgramMeasure measure, string least, string most, string id, Func<Alarm, double?> of, Func<Alarm, double, Alarm> with) =>
         Way<ProgramDocument>(

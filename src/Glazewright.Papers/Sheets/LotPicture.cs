@@ -9,11 +9,14 @@ public static class LotPicture
 {
     private const double MarginMm = 12;
 
+    // North with its letter, in the lower right corner.
+    private const double NorthMm = 24;
+
     /// <summary>The picture.</summary>
     /// <param name="job">The job.</param>
     /// <param name="form">Shapes of all its buildings.</param>
     /// <param name="widthMm">Width of the picture, mm.</param>
-    /// <param name="heightMm">Most height of the picture, mm.</param>
+    /// <param name="heightMm">Most height of the picture, mm, without a strip for north where the land leaves it no corner.</param>
     public static Sheet Draw(Job job, FormResult form, double widthMm, double heightMm)
     {
         ArgumentNullException.ThrowIfNull(job);
@@ -24,8 +27,16 @@ public static class LotPicture
         Box land = SitePlan.Bounds(corners.Length > 0 ? corners : [new(0, 0), new(10, 10)]);
         DrawingScale scale = DrawingScale.Choose(land.Width, land.Height, widthMm - 2 * MarginMm, heightMm - 2 * MarginMm, style);
         double tallMm = Math.Min(heightMm, land.Height * scale.MmPerM + 2 * MarginMm);
-        (double wideM, double tallM) = (widthMm / scale.MmPerM, tallMm / scale.MmPerM);
-        Box window = new(land.Left + (land.Width - wideM) / 2, land.Top + (land.Height - tallM) / 2, wideM, tallM);
+        double wideM = widthMm / scale.MmPerM;
+        double lowM = land.Top + (land.Height - tallMm / scale.MmPerM) / 2;
+        // Land that reaches into north's corner leaves it a strip below.
+        if ((widthMm + land.Width * scale.MmPerM) / 2 > widthMm - NorthMm && (tallMm + land.Height * scale.MmPerM) / 2 > tallMm - NorthMm)
+        {
+            tallMm += NorthMm - MarginMm;
+            lowM -= (NorthMm - MarginMm) / scale.MmPerM;
+        }
+
+        Box window = new(land.Left + (land.Width - wideM) / 2, lowM, wideM, tallMm / scale.MmPerM);
         return new Sheet(
             "lot-picture", "The lot", Words(job, form, style), widthMm, tallMm,
             [new View("lot", "The lot", scale, window, new(0, 0), [.. Entities(job, form, lot, scale, style)])],
