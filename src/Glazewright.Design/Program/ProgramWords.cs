@@ -104,9 +104,9 @@ public static class ProgramWords
         {
             ReasonCode.Idle => "nothing asks for it",
             ReasonCode.Cooling when c.A < 0 => Text($"already {-c.A / 100.0:0.0} K below the cooling threshold, but not past its dead band (stage {c.C})"),
-            ReasonCode.Cooling => Text($"{c.A / 100.0:0.0} K above the cooling threshold for {Span(c.B)} (stage {c.C})"),
+            ReasonCode.Cooling => Past(c, "above the cooling threshold"),
             ReasonCode.Heating when c.A < 0 => Text($"already {-c.A / 100.0:0.0} K above the heating threshold, but not past its dead band (stage {c.C})"),
-            ReasonCode.Heating => Text($"{c.A / 100.0:0.0} K below the heating threshold for {Span(c.B)} (stage {c.C})"),
+            ReasonCode.Heating => Past(c, "below the heating threshold"),
             ReasonCode.Drying => Text($"drying: {c.A / 10.0:0.0} % RH, starts at {c.B / 10.0:0.0} %, outside air holds {Share(c.C)} of the vapour inside"),
             ReasonCode.Fogging => Text($"humidifying: {c.A / 10.0:0.0} % RH, starts below {c.B / 10.0:0.0} %, never above {c.C / 10.0:0.0} %"),
             ReasonCode.CurtainForWarmth => Text($"drawn for warmth: light {Light(c.A)}, outside {Degrees(c.B)}, gap {c.C / 100.0:0} %"),
@@ -142,6 +142,10 @@ public static class ProgramWords
     }
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+
+    // A stage without a wait comes on the moment its threshold is reached.
+    private static string Past(Command c, string what) => Text(
+        $"{(Math.Abs(c.A) < 5 ? "at" + what[what.IndexOf(' ', StringComparison.Ordinal)..] : Text($"{c.A / 100.0:0.0} K {what}"))}{(c.B > 0 ? " for " + Span(c.B) : string.Empty)} (stage {c.C})");
 
     private static string Span(int seconds) => seconds >= 120 ? Text($"{seconds / 60} min") : Text($"{seconds} s");
 

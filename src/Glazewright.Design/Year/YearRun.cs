@@ -1,6 +1,4 @@
-using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
-using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.GainTables;
 using Glazewright.Design.Form;

@@ -1,14 +1,10 @@
 using System.Runtime.CompilerServices;
-using System.Runtime.Intrinsics;
 using Glazewright.Design.Brief;
-using Glazewright.Design.Contracts;
 using Glazewright.Design.GainTables;
 using Glazewright.Design.Program;
 using Glazewright.Science.Climate;
 using Glazewright.Science.Crop;
-using Glazewright.Science.Light;
 using Glazewright.Science.Maths;
-using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.Year;
 
