@@ -36,7 +36,7 @@ internal sealed record LoopScene(string Id, YearInput Input, BuildingForm Form, 
     /// <summary>A run of it, not begun.</summary>
     public YearRun Start() => new(Input, Form, Gains, Plant, Program, Weather, ProgramControl.Of(Program));
 
-    /// <summary>Midnights of its year in steps of a minute, run once for all tests.</summary>
+    /// <summary>Midnights of its year, run once for all tests.</summary>
     public IReadOnlyList<YearSnapshot> Midnights()
     {
         lock (opening)
