@@ -18,7 +18,8 @@ public class InterruptTests
         try
         {
             // One thread: while the year runs nothing else begins, and its words stand on the screen.
-            string call = $"exec dotnet '{Program()}' design '{Shell.Example("three-lines.json")}' --out '{Path.Combine(room, "out")}' --threads 1";
+            // Whoever runs the tests in the background may have interrupts ignored, and children with them.
+            string call = $"exec env --default-signal=INT dotnet '{Program()}' design '{Shell.Example("three-lines.json")}' --out '{Path.Combine(room, "out")}' --threads 1";
             ProcessStartInfo start = new("/usr/bin/script", ["--quiet", "--return", "--command", call, "/dev/null"])
             {
                 RedirectStandardInput = true,
