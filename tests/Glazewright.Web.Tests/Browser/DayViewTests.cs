@@ -41,7 +41,7 @@ public sealed class DayViewTests(OpenBrowser browser)
         await commands.ScrollIntoViewIfNeededAsync();
         LocatorBoundingBoxResult bars = (await commands.BoundingBoxAsync())!;
         await commands.HoverAsync(new() { Position = new() { X = bars.Width * 0.6f, Y = 10 } });
-        await Assertions.Expect(shown.Locator(".point-says").Last).ToHaveTextAsync(new System.Text.RegularExpressions.Regex("^1[0-9]:[0-9]{2}, louver: .+ \\([0-9:]{5} to [0-9:]{5}\\)$"));
+        await Assertions.Expect(shown.Locator(".point-says").Last).ToHaveTextAsync(new System.Text.RegularExpressions.Regex("^1[0-9]:[0-9]{2}, louver: .+ \\([0-9:]{8} to [0-9:]{8}\\)$"));
         await shown.Locator("summary").ClickAsync();
         Assert.True(await shown.Locator("tbody tr").CountAsync() > 3);
     }

@@ -59,9 +59,9 @@ public class ReadingGridTests
         DayReplay day = new("A", 10, [], ["A/fan-1", "A/heater-1"], [new CommandSpell(0, 0, 600, 0, "A/fan-1 off: nothing asks for it"), new CommandSpell(0, 600, 1440, 1, "A/fan-1 on: 1.2 K above"), new CommandSpell(1, 0, 1440, 0, "A/heater-1 off: nothing asks for it")]);
         ReadingGrid grid = Assert.Single(ReadingGrid.Of(DayReport.Pictures(Minutes(day), UnitSystem.Us).OfType<Block.Picture>().Last().Drawing));
         Assert.Equal((1440, 2, "fan-1", "heater-1"), (grid.Columns, grid.Rows, grid.RowName(1), grid.RowName(0)));
-        Assert.Equal("off: nothing asks for it (00:00 to 10:00)", grid.Told(599, 1));
-        Assert.Equal("on: 2.2 F° above (10:00 to 24:00)", grid.Told(600, 1));
-        Assert.Equal("off: nothing asks for it (00:00 to 24:00)", grid.Told(600, 0));
+        Assert.Equal("off: nothing asks for it (00:00:00 to 10:00:00)", grid.Told(599, 1));
+        Assert.Equal("on: 2.2 F° above (10:00:00 to 24:00:00)", grid.Told(600, 1));
+        Assert.Equal("off: nothing asks for it (00:00:00 to 24:00:00)", grid.Told(600, 0));
 
         static DayReplay Minutes(DayReplay day) => day with { Minutes = [.. Enumerable.Range(0, 1440).Select(m => new ReplayMinute(20, 60, 21, 5, 100, 20, 60, false, 0, 0, 0, 0, 0))] };
     }
