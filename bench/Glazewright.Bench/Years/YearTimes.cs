@@ -82,7 +82,7 @@ internal static class YearTimes
         return clock.Seconds;
     }
 
-    /// <summary>The parts of the steps of some days, each alone on recorded inputs, as time of a whole year.</summary>
+    /// <summary>The pieces of the steps of some days, a step a minute, each alone on recorded inputs, as time of a whole year.</summary>
     private static void Parts(Scene scene, int repeats)
     {
         const int Minutes = SampleDays * 1440;
@@ -90,7 +90,7 @@ internal static class YearTimes
         double perYear = YearRun.Minutes / (double)Minutes;
         double control = perYear * Daily(repeats, record.Control()), plant = perYear * Daily(repeats, record.Plant());
         double sun = perYear * Daily(repeats, record.Sun()), house = perYear * Daily(repeats, record.House());
-        Say($"   of it in parts: program {control:0.000}, equipment {plant:0.000}, sun {sun:0.000}, house {house:0.000} s");
+        Say($"   its pieces alone, a step a minute: program {control:0.000}, equipment {plant:0.000}, sun {sun:0.000}, house {house:0.000} s");
     }
 
     private static double Daily(int repeats, Action<int> step)

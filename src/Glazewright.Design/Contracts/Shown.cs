@@ -23,8 +23,14 @@ public sealed record Shown(double Value, string Unit, int Decimals)
     private const double NewtonsPerPoundForce = 4.4482216152605;
     private const double CubicMetresPerGallon = 0.003785411784;
 
-    /// <summary>Number with group separators, and unit.</summary>
-    public string Text => Number + (Unit.Length == 0 ? "" : (Unit is "%" or "°" ? "" : " ") + Unit);
+    /// <summary>Number with group separators, and unit; money has its sign before it.</summary>
+    public string Text => Signed + (Behind.Length == 0 ? "" : (Behind is "%" or "°" || IsMoney ? "" : " ") + Behind);
+
+    /// <summary>The number, with the sign of money before it.</summary>
+    public string Signed => !IsMoney ? Number : Number.StartsWith('−') ? "−$" + Number[1..] : "$" + Number;
+
+    /// <summary>What stands behind the signed number: the unit, of money only what it is for.</summary>
+    public string Behind => IsMoney ? Unit[1..] : Unit;
 
     /// <summary>The number alone.</summary>
     public string Number
@@ -35,6 +41,8 @@ public sealed record Shown(double Value, string Unit, int Decimals)
             return text.Trim('-', '0', '.', ',').Length == 0 ? text.TrimStart('-') : text.Replace('-', '−');
         }
     }
+
+    private bool IsMoney => Unit.StartsWith('$');
 
     /// <summary>Converts a figure's SI value.</summary>
     /// <param name="value">The value in the unit's SI form.</param>

@@ -98,5 +98,5 @@ public readonly record struct ReplayMinute(
 /// <param name="FromMinute">Minutes of the day at which it began, to 5 s.</param>
 /// <param name="ToMinute">And ended.</param>
 /// <param name="LevelFraction">0 off, shut or open curtain, to 1.</param>
-/// <param name="Because">The command in a sentence, with the numbers of its first minute.</param>
+/// <param name="Because">The command in a sentence, with the numbers of its beginning.</param>
 public sealed record CommandSpell(int Actuator, double FromMinute, double ToMinute, double LevelFraction, string Because);

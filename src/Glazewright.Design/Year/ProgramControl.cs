@@ -33,8 +33,12 @@ internal sealed class ProgramControl
 
     /// <summary>One step of the box.</summary>
     /// <returns>False when all stands as it stood.</returns>
-    public bool Step(ReadOnlySpan<int> readings, int stepMs, Span<Command> commands) =>
-        ProgramInterpreter.Step(Compiled, State, readings, stepMs, State, commands);
+    public bool Step(ReadOnlySpan<int> readings, int stepMs, Span<Command> commands)
+    {
+        bool moved = Try(readings, stepMs, commands, out _);
+        Accept();
+        return moved;
+    }
 
     /// <summary>Tries a step: what it asks, and what may change its mind; nothing is remembered until <see cref="Accept"/>.</summary>
     /// <returns>False when all stands as it stood.</returns>

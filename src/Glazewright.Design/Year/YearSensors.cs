@@ -269,7 +269,19 @@ internal sealed class YearSensors
         public readonly double LagS;
         public double Was; // what it measured at the end of the last step
         private double shareOfChange;
-        private double[] goneShare; // of the way to what it measures, after so many times 5 s
+        private readonly double[] goneShare; // of the way to what it measures, after so many times 5 s
+
+        /// <summary>A sensor that follows with a lag.</summary>
+        /// <param name="lagS">Its time constant, s; none for one that follows at once.</param>
+        public Probe(double lagS)
+        {
+            LagS = lagS;
+            goneShare = new double[YearRun.PartsAMinute + 1];
+            for (int k = 0; k < goneShare.Length; k++)
+            {
+                goneShare[k] = Gone(k * QuantumS);
+            }
+        }
 
         /// <summary>What it tells.</summary>
         public readonly double Value
@@ -327,18 +339,6 @@ internal sealed class YearSensors
         {
             Shown += (Share * (Was - Shown)) + (shareOfChange * (truth - Was));
             Was = truth;
-        }
-
-        /// <summary>A sensor that follows with a lag.</summary>
-        /// <param name="lagS">Its time constant, s; none for one that follows at once.</param>
-        public Probe(double lagS)
-        {
-            LagS = lagS;
-            goneShare = new double[(int)(60 / QuantumS) + 1];
-            for (int k = 0; k < goneShare.Length; k++)
-            {
-                goneShare[k] = Gone(k * QuantumS);
-            }
         }
 
         public void SetShare(double stepS)

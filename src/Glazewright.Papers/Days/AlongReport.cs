@@ -84,7 +84,6 @@ public static class AlongReport
         return table.ToString();
     }
 
-
     private static double Spread(DetailDay day, int minute) => day.Cells.Max(c => c.AirC[minute]) - day.Cells.Min(c => c.AirC[minute]);
 
     private static Table Table(DetailDay day, UnitSystem units) => new(
