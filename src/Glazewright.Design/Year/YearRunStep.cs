@@ -56,7 +56,11 @@ internal sealed partial class YearRun
         while (leftS > 0);
     }
 
-    private double Part(int minute, double leftS)
+    /// <summary>One part of a minute.</summary>
+    /// <param name="minute">Minute of the year.</param>
+    /// <param name="leftS">What is left of it, s.</param>
+    /// <returns>How long the part lasted, s.</returns>
+    internal double Part(int minute, double leftS)
     {
         Sense(minute, leftS == StepS ? StepS : 0);
         double stepS = leftS;

@@ -71,6 +71,14 @@ public sealed partial class HouseModel
     private double WindFilm(double windMPerS) => house.WindLaw == OuterWindLaw.Tunnel ? 0.95 + 6.76 * TunnelWind.Of(windMPerS)
         : windMPerS < 4.0 ? 2.8 + 1.2 * windMPerS : 2.5 * GableWind.Of(windMPerS);
 
+    // HouseFilms.OpaqueOuterWPerM2K by tables.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static double OpaqueFilm(in Part part, double faceAboveAirK, double windMPerS)
+    {
+        double still = (faceAboveAirK > 0.0 ? part.StillWarmFactor : part.StillColdFactor) * ThirdRoot.Of(Math.Abs(faceAboveAirK));
+        return HouseFilms.OpaqueOuterWPerM2K(still, part.OpaqueWind.Of(windMPerS), part.RoughnessFactor);
+    }
+
     // HouseFilms.UnderRoofWPerM2K and its kin by tables: within 8e-6 of themselves.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double UnderRoof(double airAboveSurfaceK, double roofFactor) =>
@@ -86,12 +94,16 @@ public sealed partial class HouseModel
         ref PerNode t = ref state.Temperature;
         double skyK = d.SkyC + 273.15, outsideK = d.OutsideC + 273.15;
         Vector256<double> area = areaM2.Four, outerK = t.Outer.Four + Vector256.Create(273.15), outer2 = outerK * outerK;
-        rates.OuterAir.Four = WindFilm(d.WindMPerS) * area;
         rates.OuterSky.Four = skyWPerK4.Four * (outer2 + Vector256.Create(skyK * skyK)) * (outerK + Vector256.Create(skyK));
         rates.OuterGround.Four = groundWPerK4.Four * (outer2 + Vector256.Create(outsideK * outsideK)) * (outerK + Vector256.Create(outsideK));
         Part[] all = parts;
         if (all.Length == HouseNodes.PartCount)
         {
+            double wind = WindFilm(d.WindMPerS);
+            double opaqueAbove = all[2].AreaM2 > 0.0 ? OpaqueFilm(in all[2], t.Outer[2] - d.OutsideC, d.WindMPerS) : wind;
+            double opaqueBelow = all[3].AreaM2 > 0.0 ? OpaqueFilm(in all[3], t.Outer[3] - d.OutsideC, d.WindMPerS) : wind;
+            Vector256<double> outerFilm = Vector256.Create(wind, wind, opaqueAbove, opaqueBelow);
+            rates.OuterAir.Four = Vector256.MaxNative(outerFilm, Vector256.Create(LeastFilm)) * area;
             Vector256<double> film = Vector256.Create(
                 InnerFilm(in all[0], d.AboveC - t.Inner[0]), InnerFilm(in all[1], d.BelowC - t.Inner[1]),
                 InnerFilm(in all[2], d.AboveC - t.Inner[2]), InnerFilm(in all[3], d.BelowC - t.Inner[3]));

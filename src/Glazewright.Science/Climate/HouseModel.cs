@@ -15,6 +15,7 @@ public sealed partial class HouseModel
     private const double LatentJPerKg = AirConstants.LatentHeatJPerKg;
 
     private static readonly OctaveTable ThirdRoot = OctaveTable.OfPower(1.0 / 3), FourthRoot = OctaveTable.OfPower(0.25), GableWind = OctaveTable.OfPower(0.8), TunnelWind = OctaveTable.OfPower(0.49);
+    private static readonly OctaveTable FlatRoofWind = WindOn(1.0), AllSidesWind = WindOn(0.0);
     private static readonly OctaveTable EndOverMean = new(PadToFan.EndOverMean, PadToFan.EndOverMean); // within 1.4e-5 of itself
 
     private readonly HouseParameters house;
@@ -154,6 +155,9 @@ public sealed partial class HouseModel
         return Math.Max(first, second);
     }
 
+    private static OctaveTable WindOn(double slopeCosine) =>
+        new(v => HouseFilms.ForcedOnSmoothFaceWPerM2K(slopeCosine, v), v => v > 0.0 ? HouseFilms.ForcedOnSmoothFaceWPerM2K(slopeCosine, v) : 0.0);
+
     private static double ShareOf(double clearM2, double opaqueM2) => clearM2 + opaqueM2 > 0.0 ? clearM2 / (clearM2 + opaqueM2) : 1.0;
 
     private void SetFixed()
@@ -196,6 +200,8 @@ public sealed partial class HouseModel
         public readonly bool IsAbove, IsWall;
         public readonly double AreaM2, InnerEmissivity, CoreWPerK, HalfCapacityJPerK;
         public readonly double SkyWPerK4, GroundWPerK4; // σ ε view area
+        public readonly double StillWarmFactor, StillColdFactor, RoughnessFactor; // outside, of opaque parts
+        public readonly OctaveTable OpaqueWind;
         public readonly double WarmFactor; // air warmer than the surface, by the third root: 1.7 (cos s)^−⅔ under a roof, 1.31 at a wall
 
         public Part(ShellPart part, bool isAbove)
@@ -207,6 +213,10 @@ public sealed partial class HouseModel
             HalfCapacityJPerK = Math.Max(part.CapacityJPerM2K * part.AreaM2 / 2.0, 1.0);
             SkyWPerK4 = StefanBoltzmann * part.OuterEmissivity * part.SkyViewFraction * part.AreaM2;
             GroundWPerK4 = StefanBoltzmann * part.OuterEmissivity * (1.0 - part.SkyViewFraction) * part.AreaM2;
+            StillWarmFactor = HouseFilms.StillOutsideFactor(part.SlopeCosine, isWarmer: true);
+            StillColdFactor = HouseFilms.StillOutsideFactor(part.SlopeCosine, isWarmer: false);
+            RoughnessFactor = part.OuterRoughnessFactor;
+            OpaqueWind = part.SlopeCosine >= HouseFilms.FlatCosine ? FlatRoofWind : AllSidesWind;
             IsWall = part.SlopeCosine < 0.2;
             WarmFactor = IsWall ? 1.31 : HouseFilms.UnderRoofWPerM2K(1.0, part.SlopeCosine);
         }

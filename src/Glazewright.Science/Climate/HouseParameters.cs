@@ -2,7 +2,7 @@ using Glazewright.Science.Guards;
 
 namespace Glazewright.Science.Climate;
 
-/// <summary>Which published law of wind convection the outer shell follows.</summary>
+/// <summary>Which published law of wind convection the clear shell follows.</summary>
 public enum OuterWindLaw
 {
     /// <summary>Gabled glass roofs: 2.8 + 1.2 v below 4 m/s, 2.5 v^0.8 above (Bot 1983, thesis Wageningen; from memory).</summary>
@@ -42,8 +42,12 @@ public sealed record ShellPart
     /// <summary>Long-wave transmittance, 0 for glass, acrylic and polycarbonate, 0.2 to 0.6 for thin films; used for the clear part above.</summary>
     public double LongWaveTransmittance { get; init; }
 
+    /// <summary>Roughness of the outer face of an opaque part, 1 glass to 2.17 stucco (<see cref="HouseFilms.OpaqueOuterWPerM2K(double, double, double)"/>); clear parts have the house's wind law.</summary>
+    public double OuterRoughnessFactor { get; init; } = HouseFilms.SmoothRoughnessFactor;
+
     internal void Check()
     {
+        Within.Require(OuterRoughnessFactor, 1, 2.5);
         Within.Require(AreaM2, 0, 1e6);
         Within.Require(CoreWPerM2K, 0.05, 1e4);
         Within.Require(CapacityJPerM2K, 0, 1e7);
@@ -116,7 +120,7 @@ public sealed record HouseParameters
     /// <summary>Opaque shell that meets the air below.</summary>
     public ShellPart LowerOpaque { get; init; } = ShellPart.None;
 
-    /// <summary>The law of wind convection outside.</summary>
+    /// <summary>The law of wind convection outside on the clear parts.</summary>
     public OuterWindLaw WindLaw { get; init; } = OuterWindLaw.Gabled;
 
     /// <summary>The curtain's cloth; with none, leave it and keep the closed fraction at 0.</summary>

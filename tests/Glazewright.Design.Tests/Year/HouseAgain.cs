@@ -48,11 +48,21 @@ internal sealed class HouseAgain(HouseParameters house)
         for (int p = 0; p < 4; p++)
         {
             double view = parts[p].SkyViewFraction, to = s.OuterC[p];
-            sum += parts[p].AreaM2 * ((wind * (to - f.OutsideC))
+            double film = p < 2 ? wind : OpaqueFilm(parts[p], to - f.OutsideC, f.WindMPerS);
+            sum += parts[p].AreaM2 * ((film * (to - f.OutsideC))
                 + (Sigma * parts[p].OuterEmissivity * ((view * (Fourth(to) - Fourth(f.SkyC))) + ((1 - view) * (Fourth(to) - Fourth(f.OutsideC))))));
         }
 
         return sum;
+    }
+
+    // Opaque faces: h_n + R (√(h_n² + h_w²) − h_n), of the house's parts none is flat.
+    private static double OpaqueFilm(ShellPart part, double warmer, double wind)
+    {
+        Assert.True(part.SlopeCosine < 0.98);
+        double still = Math.Cbrt(Math.Abs(warmer)) * (warmer > 0 ? 9.482 / (7.283 - part.SlopeCosine) : 1.81 / (1.382 + part.SlopeCosine));
+        double forced = ((3.26 * Math.Pow(wind, 0.89)) + (3.55 * Math.Pow(wind, 0.617))) / 2;
+        return still + (part.OuterRoughnessFactor * (Math.Sqrt((still * still) + (forced * forced)) - still));
     }
 
     // Air moved by fans, W/(m² K) at least.

@@ -16,6 +16,19 @@ public class HouseLawsTests
     public void Outer_film_of_tunnels(double windMPerS, double wPerM2K) =>
         Assert.Equal(wPerM2K, HouseFilms.OuterWPerM2K(OuterWindLaw.Tunnel, windMPerS), 0.005);
 
+    // By hand from the printed equations: 3.26 · 3^0.89 = 8.667, 3.55 · 3^0.617 = 6.992.
+    [Theory]
+    [InlineData(0.0, 0.0, 0.0), InlineData(0.0, 1.0, 3.405), InlineData(0.0, 3.0, 7.829), InlineData(0.93, 3.0, 7.829), InlineData(1.0, 3.0, 8.667)]
+    public void Forced_film_on_smooth_faces(double slopeCosine, double windMPerS, double wPerM2K) =>
+        Assert.Equal(wPerM2K, HouseFilms.ForcedOnSmoothFaceWPerM2K(slopeCosine, windMPerS), 0.001);
+
+    // Still 9.482/7.283 · 8^⅓ = 2.604 on a wall warmer than the air, 2.619 colder; a flat roof 9.482/6.283 · 2 = 3.018 warmer, 1.810/2.382 · 2 = 1.520 colder than the air; √(2.604² + 7.829²) = 8.251.
+    [Theory]
+    [InlineData(8.0, 0.0, 0.0, 1.67, 2.604), InlineData(-8.0, 1.0, 0.0, 2.17, 1.520), InlineData(8.0, 1.0, 0.0, 1.11, 3.018)]
+    [InlineData(8.0, 0.0, 3.0, 1.0, 8.251), InlineData(8.0, 0.0, 3.0, 1.11, 8.872), InlineData(-8.0, 0.0, 3.0, 1.67, 12.032)]
+    public void Outer_film_of_opaque_faces(double faceAboveAirK, double slopeCosine, double windMPerS, double roughnessFactor, double wPerM2K) =>
+        Assert.Equal(wPerM2K, HouseFilms.OpaqueOuterWPerM2K(faceAboveAirK, slopeCosine, windMPerS, roughnessFactor), 0.001);
+
     // Nu = 0.14 Ra^(1/3) at 20 °C: β 1/293, ν 15.1e-6, a 21.4e-6, k 0.0257 give 1.6 to 1.7 ΔT^(1/3).
     [Fact]
     public void Roof_film_is_the_turbulent_law_of_the_textbooks()
@@ -98,7 +111,7 @@ public class HouseLawsTests
 
     private static double StomatalSPerM(double leastSPerM, double absorbedWPerM2, double co2Ppm, double deficitPa)
     {
-        (double resistance, double over) = LeafResistance.Stomatal(leastSPerM, absorbedWPerM2, co2Ppm, deficitPa);
+        (double resistance, double over, _) = LeafResistance.Stomatal(leastSPerM, absorbedWPerM2, co2Ppm, deficitPa);
         return resistance / over;
     }
 }

@@ -57,8 +57,8 @@ internal sealed record BoxCase
     /// <summary>The standard's own constants in place of the product's laws of inner films: what the laws do to a figure.</summary>
     public bool ConstantInnerFilms { get; init; }
 
-    /// <summary>The wind film of glass on every outer face, as the greenhouse model has it.</summary>
-    public bool SmoothOutside { get; init; }
+    /// <summary>Rough outer faces with the greenhouse model's law for opaque parts in place of the Handbook's film.</summary>
+    public bool HouseOutside { get; init; }
 
     public required AirZone[] Zones { get; init; }
 

@@ -8,7 +8,7 @@ namespace Glazewright.Published.Tests.Science.Standard140;
 /// <summary>
 /// A case as a network of the product's engine. Walls are cut into slices with their capacity in the middle; each zone has an air node and a star of long-wave exchange
 /// between its faces. Films are the product's: inside those of walls, roofs and floors of the climate model, outside the wind on glass of the same and, on rough faces, the
-/// Handbook's combined film less its radiation as for the night loss of walls. Only the floor over open air, without wind, takes the standard's constant. Long wave outside: the
+/// Handbook's combined film less its radiation as for the night loss of walls (or, to compare, the climate model's law of opaque faces). Only the floor over open air, without wind, takes the standard's constant. Long wave outside: the
 /// file's sky by view (1 + cos tilt)/2, the rest of the view at air temperature.
 /// </summary>
 internal sealed class BoxModel : ISteppedBox
@@ -102,11 +102,12 @@ internal sealed class BoxModel : ISteppedBox
 
             double emissivity = face.Glass is null ? box.Emissivity : ClearGlass.Emissivity;
             double windMPerS = sky.WindMPerS[step] * WindAtBox;
-            double film = face.Glass is not null || box.SmoothOutside ? HouseFilms.OuterWPerM2K(OuterWindLaw.Gabled, windMPerS)
+            double ownC = c[face.Node.Index];
+            double film = face.Glass is not null ? HouseFilms.OuterWPerM2K(OuterWindLaw.Gabled, windMPerS)
                 : face.Facing == Facing.Floor ? RaisedFloorWPerM2K
+                : box.HouseOutside ? HouseFilms.OpaqueOuterWPerM2K(ownC - sky.OutsideC[step], face.Facing == Facing.Roof ? 1 : 0, windMPerS, HouseFilms.RoughRoughnessFactor)
                 : SurfaceFilm.OutdoorWPerM2K(windMPerS) - SkyExposedWall.RadiationInFilmWPerM2K;
             double skyView = face.Facing switch { Facing.Roof => 1, Facing.Floor => 0, _ => 0.5 };
-            double ownC = c[face.Node.Index];
             rate[face.ToAir.Index] = face.AreaM2 * (film + emissivity * (1 - skyView) * Radiation(ownC, c[outside.Index]));
             rate[face.ToSky.Index] = face.AreaM2 * emissivity * skyView * Radiation(ownC, c[skyNode.Index]);
         }

@@ -5,8 +5,8 @@ namespace Glazewright.Published.Tests.Science.Standard140;
 /// <summary>
 /// ASHRAE Standard 140-2020, building thermal envelope and fabric, with the edition's own weather (station 725650): least and greatest result of the six reference programs of
 /// its tables, read in an open repository of the standard's result files; inputs as told at <see cref="BoxCase"/>. MWh a year and hourly peaks in kW, hourly air in °C.
-/// Accepted before the first run: inside the range, or within 10 % of its limit; the figures that need the second are marked <see cref="Near"/>: the product's inner
-/// films put them there, as the last test shows (docs/methods/climate-model.md).
+/// Accepted: inside the range, or beside it by a tenth of its width (<see cref="Near"/>); two figures of case 195 miss that and are told (<see cref="Missed"/>). The product's inner
+/// films put these four there, as the last test shows (docs/methods/climate-model.md).
 /// </summary>
 public class BuildingEnvelopeCases
 {
@@ -46,7 +46,7 @@ public class BuildingEnvelopeCases
 
     [Fact]
     public void Case_195_conduction_alone() =>
-        Loads(BoxCase.Case195, In(3.951, 4.217), Near(0.592, 0.712), Near(1.791, 1.802), In(0.944, 1.118));
+        Loads(BoxCase.Case195, In(3.951, 4.217), Missed(0.592, 0.712, 0.042), Missed(1.791, 1.802, 0.029), In(0.944, 1.118));
 
     [Fact]
     public void Case_960_light_box_behind_a_sunspace()
@@ -101,17 +101,31 @@ public class BuildingEnvelopeCases
     }
 }
 
-/// <summary>A published range: inside it, or, where a cause is told, within a tenth of its limit.</summary>
-internal readonly record struct Figure(double Least, double Most, double SlackFraction)
+/// <summary>
+/// A published range: inside it; or beside it by a tenth of its width (the mark set before, TM-4 of our collected cases: "inside range + 10 % of it"); or a miss that is told, with the
+/// share of the limit it is off by (docs/methods/climate-model.md).
+/// </summary>
+internal readonly record struct Figure(double Least, double Most, double SlackFraction, double MissFraction)
 {
-    public static Figure In(double least, double most) => new(least, most, 0);
+    public static Figure In(double least, double most) => new(least, most, 0, 0);
 
-    public static Figure Near(double least, double most) => new(least, most, 0.1);
+    public static Figure Near(double least, double most) => new(least, most, 0.1, 0);
+
+    public static Figure Missed(double least, double most, double byFractionOfLimit) => new(least, most, 0.1, byFractionOfLimit);
 
     public void Holds(string what, double ours)
     {
-        double least = Least * (1 - SlackFraction), most = Most * (1 + SlackFraction);
-        Assert.True(ours >= least && ours <= most, FormattableString.Invariant($"{what}: {ours:F3}, to be within {least:F3} to {most:F3}"));
-        TestContext.Current.TestOutputHelper?.WriteLine(FormattableString.Invariant($"{what}: {ours:F3} ({Least} to {Most})"));
+        double slack = SlackFraction * (Most - Least), least = Least - slack, most = Most + slack;
+        bool inside = ours >= least && ours <= most;
+        string said = FormattableString.Invariant($"{what}: {ours:F3} ({Least} to {Most}), to be within {least:F3} to {most:F3}");
+        TestContext.Current.TestOutputHelper?.WriteLine(said);
+        if (MissFraction == 0)
+        {
+            Assert.True(inside, said);
+            return;
+        }
+
+        Assert.False(inside, said + ": no longer a miss, tell it");
+        Assert.True(ours >= Least * (1 - MissFraction) && ours <= Most * (1 + MissFraction), said + FormattableString.Invariant($", told as a miss of {MissFraction:P1}"));
     }
 }

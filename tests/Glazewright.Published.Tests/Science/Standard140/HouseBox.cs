@@ -5,7 +5,7 @@ namespace Glazewright.Published.Tests.Science.Standard140;
 
 /// <summary>
 /// A light box as the greenhouse model itself: roof and walls as its opaque shell, the glass as its clear shell below, no curtain, no crop, dry air, the floor's timber and
-/// insulation as its ground with outside air under it. Its own are the wind film on every face, the lumped shell (half of the capacity inside, half outside), long wave by views of floor and
+/// insulation as its ground with outside air under it. Its own are the outer films, the lumped shell (half of the capacity inside, half outside), long wave by views of floor and
 /// ceiling, and radiant gains on the floor alone. Concrete with its capacity inside and a second zone it cannot be given: the cases from 900 on are left to the network.
 /// </summary>
 internal sealed class HouseBox : ISteppedBox
@@ -135,6 +135,7 @@ internal sealed class HouseBox : ISteppedBox
             CapacityJPerM2K = layers.Sum(l => l.ThicknessM * l.DensityKgPerM3 * l.SpecificHeatJPerKgK),
             InnerEmissivity = box.Emissivity,
             OuterEmissivity = box.Emissivity,
+            OuterRoughnessFactor = HouseFilms.RoughRoughnessFactor,
         };
     }
 }
