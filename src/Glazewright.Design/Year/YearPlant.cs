@@ -393,8 +393,8 @@ internal sealed class YearPlant
     {
         if (level <= 0)
         {
-            // Between two pulses of a call fog has not stopped.
-            motor.Moving &= motor.Kind == ActuatorKind.Fog && reason is (int)ReasonCode.Fogging or (int)ReasonCode.LeastTimeOn;
+            // Between two pulses of a call, for humidity or to cool, fog has not stopped.
+            motor.Moving &= motor.Kind == ActuatorKind.Fog && reason is (int)ReasonCode.Fogging or (int)ReasonCode.Cooling or (int)ReasonCode.LeastTimeOn;
             motor.Position = 0;
             return 0;
         }

@@ -1,3 +1,4 @@
+using Glazewright.Design.Brief;
 using Glazewright.Design.Contracts;
 
 namespace Glazewright.Design.Year;
@@ -55,7 +56,12 @@ public sealed record YearResult(
     EqList<YearSnapshot> Midnights,
     StageReport Report,
     double Co2Kg = 0,
-    double DriedKg = 0);
+    double DriedKg = 0)
+{
+    /// <summary>Demand charge of the year, money.</summary>
+    /// <param name="tariffs">The job's tariffs.</param>
+    public double DemandCost(Tariffs tariffs) => Months.Sum(m => m.DemandCost(tariffs));
+}
 
 /// <summary>Hours against the targets, with the job's band.</summary>
 /// <param name="TotalH">Hours counted.</param>
@@ -126,7 +132,16 @@ public sealed record YearExtremes(
 /// <param name="Co2Kg">Carbon dioxide dosed, kg.</param>
 public sealed record YearMonth(
     double HeatJ, double FuelJ, double PowerJ, double PeakPowerW, double WaterKg, double Cost, double HeldJointlyFraction,
-    double SunMolPerM2Day = 0, double LampMolPerM2Day = 0, double Co2Kg = 0);
+    double SunMolPerM2Day = 0, double LampMolPerM2Day = 0, double Co2Kg = 0)
+{
+    /// <summary>Demand charge: the month's highest quarter hour at its price, money.</summary>
+    /// <param name="tariffs">The job's tariffs.</param>
+    public double DemandCost(Tariffs tariffs)
+    {
+        ArgumentNullException.ThrowIfNull(tariffs);
+        return PeakPowerW * tariffs.DemandPerWattMonth;
+    }
+}
 
 /// <summary>One motor.</summary>
 /// <param name="Actuator">Actuator id.</param>

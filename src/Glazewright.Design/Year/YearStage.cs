@@ -83,14 +83,14 @@ public static class YearStage
             StageReport.Empty,
             months.Sum(m => m.Co2Kg),
             run.DriedKg);
-        return result with { Report = YearWorkings.Report(result, run, input, duty, plant) };
+        return result with { Report = YearWorkings.Report(result, run, input, duty, plant, program) };
     }
 
     private static YearMonth Month(MonthTally m, double heldJointlyFraction, int month, Tariffs tariffs)
     {
-        double cost = m.FuelJ * tariffs.FuelPerJoule + m.PowerJ * tariffs.PowerPerJoule + m.PeakW * tariffs.DemandPerWattMonth
-            + m.WaterKg / 1000 * tariffs.WaterPerM3 + m.Co2Kg * tariffs.Co2PerKg;
+        double use = m.FuelJ * tariffs.FuelPerJoule + m.PowerJ * tariffs.PowerPerJoule + m.WaterKg / 1000 * tariffs.WaterPerM3 + m.Co2Kg * tariffs.Co2PerKg;
         int days = CommonYear.DaysIn(month + 1);
-        return new YearMonth(m.HeatJ, m.FuelJ, m.PowerJ, m.PeakW, m.WaterKg, cost, heldJointlyFraction, m.LightMol / days, m.LampMol / days, m.Co2Kg);
+        var counted = new YearMonth(m.HeatJ, m.FuelJ, m.PowerJ, m.PeakW, m.WaterKg, use, heldJointlyFraction, m.LightMol / days, m.LampMol / days, m.Co2Kg);
+        return counted with { Cost = use + counted.DemandCost(tariffs) };
     }
 }

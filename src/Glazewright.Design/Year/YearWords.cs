@@ -11,7 +11,6 @@ namespace Glazewright.Design.Year;
 internal static class YearWords
 {
     private const double ManyHours = 50;
-    private const double ManyStarts = 10_000; // more than one an hour of the year, our judgement
     private const double Shortest = 1 / 60.0; // a minute: the step of the year
 
     private static readonly string[] MonthNames =
@@ -29,7 +28,7 @@ internal static class YearWords
         return Text($"{day - first + 1} {MonthNames[month]}, {of / 60:00}:{of % 60:00}");
     }
 
-    public static IEnumerable<Finding> Findings(YearResult r, YearRun run, YearInput input, DutyResult duty, PlantResult plant)
+    public static IEnumerable<Finding> Findings(YearResult r, YearRun run, YearInput input, DutyResult duty, PlantResult plant, ProgramDocument program)
     {
         string house = r.House;
         HeldCounters h = r.Held;
@@ -109,12 +108,9 @@ internal static class YearWords
         int starts = r.Motors.Where(m => m.Actuator.StartsWith(house + "/heater-", StringComparison.Ordinal)).Select(m => m.Starts).DefaultIfEmpty(0).Max();
         bool turnsDown = plant.Heat?.Choice.Heaters.All(x => x.Electric || x.Part is { TwoStage: false }) == true;
         string part = turnsDown ? "" : " Heaters of more than one fire are asked for by heaterFire.";
-        if (starts > ManyStarts && plant.Heat?.Choice.Heaters.Any(x => !x.Electric) == true)
+        foreach (Finding worn in MotorWords.Findings(r.Motors, program, plant))
         {
-            yield return new Finding(
-                "year/heater-starts", Severity.Near, house,
-                Text($"The busiest heater starts {starts:N0} times a year, the air swinging with it. Wear, and the fuel that a burner wastes while it purges and warms up, are not in the cost."),
-                "A smaller first heater, or one that burns at part of its fire." + part, Counted);
+            yield return worn;
         }
 
         if (heats && h.TooColdH - h.ColdPlantLimitH - run.ColdAfterFansH > 2 * ManyHours)
@@ -201,7 +197,7 @@ internal static class YearWords
 
         yield return new Finding(
             "year/cost", Severity.Note, house,
-            Text($"Energy{(r.Co2Kg > 0 ? ", water and carbon dioxide" : " and water")} about ${r.CostLow:N0} to ${r.CostHigh:N0} a year at the job's tariffs; dearest month {MonthNames[r.WorstMonth - 1]} (${r.Months[r.WorstMonth - 1].Cost:N0}); peak demand {r.PeakPowerW / 1000:0.0} kW{(input.Tariffs.DemandPerWattMonth > 0 ? Text($", demand charge ${r.Months.Sum(m => m.PeakPowerW) * input.Tariffs.DemandPerWattMonth:N0} a year") : string.Empty)}."),
+            Text($"Energy{(r.Co2Kg > 0 ? ", water and carbon dioxide" : " and water")} about ${r.CostLow:N0} to ${r.CostHigh:N0} a year at the job's tariffs; dearest month {MonthNames[r.WorstMonth - 1]} (${r.Months[r.WorstMonth - 1].Cost:N0}); peak demand {r.PeakPowerW / 1000:0.0} kW{(r.DemandCost(input.Tariffs) is > 0 and double demandCost ? Text($", demand charge ${demandCost:N0} a year") : string.Empty)}."),
             "", Counted);
     }
 

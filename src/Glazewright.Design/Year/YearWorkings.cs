@@ -1,6 +1,7 @@
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Duty;
 using Glazewright.Design.Plant;
+using Glazewright.Design.Program;
 using Glazewright.Science.Weather;
 
 namespace Glazewright.Design.Year;
@@ -17,7 +18,7 @@ internal static class YearWorkings
 
     private static readonly Source Sum = new Source.FirstPrinciples("counting and adding");
 
-    public static StageReport Report(YearResult r, YearRun run, YearInput input, DutyResult duty, PlantResult plant)
+    public static StageReport Report(YearResult r, YearRun run, YearInput input, DutyResult duty, PlantResult plant, ProgramDocument program)
     {
         List<Figure> figures = [];
         EqList<WorkingInput> inputs =
@@ -109,9 +110,26 @@ internal static class YearWorkings
         Observe("frost-fans", "Hours at or below freezing within ten minutes of an exhaust fan", Unit.Hour, run.FrostAfterFansH);
         Observe("winter-fan-loss", "Heat carried out by exhaust fans with outside air more than 18 F° (10 K) below the target", Unit.Joule, run.WinterFanAirJ);
         Observe("filter-fan-loss", "Heat that the filter fan's air takes", Unit.Joule, run.FilterFanJ);
+        Wear(r, plant, program, Observe, Derive);
         Balance(run.Balance, Observe, Derive);
         Costs(r, input, Observe, Derive);
-        return new StageReport(figures.ToEqList(), YearWords.Findings(r, run, input, duty, plant).ToEqList(), YearWords.LeftOut(input, run, plant));
+        return new StageReport(figures.ToEqList(), YearWords.Findings(r, run, input, duty, plant, program).ToEqList(), YearWords.LeftOut(input, run, plant));
+    }
+
+    // Of motors that are worn out before their kind is old.
+    private static void Wear(
+        YearResult r, PlantResult plant, ProgramDocument program, Func<string, string, Unit, double, Figure> observe, Func<string, string, Unit, Term, Figure> derive)
+    {
+        foreach (WornMotor motor in MotorWear.Worn(r.Motors, program, plant))
+        {
+            string id = motor.Motor.Id[(r.House.Length + 1)..];
+            Figure does = motor.ByTravel
+                ? observe($"cycles-{id}", $"Travel of {id} a year, times open and shut", Unit.Count, motor.Cycles)
+                : observe($"starts-{id}", $"Starts of {id} a year", Unit.Count, motor.Starts);
+            derive(
+                $"wear-{id}", $"Years until {id} has done what its kind is made for", Unit.None,
+                Term.Of("life", $"What {motor.Limit.Part} is made for", motor.ByTravel ? motor.Limit.LifeCycles : motor.Limit.LifeStarts, Unit.Count, motor.Limit.Source) / Term.Of("a_year", does));
+        }
     }
 
     private static void Balance(in HeatBalance b, Func<string, string, Unit, double, Figure> observe, Func<string, string, Unit, Term, Figure> derive)

@@ -32,9 +32,9 @@ internal static class EnergyAnswer
         string sentence = $"Running it costs {Said.Money(low)} to {Said.Money(high)} a year in {Said.Listed(bought)} at the tariffs of the job; the dearest month is {Said.Month(worst + 1)} with about {Said.Money(monthly[worst])}.";
         (string Sentence, BigFigure Figure)? burnt = Burnt(source, years);
         sentence += burnt?.Sentence ?? "";
-        double[] peaksW = [.. Enumerable.Range(0, 12).Select(m => years.Sum(y => y.Months[m].PeakPowerW))];
-        double demand = peaksW.Sum() * source.Job.Tariffs.DemandPerWattMonth;
-        int highest = Enumerable.Range(0, 12).MaxBy(m => peaksW[m]);
+        double demand = years.Sum(y => y.DemandCost(source.Job.Tariffs));
+        double[] demands = [.. Enumerable.Range(0, 12).Select(m => years.Sum(y => y.Months[m].DemandCost(source.Job.Tariffs)))];
+        int highest = Enumerable.Range(0, 12).MaxBy(m => demands[m]);
         if (demand > 0)
         {
             sentence += $" The demand charge is {Said.Money(demand)} of it, by the highest quarter hour of each month and house.";
@@ -48,7 +48,7 @@ internal static class EnergyAnswer
             said.Big("Electric energy", years.Sum(y => y.PowerJ), Unit.ElectricJoule),
             said.Big("Sum of the houses' peak demands", years.Sum(y => y.PeakPowerW), Unit.ElectricWatt, "quarter hour each"),
             .. demand > 0
-                ? (BigFigure[])[new("Demand charge a year", Said.Money(demand), "", $"most in {Said.Month(highest + 1)}: {Said.Money(peaksW[highest] * source.Job.Tariffs.DemandPerWattMonth)}")]
+                ? (BigFigure[])[new("Demand charge a year", Said.Money(demand), "", $"most in {Said.Month(highest + 1)}: {Said.Money(demands[highest])}")]
                 : [],
             said.Big("Water for cooling", waterM3, Unit.WaterCubicMetre, Wet(source)),
             said.Big("Stays on when the mains fail", backupW, Unit.ElectricWatt, "running power; starting needs more"),

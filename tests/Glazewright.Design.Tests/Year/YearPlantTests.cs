@@ -1,5 +1,6 @@
 using CsCheck;
 using Glazewright.Design.Program;
+using Glazewright.Design.Tests.Program;
 using Glazewright.Design.Year;
 using Glazewright.Science.Climate;
 
@@ -51,5 +52,27 @@ public class YearPlantTests
                 Assert.Equal(starts[i], plant.Motors()[i].Starts);
             }
         });
+    }
+
+    // Pulses of one call are one start, whether it fogs for humidity or to cool; a call that ends is another.
+    [Theory]
+    [InlineData(ReasonCode.Fogging)]
+    [InlineData(ReasonCode.Cooling)]
+    public void Fog_starts_once_a_call(ReasonCode why)
+    {
+        ProgramDocument program = SampleProgram.Document();
+        YearPlant plant = new(program, SampleProgram.Plant(), YearHouse.Build(YearScenes.Input, YearScenes.Form, SampleProgram.Plant()));
+        int fog = program.Actuators.ToList().FindIndex(a => a.Kind == ActuatorKind.Fog);
+        Command[] commands = new Command[program.Actuators.Count];
+        HouseForcing f = default;
+        (int Level, ReasonCode Why)[] told = [(10_000, why), (0, why), (10_000, why), (0, ReasonCode.Idle), (10_000, why), (0, why), (10_000, why)];
+        foreach ((int level, ReasonCode reason) in told)
+        {
+            commands[fog] = new Command(level, (int)reason, 0, 0, 0);
+            plant.Act(commands, true, 20, false, ref f);
+        }
+
+        Assert.Equal(2, plant.Motors()[fog].Starts);
+        Assert.Equal(4 * 20 / 3600.0, plant.Motors()[fog].RuntimeH, 1e-9);
     }
 }

@@ -29,6 +29,20 @@ public class YearStageTests
         Assert.True(Of("shell-loss") > 0 && Of("fan-loss") > 0 && Of("leak-loss") > 0);
     }
 
+    // The demand charge is one sum: in the year's cost, in its working and in words.
+    [Fact]
+    public void The_demand_charge_is_told_alike()
+    {
+        Tariffs tariffs = YearScenes.Input.Tariffs with { DemandPerWattMonth = 0.02 };
+        YearResult with = YearScenes.Run(input: YearScenes.Input with { Tariffs = tariffs });
+        double demand = with.Months.Sum(m => m.PeakPowerW) / 1000 * 20;
+        Assert.True(demand > 100);
+        Assert.Equal(demand, with.DemandCost(tariffs), 1e-9 * demand);
+        Assert.Equal(demand, with.Report.Figures.Single(f => f.Id == "A/year/demand-cost").Value, 1e-9 * demand);
+        Assert.Equal(demand, with.Cost - Base.Value.Cost + Base.Value.DemandCost(YearScenes.Input.Tariffs), 1e-6);
+        Assert.Contains(with.Report.Findings, f => f.Code == "year/cost" && f.What.Contains(FormattableString.Invariant($"demand charge ${demand:N0} a year"), StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Hours_add_up()
     {
