@@ -3,12 +3,17 @@ namespace Glazewright.Design.Calibration;
 /// <summary>Least squares between bounds: Levenberg's damped steps on scaled sizes, clamped to their ranges.</summary>
 /// <remarks>
 /// Marquardt 1963, J. SIAM 11:431 (from memory). A size that a step pushes against its bound is held there for the rest of that step and the others are solved without it. The slopes
-/// are differences over a hundredth of the range; runs of one slope are apart from each other, so threads change the time and never the result.
+/// are differences over a given share of the range; runs of one slope are apart from each other, so threads change the time and never the result.
 /// </remarks>
 internal static class BoundedFit
 {
     private const int MostRounds = 25;
-    private const double SlopeStepFraction = 0.01;
+    /// <summary>Slopes over this share of a range where misses change smoothly with the sizes.</summary>
+    public const double SmoothSlopeFraction = 0.01;
+
+    /// <summary>And where assumed thermostats switch on the computed air and make them ragged: over a hundredth the search followed the rags and was still falling after its last round (choice).</summary>
+    public const double RaggedSlopeFraction = 0.1;
+
     private const double Enough = 2e-5; // relative fall of the sum at which it is done
 
     /// <summary>Where the search ended.</summary>
@@ -26,7 +31,9 @@ internal static class BoundedFit
     /// <param name="residualsOf">Residuals of some sizes; called from several threads.</param>
     /// <param name="threads">Most threads.</param>
     /// <param name="told">Told the round and the sum of squares.</param>
-    public static Ended Search(double[] start, double[] least, double[] most, Func<double[], double[]> residualsOf, int threads, Action<int, double> told)
+    /// <param name="slopeFraction">Share of each range over which slopes are taken.</param>
+    public static Ended Search(
+        double[] start, double[] least, double[] most, Func<double[], double[]> residualsOf, int threads, Action<int, double> told, double slopeFraction = SmoothSlopeFraction)
     {
         double[] at = [.. start.Select((v, i) => Math.Clamp(v, least[i], most[i]))];
         double[] residuals = residualsOf(at);
@@ -35,7 +42,7 @@ internal static class BoundedFit
         for (int round = 1; ; round++)
         {
             told(round, sum);
-            slopes = Slopes(at, least, most, residuals, residualsOf, threads);
+            slopes = Slopes(at, least, most, residuals, residualsOf, threads, slopeFraction);
             bool better = false;
             double before = sum;
             for (int attempt = 0; attempt < 6 && !better; attempt++)
@@ -58,7 +65,7 @@ internal static class BoundedFit
             if (settled || round == MostRounds)
             {
                 // Slopes where it ended, for the confidence.
-                return new Ended(at, residuals, better ? Slopes(at, least, most, residuals, residualsOf, threads) : slopes, round, settled);
+                return new Ended(at, residuals, better ? Slopes(at, least, most, residuals, residualsOf, threads, slopeFraction) : slopes, round, settled);
             }
         }
     }
@@ -74,12 +81,12 @@ internal static class BoundedFit
         return double.IsFinite(sum) ? sum : double.MaxValue;
     }
 
-    private static double[][] Slopes(double[] at, double[] least, double[] most, double[] residuals, Func<double[], double[]> residualsOf, int threads)
+    private static double[][] Slopes(double[] at, double[] least, double[] most, double[] residuals, Func<double[], double[]> residualsOf, int threads, double slopeFraction)
     {
         double[][] slopes = new double[at.Length][];
         Parallel.For(0, at.Length, new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, threads) }, k =>
         {
-            double range = most[k] - least[k], step = SlopeStepFraction * range;
+            double range = most[k] - least[k], step = slopeFraction * range;
             step = at[k] + step > most[k] ? -step : step;
             double[] moved = (double[])at.Clone();
             moved[k] += step;

@@ -173,7 +173,8 @@ public static class Calibrator
 
         BoundedFit.Ended ended = frozen ? new BoundedFit.Ended([.. given.Select(g => g.Value)], [], [], 0, true) : BoundedFit.Search(
             start, [.. ranges.Select(r => r.LeastValue)], [.. ranges.Select(r => r.MostValue)], Residuals, threads,
-            (round, sum) => told?.Invoke(string.Create(CultureInfo.InvariantCulture, $"Round {round}: {Math.Sqrt(sum / trained.Length):0.000}")));
+            (round, sum) => told?.Invoke(string.Create(CultureInfo.InvariantCulture, $"Round {round}: {Math.Sqrt(sum / trained.Length):0.000}")),
+            map.Thermostats.Count > 0 ? BoundedFit.RaggedSlopeFraction : BoundedFit.SmoothSlopeFraction);
         told?.Invoke("The whole log, once more");
         ReplayedAir before = replay.Run(SizeValues.Of(house, job is null, sizes, start), log.Count, FinalStepS, cancel);
         ReplayedAir after = replay.Run(SizeValues.Of(house, job is null, sizes, ended.Values), log.Count, FinalStepS, cancel);

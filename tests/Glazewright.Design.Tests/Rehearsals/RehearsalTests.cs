@@ -93,12 +93,13 @@ public class RehearsalTests
     {
         RehearsalRun run = Of("sensor-high-cold").Runs[0], dead = Of("sensor-dead-cold").Runs[0];
         double night = YearScenes.Input.Schedule[0].Night.TemperatureC;
-        Assert.InRange(run.InsideC[36] - (night - 5), -1.5, 1.5);
+        // Means of an hour, three hours on: the burner comes and goes every ten to fifteen minutes and swings the air by 1 K.
+        Assert.InRange(run.InsideC.Skip(30).Take(12).Average() - (night - 5), -1, 1);
         Assert.All(Of("sensor-high-cold").Runs, r => Assert.Equal("thermometers-disagree", r.ToldBy));
         Assert.All(Of("sensor-high-cold").Runs, r => Assert.InRange(r.ToldMin!.Value, 14, 17));
         // One that is dead is told in a minute, and the second serves.
         Assert.Equal(("no-temperature-inside", 1), (dead.ToldBy, dead.ToldMin));
-        Assert.InRange(dead.InsideC[36] - night, -1.5, 1.5);
+        Assert.InRange(dead.InsideC.Skip(30).Take(12).Average() - night, -1.5, 1.5);
         Assert.Contains("A/heater-", run.Does, StringComparison.Ordinal);
     }
 

@@ -55,7 +55,12 @@ public class PadAndFanTucson
         Assert.Contains(log.Notes, n => n.Code == "log/rows-dropped");
 
         // Sizes of a fit, rounded, so that the check is quick; the mark (within 2 K of the measured) was set before.
-        EqList<GivenSize> sizes = [new(FittedSize.Sun, 1.5), new(FittedSize.Leaves, 1.1), new(FittedSize.Leaks, 2.5), new(FittedSize.Mass, 2), new(FittedSize.Fans, name.EndsWith('A') ? 0.75 : 0.45), new(FittedSize.Pad, 1)];
+        bool first = name.EndsWith('A');
+        EqList<GivenSize> sizes =
+        [
+            new(FittedSize.Sun, 1.5), new(FittedSize.Leaves, first ? 1.65 : 1.3), new(FittedSize.Leaks, first ? 2.1 : 3), new(FittedSize.Mass, 2), new(FittedSize.Fans, first ? 1.15 : 0.9),
+            new(FittedSize.Pad, first ? 1.15 : 1),
+        ];
         CalibrationResult r = Calibrator.Run(map, log, null, sizes, 2, null, TestContext.Current.CancellationToken);
         Assert.Equal(MarkState.Met, r.Marks.Single(m => m.Id == "pad-and-fan").State);
         Assert.Contains(r.Report.Findings, f => f.Code == "log/assumed");
@@ -63,7 +68,7 @@ public class PadAndFanTucson
 }
 
 /// <summary>A pad-and-fan house in a humid summer (Columbus OH, 2024; open data, read): fans, vents and screens by the time; neither light, wind, pump nor heat.</summary>
-/// <remarks>Another mark, inside within 2.5 K of outside above 29 °C, is missed by 0.1 K (2.6 K colder; measured 1.5): docs/methods/climate-model.md. The sizes here are those of a fit, rounded, so that the check is quick.</remarks>
+/// <remarks>Another mark, inside within 2.5 K of outside above 29 °C, is missed by 0.3 K (2.8 K colder; measured 1.5): docs/methods/climate-model.md. The sizes here are those of a fit, rounded, so that the check is quick.</remarks>
 public class PadAndFanColumbus
 {
     [Fact]
@@ -72,7 +77,7 @@ public class PadAndFanColumbus
         ColumnMap map = MeasuredLogs.Map("columbus-2024");
         HouseLog log = MeasuredLogs.Read(map, "columbus-oh-pad-fan-2024/Environment.csv.gz");
         Assert.True(log.Has(LoggedQuantity.Fans) && log.Has(LoggedQuantity.SecondCurtain));
-        EqList<GivenSize> sizes = [new(FittedSize.Sun, 1.3), new(FittedSize.Leaves, 0.25), new(FittedSize.Leaks, 2.3), new(FittedSize.Mass, 250), new(FittedSize.Fans, 0.4), new(FittedSize.Pad, 0.6)];
+        EqList<GivenSize> sizes = [new(FittedSize.Sun, 1.5), new(FittedSize.Leaves, 0.28), new(FittedSize.Leaks, 3.3), new(FittedSize.Mass, 250), new(FittedSize.Fans, 0.4), new(FittedSize.Pad, 0.5)];
         CalibrationResult r = Calibrator.Run(map, log, null, sizes, 2, null, TestContext.Current.CancellationToken);
         Assert.Equal(MarkState.Met, r.Marks.Single(m => m.Id == "pad-and-fan").State);
         Assert.Contains(r.Report.Findings, f => f.Code == "fit/no-light");
