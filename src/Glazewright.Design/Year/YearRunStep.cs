@@ -18,7 +18,7 @@ internal sealed partial class YearRun
     internal const double QuantumS = 5;
 
     /// <summary>How long the first part after a switch lasts at most, s: the air then goes another way than it went.</summary>
-    private const double SwitchedS = 15;
+    private const double SwitchedS = 10;
 
     private double airKPerS, percentPerS;
     private MinuteMeans means;
