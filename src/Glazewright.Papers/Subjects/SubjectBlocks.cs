@@ -63,7 +63,7 @@ public static class SubjectBlocks
 {
     private const double WideMm = 190;
 
-    // Bars and plans need no more: on a phone they are read whole.
+    // Bars, plans and the section of page Brief need no more: on a phone they are read whole.
     private const double NarrowMm = 128;
 
     /// <summary>What is known at once.</summary>
@@ -77,8 +77,9 @@ public static class SubjectBlocks
         UnitSystem units = source.Job.Units;
         return subject switch
         {
-            JobSubject.Brief when source.Range is { } range => [SectionOf(source), LotOf(source.Job, range)],
-            JobSubject.Brief or JobSubject.Frame or JobSubject.Covering => [SectionOf(source)],
+            JobSubject.Brief when source.Range is { } range => [SectionOf(source, NarrowMm, 74), LotOf(source.Job, range)],
+            JobSubject.Brief => [SectionOf(source, NarrowMm, 74)],
+            JobSubject.Frame or JobSubject.Covering => [SectionOf(source, WideMm, 112)],
             JobSubject.Plant =>
             [
                 .. Air($"air-days-{id}", $"House {id}: the hottest and the wettest design day", [AirStory.Summer(source.Duty, source.Plant), AirStory.WetDay(source.Duty, source.Plant)], units),
@@ -135,11 +136,11 @@ public static class SubjectBlocks
         };
     }
 
-    private static Block SectionOf(QuickSource source)
+    private static Block SectionOf(QuickSource source, double wideMm, double tallMm)
     {
         BuildingForm form = source.Look.Form;
         return new Block.Picture(
-            HouseSection.Picture(source.Job, source.Look, WideMm, 112),
+            HouseSection.Picture(source.Job, source.Look, wideMm, tallMm),
             $"House {form.Id}, looking {Compass.Word(form.Face(FaceName.End1).AzimuthDeg)}: {NoonSun.Caption(NoonSun.Solstices(source.Job.Site.LatitudeDeg, source.Job.Site.RangeBearingDeg))}.");
     }
 

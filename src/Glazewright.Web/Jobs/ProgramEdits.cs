@@ -130,6 +130,15 @@ public static class ProgramEdits
         return field.Measure == ProgramMeasure.Time && !text.EndsWith(" s", StringComparison.Ordinal) ? $"{QuantityFormat.Number(value, 9)} s ({text})" : text;
     }
 
+    /// <summary>The smallest and the largest value that is taken, as one would type them: in the reader's units, rounded so that both are.</summary>
+    /// <param name="field">The field.</param>
+    /// <param name="units">Units of the job.</param>
+    public static (string Least, string Most) Range(ProgramField field, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(field);
+        return field.Kind is null ? (field.Least, field.Most) : (Limit(field, field.Least, 1, units), Limit(field, field.Most, -1, units));
+    }
+
     /// <summary>What is understood of a value while it is typed: a few seconds where minutes are written are hardly meant.</summary>
     /// <param name="field">The field; a count has no echo.</param>
     /// <param name="typed">What is typed.</param>
@@ -155,6 +164,16 @@ public static class ProgramEdits
         let pointer = JsonPointer.Append(at, field.Key)
         where document.Find(pointer) is not (null or BlankNode)
         select new TypedChange(part, name, field, Typing.Text(document.Find(pointer), document), pointer));
+
+    // A limit rounded outwards would be refused when typed: one part in two thousand, half of the last digit shown, inwards.
+    private static string Limit(ProgramField field, string limit, int inwards, UnitSystem units)
+    {
+        double exact = Inside(limit);
+        string text = field.Text(field.OfInside(exact), units);
+        return inwards * (Inside(text) - exact) >= 0 ? text : field.Text(field.OfInside(exact + inwards * 0.0005 * Math.Abs(exact)), units);
+
+        double Inside(string typed) => QuantityReader.TryRead(typed, field.Kind!.Value, out Quantity quantity, out _) ? quantity.Inside : throw new ArgumentException($"'{typed}' is no limit.", nameof(field));
+    }
 
     // Where the fields of a thing stand; null for a thing that the document does not name.
     private static string? Thing(JobDocument document, int house, ProgramPart part, string name)

@@ -63,6 +63,7 @@ public sealed class EveryPageTests(OpenBrowser browser)
                 string[] wide = await page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('.picture .chart.small .scroll')].filter(b => b.scrollWidth > b.clientWidth + 1).map(b => b.ariaLabel)");
                 Assert.Empty(wide);
                 Assert.True(await page.Locator(".picture .chart.small .scroll[aria-label='The lot']").CountAsync() == 1, "no plan of the lot");
+                Assert.True(await page.Locator(".picture .chart.small .scroll[aria-label='Section of house A']").CountAsync() == 1, "no section that is read whole");
             }
         }
 

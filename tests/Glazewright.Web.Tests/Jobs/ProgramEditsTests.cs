@@ -1,3 +1,4 @@
+using Glazewright.Design.Brief.Reading;
 using Glazewright.Design.Contracts;
 using Glazewright.Design.Document;
 using Glazewright.Design.Program;
@@ -23,6 +24,29 @@ public sealed class ProgramEditsTests(Desk desk) : IClassFixture<Desk>
         Assert.Equal(("4 s, where 240 s (4 min) is written. For minutes type 4 min.", false), ProgramEdits.Echo(delay, "4", 240, UnitSystem.Us));
         Assert.True(ProgramEdits.Echo(delay, "4 min", 240, UnitSystem.Us).IsRight);
         Assert.True(ProgramEdits.Echo(delay, "4", 5, UnitSystem.Us).IsRight);
+    }
+
+    // What a field says it takes, it takes: typed, both ends are no fault, in either units.
+    [Theory]
+    [InlineData(UnitSystem.Us, "0 F°", "54 F°")]
+    [InlineData(UnitSystem.Metric, "0 K", "30 K")]
+    public void Both_ends_of_a_range_are_in_the_reader_s_units_and_taken(UnitSystem units, string least, string most)
+    {
+        Assert.Equal((least, most), ProgramEdits.Range(Field(s_cooling, "onAt"), units));
+        Assert.Equal(("0 s", "24 h"), ProgramEdits.Range(Field(s_cooling, "delay"), units));
+        Assert.Contains(JobReader.Read(Set(s_plain, s_cooling, "fan-2", "onAt", "30.01 K")).Faults, f => f.Pointer.StartsWith("/houses/1/program", StringComparison.Ordinal));
+        foreach (ProgramPart part in ProgramParts.All)
+        {
+            foreach (ProgramField field in part.Fields)
+            {
+                (string from, string to) = ProgramEdits.Range(field, units);
+                foreach (string end in new[] { from, to })
+                {
+                    JobDocument typed = Set(s_plain, part, part.IsNamed ? "fan-2" : "", field.Key, end);
+                    Assert.DoesNotContain(JobReader.Read(typed).Faults, f => f.Pointer.StartsWith("/houses/1/program", StringComparison.Ordinal));
+                }
+            }
+        }
     }
 
     [Fact]
