@@ -196,12 +196,12 @@ internal sealed class DefaultStages
         EqList<ActuatorSetting> fogging = OfKind(ActuatorKind.Fog).Select(f => new ActuatorSetting(f, 1)).ToEqList();
 
         // A single-speed fan changes the air in three minutes: in cold air it chills the house more than it dries it. There the louver a third open lets out as much as the heaters can
-        // warm; a quarter of an hour at a time, for each turn is a stroke of its motor (docs/methods/control-program.md has what it brings).
+        // warm; twenty minutes at a time, for each turn is a stroke of its motor (docs/methods/control-program.md has what it brings).
         string[] louver = [.. OfKind(ActuatorKind.Louver)];
         bool inTurns = dryers.Length == 0 && vents.Length == 0 && fan is not null && louver.Length > 0;
         return new HumidityControl(
             5, 4, drying, vents.Length > 0 ? -5 : inTurns ? 8 : 2, 6, 4, 100 * FogSizing.DampestFraction, fogging, 40, 20, dryers.Length > 0 ? null : inTurns ? 0.4 : 0,
-            inTurns ? new PurgeRule(900, 60, 0.2, [.. louver.Select(l => new ActuatorSetting(l, 0.35))]) : null);
+            inTurns ? new PurgeRule(1200, 60, 0.2, [.. louver.Select(l => new ActuatorSetting(l, 0.35))]) : null);
     }
 
     // Lamps may warm the house past its target with the curtain drawn; without them a drawn curtain that opens is heat lost to a heater's last degree.

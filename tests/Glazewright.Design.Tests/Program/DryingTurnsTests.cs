@@ -26,10 +26,10 @@ public class DryingTurnsTests
             was = asked;
         }
 
-        // A turn is counted from when air flows, one step after the first: 900 s and a step, then 60 s; the last may be cut short.
-        Assert.InRange(turns, 14, 15);
-        Assert.InRange(open / (double)turns, 885, 915);
-        Assert.InRange(shut, 14 * 55, 15 * 60);
+        // A turn is counted from when air flows, one step after the first: 1,200 s and a step, then 60 s; the last may be cut short.
+        Assert.InRange(turns, 11, 12);
+        Assert.InRange(open / (double)turns, 1_140, 1_215);
+        Assert.InRange(shut, 11 * 55, 12 * 60);
     }
 
     [Fact]
