@@ -182,7 +182,8 @@ public sealed partial class HouseModel
             room = Math.Max(0.0, room + (0.95 * cooled - state.WaterBelow - room) / (1.0 + 0.95 * cooled * cooledSlope / cooledPa * WetBulbKelvin));
             double deficitPa = Math.Max(0.0, saturatedPa - VapourBelowPa);
             double dry = Math.Min(1.0, 1.0 / 3.0 + 2.0 / 3.0 * Math.Max(0.0, deficitPa - 200.0) / 600.0);
-            double most = room * (AirKgBelow / stepS + Intake + OutsideBelow);
+            double comes = Intake + OutsideBelow;
+            double most = room * (AirKgBelow / stepS + comes / EndOverMean.Of(comes * stepS / AirKgBelow));
             FogEvaporated = Math.Min(spray * Clamp(f.FogEfficiency, 0.0, 1.0) * dry, most);
             FogFallen = spray - FogEvaporated;
         }
@@ -200,8 +201,25 @@ public sealed partial class HouseModel
         rates.Downward = d.Downward * Cp;
         rates.Exchange = d.Exchange * Cp;
         double fast = house.FastMassJPerM2K * house.FloorAreaM2;
-        capacity.AirBelow = fast * airShareBelow + d.AirKgBelow * Cp;
-        capacity.AirAbove = fast * (1.0 - airShareBelow) + d.AirKgAbove * Cp;
+        AirBelowJPerK = fast * airShareBelow + d.AirKgBelow * Cp;
+        AirAboveJPerK = fast * (1.0 - airShareBelow) + d.AirKgAbove * Cp;
+    }
+
+    /// <summary>The airs' terms become what gives their means over the step.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private AirPair Airs(in Drive d, double perS)
+    {
+        AirPair airs = new(
+            AirBelowJPerK * perS, AirAboveJPerK * perS,
+            rates.OutsideBelow + rates.IntakeBelow + rates.CurtainBelow + rates.InnerAir[1] + rates.InnerAir[3] + rates.FloorAir + rates.CanopyAir + rates.MassAir,
+            rates.OutsideAbove + rates.CurtainAbove + rates.InnerAir[0] + rates.InnerAir[2], rates.Downward, rates.Upward, rates.Exchange);
+        capacity.AirBelow = AirBelowJPerK * airs.BelowOver;
+        capacity.AirAbove = AirAboveJPerK * airs.AboveOver;
+        rates.Exchange += airs.Link;
+        double apartW = airs.Link * (d.BelowC - d.AboveC);
+        gain.AirBelow += apartW;
+        gain.AirAbove -= apartW;
+        return airs;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
@@ -240,17 +258,21 @@ public sealed partial class HouseModel
             TransferUnits = heatW * (1.0 / AirConstants.SpecificHeatJPerKgK) * perIntake;
             // The profile grows as the house is flushed; until then the air at the fans is still the mean. Circulation fans stir it,
             // and air that leaves through the curtain leaves at the mean.
-            double flushed = stepS * d.Intake / d.AirKgBelow;
-            state.Profile = (state.Profile + flushed) / (1.0 + flushed);
-            double plug = (1.0 - 0.5 * d.Circulation) * d.BelowShare * state.Profile;
+            double flushed = stepS * d.Intake / d.AirKgBelow, endOverMean = EndOverMean.Of(flushed), grows = (1.0 - state.Profile) * flushed / (endOverMean + flushed);
+            double plug = (1.0 - 0.5 * d.Circulation) * d.BelowShare * (state.Profile + grows);
+            state.Profile += endOverMean * grows;
             d.HeatEndOverMean = 1.0 + (EndOverMean.Of(TransferUnits) - 1.0) * plug;
             double waterUnits = (perPaBelow * d.KappaBelow + InSeries(d.Exchange, d.OutsideAbove) + d.OutsideBelow + d.Downward) * perIntake;
             d.WaterEndOverMean = 1.0 + (EndOverMean.Of(waterUnits) - 1.0) * plug;
         }
         else
         {
-            double left = state.Profile / (1.0 + stepS / ProfileFadesS);
-            state.Profile = left > 1e-9 ? left : 0.0;
+            if (state.Profile > 0.0)
+            {
+                double fades = stepS / ProfileFadesS, endOverMean = EndOverMean.Of(fades);
+                double left = state.Profile * (1.0 - endOverMean * fades / (endOverMean + fades));
+                state.Profile = left > 1e-9 ? left : 0.0;
+            }
         }
 
         rates.IntakeBelow = d.Intake * d.HeatEndOverMean * AirConstants.SpecificHeatJPerKgK;

@@ -183,25 +183,25 @@ public sealed partial class HouseModel
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static double Sun(double w) => Clamp(w, 0.0, 1e9);
 
-    private void BookHeat(HouseState state, in Drive d, double perS)
+    private void BookHeat(HouseState state, in Drive d, double belowC, double aboveC, double perS)
     {
         ref PerNode t = ref state.Temperature;
         Vector256<double> outer = t.Outer.Four;
         Vector256<double> shell = (rates.OuterAir.Four + rates.OuterGround.Four) * (outer - Vector256.Create(d.OutsideC)) + rates.OuterSky.Four * (outer - Vector256.Create(d.SkyC));
         Vector256<double> stored = capacity.Inner.Four * (t.Inner.Four - was.Inner.Four) + capacity.Outer.Four * (outer - was.Outer.Four)
-            + capacity.Inside * (t.Inside - was.Inside) + capacity.Ground.Upper * (t.Ground.Upper - was.Ground.Upper);
+            + Vector256.Create(capacity.Curtain, capacity.Canopy, capacity.Floor, AirBelowJPerK) * (t.Inside - was.Inside) + capacity.Ground.Upper * (t.Ground.Upper - was.Ground.Upper);
         Vector128<double> deepest = capacity.Ground.Deepest * (t.Ground.Deepest - was.Ground.Deepest);
-        double storedJ = Vector256.Sum(stored) + Vector128.Sum(deepest) + capacity.AirAbove * (t.AirAbove - was.AirAbove) + capacity.Mass * (t.Mass - was.Mass);
+        double storedJ = Vector256.Sum(stored) + Vector128.Sum(deepest) + AirAboveJPerK * (t.AirAbove - was.AirAbove) + capacity.Mass * (t.Mass - was.Mass);
         fluxes.ShellLossW = Vector256.Sum(shell);
         fluxes.ThroughCoverLossW = rates.FloorSky * (t.Floor - d.SkyC) + rates.CanopySky * (t.Canopy - d.SkyC) + rates.CurtainSky * (t.Curtain - d.SkyC);
         // A stream between the two airs moves heat inside the house: what it brings one, the outgoing air of the other lacks.
-        fluxes.AirLossW = rates.OutsideBelow * (t.AirBelow - d.OutsideC) + rates.OutsideAbove * (t.AirAbove - d.OutsideC) + rates.IntakeBelow * (t.AirBelow - d.IntakeC)
-            + (rates.Upward - rates.Downward) * (t.AirAbove - t.AirBelow);
+        fluxes.AirLossW = rates.OutsideBelow * (belowC - d.OutsideC) + rates.OutsideAbove * (aboveC - d.OutsideC) + rates.IntakeBelow * (belowC - d.IntakeC)
+            + (rates.Upward - rates.Downward) * (aboveC - belowC);
         fluxes.GroundLossW = rates.Deep * (t.Ground[HouseParameters.GroundLayerCount - 1] - d.DeepC) + rates.Edge * (t.Ground[2] - d.OutsideC);
         fluxes.LatentW = bookedLatentW;
         fluxes.StoredW = storedJ * perS;
         fluxes.IntakeC = d.IntakeC;
-        fluxes.FanEndC = d.Intake > 0.0 ? d.IntakeC + d.HeatEndOverMean * (t.AirBelow - d.IntakeC) : t.AirBelow;
+        fluxes.FanEndC = d.Intake > 0.0 ? d.IntakeC + d.HeatEndOverMean * (belowC - d.IntakeC) : t.AirBelow;
         fluxes.PadWaterKgPerS = d.IntakeFromOutside * (d.IntakeHumidity - d.OutsideHumidity);
         fluxes.OutsideAirKgPerS = d.IntakeFromOutside + d.OutsideBelow + d.OutsideAbove;
         fluxes.VentM3PerS = d.VentM3PerS;

@@ -126,11 +126,17 @@ public sealed partial class HouseModel
         }
 
         double intake = d.Intake * d.WaterEndOverMean, vapour = Clamp(f.VapourKgPerS, 0.0, 1e3);
-        double fixedBelow = d.AirKgBelow * perS + d.OutsideBelow + intake + d.Exchange + d.Downward;
-        double fixedAbove = d.AirKgAbove * perS + d.OutsideAbove + d.Exchange + d.Upward;
-        double knownBelow = d.AirKgBelow * perS * oldBelow + d.OutsideBelow * d.OutsideHumidity + intake * d.IntakeHumidity + d.FogEvaporated + vapour - d.Dried;
-        double knownAbove = d.AirKgAbove * perS * oldAbove + d.OutsideAbove * d.OutsideHumidity;
-        double fromAbove = d.Exchange + d.Downward, fromBelow = d.Exchange + d.Upward;
+        double storesBelow = d.AirKgBelow * perS, storesAbove = d.AirKgAbove * perS;
+        AirPair airs = new(
+            storesBelow, storesAbove, d.OutsideBelow + intake + perPaBelow * d.KappaBelow, d.OutsideAbove + perPaAbove * d.KappaAbove, d.Downward, d.Upward, d.Exchange);
+        storesBelow *= airs.BelowOver;
+        storesAbove *= airs.AboveOver;
+        double exchange = d.Exchange + airs.Link, apart = airs.Link * (oldBelow - oldAbove);
+        double fixedBelow = storesBelow + d.OutsideBelow + intake + exchange + d.Downward;
+        double fixedAbove = storesAbove + d.OutsideAbove + exchange + d.Upward;
+        double knownBelow = storesBelow * oldBelow + apart + d.OutsideBelow * d.OutsideHumidity + intake * d.IntakeHumidity + d.FogEvaporated + vapour - d.Dried;
+        double knownAbove = storesAbove * oldAbove - apart + d.OutsideAbove * d.OutsideHumidity;
+        double fromAbove = exchange + d.Downward, fromBelow = exchange + d.Upward;
         double below, above;
         bool again;
         do
@@ -156,8 +162,9 @@ public sealed partial class HouseModel
         fluxes.VapourKgPerS = vapour;
         fluxes.DriedKgPerS = d.Dried;
         fluxes.FanEndHumidityRatio = d.Intake > 0.0 ? d.IntakeHumidity + d.WaterEndOverMean * (below - d.IntakeHumidity) : below;
-        double mistBelowKg = Mist(ref below, d.AirKgBelow, state.SaturationBelowPa, state.SlopeBelow, d.PressurePa, capacity.AirBelow);
-        double mistAboveKg = Mist(ref above, d.AirKgAbove, state.SaturationAbovePa, state.SlopeAbove, d.PressurePa, capacity.AirAbove);
+        (below, above) = airs.Ends(oldBelow, oldAbove, below, above);
+        double mistBelowKg = Mist(ref below, d.AirKgBelow, state.SaturationBelowPa, state.SlopeBelow, d.PressurePa, AirBelowJPerK);
+        double mistAboveKg = Mist(ref above, d.AirKgAbove, state.SaturationAbovePa, state.SlopeAbove, d.PressurePa, AirAboveJPerK);
         state.WaterBelow = below;
         state.WaterAbove = above;
         double storedKg = d.AirKgBelow * (below - oldBelow) + d.AirKgAbove * (above - oldAbove);

@@ -6,7 +6,7 @@ namespace Glazewright.Science.Climate;
 /// <summary>
 /// The climate of one greenhouse: air below and above the curtain, cloth, four shell parts with an inner and an outer face, canopy, floor, layered
 /// ground, slow mass; water in both airs and on seven surfaces. A step freezes the coefficients at the last state, solves all temperatures in one
-/// implicit linear system (<see cref="HouseSolver"/>), then both humidities together. Heat that the humidity solution moved differently from
+/// implicit linear system (<see cref="HouseSolver"/>), the airs by their means over the step (<see cref="AirPair"/>), then both humidities together. Heat that the humidity solution moved differently from
 /// what the temperatures were told is carried into the next step, so both books close.
 /// </summary>
 /// <remarks>Equations and sources: docs/methods/climate-model.md. One thread works on a model at a time.</remarks>
@@ -16,7 +16,8 @@ public sealed partial class HouseModel
 
     private static readonly OctaveTable ThirdRoot = OctaveTable.OfPower(1.0 / 3), FourthRoot = OctaveTable.OfPower(0.25), GableWind = OctaveTable.OfPower(0.8), TunnelWind = OctaveTable.OfPower(0.49);
     private static readonly OctaveTable FlatRoofWind = WindOn(1.0), AllSidesWind = WindOn(0.0);
-    private static readonly OctaveTable EndOverMean = new(PadToFan.EndOverMean, PadToFan.EndOverMean); // within 1.4e-5 of itself
+    /// <summary><see cref="PadToFan.EndOverMean"/> by table: within 1.4e-5 of itself.</summary>
+    internal static readonly OctaveTable EndOverMean = new(PadToFan.EndOverMean, PadToFan.EndOverMean);
 
     private readonly HouseParameters house;
     private readonly HouseSolver solver = new();
@@ -67,7 +68,13 @@ public sealed partial class HouseModel
     /// <summary>Number of transfer units of heat along the house in the last step, for <see cref="PadToFan"/>.</summary>
     public double TransferUnits { get; private set; }
 
-    /// <summary>The links of the last step, for checks.</summary>
+    /// <summary>Heat capacity of the airs in the last step, J/K.</summary>
+    internal double AirBelowJPerK { get; private set; }
+
+    /// <inheritdoc cref="AirBelowJPerK"/>
+    internal double AirAboveJPerK { get; private set; }
+
+    /// <summary>The links of the last step, for checks: that between the airs as it gives their means.</summary>
     internal ref readonly HouseRates LastRates => ref rates;
 
     /// <summary>Capacities and gains of the last step, for checks.</summary>
@@ -135,12 +142,15 @@ public sealed partial class HouseModel
         SetGains(state, in d, in forcing);
         SetLatent(state, in d, in forcing, stepS, perS);
         SetIntake(state, ref d, in forcing, stepS);
+        AirPair airs = Airs(in d, perS);
         HouseBounds bounds = new() { OutsideC = d.OutsideC, SkyC = d.SkyC, DeepC = d.DeepC, IntakeC = d.IntakeC };
         solver.Step(
             ref state.Temperature, ref was, ref capacity, ref gain, ref rates, in bounds, d.Closed > 0.0, parts[2].AreaM2 > 0.0, parts[3].AreaM2 > 0.0, perS);
+        double belowC = state.Temperature.AirBelow, aboveC = state.Temperature.AirAbove;
+        (state.Temperature.AirBelow, state.Temperature.AirAbove) = airs.Ends(d.BelowC, d.AboveC, belowC, aboveC);
         state.KeepSaturation();
         SolveHumidity(state, in d, in forcing, stepS, perS);
-        BookHeat(state, in d, perS);
+        BookHeat(state, in d, belowC, aboveC, perS);
     }
 
     private double ClosedByTwo(CurtainPair two, double first, double second)
