@@ -18,6 +18,12 @@ internal struct Outlook
     /// <summary>Some equipment was switched or is on its way.</summary>
     public bool Switched;
 
+    /// <summary>Fog sprays: a pulse and not the wait after it.</summary>
+    public bool Sprays;
+
+    /// <summary>What runs or stands open, by its place in the program's order.</summary>
+    public ulong Running;
+
     /// <summary>Nothing in sight.</summary>
     public static Outlook Quiet => new() { DueMs = int.MaxValue, Warmer = int.MaxValue, Colder = int.MaxValue, Damper = int.MaxValue, Drier = int.MaxValue };
 }

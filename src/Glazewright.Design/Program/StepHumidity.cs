@@ -67,7 +67,8 @@ internal ref partial struct StepRun
         SetX(Extra.PurgeMs, since);
         if (_purges || before > 0)
         {
-            Due(_purges ? h.PurgeOnMs - Math.Max(0, before) : h.PurgeMs - before);
+            // The air flows as soon as the louver moves.
+            Due(_purges && since <= 0 ? 1 : _purges ? h.PurgeOnMs - Math.Max(0, before) : h.PurgeMs - before);
         }
     }
 

@@ -239,6 +239,7 @@ internal ref partial struct StepRun
         }
 
         _soon.Switched = moved != none;
+        _soon.Running = on;
         _moved = moved != none || (on & _p.FogMask) != 0;
         for (ulong rest = on; rest != 0; rest &= rest - 1)
         {
@@ -299,7 +300,8 @@ internal ref partial struct StepRun
         }
 
         int phase = X(Extra.FogPhaseMs) % cycle;
-        Due(phase < h.FogOnMs ? h.FogOnMs - phase : cycle - phase);
+        _soon.Sprays = phase < h.FogOnMs;
+        Due(_soon.Sprays ? h.FogOnMs - phase : cycle - phase);
         long end = (long)phase + _dt;
         long on = end / cycle * h.FogOnMs + Math.Min(end % cycle, h.FogOnMs) - Math.Min(phase, h.FogOnMs);
         SetX(Extra.FogPhaseMs, (int)(end % cycle));

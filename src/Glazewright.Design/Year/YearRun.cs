@@ -189,11 +189,10 @@ internal sealed partial class YearRun
     {
         double[] house = new double[HouseState.SavedLength];
         state.Save(house);
-        double[] equipment = new double[YearSensors.SavedLength + Plant.SavedLength + 6];
+        double[] equipment = new double[YearSensors.SavedLength + Plant.SavedLength + 4];
         sensors.Save(equipment);
         Plant.Save(equipment.AsSpan(YearSensors.SavedLength, Plant.SavedLength));
-        (equipment[^6], equipment[^5], equipment[^4]) = (percentNow, airKPerS, percentPerS);
-        (equipment[^3], equipment[^2]) = (snow.RoofKgPerM2, snow.IsTold ? 1 : 0);
+        (equipment[^4], equipment[^3], equipment[^2]) = (percentNow, snow.RoofKgPerM2, snow.IsTold ? 1 : 0);
         equipment[^1] = co2?.Ppm ?? CarbonDioxide.OutsidePpm;
         return new YearSnapshot(EqList.Own(house), EqList.Own(equipment), EqList.Own((int[])control.State.Clone()));
     }
@@ -206,7 +205,7 @@ internal sealed partial class YearRun
         double[] equipment = [.. snapshot.Equipment];
         sensors.Load(equipment);
         Plant.Load(equipment.AsSpan(YearSensors.SavedLength, Plant.SavedLength));
-        (percentNow, airKPerS, percentPerS) = (equipment[^6], equipment[^5], equipment[^4]);
+        percentNow = equipment[^4];
         snow.Load(equipment[^3], equipment[^2] > 0);
         if (co2 is not null)
         {

@@ -18,9 +18,12 @@ internal sealed partial class YearRun
     internal const double QuantumS = 5;
 
     /// <summary>How long the first part after a switch lasts at most, s: the air then goes another way than it went.</summary>
-    private const double SwitchedS = 10;
+    private const double SwitchedS = 30;
 
-    private double airKPerS, percentPerS;
+    /// <summary>How long a part lasts at most while fog sprays, s: the air then changes faster than ever.</summary>
+    private const double SpraysS = 20;
+
+    private readonly AirSlopes slopes = new();
     private MinuteMeans means;
     private HouseForcing acted;
 
@@ -42,6 +45,11 @@ internal sealed partial class YearRun
         Asked ask = counts ? Targets.At(minute) : default;
         means = default;
         double leftS = StepS;
+        if (minute % 1440 == 0)
+        {
+            slopes.Forget(); // so that a day goes again from its midnight
+        }
+
         do
         {
             double partS = Part(minute, leftS);
@@ -67,8 +75,9 @@ internal sealed partial class YearRun
         bool moved = control.Try(readings, (int)(stepS * 1000), commands, out Outlook soon);
         if (leftS > QuantumS)
         {
-            double untilS = soon.Switched ? Math.Min(SwitchedS, soon.DueMs / 1000.0) : soon.DueMs / 1000.0;
-            untilS = Math.Min(untilS, sensors.CrossesAfterS(in soon, readings, state, percentNow, soon.Switched ? 0 : airKPerS, soon.Switched ? 0 : percentPerS, leftS));
+            double untilS = Math.Min(soon.DueMs / 1000.0, soon.Sprays ? SpraysS : soon.Switched ? SwitchedS : leftS);
+            (double airKPerS, double percentPerS) = slopes.With(in soon);
+            untilS = Math.Min(untilS, sensors.CrossesAfterS(in soon, readings, state, percentNow, airKPerS, percentPerS, leftS));
             if (untilS < leftS)
             {
                 stepS = Math.Clamp(Math.Ceiling(untilS / QuantumS) * QuantumS, QuantumS, leftS);
@@ -80,8 +89,7 @@ internal sealed partial class YearRun
         double airBeforeC = state.AirBelowC, percentBefore = percentNow;
         Act(minute, moved, out acted, stepS);
         means.Add(Plant, stepS / StepS);
-        airKPerS = (state.AirBelowC - airBeforeC) / stepS;
-        percentPerS = (percentNow - percentBefore) / stepS;
+        slopes.With(in soon) = ((state.AirBelowC - airBeforeC) / stepS, (percentNow - percentBefore) / stepS);
         return stepS;
     }
 

@@ -144,7 +144,7 @@ public sealed class HouseCells
         double density = AirConstants.DensityKgPerM3(states[0].AirBelowC, pressurePa > 30_000.0 ? pressurePa : 101_325.0);
         double belowKgPerS = speed * sectionBelowM2 * density;
         double aboveKgPerS = StillMPerS * sectionAboveM2 * density;
-        double heatBelow = models[0].AirBelowJPerK, heatAbove = models[0].AirAboveJPerK;
+        double heatBelow = models[0].AirJPerK.Below, heatAbove = models[0].AirJPerK.Above;
         const double Cp = AirConstants.SpecificHeatJPerKgK;
         Spread(belowKgPerS * Cp * stepS / heatBelow, s => s.Temperature.AirBelow, (s, v) => s.Temperature.AirBelow = v);
         Spread(aboveKgPerS * Cp * stepS / heatAbove, s => s.Temperature.AirAbove, (s, v) => s.Temperature.AirAbove = v);

@@ -18,7 +18,7 @@ public sealed partial class HouseModel
     {
         public double PressurePa, OutsideC, OutsideHumidity, WindMPerS, SkyC, DeepC;
         public double BelowC, AboveC, Closed, LeafAreaIndex, Circulation;
-        public double PerPa, BelowDensity, OutsideDensity, OutsideDensityInverse, AirKgBelow, AirKgAbove;
+        public double PerPa, BelowDensity, OutsideDensity, OutsideDensityInverse, AirKgBelow;
         public double OutsideBelow, OutsideAbove, Intake, IntakeFromOutside, BelowShare, Upward, Downward, Exchange;
         public double IntakeC, IntakeHumidity, HeatEndOverMean, WaterEndOverMean;
         public double ForcedFilm, FogEvaporated, FogFallen, Dried;
@@ -29,6 +29,7 @@ public sealed partial class HouseModel
         public void Set(in HouseForcing f, HouseState state, HouseModel model, double stepS)
         {
             HouseParameters house = model.house;
+            AirKgBelow = model.airKg.Below;
             PressurePa = Clamp(f.PressurePa, 30_000.0, 115_000.0);
             OutsideC = Clamp(f.OutsideC, -90.0, 70.0);
             double humidity = double.MaxNative(f.OutsideHumidityRatio, 0.0);
@@ -51,8 +52,6 @@ public sealed partial class HouseModel
             PerPa = outside.ToScalar();
             OutsideDensity = outside.GetElement(1);
             OutsideDensityInverse = perDensity * PerPa;
-            AirKgBelow = StoreKgPerM3 * house.AirBelowM3;
-            AirKgAbove = StoreKgPerM3 * house.AirAboveM3;
             // One division for four: density of both airs, kappa of both.
             Vector256<double> four = Vector256.Create(PressurePa) / Vector256.Create(
                 AirConstants.PascalPerDensity(BelowC), AirConstants.PascalPerDensity(AboveC), 0.621945 + state.WaterBelow, 0.621945 + state.WaterAbove);
@@ -200,21 +199,18 @@ public sealed partial class HouseModel
         rates.Upward = d.Upward * Cp;
         rates.Downward = d.Downward * Cp;
         rates.Exchange = d.Exchange * Cp;
-        double fast = house.FastMassJPerM2K * house.FloorAreaM2;
-        AirBelowJPerK = fast * airShareBelow + d.AirKgBelow * Cp;
-        AirAboveJPerK = fast * (1.0 - airShareBelow) + d.AirKgAbove * Cp;
     }
 
     /// <summary>The airs' terms become what gives their means over the step.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private AirPair Airs(in Drive d, double perS)
+    private AirPair Airs(in Drive d, double stepS, double perS)
     {
         AirPair airs = new(
-            AirBelowJPerK * perS, AirAboveJPerK * perS,
+            in airJPerK, perS, stepS,
             rates.OutsideBelow + rates.IntakeBelow + rates.CurtainBelow + rates.InnerAir[1] + rates.InnerAir[3] + rates.FloorAir + rates.CanopyAir + rates.MassAir,
             rates.OutsideAbove + rates.CurtainAbove + rates.InnerAir[0] + rates.InnerAir[2], rates.Downward, rates.Upward, rates.Exchange);
-        capacity.AirBelow = AirBelowJPerK * airs.BelowOver;
-        capacity.AirAbove = AirAboveJPerK * airs.AboveOver;
+        capacity.AirBelow = airs.BelowStores * stepS;
+        capacity.AirAbove = airs.AboveStores * stepS;
         rates.Exchange += airs.Link;
         double apartW = airs.Link * (d.BelowC - d.AboveC);
         gain.AirBelow += apartW;

@@ -189,9 +189,9 @@ public sealed partial class HouseModel
         Vector256<double> outer = t.Outer.Four;
         Vector256<double> shell = (rates.OuterAir.Four + rates.OuterGround.Four) * (outer - Vector256.Create(d.OutsideC)) + rates.OuterSky.Four * (outer - Vector256.Create(d.SkyC));
         Vector256<double> stored = capacity.Inner.Four * (t.Inner.Four - was.Inner.Four) + capacity.Outer.Four * (outer - was.Outer.Four)
-            + Vector256.Create(capacity.Curtain, capacity.Canopy, capacity.Floor, AirBelowJPerK) * (t.Inside - was.Inside) + capacity.Ground.Upper * (t.Ground.Upper - was.Ground.Upper);
+            + Vector256.Create(capacity.Curtain, capacity.Canopy, capacity.Floor, airJPerK.Below) * (t.Inside - was.Inside) + capacity.Ground.Upper * (t.Ground.Upper - was.Ground.Upper);
         Vector128<double> deepest = capacity.Ground.Deepest * (t.Ground.Deepest - was.Ground.Deepest);
-        double storedJ = Vector256.Sum(stored) + Vector128.Sum(deepest) + AirAboveJPerK * (t.AirAbove - was.AirAbove) + capacity.Mass * (t.Mass - was.Mass);
+        double storedJ = Vector256.Sum(stored) + Vector128.Sum(deepest) + airJPerK.Above * (t.AirAbove - was.AirAbove) + capacity.Mass * (t.Mass - was.Mass);
         fluxes.ShellLossW = Vector256.Sum(shell);
         fluxes.ThroughCoverLossW = rates.FloorSky * (t.Floor - d.SkyC) + rates.CanopySky * (t.Canopy - d.SkyC) + rates.CurtainSky * (t.Curtain - d.SkyC);
         // A stream between the two airs moves heat inside the house: what it brings one, the outgoing air of the other lacks.

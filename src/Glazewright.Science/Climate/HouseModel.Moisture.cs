@@ -126,21 +126,18 @@ public sealed partial class HouseModel
         }
 
         double intake = d.Intake * d.WaterEndOverMean, vapour = Clamp(f.VapourKgPerS, 0.0, 1e3);
-        double storesBelow = d.AirKgBelow * perS, storesAbove = d.AirKgAbove * perS;
         AirPair airs = new(
-            storesBelow, storesAbove, d.OutsideBelow + intake + perPaBelow * d.KappaBelow, d.OutsideAbove + perPaAbove * d.KappaAbove, d.Downward, d.Upward, d.Exchange);
-        storesBelow *= airs.BelowOver;
-        storesAbove *= airs.AboveOver;
-        double exchange = d.Exchange + airs.Link, apart = airs.Link * (oldBelow - oldAbove);
-        double fixedBelow = storesBelow + d.OutsideBelow + intake + exchange + d.Downward;
-        double fixedAbove = storesAbove + d.OutsideAbove + exchange + d.Upward;
-        double knownBelow = storesBelow * oldBelow + apart + d.OutsideBelow * d.OutsideHumidity + intake * d.IntakeHumidity + d.FogEvaporated + vapour - d.Dried;
-        double knownAbove = storesAbove * oldAbove - apart + d.OutsideAbove * d.OutsideHumidity;
-        double fromAbove = exchange + d.Downward, fromBelow = exchange + d.Upward;
-        double below, above;
+            in airKg, perS, stepS, d.OutsideBelow + intake + perPaBelow * d.KappaBelow, d.OutsideAbove + perPaAbove * d.KappaAbove, d.Downward, d.Upward, d.Exchange);
+        double below, above, belowAfter, aboveAfter;
         bool again;
         do
         {
+            double exchange = d.Exchange + airs.Link, apart = airs.Link * (oldBelow - oldAbove);
+            double fixedBelow = airs.BelowStores + d.OutsideBelow + intake + exchange + d.Downward;
+            double fixedAbove = airs.AboveStores + d.OutsideAbove + exchange + d.Upward;
+            double knownBelow = airs.BelowStores * oldBelow + apart + d.OutsideBelow * d.OutsideHumidity + intake * d.IntakeHumidity + d.FogEvaporated + vapour - d.Dried;
+            double knownAbove = airs.AboveStores * oldAbove - apart + d.OutsideAbove * d.OutsideHumidity;
+            double fromAbove = exchange + d.Downward, fromBelow = exchange + d.Upward;
             Vector256<double> shellSource = fixedKgPerS.Shell + perPa.Shell * state.SaturationPa.Shell, insideSource = fixedKgPerS.Inside + perPa.Inside * state.SaturationPa.Inside;
             Vector128<double> source = shellSource.GetLower() + shellSource.GetUpper();
             double rightBelow = knownBelow + source.GetElement(1) + Vector256.Sum(insideSource), rightAbove = knownAbove + source.GetElement(0);
@@ -154,6 +151,13 @@ public sealed partial class HouseModel
             evaporatedKgPerS.Inside = inside;
             again = Vector256.GreaterThanAny(shell * stepS, state.Film.Shell) || Vector256.GreaterThanAny(Vector256.AndNot(inside, Endless()) * stepS, state.Film.Inside);
             again = again && EndFilms(state, stepS, perS);
+            (belowAfter, aboveAfter) = airs.Ends(oldBelow, oldAbove, below, above);
+            if ((belowAfter < 0.0 || aboveAfter < 0.0) && !again && !airs.IsPlain)
+            {
+                // Bone-dry air blown through moist air all but replaces it: the curve's last digits must not leave less than nothing.
+                airs = AirPair.Plain(in airKg, perS);
+                again = true;
+            }
         }
         while (again);
 
@@ -162,12 +166,12 @@ public sealed partial class HouseModel
         fluxes.VapourKgPerS = vapour;
         fluxes.DriedKgPerS = d.Dried;
         fluxes.FanEndHumidityRatio = d.Intake > 0.0 ? d.IntakeHumidity + d.WaterEndOverMean * (below - d.IntakeHumidity) : below;
-        (below, above) = airs.Ends(oldBelow, oldAbove, below, above);
-        double mistBelowKg = Mist(ref below, d.AirKgBelow, state.SaturationBelowPa, state.SlopeBelow, d.PressurePa, AirBelowJPerK);
-        double mistAboveKg = Mist(ref above, d.AirKgAbove, state.SaturationAbovePa, state.SlopeAbove, d.PressurePa, AirAboveJPerK);
+        (below, above) = (belowAfter, aboveAfter);
+        double mistBelowKg = Mist(ref below, airKg.Below, state.SaturationBelowPa, state.SlopeBelow, d.PressurePa, airJPerK.Below);
+        double mistAboveKg = Mist(ref above, airKg.Above, state.SaturationAbovePa, state.SlopeAbove, d.PressurePa, airJPerK.Above);
         state.WaterBelow = below;
         state.WaterAbove = above;
-        double storedKg = d.AirKgBelow * (below - oldBelow) + d.AirKgAbove * (above - oldAbove);
+        double storedKg = airKg.Below * (below - oldBelow) + airKg.Above * (above - oldAbove);
         BookLatent(state, in d, mistBelowKg * perS, mistAboveKg * perS);
         BookFilms(state, in d, mistBelowKg + mistAboveKg, storedKg, stepS, perS);
     }

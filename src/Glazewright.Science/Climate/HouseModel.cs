@@ -16,8 +16,7 @@ public sealed partial class HouseModel
 
     private static readonly OctaveTable ThirdRoot = OctaveTable.OfPower(1.0 / 3), FourthRoot = OctaveTable.OfPower(0.25), GableWind = OctaveTable.OfPower(0.8), TunnelWind = OctaveTable.OfPower(0.49);
     private static readonly OctaveTable FlatRoofWind = WindOn(1.0), AllSidesWind = WindOn(0.0);
-    /// <summary><see cref="PadToFan.EndOverMean"/> by table: within 1.4e-5 of itself.</summary>
-    internal static readonly OctaveTable EndOverMean = new(PadToFan.EndOverMean, PadToFan.EndOverMean);
+    private static readonly OctaveTable EndOverMean = new(PadToFan.EndOverMean, PadToFan.EndOverMean); // within 1.4e-5 of itself
 
     private readonly HouseParameters house;
     private readonly HouseSolver solver = new();
@@ -25,6 +24,7 @@ public sealed partial class HouseModel
     private readonly double upperShare, lowerShare; // of clear area in the shell above and below, for radiation
     private readonly double belowShare; // of the shell, for leaks
     private readonly double airShareBelow; // of the air
+    private readonly AirStores airJPerK, airKg;
     private HouseFluxes fluxes;
     private HouseRates rates;
     private PerNode capacity, gain, was;
@@ -46,6 +46,10 @@ public sealed partial class HouseModel
         double lowerM2 = house.LowerClear.AreaM2 + house.LowerOpaque.AreaM2, upperM2 = house.UpperClear.AreaM2 + house.UpperOpaque.AreaM2;
         belowShare = lowerM2 + upperM2 > 0.0 ? lowerM2 / (lowerM2 + upperM2) : 0.5;
         airShareBelow = house.AirBelowM3 / (house.AirBelowM3 + house.AirAboveM3);
+        airKg = new AirStores(StoreKgPerM3 * house.AirBelowM3, StoreKgPerM3 * house.AirAboveM3);
+        double fastJPerK = house.FastMassJPerM2K * house.FloorAreaM2; // what goes with the air
+        airJPerK = new AirStores(
+            fastJPerK * airShareBelow + airKg.Below * AirConstants.SpecificHeatJPerKgK, fastJPerK * (1.0 - airShareBelow) + airKg.Above * AirConstants.SpecificHeatJPerKgK);
         cloth = ClothNow.Of(house.Curtain);
         pair = house.SecondCurtain is { } second ? new CurtainPair(house.Curtain, second) : null;
         for (int s = 0; s < HouseNodes.SurfaceCount; s++)
@@ -68,11 +72,11 @@ public sealed partial class HouseModel
     /// <summary>Number of transfer units of heat along the house in the last step, for <see cref="PadToFan"/>.</summary>
     public double TransferUnits { get; private set; }
 
-    /// <summary>Heat capacity of the airs in the last step, J/K.</summary>
-    internal double AirBelowJPerK { get; private set; }
+    /// <summary>Means of both airs over the last step, °C.</summary>
+    internal (double Below, double Above) LastMeansC { get; private set; }
 
-    /// <inheritdoc cref="AirBelowJPerK"/>
-    internal double AirAboveJPerK { get; private set; }
+    /// <summary>Heat capacity of the airs, J/K.</summary>
+    internal ref readonly AirStores AirJPerK => ref airJPerK;
 
     /// <summary>The links of the last step, for checks: that between the airs as it gives their means.</summary>
     internal ref readonly HouseRates LastRates => ref rates;
@@ -142,11 +146,11 @@ public sealed partial class HouseModel
         SetGains(state, in d, in forcing);
         SetLatent(state, in d, in forcing, stepS, perS);
         SetIntake(state, ref d, in forcing, stepS);
-        AirPair airs = Airs(in d, perS);
+        AirPair airs = Airs(in d, stepS, perS);
         HouseBounds bounds = new() { OutsideC = d.OutsideC, SkyC = d.SkyC, DeepC = d.DeepC, IntakeC = d.IntakeC };
         solver.Step(
             ref state.Temperature, ref was, ref capacity, ref gain, ref rates, in bounds, d.Closed > 0.0, parts[2].AreaM2 > 0.0, parts[3].AreaM2 > 0.0, perS);
-        double belowC = state.Temperature.AirBelow, aboveC = state.Temperature.AirAbove;
+        (double belowC, double aboveC) = LastMeansC = (state.Temperature.AirBelow, state.Temperature.AirAbove);
         (state.Temperature.AirBelow, state.Temperature.AirAbove) = airs.Ends(d.BelowC, d.AboveC, belowC, aboveC);
         state.KeepSaturation();
         SolveHumidity(state, in d, in forcing, stepS, perS);

@@ -117,6 +117,7 @@ public class HouseSolverTests
 
             network.Step(general, stepS);
             PerNode after = s.Temperature;
+            (after.AirBelow, after.AirAbove) = model.LastMeansC; // the network gives the airs' means (AirPairTests: their ends)
             for (int i = 0; i < HouseNodes.SolvedCount; i++)
             {
                 if (capacity.Row[i] > 1.0 || i == Mass)
