@@ -6,42 +6,40 @@ using Glazewright.Design.Year;
 namespace Glazewright.Design.Tests.Year;
 
 /// <summary>
-/// The year's minutes in parts with the program in the loop: weeks of houses run as the year runs, and in steps of 5 s. The marks were set before: hours held and energy within 0.5 %, starts within 5 %.
-/// Not all are met; what is asserted is what was measured, so that it gets no worse unseen (docs/methods/climate-model.md, Steps with the program in the loop).
+/// The year's minutes in parts with the program in the loop: whole years of houses as the year runs, and in steps of 5 s. The marks were set before: hours held and energy within 0.5 %, starts within 5 %.
+/// What is asserted is the mark, or what was measured where it is missed (docs/methods/climate-model.md, Steps with the program in the loop).
 /// </summary>
 public class ClosedLoopTests
 {
-    private const int Days = 7;
-
-    // First days of weeks spread over the year, the day before each to settle.
-    private static readonly int[] Weeks = [10, 94, 136, 220, 304];
-
-    // The most that the year may miss against 5 s, as a share of hours held, fuel, electricity and starts of heaters and of fans: measured, rounded up.
+    // The most that the year may miss against 5 s, as a share of the hours held jointly; all else is the mark.
     [Theory]
-    [InlineData("A", 0.005, 0.015, 0.005, 0.005, 0.05, 0.05)]
-    [InlineData("B", 0.005, 0.01, 0.005, 0.005, 0.05, 0.05)]
-    [InlineData("invented", 0.005, 0.005, 0.005, 0.005, 0.05, 0.05)]
-    public void The_year_misses_no_more_than_was_measured_and_whole_minutes_far_more(string house, double temperature, double jointly, double heat, double power, double heaters, double fans)
+    [InlineData("A", 0.006)]
+    [InlineData("B", 0.005)]
+    [InlineData("invented", 0.005)]
+    public void The_year_holds_the_hours_and_takes_the_energy_of_steps_of_5_s(string house, double jointly)
     {
         LoopScene scene = LoopScene.Of(house);
-        LoopSum year = Sum(scene, LoopScene.AsTheYear), minute = Sum(scene, 60), fine = Sum(scene, 5);
+        LoopSum year = scene.Go(0, 364, LoopScene.AsTheYear), minute = scene.Go(0, 364, 60), fine = scene.Go(0, 364, 5);
         string said = Table(scene, [("as the year", year), ("60 s", minute), ("5 s", fine)]);
-        Assert.True(Math.Abs(Off(year.TemperatureH, fine.TemperatureH)) <= temperature, said);
+        Assert.True(Math.Abs(Off(year.TemperatureH, fine.TemperatureH)) <= 0.005, said);
         Assert.True(Math.Abs(Off(year.JointlyH, fine.JointlyH)) <= jointly, said);
-        Assert.True(Math.Abs(Off(year.FuelJ, fine.FuelJ)) <= heat, said);
-        Assert.True(Math.Abs(Off(year.PowerJ, fine.PowerJ)) <= power, said);
+        Assert.True(Math.Abs(Off(year.FuelJ, fine.FuelJ)) <= 0.005, said);
+        Assert.True(Math.Abs(Off(year.PowerJ, fine.PowerJ)) <= 0.005, said);
         // Equal machines take turns, so that their sum is what counts.
-        Assert.True(Math.Abs(Off(Starts(scene, year, ActuatorKind.Heater), Starts(scene, fine, ActuatorKind.Heater))) <= heaters, said);
-        Assert.True(Math.Abs(Off(Starts(scene, year, ActuatorKind.Fan), Starts(scene, fine, ActuatorKind.Fan))) <= fans, said);
+        foreach (ActuatorKind kind in (ActuatorKind[])[ActuatorKind.Heater, ActuatorKind.Fan, ActuatorKind.Louver, ActuatorKind.Curtain])
+        {
+            Assert.True(Math.Abs(Off(Starts(scene, year, kind), Starts(scene, fine, kind))) <= 0.05, kind + "\n" + said);
+        }
+
         // What parts are for.
-        Assert.True(Math.Abs(Off(year.JointlyH, fine.JointlyH)) < 0.5 * Math.Abs(Off(minute.JointlyH, fine.JointlyH)), said);
-        Assert.True(Math.Abs(Off(year.FuelJ, fine.FuelJ)) < 0.25 * Math.Abs(Off(minute.FuelJ, fine.FuelJ)), said);
+        Assert.True(Math.Abs(Off(year.JointlyH, fine.JointlyH)) < 0.15 * Math.Abs(Off(minute.JointlyH, fine.JointlyH)), said);
+        Assert.True(Math.Abs(Off(year.FuelJ, fine.FuelJ)) < 0.1 * Math.Abs(Off(minute.FuelJ, fine.FuelJ)), said);
     }
 
-    /// <summary>The whole year by hand, for docs/methods: written to the folder of the test.</summary>
+    /// <summary>More lengths of step by hand, for docs/methods: written to the folder of the test.</summary>
     [Theory(Explicit = true)]
     [InlineData("A"), InlineData("B"), InlineData("invented")]
-    public void Whole_year(string house)
+    public void Steps_of_all_lengths(string house)
     {
         LoopScene scene = LoopScene.Of(house);
         double[] stepsS = [LoopScene.AsTheYear, 60, 20, 10, 2, 5];
@@ -53,17 +51,6 @@ public class ClosedLoopTests
 
     private static int Starts(LoopScene scene, LoopSum sum, ActuatorKind kind) =>
         scene.Program.Actuators.Where(a => a.Kind == kind).Sum(a => sum.Starts[a.Id]);
-
-    private static LoopSum Sum(LoopScene scene, double stepS)
-    {
-        LoopSum all = new();
-        foreach (int day in Weeks)
-        {
-            all.Add(scene.Go(day, Days, stepS));
-        }
-
-        return all;
-    }
 
     // The last column is what the others are compared with.
     private static string Table(LoopScene scene, (string Name, LoopSum Sum)[] columns)

@@ -100,7 +100,7 @@ public class FluxesAgainTests
             model.Step(state, in f, stepS);
             ref readonly HouseFluxes x = ref model.LastFluxes;
             ref readonly HouseRates g = ref model.LastRates;
-            HouseAgain.Seen s = HouseAgain.Seen.Of(state);
+            HouseAgain.Seen s = HouseAgain.Seen.Of(state).WithMeanAirs(in before); // air's flows go by its mean, the model's own not asked
             void Note(Kind kind, double booked, double law) => tallies[(int)kind].Add(booked * stepS, law * stepS); // amounts: parts last differently long
             Note(Kind.Shell, x.ShellLossW, again.ShellW(in s, in f));
             double inner = 0, longWave = 0;

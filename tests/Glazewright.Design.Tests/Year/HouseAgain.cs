@@ -17,6 +17,15 @@ internal sealed class HouseAgain(HouseParameters house)
     /// <summary>Temperatures in the order of a saved state.</summary>
     internal readonly record struct Seen(double[] InnerC, double[] OuterC, double CurtainC, double CanopyC, double FloorC, double BelowC, double AboveC, double WaterBelow, double WaterAbove)
     {
+        /// <summary>With both airs half way from where they were.</summary>
+        public Seen WithMeanAirs(in Seen before) => this with
+        {
+            BelowC = 0.5 * (BelowC + before.BelowC),
+            AboveC = 0.5 * (AboveC + before.AboveC),
+            WaterBelow = 0.5 * (WaterBelow + before.WaterBelow),
+            WaterAbove = 0.5 * (WaterAbove + before.WaterAbove),
+        };
+
         public static Seen Of(HouseState state)
         {
             double[] t = new double[HouseState.SavedLength];
@@ -185,9 +194,10 @@ internal sealed class HouseAgain(HouseParameters house)
         }
 
         double lower = house.LowerClear.AreaM2 + house.LowerOpaque.AreaM2, upper = house.UpperClear.AreaM2 + house.UpperOpaque.AreaM2;
-        double air = (Density(20, 101_325) * house.AirBelowM3 / stepS)
-            + Math.Max(0, (f.FanBelowM3PerS * Density(s.BelowC, f.PressurePa)) - (f.PositivePressureM3PerS * Density(f.OutsideC, f.PressurePa)))
+        double air = Density(20, 101_325) * house.AirBelowM3;
+        double comes = Math.Max(0, (f.FanBelowM3PerS * Density(s.BelowC, f.PressurePa)) - (f.PositivePressureM3PerS * Density(f.OutsideC, f.PressurePa)))
             + (Density(f.OutsideC, f.PressurePa) * ((LeakM3PerS(in s, in f) * lower / (lower + upper)) + f.PositivePressureM3PerS + VentM3PerS(in s, in f)));
-        return Math.Min(sprayed, low * air);
+        // Air that comes and goes meanwhile: what fills the room by the step's end, as an exponential does.
+        return Math.Min(sprayed, low * comes / (1 - Math.Exp(-comes * stepS / air)));
     }
 }
