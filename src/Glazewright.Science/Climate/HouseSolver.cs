@@ -16,17 +16,16 @@ internal sealed class HouseSolver
 {
     private const int Layers = HouseParameters.GroundLayerCount;
 
-    private double forPerS = double.NaN;
-    private double mInverse, mPart, groundPart, massPerS;
-    private PerPart innerPerS, outerPerS; // capacity over the step, W/K
-    private PerLayer layerInverse, layerPart, groundPerS;
+    // Parts of a minute come in a dozen lengths: the factors of each are worked out once.
+    private readonly Factors[] kept = new Factors[16];
+    private int at, next;
 
     /// <summary>Takes one step.</summary>
     /// <param name="t">Temperatures, °C; changed in place.</param>
     /// <param name="was">The temperatures before.</param>
     /// <param name="capacity">Heat capacities, J/K.</param>
     /// <param name="gain">Heat put into each node, W.</param>
-    /// <param name="g">Links; those of ground and mass, and their and the shell's capacities, must stay what they were while the length of step stays.</param>
+    /// <param name="g">Links; those of ground and mass, and their and the shell's capacities, must stay what they were.</param>
     /// <param name="bounds">Temperatures given.</param>
     /// <param name="curtain">True when the cloth touches more than the air below.</param>
     /// <param name="opaqueAbove">True when that part is there.</param>
@@ -37,29 +36,31 @@ internal sealed class HouseSolver
         ref PerNode t, ref PerNode was, ref PerNode capacity, ref PerNode gain, ref HouseRates g, in HouseBounds bounds,
         bool curtain, bool opaqueAbove, bool opaqueBelow, double perS)
     {
-        if (perS != forPerS)
+        if (perS != kept[at].PerS)
         {
-            Factor(ref capacity, ref g, perS);
+            Find(ref capacity, ref g, perS);
         }
+
+        ref readonly Factors k = ref kept[at];
 
         was = t;
         double outsideC = bounds.OutsideC, skyC = bounds.SkyC;
 
         // Ground from below, then the mass.
-        double r5 = groundPerS[5] * t.Ground[5] + g.Deep * bounds.DeepC;
-        double r4 = groundPerS[4] * t.Ground[4] + layerPart[5] * r5;
-        double r3 = groundPerS[3] * t.Ground[3] + layerPart[4] * r4;
-        double r2 = groundPerS[2] * t.Ground[2] + layerPart[3] * r3 + g.Edge * outsideC;
-        double r1 = groundPerS[1] * t.Ground[1] + layerPart[2] * r2;
-        double r0 = groundPerS[0] * t.Ground[0] + layerPart[1] * r1;
-        double mRight = massPerS * t.Mass + gain.Mass;
+        double r5 = k.GroundPerS[5] * t.Ground[5] + g.Deep * bounds.DeepC;
+        double r4 = k.GroundPerS[4] * t.Ground[4] + k.LayerPart[5] * r5;
+        double r3 = k.GroundPerS[3] * t.Ground[3] + k.LayerPart[4] * r4;
+        double r2 = k.GroundPerS[2] * t.Ground[2] + k.LayerPart[3] * r3 + g.Edge * outsideC;
+        double r1 = k.GroundPerS[1] * t.Ground[1] + k.LayerPart[2] * r2;
+        double r0 = k.GroundPerS[0] * t.Ground[0] + k.LayerPart[1] * r1;
+        double mRight = k.MassPerS * t.Mass + gain.Mass;
 
         // Outer faces, all four at once, then what is stored and what leaves each inner face.
-        Vector256<double> core = g.Core.Four, toOutside = g.OuterAir.Four + g.OuterGround.Four, toSky = g.OuterSky.Four, stores = outerPerS.Four;
+        Vector256<double> core = g.Core.Four, toOutside = g.OuterAir.Four + g.OuterGround.Four, toSky = g.OuterSky.Four, stores = k.OuterPerS.Four;
         Vector256<double> oInverse = Vector256<double>.One / (stores + toOutside + toSky + core);
         Vector256<double> oRight = stores * t.Outer.Four + gain.Outer.Four + toOutside * outsideC + toSky * skyC;
         Vector256<double> floorParts = g.FloorParts.Four, canopyParts = g.CanopyParts.Four, curtainParts = g.CurtainParts.Four, innerAir = g.InnerAir.Four, ring = g.Ring.Four;
-        stores = innerPerS.Four + g.Latent.Shell;
+        stores = k.InnerPerS.Four + g.Latent.Shell;
         Vector256<double> pRight = stores * t.Inner.Four + gain.Inner.Four + core * oInverse * oRight;
         Vector256<double> pSum = (stores + innerAir + (floorParts + canopyParts))
             + (curtainParts + Vector256.Create(g.UpperPair, g.LowerPair, g.UpperPair, g.LowerPair) + (ring + Vector256.Shuffle(ring, Vector256.Create(3L, 0, 1, 2))))
@@ -71,14 +72,14 @@ internal sealed class HouseSolver
         double kSum = (capacity.Canopy * perS + g.Latent[5]) + (g.CanopyAir + g.CanopyCurtain) + ((g.CanopyFloor + g.CanopySky)
             + Vector256.Sum(canopyParts));
         double kRight = (capacity.Canopy * perS + g.Latent[5]) * t.Canopy + gain.Canopy + g.CanopySky * skyC;
-        double fSum = (capacity.Floor * perS + g.Latent[6]) + (g.FloorAir + g.FloorCurtain) + ((g.CanopyFloor + g.FloorSky) + (groundPart
+        double fSum = (capacity.Floor * perS + g.Latent[6]) + (g.FloorAir + g.FloorCurtain) + ((g.CanopyFloor + g.FloorSky) + (k.GroundPart
             + Vector256.Sum(floorParts)));
-        double fRight = (capacity.Floor * perS + g.Latent[6]) * t.Floor + gain.Floor + g.FloorSky * skyC + layerPart[0] * r0;
+        double fRight = (capacity.Floor * perS + g.Latent[6]) * t.Floor + gain.Floor + g.FloorSky * skyC + k.LayerPart[0] * r0;
         double aSum = (capacity.AirAbove * perS + g.OutsideAbove) + (g.Upward + g.Exchange) + (g.CurtainAbove + (innerAir.GetElement(0) + innerAir.GetElement(2)));
         double aRight = capacity.AirAbove * perS * t.AirAbove + gain.AirAbove + g.OutsideAbove * outsideC;
         double bSum = ((capacity.AirBelow * perS + g.OutsideBelow) + (g.IntakeBelow + g.Downward)) + ((g.Exchange + g.CurtainBelow) + (innerAir.GetElement(1) + innerAir.GetElement(3)))
-            + ((g.FloorAir + g.CanopyAir) + (g.MassAir - g.MassAir * mPart));
-        double bRight = capacity.AirBelow * perS * t.AirBelow + gain.AirBelow + g.OutsideBelow * outsideC + g.IntakeBelow * bounds.IntakeC + mPart * mRight;
+            + ((g.FloorAir + g.CanopyAir) + (g.MassAir - g.MassAir * k.MassPart));
+        double bRight = capacity.AirBelow * perS * t.AirBelow + gain.AirBelow + g.OutsideBelow * outsideC + g.IntakeBelow * bounds.IntakeC + k.MassPart * mRight;
         // The nine's matrix turned in sign: links, and on its diagonal less than nothing the sums. Rows of the faces, first among themselves (lanes as in PerPart), then towards canopy, floor,
         // air above, air below; rows of these four among themselves. Taking out a node adds to each row that stays its share of the row taken out.
         Vector256<double> row0 = Vector256.Create(-pSum.GetElement(0), g.Ring[0], g.UpperPair, g.Ring[3]), row1 = Vector256.Create(g.Ring[0], -pSum.GetElement(1), g.Ring[1], g.LowerPair);
@@ -183,13 +184,13 @@ internal sealed class HouseSolver
         t.Outer.Four = (oRight + core * inner) * oInverse;
         t.Inside = Vector256.Create(cC, kC, fC, bC);
         t.AirAbove = aC;
-        t.Mass = (mRight + g.MassAir * bC) * mInverse;
-        double g0C = r0 * layerInverse[0] + layerPart[0] * fC;
-        double g1C = r1 * layerInverse[1] + layerPart[1] * g0C;
-        double g2C = r2 * layerInverse[2] + layerPart[2] * g1C;
-        double g3C = r3 * layerInverse[3] + layerPart[3] * g2C;
-        double g4C = r4 * layerInverse[4] + layerPart[4] * g3C;
-        (t.Ground[0], t.Ground[1], t.Ground[2], t.Ground[3], t.Ground[4], t.Ground[5]) = (g0C, g1C, g2C, g3C, g4C, r5 * layerInverse[5] + layerPart[5] * g4C);
+        t.Mass = (mRight + g.MassAir * bC) * k.MassInverse;
+        double g0C = r0 * k.LayerInverse[0] + k.LayerPart[0] * fC;
+        double g1C = r1 * k.LayerInverse[1] + k.LayerPart[1] * g0C;
+        double g2C = r2 * k.LayerInverse[2] + k.LayerPart[2] * g1C;
+        double g3C = r3 * k.LayerInverse[3] + k.LayerPart[3] * g2C;
+        double g4C = r4 * k.LayerInverse[4] + k.LayerPart[4] * g3C;
+        (t.Ground[0], t.Ground[1], t.Ground[2], t.Ground[3], t.Ground[4], t.Ground[5]) = (g0C, g1C, g2C, g3C, g4C, r5 * k.LayerInverse[5] + k.LayerPart[5] * g4C);
     }
 
     /// <summary>Two nodes that meet: their sums, and what meets each of them, taken out of the network by one division.</summary>
@@ -240,27 +241,45 @@ internal sealed class HouseSolver
         return two.ToScalar() + two.GetElement(1);
     }
 
-    // Constant for a length of step: what is stored, and what each layer lets through, seen from the one above (groundPart, layerPart).
-    private void Factor(ref PerNode capacity, ref HouseRates g, double perS)
+    // Constant for a length of step: what is stored, and what each layer lets through, seen from the one above (k.GroundPart, k.LayerPart).
+    private void Find(ref PerNode capacity, ref HouseRates g, double perS)
     {
-        forPerS = perS;
+        for (at = 0; at < kept.Length; at++)
+        {
+            if (kept[at].PerS == perS)
+            {
+                return;
+            }
+        }
+
+        at = next;
+        next = (next + 1) % kept.Length;
+        ref Factors k = ref kept[at];
+        k.PerS = perS;
         double below = g.Deep, lets = 0.0;
         for (int layer = Layers - 1; layer >= 0; layer--)
         {
             double up = layer > 0 ? g.Below[layer - 1] : g.FloorGround;
-            groundPerS[layer] = capacity.Ground[layer] * perS;
-            double sum = groundPerS[layer] + up + (layer == Layers - 1 ? below : below - below * lets) + (layer == 2 ? g.Edge : 0.0);
-            layerInverse[layer] = 1.0 / sum;
+            k.GroundPerS[layer] = capacity.Ground[layer] * perS;
+            double sum = k.GroundPerS[layer] + up + (layer == Layers - 1 ? below : below - below * lets) + (layer == 2 ? g.Edge : 0.0);
+            k.LayerInverse[layer] = 1.0 / sum;
             lets = up / sum;
-            layerPart[layer] = lets;
+            k.LayerPart[layer] = lets;
             below = up;
         }
 
-        groundPart = g.FloorGround - g.FloorGround * layerPart[0];
-        massPerS = capacity.Mass * perS;
-        innerPerS.Four = capacity.Inner.Four * perS;
-        outerPerS.Four = capacity.Outer.Four * perS;
-        mInverse = 1.0 / (massPerS + g.MassAir);
-        mPart = g.MassAir * mInverse;
+        k.GroundPart = g.FloorGround - g.FloorGround * k.LayerPart[0];
+        k.MassPerS = capacity.Mass * perS;
+        k.InnerPerS.Four = capacity.Inner.Four * perS;
+        k.OuterPerS.Four = capacity.Outer.Four * perS;
+        k.MassInverse = 1.0 / (k.MassPerS + g.MassAir);
+        k.MassPart = g.MassAir * k.MassInverse;
+    }
+    /// <summary>What is constant for a length of step.</summary>
+    private struct Factors
+    {
+        public double PerS, MassInverse, MassPart, GroundPart, MassPerS;
+        public PerPart InnerPerS, OuterPerS; // capacity over the step, W/K
+        public PerLayer LayerInverse, LayerPart, GroundPerS;
     }
 }

@@ -60,19 +60,4 @@ internal sealed class LoopSum
             RuntimeH[motor.Actuator] = RuntimeH.GetValueOrDefault(motor.Actuator) + motor.RuntimeH;
         }
     }
-
-    public void Add(LoopSum other)
-    {
-        TemperatureH += other.TemperatureH;
-        HumidityH += other.HumidityH;
-        JointlyH += other.JointlyH;
-        HeatJ += other.HeatJ;
-        FuelJ += other.FuelJ;
-        PowerJ += other.PowerJ;
-        foreach ((string id, int starts) in other.Starts)
-        {
-            Starts[id] = Starts.GetValueOrDefault(id) + starts;
-            RuntimeH[id] = RuntimeH.GetValueOrDefault(id) + other.RuntimeH[id];
-        }
-    }
 }
