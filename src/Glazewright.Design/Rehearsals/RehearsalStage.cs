@@ -15,7 +15,7 @@ namespace Glazewright.Design.Rehearsals;
 public static class RehearsalStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 11;
+    public const int Version = 12;
 
     /// <summary>Step of the runs that are shown, s.</summary>
     public const double StepS = 5;

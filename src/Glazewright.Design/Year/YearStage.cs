@@ -13,7 +13,7 @@ namespace Glazewright.Design.Year;
 public static class YearStage
 {
     /// <summary>Raised when results change.</summary>
-    public const int Version = 27;
+    public const int Version = 28;
 
     /// <summary>Runs the year.</summary>
     /// <param name="input">The job's part.</param>
