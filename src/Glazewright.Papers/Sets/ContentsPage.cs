@@ -19,8 +19,10 @@ internal static class ContentsPage
         html.Append(CultureInfo.InvariantCulture, $"<title>{Escape(job)}: contents</title>\n");
         html.Append("<meta name=\"viewport\" content=\"width=device-width\">\n<meta name=\"color-scheme\" content=\"light dark\">\n<style>\n");
         html.Append("body{font:16px/1.5 system-ui,sans-serif;max-width:44rem;margin:2rem auto;padding:0 1rem;background:#FAF7F0;color:#1C262B}\n");
-        html.Append("a{color:#0B5A7A}h1{font-size:1.75rem}h2{font-size:1.19rem;margin-top:1.5rem}summary{cursor:pointer;padding:.35rem 0}p.caution{border-left:4px solid #874E00;padding:.5rem 1rem;background:#F0ECE1}\n");
-        html.Append("@media (prefers-color-scheme:dark){body{background:#12181C;color:#EBE7DC}a{color:#7CC4E0}p.caution{background:#222C32;border-color:#D6BD5C}}\n");
+        html.Append("a{color:#0B5A7A}h1{font-size:1.75rem}h2{font-size:1.19rem;margin-top:1.5rem}summary{cursor:pointer;padding:.35rem 0}h3{font-size:1rem;margin:.75rem 0 .25rem}ul{margin:.25rem 0;padding-left:1.25rem}li{padding:.15rem 0}p.caution{border-left:4px solid #874E00;padding:.5rem 1rem;background:#F0ECE1}\n");
+        html.Append(".file{color:#555F64;overflow-wrap:anywhere}h2,h3{break-after:avoid}li{break-inside:avoid}\n");
+        html.Append("@media (prefers-color-scheme:dark){body{background:#12181C;color:#EBE7DC}a{color:#7CC4E0}p.caution{background:#222C32;border-color:#D6BD5C}.file{color:#A9B3B7}}\n");
+        html.Append("@media print{body{font-size:11pt;margin:0;max-width:none;background:#fff;color:#000}a{color:#000}p.caution{background:#fff;border-color:#000;color:#000}.file{color:#333}}\n");
         html.Append("</style>\n</head>\n<body>\n");
         html.Append(CultureInfo.InvariantCulture, $"<h1>{Escape(job)}</h1>\n<p>{Escape(date)}</p>\n<p>Weather: {Escape(Weather(source))}</p>\n");
         html.Append("<p class=\"caution\">Predicted under the conditions of the job, not a warranty. A typical weather year leaves the extremes out. ");
@@ -55,7 +57,12 @@ internal static class ContentsPage
         if (rest.Length > 0)
         {
             html.Append(CultureInfo.InvariantCulture, $"<details{(read.Length == 0 ? " open" : "")}><summary>{rest.Length} {(rest.Length == 1 ? "file" : "files")} {(read.Length == 0 ? "" : "more ")}as pictures, tables and data</summary>\n");
-            Items(html, rest);
+            foreach (IGrouping<string, PaperFile> folder in rest.GroupBy(f => f.Path.Contains('/', StringComparison.Ordinal) ? f.Path[..f.Path.IndexOf('/', StringComparison.Ordinal)] : ""))
+            {
+                html.Append(folder.Key.Length > 0 ? $"<h3>{Escape(Folder(folder.Key))}</h3>\n" : "");
+                Items(html, [.. folder]);
+            }
+
             html.Append("</details>\n");
         }
     }
@@ -71,11 +78,13 @@ internal static class ContentsPage
         foreach (PaperFile file in files)
         {
             string href = string.Join('/', file.Path.Split('/').Select(Uri.EscapeDataString));
-            html.Append(CultureInfo.InvariantCulture, $"<li><a href=\"{href}\">{Escape(file.Title)}</a> ({Escape(file.Path)})</li>\n");
+            html.Append(CultureInfo.InvariantCulture, $"<li><a href=\"{href}\">{Escape(file.Title)}</a> <span class=\"file\">({Escape(file.Path)})</span></li>\n");
         }
 
         html.Append("</ul>\n");
     }
+
+    private static string Folder(string name) => char.ToUpperInvariant(name[0]) + name[1..];
 
     private static string Weather(PaperSource source) => source.Houses.Count == 0
         ? "none used"

@@ -23,6 +23,10 @@ public partial class PaperWriterTests
         Assert.Equal("contents.html", files[0].Path);
         string contents = Text(files[0]);
         Assert.All(files.Skip(1), f => Assert.Contains($"href=\"{f.Path}\"", contents));
+        // What is folded away stands by its folder, each once.
+        string grower = contents[contents.IndexOf("For the grower", StringComparison.Ordinal)..contents.IndexOf("For the plan reviewer", StringComparison.Ordinal)];
+        Assert.Equal(1, grower.Split("<h3>Drawings</h3>").Length - 1);
+        Assert.True(grower.IndexOf("<h3>Drawings</h3>", StringComparison.Ordinal) < grower.IndexOf("drawings/plan.svg", StringComparison.Ordinal));
         Assert.Superset(
             new HashSet<string> { "answers.pdf", "review.pdf", "model/range.ifc", "model/range.glb", "drawings.pdf", "model/range.ifc", "model/range.glb", "drawings/plan.svg", "drawings/section-A.svg", "drawings/section-B.svg", "shop/materials.csv", "shop/cuts.csv", "contractor/result.json" },
             files.Select(f => f.Path).ToHashSet());
