@@ -17,7 +17,7 @@ public sealed record BehaviourInput(PlantInput Plant, DutyInput Duty, double Hum
 public static class BehaviourStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 14;
+    public const int Version = 13;
 
     /// <summary>Works it through.</summary>
     /// <param name="input">What Plant reads of the job.</param>

@@ -15,7 +15,7 @@ namespace Glazewright.Design.Duty;
 public static class DutyStage
 {
     /// <summary>Raise when results change.</summary>
-    public const int Version = 13;
+    public const int Version = 12;
 
     /// <summary>Pad effectiveness taken until Plant has chosen the pad.</summary>
     internal const double AssumedPadEffectiveness = 0.80;

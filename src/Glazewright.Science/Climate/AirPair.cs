@@ -5,7 +5,7 @@ namespace Glazewright.Science.Climate;
 
 /// <summary>
 /// How the two airs go through a step. What flows to and from air in a step goes by its mean over the step, and the way from the mean to the end is that of an exponential: for one air among
-/// surroundings that stand still the answer is exact, however long the step. Implicit Euler, which takes the end for the mean, makes a sixth too little of a swing that takes as long as its step.
+/// surroundings that stand still the answer is exact, however long the step. Implicit Euler, which takes the end for the mean, makes a fifth too little of a swing that takes as long as its step.
 /// </summary>
 /// <remarks>
 /// End over mean of a way that fades with x = Δt Σ G / C is <see cref="PadToFan.EndOverMean"/>(x): 2 for a straight line, 1 where all is over at once. Airs that mix (curtain open) go together
@@ -23,7 +23,7 @@ internal readonly struct AirPair
     /// <summary>The air above.</summary>
     public readonly double AboveStores;
 
-    /// <summary>What the exchange of the two is changed by, for their difference: 0 or less, and less than the exchange.</summary>
+    /// <summary>What the exchange of the two is changed by, for their difference: 0 or less, never as much as the exchange.</summary>
     public readonly double Link;
 
     /// <summary>Works out how the airs go.</summary>

@@ -261,14 +261,11 @@ public sealed partial class HouseModel
             double waterUnits = (perPaBelow * d.KappaBelow + InSeries(d.Exchange, d.OutsideAbove) + d.OutsideBelow + d.Downward) * perIntake;
             d.WaterEndOverMean = 1.0 + (EndOverMean.Of(waterUnits) - 1.0) * plug;
         }
-        else
+        else if (state.Profile > 0.0)
         {
-            if (state.Profile > 0.0)
-            {
-                double fades = stepS / ProfileFadesS, endOverMean = EndOverMean.Of(fades);
-                double left = state.Profile * (1.0 - endOverMean * fades / (endOverMean + fades));
-                state.Profile = left > 1e-9 ? left : 0.0;
-            }
+            double fades = stepS / ProfileFadesS, endOverMean = EndOverMean.Of(fades);
+            double left = state.Profile * (1.0 - endOverMean * fades / (endOverMean + fades));
+            state.Profile = left > 1e-9 ? left : 0.0;
         }
 
         rates.IntakeBelow = d.Intake * d.HeatEndOverMean * AirConstants.SpecificHeatJPerKgK;
